@@ -1,0 +1,97 @@
+/**
+ * The port: what a sheet can do for the pane. The embedded sheet and Excel each have one adapter; one conformance suite holds both.
+ *
+ * Rows and columns count from 0. Nothing here names a vendor.
+ */
+export interface Host {
+  readonly kind: "embedded" | "excel";
+
+  /** The selected area of the active sheet. */
+  selection(): Promise<Area>;
+  /** Calls back after every change of selection. Returns a function that stops it. */
+  onSelection(listener: (area: Area) => void): () => void;
+  /** Calls back after cells were edited or recalculated. Returns a function that stops it. */
+  onChange(listener: () => void): () => void;
+
+  /** Names of the sheets, in order. */
+  sheets(): Promise<readonly string[]>;
+  /** What stands in the cells, by rows. Cells outside the sheet read as empty. */
+  read(area: Area): Promise<readonly (readonly HostCell[])[]>;
+  /** The part of the active sheet that the user sees as one block of filled cells around a cell. */
+  blockAround(area: Area): Promise<Area>;
+
+  /**
+   * Writes everything of a step, as one undo step where the sheet can; all of it or nothing.
+   *
+   * It never asks: the caller has looked at `occupied` first. `signal` stops it half-way with nothing left behind.
+   */
+  write(step: WriteStep, options?: { signal?: AbortSignal; progress?: (done: number, of: number) => void }): Promise<Written>;
+  /** Addresses of filled cells that the step would write over, spill areas included ("Jacks!B4"). Empty when nothing is in the way. */
+  occupied(step: WriteStep): Promise<readonly string[]>;
+  /** Puts back what stood there before, unless a written cell was edited since: then nothing is changed and those addresses come back. */
+  takeBack(written: Written): Promise<readonly string[]>;
+
+  /** Why a cell shows an error: the refusal's message, or null. */
+  messageAt(sheet: string, row: number, column: number): Promise<string | null>;
+  /** Selects an area and brings it into view. */
+  show(area: Area): Promise<void>;
+
+  /** Small texts kept inside the workbook, by key. */
+  remember(key: string, text: string): Promise<void>;
+  recall(key: string): Promise<string | null>;
+
+  /** Puts a picture (SVG text) beside a cell; false where the host has no pictures. */
+  picture(sheet: string, row: number, column: number, svg: string, size: { width: number; height: number }): Promise<boolean>;
+}
+
+export interface Area {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export interface HostCell {
+  /** The formula with its "=", or null. */
+  readonly formula: string | null;
+  /** Full precision; "" when empty, an error as its text ("#VALUE!"). */
+  readonly value: number | string | boolean;
+  /** The number format, "General" when none. */
+  readonly format: string;
+}
+
+/** What is written into one cell. A formula starts with "="; text that starts with "=" is not written as data. */
+export interface CellPlan {
+  readonly content: string | number;
+  readonly format?: string;
+  readonly style?: "heading" | "label" | "input" | "title" | "note";
+}
+
+/** A block of cells to write at one place. */
+export interface BlockPlan {
+  readonly sheet: string;
+  /** The sheet does not exist yet and is made for this. */
+  readonly newSheet?: boolean;
+  readonly row: number;
+  readonly column: number;
+  readonly cells: readonly (readonly (CellPlan | null)[])[];
+  /** Rows and columns that a spilling formula in this block will fill, counted from the block's corner; nothing may stand there. */
+  readonly spill?: { readonly row: number; readonly column: number; readonly rows: number; readonly columns: number; readonly formats?: readonly (string | null)[] };
+  /** Widths in pixels by column of the block. */
+  readonly widths?: readonly (number | null)[];
+  /** Rows of the sheet that stay in view. Only on a new sheet. */
+  readonly frozenRows?: number;
+}
+
+/** Everything that one press of a button writes. */
+export interface WriteStep {
+  readonly title: string;
+  readonly blocks: readonly BlockPlan[];
+}
+
+/** What a write leaves behind so that it can be taken back. Opaque to the pane. */
+export interface Written {
+  readonly title: string;
+  readonly areas: readonly Area[];
+}

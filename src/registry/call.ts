@@ -1,0 +1,61 @@
+import { Reason } from "../measure/reason.ts";
+import { CellError, Refusal } from "./refusal.ts";
+import type { Input, Output, Reading, WorksheetFunction } from "./worksheetFunction.ts";
+
+/** What a host gets back from a call: something to show, or why not. */
+export type Answer = Output | Refusal | CellError;
+
+/**
+ * Runs a worksheet function on raw cells. The one place where cells are read and refused.
+ *
+ * Errors that come in pass through; whatever else is wrong comes back as a {@link Refusal} that names the argument.
+ */
+export function call(definition: WorksheetFunction, cells: readonly Input[]): Answer | Promise<Answer> {
+  const { parameters } = definition;
+  if (cells.length > parameters.length) return tooMany(definition, cells.length);
+  const reading: Reading = { unit: null, unitFrom: "" };
+  const values: unknown[] = new Array(parameters.length + 1);
+  for (let i = 0; i < parameters.length; i++) {
+    const parameter = parameters[i]!;
+    let cell = cells[i];
+    if (typeof cell === "object" && cell !== null) {
+      if (cell instanceof CellError) return cell;
+      if (Array.isArray(cell) && !parameter.block) {
+        cell = single(cell);
+        if (cell === RANGE) return new Refusal("#VALUE!", `${parameter.name}: a range of cells was given where one value is expected. Point to a single cell.`);
+        if (cell instanceof CellError) return cell;
+      }
+    }
+    const value = parameter.read(cell, reading);
+    if (typeof value === "object" && (value instanceof Refusal || value instanceof CellError)) return value;
+    values[i] = value;
+  }
+  values[parameters.length] = reading;
+  const answer = (definition.compute as (...all: unknown[]) => Output | Reason | Refusal | CellError | Promise<Output | Reason | Refusal | CellError>)(...values);
+  if (typeof answer === "number") return finite(definition, answer);
+  return answer instanceof Promise ? answer.then((a) => worded(definition, a)) : worded(definition, answer);
+}
+
+const RANGE = Symbol("range");
+
+function single(rows: readonly unknown[]): unknown {
+  const row = rows.length === 1 ? rows[0] : RANGE;
+  if (!Array.isArray(row)) return row;
+  return row.length === 1 ? row[0] : RANGE;
+}
+
+function finite(definition: WorksheetFunction, answer: number): number | Refusal {
+  return Number.isFinite(answer) ? answer : new Refusal("#VALUE!", `${definition.name}: these values give no finite result. Check that no argument is far too large.`);
+}
+
+function worded(definition: WorksheetFunction, answer: Output | Reason | Refusal | CellError): Answer {
+  if (typeof answer === "number") return finite(definition, answer);
+  if (!(answer instanceof Reason)) return answer;
+  const words = definition.refuses?.find(({ tag }) => tag === answer.tag);
+  return new Refusal("#VALUE!", words?.say(answer.figures) ?? `${definition.name}: no result (${answer.tag}).`);
+}
+
+function tooMany(definition: WorksheetFunction, given: number): Refusal {
+  const most = definition.parameters.length;
+  return new Refusal("#VALUE!", `${definition.name} takes ${most} argument${most === 1 ? "" : "s"} at most and was given ${given}. Remove the last ${given - most}.`);
+}

@@ -1,0 +1,92 @@
+import { cleanText } from "./cleanText.ts";
+import { dressedSizes } from "./dressedSizes.ts";
+import { exact } from "./exact.ts";
+import { Reason } from "./reason.ts";
+import { shortened } from "./shortened.ts";
+import type { Unit } from "./unit.ts";
+
+/** A lumber size: actual thickness and depth in `unit`, and the size as it is written on a list. */
+export interface ReadSize {
+  readonly thickness: number;
+  readonly depth: number;
+  readonly unit: Unit;
+  /** "2x8" for a nominal size, else "1.5 x 7.25 in" or "38 x 184 mm". Reads back to the same size. */
+  readonly name: string;
+}
+
+/** A whole number from here on is a thickness in millimetres: no rafter is 15 in thick and none 14 mm. */
+const THINNEST_MM = 15;
+
+/** Nothing sawn or glued is deeper, in inches: a larger number is a slip. */
+const DEEPEST_IN = 100;
+
+/** Nothing thinner is lumber, in inches. */
+const THINNEST_IN = 1 / 16;
+
+/**
+ * Reads a lumber size, thickness first: nominal (2x8), actual inches (1.5 x 7.25, 1 1/2 x 7 1/4) or actual millimetres (38 x 184).
+ *
+ * Two whole numbers are a nominal size in inches, unless the first is 15 or more or mm is written; with a decimal or a fraction in
+ * either number they are actual inches (2.0 x 8.0). An inch mark alone does not make a size actual: 2" x 8" is a 2x8.
+ *
+ * @returns a Reason tagged "text too long", "decimal comma", "not a size", "size turned round" (with `instead`), or "no such nominal size"
+ * (with the `nearest` one, and the same numbers as an `actual` size).
+ *
+ * @example
+ * readSize("2 x 8") // => { thickness: 1.5, depth: 7.25, unit: "in", name: "2x8" }
+ * readSize("1 1/2 x 7 1/4") // => { thickness: 1.5, depth: 7.25, unit: "in", name: "1.5 x 7.25 in" }
+ * readSize("38x184") // => { thickness: 38, depth: 184, unit: "mm", name: "38 x 184 mm" }
+ */
+export function readSize(text: string): ReadSize | Reason {
+  const clean = cleanText(text);
+  if (clean instanceof Reason) return clean;
+  const pair = read(clean);
+  if (pair === null) {
+    const comma = /\d,\d/.test(clean) && read(clean.replace(/(\d),(?=\d)/g, "$1.")) !== null;
+    return new Reason(comma ? "decimal comma" : "not a size", { text: shortened(text) });
+  }
+  const { thickness, depth, kind } = pair;
+  if (thickness > depth) return new Reason("size turned round", { text: shortened(text), instead: nameOf(depth, thickness, kind) });
+  const name = nameOf(thickness, depth, kind);
+  if (kind !== "nominal") return { thickness, depth, unit: kind, name };
+  const dressed = dressedSizes.find((size) => size.nominalThickness === thickness && size.nominalDepth === depth);
+  return dressed ? { thickness: dressed.thickness, depth: dressed.depth, unit: "in", name } : noSuch(text, thickness, depth);
+}
+
+interface Pair {
+  readonly thickness: number;
+  readonly depth: number;
+  readonly kind: "nominal" | Unit;
+}
+
+function read(clean: string): Pair | null {
+  const parts = /^([^x]+)x([^x]+)$/.exec(clean);
+  if (!parts) return null;
+  const [first, second] = [parts[1]!.trim(), parts[2]!.trim()];
+  const [a, b] = [first, second].map((part) => exact(part.replace(/ ?(?:mm|inches|inch|in|")\.?$/, ""))?.valueOf() ?? 0) as [number, number];
+  const millimetres = /mm\.?$/.test(first) || /mm\.?$/.test(second);
+  const inchMark = /(?:"|in|inch|inches)\.?$/.test(first) || /(?:"|in|inch|inches)\.?$/.test(second);
+  if (millimetres && inchMark) return null;
+  const metric = millimetres || (!inchMark && a >= THINNEST_MM);
+  const perInch = metric ? 25.4 : 1;
+  if (Math.min(a, b) < THINNEST_IN * perInch || Math.max(a, b) > DEEPEST_IN * perInch) return null;
+  const written = /[./]/.test(clean.replace(/(?:mm|in|inch|inches)\.$/, ""));
+  return { thickness: a, depth: b, kind: metric ? "mm" : written ? "in" : "nominal" };
+}
+
+function nameOf(thickness: number, depth: number, kind: Pair["kind"]): string {
+  if (kind === "nominal") return `${thickness}x${depth}`;
+  // Two whole numbers would read as a nominal size, so one of them keeps a decimal.
+  const bare = kind === "in" && Number.isInteger(thickness) && Number.isInteger(depth);
+  return `${thickness}${bare ? ".0" : ""} x ${depth}${bare ? ".0" : ""} ${kind}`;
+}
+
+function noSuch(text: string, thickness: number, depth: number): Reason {
+  const off = (size: (typeof dressedSizes)[number]) => Math.abs(size.nominalThickness - thickness) * 4 + Math.abs(size.nominalDepth - depth);
+  const nearest = dressedSizes.reduce((best, size) => (off(size) < off(best) ? size : best));
+  return new Reason("no such nominal size", {
+    text: shortened(text),
+    nearest: `${nearest.nominalThickness}x${nearest.nominalDepth}`,
+    actual: nameOf(thickness, depth, "in"),
+  });
+}

@@ -1,0 +1,23 @@
+import Fraction from "fraction.js";
+import { tapeRound } from "./tapeRound.ts";
+import type { TapeDivision } from "./tapeRound.ts";
+
+/**
+ * Inches as read on a tape, in feet, inches and a fraction in lowest terms: 8' 7 3/16".
+ *
+ * Rounded once, by {@link tapeRound}. Under a foot the feet are left out; on a whole foot the inches are kept (8' 0"), so that no mark
+ * can be missed. A negative length has one minus in front of it all. Finite numbers only; others come back as JavaScript names them.
+ *
+ * @example
+ * tapeText(103.1875) // => "8' 7 3/16\""
+ * tapeText(-0.25) // => "-1/4\""
+ */
+export function tapeText(inches: number, smallest: TapeDivision = 16): string {
+  const rounded = tapeRound(inches, smallest);
+  if (!Number.isFinite(rounded)) return String(rounded);
+  const length = Math.abs(rounded);
+  const rest = length % 12;
+  const feet = (length - rest) / 12;
+  const fraction = new Fraction(rest * smallest, smallest).toFraction(true);
+  return `${rounded < 0 ? "-" : ""}${feet > 0 ? `${feet}' ` : ""}${fraction}"`;
+}

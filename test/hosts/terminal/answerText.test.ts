@@ -1,0 +1,29 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { answerText } from "../../../src/hosts/terminal/answerText.ts";
+import type { Cell } from "../../../src/registry/worksheetFunction.ts";
+
+describe("answerText", () => {
+  it.each<[Cell | Cell[][], string]>([
+    [53.318302838, "53.318302838"],
+    [0.1 + 0.2, "0.3"],
+    [-0, "0"],
+    [1e21, "1E+21"],
+    [true, "TRUE"],
+    ["8' 7 3/16\"", "8' 7 3/16\""],
+    [[["Piece", "Tape"], [1, 2.5]], "Piece\tTape\n1\t2.5"],
+    [[["a\tb\nc", ""]], "a b c\t"],
+  ])("shows %j", (value, expected) => { expect(answerText({ formula: "=1", value }, false)).toBe(expected); });
+
+  it("shows the error that a cell would show", () => {
+    expect(answerText({ formula: "=1", error: "#VALUE!", message: "pitch: ..." }, false)).toBe("#VALUE!");
+  });
+
+  it("keeps every number whole in JSON, one line for each answer", () => {
+    fc.assert(fc.property(fc.string(), fc.array(fc.array(fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }).map((n) => n + 0), fc.string()), { minLength: 1 }), { minLength: 1 }), (formula, value) => {
+      const line = answerText({ formula, value }, true);
+      expect(line).not.toContain("\n");
+      expect(JSON.parse(line)).toEqual({ formula, value: value.map((row) => row.map((cell) => (cell === 0 ? 0 : cell))) });
+    }));
+  });
+});

@@ -1,0 +1,11 @@
+import type { WorksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { checks } from "./check.ts";
+import { commons } from "./common.ts";
+import { hips } from "./hip.ts";
+import { jacks } from "./jack.ts";
+import { measures } from "./measure.ts";
+import { pitches } from "./pitch.ts";
+import { valleys } from "./valley.ts";
+
+/** Every worksheet function, family by family, in the order of the reference. */
+export const functions: readonly WorksheetFunction[] = [...measures, ...pitches, ...commons, ...hips, ...jacks, ...valleys, ...checks];

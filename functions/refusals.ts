@@ -1,0 +1,33 @@
+import type { Refuses } from "../src/registry/worksheetFunction.ts";
+
+const rounded = (value: number | string | undefined): string => (typeof value === "number" ? String(Number(value.toFixed(4))) : String(value ?? ""));
+
+/** One refusal of the core, worded: the tag, when it comes up, and what to type instead. */
+function refuses(tag: string, when: string, say: (figure: (name: string) => string) => string): Refuses {
+  return { tag, when, say: (figures) => say((name) => rounded(figures[name])) };
+}
+
+export const noHip = refuses("no hip", "the two planes meet in no hip or valley at this corner",
+  (f) => `otherPitch, corner: planes of ${f("pitch")} and ${f("otherPitch")} in 12 meet in no hip or valley at a corner of ${f("corner")}°. The flatter pitch must be more than ${f("least")} in 12 there; type pitches nearer each other, or a smaller corner.`);
+export const ridgeFillsRun = refuses("ridge fills the run", "half the ridge is as thick as the run",
+  (f) => `run: nothing is left before the ridge's face. Type a run of more than ${f("least")}, half the ridge's thickness.`);
+export const headPastCorner = refuses("head past the corner", "the run is too small for a hip's head between king commons",
+  (f) => `run: the king commons leave no room for the hip. Type a run of more than ${f("least")}.`);
+export const seatTakesHeel = refuses("seat takes the heel", "the seat is so wide that no height above plate is left",
+  (f) => `seat: it is wider than the rafter can take at this pitch. Type less than ${f("most")}.`);
+export const heelAboveDepth = refuses("heel above depth", "the height above plate is the plumb depth of the rafter or more",
+  (f) => `heel: nothing is left to notch. Type less than ${f("most")}, the plumb depth of the rafter at this pitch.`);
+export const jackTooWide = refuses("jack wider than offset", "the jack is thicker than its offset",
+  (f) => `offset: ${f("offset")} is less than the jack's own thickness of ${f("thickness")}. Type an offset of ${f("thickness")} or more.`);
+export const shortBelowPlate = refuses("short point below plate", "the jack's short point would lie below the plate line",
+  (f) => `offset: at ${f("offset")} the short point lies below the plate line. Type more than ${f("least")}; for the length without thickness use JACKLINE.`);
+export const tapeBelowHeel = refuses("tape not above heel", "the tape is no longer than the height above plate",
+  (f) => `tape: it must be longer than the heel. Type more than ${f("least")}.`);
+export const valleyJackVanishes = refuses("valley jack vanishes", "nothing is left of the valley jack at this offset",
+  (f) => `offset: at ${f("offset")} nothing is left between valley and ridge. Type less than ${f("most")}.`);
+export const crippleVanishes = refuses("cripple vanishes", "hip and valley stand too near each other",
+  (f) => `distance: hip and valley leave no cripple. Type more than ${f("least")}.`);
+export const noTriangle = refuses("no triangle", "the three measures do not make a triangle",
+  (f) => `diagonal: with these sides it lies between ${f("least")} and ${f("most")}. Measure the diagonal between the ends of the two sides again.`);
+export const noBoard = refuses("no board long enough", "no board on hand is long enough",
+  (f) => `length: ${f("length")} is longer than the longest board, ${f("longest")}. Type longer boards in boards, or splice the piece as the local code allows.`);

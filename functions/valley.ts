@@ -1,0 +1,52 @@
+import { alongSlope } from "../src/geometry/alongSlope.ts";
+import { length, pitch } from "../src/registry/parameters.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { crippleRun, valleyJackRuns } from "../src/roof/valley.ts";
+import { atCorner, otherSide, then } from "./corners.ts";
+import { crippleVanishes, jackTooWide, noHip, valleyJackVanishes } from "./refusals.ts";
+
+const family = "valley";
+
+export const valleyJack = worksheetFunction({
+  name: "VALLEYJACK", family,
+  summary: "Length of a valley jack on its long side, from the ridge's face to its long point at the foot.",
+  parameters: [
+    pitch("pitch", "Pitch of the valley jack's roof plane."),
+    length("offset", "Level distance along the plate line from the inner corner to the jack's centre.", { example: "48" }),
+    length("run", "Run of the common on this side: level, from the plate line to the centre of the ridge.", { example: `144 or 12'` }),
+    length("valleyThickness", "Thickness of the valley.", { example: "1.5" }),
+    length("jackThickness", "Thickness of the valley jack.", { example: "1.5" }),
+    length("ridgeThickness", "Thickness of the ridge; 0 for none.", { zero: true, example: "1.5" }),
+    ...otherSide,
+  ],
+  returns: "the length along the slope, in the unit of offset.",
+  examples: [
+    { cells: [9, 48, 144, 1.5, 1.5, 1.5], result: 118.6742, source: "NAVEDTRA 14044, ch. 2: half the ridge level and half the 45-degree thickness of the valley; (144 - 0.75 - 47.25 - 0.75 x 16.9706 / 12) x 15 / 12" , tolerance: 0.001 },
+    { cells: [6, 48, 144, 1.5, 1.5, 0, 6, 90], result: 106.9839 },
+  ],
+  refuses: [noHip, jackTooWide, valleyJackVanishes],
+  compute: (slope, offset, run, valley, jack, ridge, other, angle) =>
+    atCorner(slope, other, angle, ({ near }) => then(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ long }) => long * alongSlope(slope))),
+});
+
+export const crippleLen = worksheetFunction({
+  name: "CRIPPLELEN", family,
+  summary: "Length of a cripple between a parallel hip and valley, the same on both of its faces.",
+  parameters: [
+    pitch("pitch", "Pitch of the cripple's roof plane."),
+    length("distance", "Distance along the plate line between the corners of hip and valley.", { example: "72" }),
+    length("hipThickness", "Thickness of the hip.", { example: "1.5" }),
+    length("valleyThickness", "Thickness of the valley.", { example: "1.5" }),
+    ...otherSide,
+  ],
+  returns: "the length along the slope, in the unit of distance.",
+  examples: [
+    { cells: [9, 72, 1.5, 1.5], result: 87.3483, tolerance: 0.001, source: "Radford's Cyclopedia of Construction, vol. 3: run of the cripple equals the plate, 6 ft, less half the 45-degree thickness of hip and of valley (NAVEDTRA 14044): (72 - 1.5 x 16.9706 / 12) x 15 / 12" },
+    { cells: [6, 120, 1.5, 1.5], result: 131.7924 },
+  ],
+  refuses: [noHip, crippleVanishes],
+  compute: (slope, distance, hip, valley, other, angle) =>
+    atCorner(slope, other, angle, ({ near }) => then(crippleRun(near, distance, hip, valley), (run) => run * alongSlope(slope))),
+});
+
+export const valleys = [valleyJack, crippleLen];

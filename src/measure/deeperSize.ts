@@ -1,7 +1,9 @@
 import { dressedSizes } from "./dressedSizes.ts";
 import { nominalOf } from "./nominalOf.ts";
 import { readSize } from "./readSize.ts";
+import type { ReadSize } from "./readSize.ts";
 import { Reason } from "./reason.ts";
+import { sizeName } from "./sizeName.ts";
 import { MM_PER_INCH } from "./unit.ts";
 
 /** What a hip is deeper than its rafters where no dressed size says it: 50 mm (2 in), as the Canadian housing guide asks. */
@@ -25,8 +27,11 @@ export function deeperSize(name: string): string {
   const next = dressed && dressedSizes.find(
     (other) => other.thickness === dressed.thickness && other.nominalDepth > dressed.nominalDepth && other.nominalDepth !== 5,
   );
-  if (next && /^\d+x\d+$/.test(size.name)) return `${next.nominalThickness}x${next.nominalDepth}`;
-  const depth = next ? (size.unit === "mm" ? Math.round(next.depth * MM_PER_INCH) : next.depth) : size.depth + DEEPER[size.unit];
-  const deeper = readSize(`${size.thickness}.0 x ${depth} ${size.unit}`.replace(/(\.\d+)\.0/, "$1"));
-  return deeper instanceof Reason ? name : deeper.name;
+  if (!next) return sizeName(size.thickness, size.depth + DEEPER[size.unit], size.unit);
+  if (isNominal(size)) return sizeName(next.nominalThickness, next.nominalDepth, "nominal");
+  return sizeName(size.thickness, size.unit === "mm" ? Math.round(next.depth * MM_PER_INCH) : next.depth, size.unit);
+}
+
+function isNominal(size: ReadSize): boolean {
+  return size.name !== sizeName(size.thickness, size.depth, size.unit);
 }

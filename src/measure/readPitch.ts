@@ -1,3 +1,4 @@
+import type Fraction from "fraction.js";
 import { cleanText } from "./cleanText.ts";
 import { exact } from "./exact.ts";
 import { pitchFromNumber } from "./pitchFromNumber.ts";
@@ -54,19 +55,18 @@ function lone(text: string): { readonly lone: number } | null {
 }
 
 function degrees(text: string): number | null {
-  const angle = before(text, / ?(?:°|º|deg\.?|degrees?)$/);
-  if (angle === null) return null;
+  const angle = before(text, / ?(?:°|º|deg\.?|degrees?)$/)?.valueOf();
+  if (angle === undefined) return null;
   return angle < STEEPEST_DEGREES ? Math.tan((angle * Math.PI) / 180) : Infinity;
 }
 
 function percent(text: string): number | null {
-  const rise = before(text, / ?(?:%|percent|per cent)$/);
-  return rise === null ? null : rise / 100;
+  return before(text, / ?(?:%|percent|per cent)$/)?.div(100).valueOf() ?? null;
 }
 
-function before(text: string, ending: RegExp): number | null {
+function before(text: string, ending: RegExp): Fraction | null {
   const number = text.replace(ending, "");
-  return number === text ? null : (exact(number)?.valueOf() ?? null);
+  return number === text ? null : exact(number);
 }
 
 function ratio(text: string): number | null {

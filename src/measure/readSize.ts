@@ -3,6 +3,8 @@ import { dressedSizes } from "./dressedSizes.ts";
 import { exact } from "./exact.ts";
 import { Reason } from "./reason.ts";
 import { shortened } from "./shortened.ts";
+import { sizeName } from "./sizeName.ts";
+import { MM_PER_INCH } from "./unit.ts";
 import type { Unit } from "./unit.ts";
 
 /** A lumber size: actual thickness and depth in `unit`, and the size as it is written on a list. */
@@ -10,11 +12,11 @@ export interface ReadSize {
   readonly thickness: number;
   readonly depth: number;
   readonly unit: Unit;
-  /** "2x8" for a nominal size, else "1.5 x 7.25 in" or "38 x 184 mm". Reads back to the same size. */
+  /** "2x8" for a nominal size, else "1.5 x 7.25 in" or "38 x 184 mm". See {@link sizeName}. */
   readonly name: string;
 }
 
-/** A whole number from here on is a thickness in millimetres: no rafter is 15 in thick and none 14 mm. */
+/** From here on a thickness is in millimetres: no rafter is 15 in thick and none 14 mm. */
 const THINNEST_MM = 15;
 
 /** Nothing sawn or glued is deeper, in inches: a larger number is a slip. */
@@ -26,7 +28,7 @@ const THINNEST_IN = 1 / 16;
 /**
  * Reads a lumber size, thickness first: nominal (2x8), actual inches (1.5 x 7.25, 1 1/2 x 7 1/4) or actual millimetres (38 x 184).
  *
- * Two whole numbers are a nominal size in inches, unless the first is 15 or more or mm is written; with a decimal or a fraction in
+ * Two whole numbers are a nominal size in inches, unless both are 15 or more or mm is written; with a decimal or a fraction in
  * either number they are actual inches (2.0 x 8.0). An inch mark alone does not make a size actual: 2" x 8" is a 2x8.
  *
  * @returns a Reason tagged "text too long", "decimal comma", "not a size", "size turned round" (with `instead`), or "no such nominal size"
@@ -46,8 +48,8 @@ export function readSize(text: string): ReadSize | Reason {
     return new Reason(comma ? "decimal comma" : "not a size", { text: shortened(text) });
   }
   const { thickness, depth, kind } = pair;
-  if (thickness > depth) return new Reason("size turned round", { text: shortened(text), instead: nameOf(depth, thickness, kind) });
-  const name = nameOf(thickness, depth, kind);
+  if (thickness > depth) return new Reason("size turned round", { text: shortened(text), instead: sizeName(depth, thickness, kind) });
+  const name = sizeName(thickness, depth, kind);
   if (kind !== "nominal") return { thickness, depth, unit: kind, name };
   const dressed = dressedSizes.find((size) => size.nominalThickness === thickness && size.nominalDepth === depth);
   return dressed ? { thickness: dressed.thickness, depth: dressed.depth, unit: "in", name } : noSuch(text, thickness, depth);
@@ -64,21 +66,14 @@ function read(clean: string): Pair | null {
   if (!parts) return null;
   const [first, second] = [parts[1]!.trim(), parts[2]!.trim()];
   const [a, b] = [first, second].map((part) => exact(part.replace(/ ?(?:mm|inches|inch|in|")\.?$/, ""))?.valueOf() ?? 0) as [number, number];
-  const millimetres = /mm\.?$/.test(first) || /mm\.?$/.test(second);
-  const inchMark = /(?:"|in|inch|inches)\.?$/.test(first) || /(?:"|in|inch|inches)\.?$/.test(second);
+  const millimetres = [first, second].some((part) => /mm\.?$/.test(part));
+  const inchMark = [first, second].some((part) => /(?:"|in|inch|inches)\.?$/.test(part));
   if (millimetres && inchMark) return null;
-  const metric = millimetres || (!inchMark && a >= THINNEST_MM);
-  const perInch = metric ? 25.4 : 1;
+  const metric = millimetres || (!inchMark && Math.min(a, b) >= THINNEST_MM);
+  const perInch = metric ? MM_PER_INCH : 1;
   if (Math.min(a, b) < THINNEST_IN * perInch || Math.max(a, b) > DEEPEST_IN * perInch) return null;
   const written = /[./]/.test(clean.replace(/(?:mm|in|inch|inches)\.$/, ""));
   return { thickness: a, depth: b, kind: metric ? "mm" : written ? "in" : "nominal" };
-}
-
-function nameOf(thickness: number, depth: number, kind: Pair["kind"]): string {
-  if (kind === "nominal") return `${thickness}x${depth}`;
-  // Two whole numbers would read as a nominal size, so one of them keeps a decimal.
-  const bare = kind === "in" && Number.isInteger(thickness) && Number.isInteger(depth);
-  return `${thickness}${bare ? ".0" : ""} x ${depth}${bare ? ".0" : ""} ${kind}`;
 }
 
 function noSuch(text: string, thickness: number, depth: number): Reason {
@@ -87,6 +82,6 @@ function noSuch(text: string, thickness: number, depth: number): Reason {
   return new Reason("no such nominal size", {
     text: shortened(text),
     nearest: `${nearest.nominalThickness}x${nearest.nominalDepth}`,
-    actual: nameOf(thickness, depth, "in"),
+    actual: sizeName(thickness, depth, "in"),
   });
 }

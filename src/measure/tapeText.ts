@@ -5,8 +5,8 @@ import type { TapeDivision } from "./tapeRound.ts";
 /**
  * Inches as read on a tape, in feet, inches and a fraction in lowest terms: 8' 7 3/16".
  *
- * Rounded once, by {@link tapeRound}. Under a foot the feet are left out; on a whole foot the inches are kept (8' 0"), so that no mark
- * can be missed. A negative length has one minus in front of it all. Finite numbers only; others come back as JavaScript names them.
+ * Rounded once, by {@link tapeRound}. Under a foot the feet are left out; past a foot the whole inches are kept even when
+ * they are 0 (8' 0", 8' 0 3/16"), so that none can be taken for left out. A negative length has one minus in front of it all. Finite numbers only; others come back as JavaScript names them.
  *
  * @example
  * tapeText(103.1875) // => "8' 7 3/16\""
@@ -18,6 +18,7 @@ export function tapeText(inches: number, smallest: TapeDivision = 16): string {
   const length = Math.abs(rounded);
   const rest = length % 12;
   const feet = (length - rest) / 12;
-  const fraction = new Fraction(rest * smallest, smallest).toFraction(true);
-  return `${rounded < 0 ? "-" : ""}${feet > 0 ? `${feet}' ` : ""}${fraction}"`;
+  const inchesText = new Fraction(rest * smallest, smallest).toFraction(true);
+  const footText = feet === 0 ? "" : rest > 0 && rest < 1 ? `${feet}' 0 ` : `${feet}' `;
+  return `${rounded < 0 ? "-" : ""}${footText}${inchesText}"`;
 }

@@ -3,7 +3,7 @@ import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { commonLength, heelOf, plumbDepthOf, seatOf, shortestBoard } from "../src/roof/common.ts";
 import { Reason } from "../src/measure/reason.ts";
-import { then } from "./corners.ts";
+import { andThen } from "./corners.ts";
 import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./refusals.ts";
 
 const family = "common";
@@ -88,7 +88,7 @@ export const ridgeHeight = worksheetFunction({
     { cells: [6, 144, 1.5, 4.4], result: 76.025 },
   ],
   refuses: [ridgeFillsRun],
-  compute: (slope, level, ridge, height) => then(commonLength(slope, level, ridge), () => height + (level - ridge / 2) * slope),
+  compute: (slope, level, ridge, height) => andThen(commonLength(slope, level, ridge), () => height + (level - ridge / 2) * slope),
 });
 
 export const commonBoard = worksheetFunction({
@@ -105,7 +105,7 @@ export const commonBoard = worksheetFunction({
   compute(slope, level, ridge, deep, height, out) {
     const seat = seatOf(slope, deep, height);
     if (seat instanceof Reason) return seat;
-    return then(commonLength(slope, level, ridge), () => shortestBoard({ pitch: slope, run: level - ridge / 2, overhang: out, depth: deep, heel: height }));
+    return andThen(commonLength(slope, level, ridge), () => shortestBoard({ pitch: slope, run: level - ridge / 2, overhang: out, depth: deep, heel: height }));
   },
 });
 

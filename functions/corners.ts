@@ -7,7 +7,7 @@ import { corner, type Corner } from "../src/roof/corner.ts";
 export const otherSide = [otherPitch(), cornerAngle()] as const;
 
 /**
- * Works at a corner whose second pitch may be left out: the same pitch then, by the same formulas.
+ * Works at a corner whose second pitch may be left out: the same pitch andThen, by the same formulas.
  *
  * Hands the core's reason on when the planes make no hip.
  */
@@ -16,7 +16,7 @@ export function atCorner<T>(pitch: number, other: number | null, angle: Degrees,
   return at instanceof Reason ? at : work(at);
 }
 
-/** Works on with a value of the core, or hands its reason on. */
-export function then<T, U>(value: T | Reason, work: (value: T) => U): U | Reason {
+/** Works on with a value of the core, or hands its reason on. (Not named "then": a module that exports that looks like a promise to import().) */
+export function andThen<T, U>(value: T | Reason, work: (value: T) => U): U | Reason {
   return value instanceof Reason ? value : work(value);
 }

@@ -3,7 +3,7 @@ import { Reason } from "../src/measure/reason.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { alongHip, backing, hipDrop, hipMarkRun, hipRun, hipRunToKing, hipRunToRidge } from "../src/roof/hip.ts";
-import { atCorner, otherSide, then } from "./corners.ts";
+import { atCorner, otherSide, andThen } from "./corners.ts";
 import { headPastCorner, noHip, ridgeFillsRun } from "./refusals.ts";
 
 const family = "hip";
@@ -75,7 +75,7 @@ export const hipToKing = worksheetFunction({
     { cells: [9, 144, 1.5, 12], result: 208.4565 },
   ],
   refuses: [noHip, headPastCorner],
-  compute: (slope, level, thickness, other, angle) => atCorner(slope, other, angle, (at) => then(hipRunToKing(at, level, thickness), (plan) => alongHip(at, plan))),
+  compute: (slope, level, thickness, other, angle) => atCorner(slope, other, angle, (at) => andThen(hipRunToKing(at, level, thickness), (plan) => alongHip(at, plan))),
 });
 
 export const hipToRidge = worksheetFunction({
@@ -88,7 +88,7 @@ export const hipToRidge = worksheetFunction({
     { cells: [9, 144, 1.5, 12], result: 208.821 },
   ],
   refuses: [noHip, ridgeFillsRun],
-  compute: (slope, level, thickness, other, angle) => atCorner(slope, other, angle, (at) => then(hipRunToRidge(at, level, thickness), (plan) => alongHip(at, plan))),
+  compute: (slope, level, thickness, other, angle) => atCorner(slope, other, angle, (at) => andThen(hipRunToRidge(at, level, thickness), (plan) => alongHip(at, plan))),
 });
 
 export const hipDropFunction = worksheetFunction({

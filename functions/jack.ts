@@ -6,7 +6,7 @@ import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { seatOf, shortestBoard } from "../src/roof/common.ts";
 import type { Corner } from "../src/roof/corner.ts";
 import { jackEdge, jackRunFromTape, jackRuns, jackStep, jackTape, type JackRuns } from "../src/roof/jack.ts";
-import { atCorner, otherSide, then } from "./corners.ts";
+import { atCorner, otherSide, andThen } from "./corners.ts";
 import { heelAboveDepth, jackTooWide, noHip, shortBelowPlate, tapeBelowHeel } from "./refusals.ts";
 
 const family = "jack";
@@ -57,7 +57,7 @@ export const jackLen = worksheetFunction({
     { cells: [`6/12`, `4'`, `1 1/2"`, `1 1/2"`], result: 53.3183 },
   ],
   refuses: jackRefusals,
-  compute: (slope, off, hip, jack, other, angle) => atCorner(slope, other, angle, (at) => then(runs(at, off, hip, jack), ({ long }) => long * alongSlope(slope))),
+  compute: (slope, off, hip, jack, other, angle) => atCorner(slope, other, angle, (at) => andThen(runs(at, off, hip, jack), ({ long }) => long * alongSlope(slope))),
 });
 
 export const jackShort = worksheetFunction({
@@ -70,7 +70,7 @@ export const jackShort = worksheetFunction({
     { cells: [9, 48, 1.5, 1.5, 12], result: 77.1875, source: "3-4-5 triangle: (47.25 x 4/3 - 0.75 x 5/3) x 5/4" },
   ],
   refuses: jackRefusals,
-  compute: (slope, off, hip, jack, other, angle) => atCorner(slope, other, angle, (at) => then(runs(at, off, hip, jack), ({ short }) => short * alongSlope(slope))),
+  compute: (slope, off, hip, jack, other, angle) => atCorner(slope, other, angle, (at) => andThen(runs(at, off, hip, jack), ({ short }) => short * alongSlope(slope))),
 });
 
 export const jackTapeFunction = worksheetFunction({
@@ -83,7 +83,7 @@ export const jackTapeFunction = worksheetFunction({
     { cells: [9, 48, 1.5, 1.5, 4, 12], result: 82.1498, source: "Pythagoras on the long point's run of 63.75 and rise of 4 + 47.8125 (3-4-5 triangle)" },
   ],
   refuses: jackRefusals,
-  compute: (slope, off, hip, jack, height, other, angle) => atCorner(slope, other, angle, (at) => then(runs(at, off, hip, jack), ({ long }) => jackTape(slope, long, height))),
+  compute: (slope, off, hip, jack, height, other, angle) => atCorner(slope, other, angle, (at) => andThen(runs(at, off, hip, jack), ({ long }) => jackTape(slope, long, height))),
 });
 
 export const jackFromTape = worksheetFunction({
@@ -96,7 +96,7 @@ export const jackFromTape = worksheetFunction({
     { cells: [6, 55.4255, 4.3992], result: 53.3183, tolerance: 0.0002 },
   ],
   refuses: [tapeBelowHeel],
-  compute: (slope, tape, height) => then(jackRunFromTape(slope, tape, height), (level) => level * alongSlope(slope)),
+  compute: (slope, tape, height) => andThen(jackRunFromTape(slope, tape, height), (level) => level * alongSlope(slope)),
 });
 
 export const jackTilt = worksheetFunction({
@@ -143,7 +143,7 @@ export const jackBoard = worksheetFunction({
   compute(slope, off, hip, jack, depth, height, out, other, angle) {
     const seat = seatOf(slope, depth, height);
     if (seat instanceof Reason) return seat;
-    return atCorner(slope, other, angle, (at) => then(runs(at, off, hip, jack), ({ long }) => shortestBoard({ pitch: slope, run: long, overhang: out, depth, heel: height })));
+    return atCorner(slope, other, angle, (at) => andThen(runs(at, off, hip, jack), ({ long }) => shortestBoard({ pitch: slope, run: long, overhang: out, depth, heel: height })));
   },
 });
 

@@ -2,7 +2,7 @@ import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { crippleRun, valleyJackRuns } from "../src/roof/valley.ts";
-import { atCorner, otherSide, then } from "./corners.ts";
+import { atCorner, otherSide, andThen } from "./corners.ts";
 import { crippleVanishes, jackTooWide, noHip, valleyJackVanishes } from "./refusals.ts";
 
 const family = "valley";
@@ -26,7 +26,7 @@ export const valleyJack = worksheetFunction({
   ],
   refuses: [noHip, jackTooWide, valleyJackVanishes],
   compute: (slope, offset, run, valley, jack, ridge, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) => then(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ long }) => long * alongSlope(slope))),
+    atCorner(slope, other, angle, ({ near }) => andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ long }) => long * alongSlope(slope))),
 });
 
 export const crippleLen = worksheetFunction({
@@ -46,7 +46,7 @@ export const crippleLen = worksheetFunction({
   ],
   refuses: [noHip, crippleVanishes],
   compute: (slope, distance, hip, valley, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) => then(crippleRun(near, distance, hip, valley), (run) => run * alongSlope(slope))),
+    atCorner(slope, other, angle, ({ near }) => andThen(crippleRun(near, distance, hip, valley), (run) => run * alongSlope(slope))),
 });
 
 export const valleys = [valleyJack, crippleLen];

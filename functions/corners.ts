@@ -7,7 +7,7 @@ import { corner, type Corner } from "../src/roof/corner.ts";
 export const otherSide = [otherPitch(), cornerAngle()] as const;
 
 /**
- * Works at a corner whose second pitch may be left out: the same pitch andThen, by the same formulas.
+ * Works at a corner whose second pitch may be left out: the same pitch then, by the same formulas.
  *
  * Hands the core's reason on when the planes make no hip.
  */

@@ -1,3 +1,4 @@
+/// <reference types="vite/types/importMeta.d.ts" />
 import { describe, expect, it } from "vitest";
 
 const rooms = import.meta.glob<Record<string, unknown>>("../../src/{measure,geometry,roof,cutting,drawing}/**/*.ts", { eager: true });

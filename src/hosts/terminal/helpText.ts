@@ -1,12 +1,10 @@
+import { signature } from "../../registry/parameterText.ts";
 import { NAMESPACE, type WorksheetFunction } from "../../registry/worksheetFunction.ts";
 import { sheetFunctions } from "./sheetFunctions.ts";
 
 /** What `--help` prints: how a line is written, and every function with its arguments. */
 export function helpText(functions: readonly WorksheetFunction[]): string {
-  const signatures = functions.map(({ name, parameters, summary }) => {
-    const list = parameters.map((parameter) => (parameter.optional ? `[${parameter.name}]` : parameter.name)).join(", ");
-    return `  ${NAMESPACE}.${name}(${list})\n      ${summary}`;
-  });
+  const signatures = functions.map((definition) => `  ${signature(definition)}\n      ${definition.summary}`);
   return [
     "Prints what a cell with this formula would show.",
     "",

@@ -1,0 +1,25 @@
+import { NAMESPACE, type Parameter, type WorksheetFunction } from "./worksheetFunction.ts";
+
+/** How a function is called, its optional arguments in brackets: `RAFTER.TAPE(inches, [smallest])`. */
+export function signature({ name, parameters }: Pick<WorksheetFunction, "name" | "parameters">): string {
+  return `${NAMESPACE}.${name}(${parameters.map((parameter) => (parameter.optional ? `[${parameter.name}]` : parameter.name)).join(", ")})`;
+}
+
+/** How each kind of argument is written; the words for the two pages that explain a function. */
+const written: Readonly<Record<Parameter["quantity"], string>> = {
+  pitch: "pitch: rise in 12, or text such as \"6/12\", \"26.57°\", \"50%\"",
+  length: "length: a number, or text such as \"8' 7 3/16\" or \"2620 mm\"",
+  angle: "degrees",
+  number: "number",
+  size: "lumber size: text such as \"2x8\" or \"38 x 184\"",
+  text: "one of a few words or numbers",
+  roof: "roof block: two columns, label and value",
+  pieces: "block of pieces, or a roof block",
+  boards: "block of boards, or a list of lengths",
+  list: "list of values",
+};
+
+/** What kind of value an argument takes and, where it may be left out, what then holds. */
+export function kindText({ quantity, optional, defaultText }: Parameter): string {
+  return optional ? `${written[quantity]}; ${defaultText ?? "nothing"} when left out` : written[quantity];
+}

@@ -1,0 +1,45 @@
+import { formulaText } from "./formulaText.ts";
+import { kindText, signature } from "./parameterText.ts";
+import { resultRows } from "./resultRows.ts";
+import type { Example, WorksheetFunction } from "./worksheetFunction.ts";
+
+/** The content of functions/REFERENCE.md: every function, family by family, as its definition describes it. */
+export function referencePage(functions: readonly WorksheetFunction[]): string {
+  const families = [...new Set(functions.map(({ family }) => family))];
+  return [
+    "# Functions",
+    "<!-- Written by `npm run generate` from the definitions in this folder; change those. -->",
+    "Arguments in [brackets] may be left out. Results come back in the unit of the lengths that went in, angles in degrees. " +
+      "Geometry only: sizes, spans and strength follow the local code and a licensed designer.",
+    families.map((family) => `- ${family}: ${functions.filter((one) => one.family === family).map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ")}`).join("\n"),
+    ...families.flatMap((family) => [`## ${family[0]!.toUpperCase()}${family.slice(1)}`, ...functions.filter((one) => one.family === family).flatMap((definition) => section(definition))]),
+  ].join("\n\n") + "\n";
+}
+
+function section(definition: WorksheetFunction): string[] {
+  const { name, summary, parameters, returns, examples, refuses = [] } = definition;
+  return [
+    `### ${name}`,
+    `\`${signature(definition)}\``,
+    plain(summary),
+    parameters.map((parameter) => `- \`${parameter.name}\`: ${plain(parameter.description)} (${plain(kindText(parameter))})`).join("\n"),
+    `Returns ${plain(returns)}`,
+    ...examples.flatMap((example) => worked(definition, example)),
+    ...(refuses.length === 0 ? [] : [`Refuses, with a message, when ${plain(refuses.map(({ when }) => when).join("; or when "))}.`]),
+  ];
+}
+
+function worked(definition: WorksheetFunction, example: Example): string[] {
+  const { result, source } = example;
+  const checked = source === undefined ? [] : [`Checked against: ${plain(source)}`];
+  const formula = `    ${formulaText(definition, example)}`;
+  const [head, ...rows] = resultRows(result);
+  if (typeof result !== "object") return [`${formula}\n    ${head![0]}`, ...checked];
+  const line = (row: readonly string[]) => `| ${row.map((cell) => plain(cell).replaceAll("|", "\\|")).join(" | ")} |`;
+  return [formula, [line(head!), `|${" --- |".repeat(head!.length)}`, ...rows.map(line)].join("\n"), ...checked];
+}
+
+/** Text that Markdown shows as it is: signs that would start emphasis, a link or a tag are escaped. */
+function plain(text: string): string {
+  return text.replace(/[\\`*_<>[\]]/g, "\\$&");
+}

@@ -1,0 +1,119 @@
+import { ICommandService } from "@univerjs/core";
+import type { IRange, Worksheet } from "@univerjs/core";
+import { ERROR_TYPE_SET, SetFormulaCalculationResultMutation } from "@univerjs/engine-formula";
+import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
+import { address } from "../address.ts";
+import { checkStep } from "../checkStep.ts";
+import type { Area, Host, HostCell, WriteStep, Written } from "../host.ts";
+import { blockAround } from "./blockAround.ts";
+import { cells } from "./cells.ts";
+import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import { findSheet } from "./findSheet.ts";
+import { plannedCells } from "./plannedCells.ts";
+import { takeBack } from "./takeBack.ts";
+import type { WriteRecord } from "./write.ts";
+import { write } from "./write.ts";
+
+/** The embedded sheet as a host of the pane. */
+export function embeddedHost(sheet: EmbeddedSheet): Host {
+  const { univer, workbook, calculation, messages } = sheet;
+  const injector = univer.__getInjector();
+  const records = new WeakMap<Written, WriteRecord>();
+  const named = (name: string): Worksheet => {
+    const found = findSheet(workbook, name);
+    if (!found) throw new Error(`There is no sheet named ${name}.`);
+    return found;
+  };
+  const names = () => workbook.getSheets().map((s) => s.getSheetName());
+  const selected = (): Area => {
+    const range = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
+    return areaOf(workbook.getActiveSheet().getSheet(), range ?? { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 });
+  };
+
+  return {
+    kind: "embedded",
+    selection: async () => selected(),
+    onSelection(listener) {
+      const subscription = injector.get(SheetsSelectionsService).selectionChanged$.subscribe((selections) => selections?.length && listener(selected()));
+      return () => subscription.unsubscribe();
+    },
+    onChange(listener) {
+      const changes = new Set<string>([SetRangeValuesMutation.id, SetFormulaCalculationResultMutation.id]);
+      const listening = injector.get(ICommandService).onCommandExecuted((command) => void (changes.has(command.id) && listener()));
+      return () => listening.dispose();
+    },
+    sheets: async () => names(),
+    async read(area) {
+      await calculation.settled();
+      const at = cells(sheet, named(area.sheet));
+      return Array.from({ length: area.rows }, (_, i) => Array.from({ length: area.columns }, (_, j): HostCell => at.at(area.row + i, area.column + j)));
+    },
+    async blockAround(area) {
+      await calculation.settled();
+      const worksheet = named(area.sheet);
+      const at = cells(sheet, worksheet);
+      const edges = blockAround({ top: area.row, left: area.column, bottom: area.row + area.rows - 1, right: area.column + area.columns - 1 }, (row, column) => !at.emptyAt(row, column));
+      return areaOf(worksheet, { startRow: edges.top, endRow: edges.bottom, startColumn: edges.left, endColumn: edges.right });
+    },
+    async write(step, options) {
+      const record = await write(sheet, step, options);
+      const written: Written = { title: step.title, areas: record.areas };
+      records.set(written, record);
+      return written;
+    },
+    async occupied(step) {
+      await calculation.settled();
+      return occupied(sheet, step, names());
+    },
+    async takeBack(written) {
+      const record = records.get(written);
+      if (!record) return [];
+      const edited = await takeBack(sheet, record);
+      if (!edited.length) records.delete(written);
+      return edited;
+    },
+    async messageAt(name, row, column) {
+      await calculation.settled();
+      const worksheet = findSheet(workbook, name);
+      if (!worksheet) return null;
+      const { formula, value } = cells(sheet, worksheet).at(row, column);
+      if (formula === null || !ERROR_TYPE_SET.has(value as never)) return null;
+      return messages.at({ unit: workbook.getId(), sheet: worksheet.getSheetId(), row, column });
+    },
+    async show(area) {
+      const worksheet = workbook.getSheetBySheetId(named(area.sheet).getSheetId())!;
+      workbook.setActiveSheet(worksheet);
+      worksheet.setActiveRange(worksheet.getRange(area.row, area.column, area.rows, area.columns));
+      (worksheet as { scrollToCell?(row: number, column: number): void }).scrollToCell?.(area.row, area.column);
+    },
+    async remember(key, text) {
+      workbook.setCustomMetadata({ ...workbook.getCustomMetadata(), [KEPT + key]: text });
+    },
+    async recall(key) {
+      const text: unknown = workbook.getCustomMetadata()?.[KEPT + key];
+      return typeof text === "string" ? text : null;
+    },
+    // The sheet has no pictures without a further part of its maker's.
+    picture: async () => false,
+  };
+}
+
+// Keeps our keys apart from the sheet's own, and from what every object has ("toString").
+const KEPT = "longpoint:";
+
+function occupied(sheet: EmbeddedSheet, step: WriteStep, names: readonly string[]): readonly string[] {
+  const wrong = checkStep(step, names);
+  if (wrong) throw new Error(wrong);
+  const filled = new Set<string>();
+  for (const block of step.blocks) {
+    const worksheet = findSheet(sheet.workbook, block.sheet);
+    if (!worksheet) continue;
+    const at = cells(sheet, worksheet);
+    for (const { row, column } of plannedCells(block)) if (!at.emptyAt(row, column)) filled.add(address(worksheet.getName(), row, column));
+  }
+  return [...filled];
+}
+
+function areaOf(worksheet: Worksheet, { startRow, endRow, startColumn, endColumn }: IRange): Area {
+  return { sheet: worksheet.getName(), row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 };
+}

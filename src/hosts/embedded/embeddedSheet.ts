@@ -1,0 +1,52 @@
+import type { IWorkbookData, Plugin, PluginCtor } from "@univerjs/core";
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import type { ILocales } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import type { IFunctionInfo } from "@univerjs/engine-formula";
+import type { FWorkbook } from "@univerjs/sheets/facade";
+import "@univerjs/sheets/facade";
+import type { WorksheetFunction } from "../../registry/worksheetFunction.ts";
+import { Calculation } from "./calculation.ts";
+import type { EngineFunction } from "./engineFunction.ts";
+import { engineFunction } from "./engineFunction.ts";
+import { watchResults, watchSpills } from "./engineHooks.ts";
+import { functionInfo } from "./functionInfo.ts";
+import { LateAnswers } from "./lateAnswers.ts";
+import { Messages } from "./messages.ts";
+
+/** A running sheet with its workbook. */
+export interface EmbeddedSheet {
+  readonly univer: Univer;
+  readonly api: FUniver;
+  readonly workbook: FWorkbook;
+  readonly calculation: Calculation;
+  readonly messages: Messages;
+  readonly late: LateAnswers;
+}
+
+type Registration = PluginCtor<Plugin> | readonly [PluginCtor<Plugin>, unknown];
+
+/** Which parts of the sheet's maker run: with a page, or the engine alone for tests. */
+export interface Parts {
+  plugins(functions: readonly EngineFunction[], infos: readonly IFunctionInfo[]): readonly Registration[];
+  readonly locale: ILocales[LocaleType];
+}
+
+/** Starts a sheet that knows the given functions, with a workbook in it. */
+export function embeddedSheet(parts: Parts, definitions: readonly WorksheetFunction[], snapshot: Partial<IWorkbookData>): EmbeddedSheet {
+  const messages = new Messages();
+  const late = new LateAnswers((places) => calculation.recalculate(places.map(({ unit, sheet, row, column }) => ({ unitId: unit, sheetId: sheet, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } }))));
+  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: parts.locale }, logLevel: LogLevel.WARN });
+  const functions = definitions.map((definition) => engineFunction(definition, { messages, late }));
+  for (const part of parts.plugins(functions, definitions.map(functionInfo))) {
+    if (Array.isArray(part)) univer.registerPlugin(part[0], part[1]);
+    else univer.registerPlugin(part as PluginCtor<Plugin>);
+  }
+  const api = FUniver.newAPI(univer);
+  const injector = univer.__getInjector();
+  const workbook = api.createWorkbook(snapshot);
+  const calculation = new Calculation(injector);
+  watchResults(injector, messages);
+  watchSpills(injector, calculation);
+  return { univer, api, workbook, calculation, messages, late };
+}

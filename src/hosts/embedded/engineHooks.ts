@@ -1,0 +1,60 @@
+import type { Injector } from "@univerjs/core";
+import type { FunctionVariantType, IArrayFormulaRangeType } from "@univerjs/engine-formula";
+import { FormulaDataModel, IFormulaRuntimeService, SetFormulaCalculationNotificationMutation } from "@univerjs/engine-formula";
+import { ICommandService } from "@univerjs/core";
+import type { IRange } from "@univerjs/core";
+import type { Calculation } from "./calculation.ts";
+import type { Messages } from "./messages.ts";
+
+/** Tells {@link Messages} when a cell's whole formula has its result. The engine has no event for it, so its setter is wrapped. */
+export function watchResults(injector: Injector, messages: Messages): void {
+  const runtime = injector.get(IFormulaRuntimeService);
+  const set = runtime.setRuntimeData.bind(runtime);
+  runtime.setRuntimeData = (result: FunctionVariantType) => {
+    set(result);
+    messages.finished({ unit: runtime.currentUnitId, sheet: runtime.currentSubUnitId, row: runtime.currentRow, column: runtime.currentColumn }, endsInError(result));
+  };
+}
+
+function endsInError(result: FunctionVariantType): boolean {
+  if (result.isError()) return true;
+  return !result.isReferenceObject() && result.isArray() && (result as unknown as { getFirstCell(): FunctionVariantType }).getFirstCell().isError();
+}
+
+/**
+ * Keeps the cells that depend on a spill right when it gives up a part of its area.
+ *
+ * In 0.25.1 they keep their old result when a spill shrinks, is deleted, or turns into one value, an error or #SPILL! (the sheet's own
+ * SEQUENCE too). After every calculation the areas are compared with those before, and what was given up is calculated on as changed.
+ */
+export function watchSpills(injector: Injector, calculation: Calculation): void {
+  const model = injector.get(FormulaDataModel);
+  let before = areasOf(model.getArrayFormulaRange());
+  injector.get(ICommandService).onCommandExecuted((command) => {
+    if (command.id !== SetFormulaCalculationNotificationMutation.id) return;
+    if ((command.params as { functionsExecutedState?: number }).functionsExecutedState === undefined) return;
+    const now = areasOf(model.getArrayFormulaRange());
+    const givenUp = [...before].filter(([key, area]) => !covers(now.get(key)?.range, area.range)).map(([, area]) => area);
+    before = now;
+    if (givenUp.length) calculation.recalculate(givenUp);
+  });
+}
+
+interface SpillArea {
+  readonly unitId: string;
+  readonly sheetId: string;
+  readonly range: IRange;
+}
+
+function areasOf(all: IArrayFormulaRangeType): Map<string, SpillArea> {
+  const areas = new Map<string, SpillArea>();
+  for (const [unitId, sheets] of Object.entries(all))
+    for (const [sheetId, rows] of Object.entries(sheets ?? {}))
+      for (const [row, columns] of Object.entries(rows ?? {}))
+        for (const [column, range] of Object.entries((columns ?? {}) as Record<string, IRange | null>)) if (range) areas.set(`${unitId}/${sheetId}/${row}/${column}`, { unitId, sheetId, range: { ...range } });
+  return areas;
+}
+
+function covers(outer: IRange | undefined, inner: IRange): boolean {
+  return outer !== undefined && outer.endRow >= inner.endRow && outer.endColumn >= inner.endColumn;
+}

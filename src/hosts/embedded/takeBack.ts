@@ -1,0 +1,64 @@
+import type { Worksheet } from "@univerjs/core";
+import { RemoveSheetMutation, SetRangeValuesMutation, SetWorksheetColWidthMutation } from "@univerjs/sheets";
+import { address } from "../address.ts";
+import { cells } from "./cells.ts";
+import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import { UndoStep } from "./undoStep.ts";
+import type { WriteRecord } from "./write.ts";
+
+/**
+ * Puts back what stood before a write, as one undo step, or names the cells that were edited since and changes nothing.
+ *
+ * Anything else that the user put on a sheet which the write made counts as edited: it would be lost with the sheet.
+ */
+export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promise<readonly string[]> {
+  const { workbook, univer, calculation } = sheet;
+  const alive = new Map(workbook.getWorkbook().getSheets().map((s) => [s.getSheetId(), s]));
+  if (alreadyBack(sheet, record, alive)) return [];
+  const edited = editedSince(sheet, record, alive);
+  if (edited.length) return edited;
+
+  const undo = new UndoStep(univer.__getInjector(), workbook);
+  for (const change of record.back) {
+    const { subUnitId } = change.params as { subUnitId: string };
+    const made = record.newSheets.includes(subUnitId);
+    if (!alive.has(subUnitId) || (made && change.id !== RemoveSheetMutation.id)) continue;
+    // Rows and columns that the write added stay: others may use them by now. A width that the user changed stays too.
+    if (change.id === SetRangeValuesMutation.id || change.id === RemoveSheetMutation.id) undo.do(change);
+    else if (change.id === SetWorksheetColWidthMutation.id && !widthsChanged(record, subUnitId, alive)) undo.do(change);
+  }
+  undo.finish();
+  await calculation.settled();
+  return [];
+}
+
+type Sheets = ReadonlyMap<string, Worksheet>;
+
+// As after an undo by hand.
+function alreadyBack(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): boolean {
+  if (record.newSheets.some((id) => alive.has(id))) return false;
+  if (!record.newSheets.length && record.cells.every(({ before, after }) => before === after)) return false;
+  return record.cells.every(({ sheet: id, row, column, before }) => !alive.has(id) || cells(sheet, alive.get(id)!).contentAt(row, column) === before);
+}
+
+function editedSince(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): string[] {
+  const edited = new Set<string>();
+  const expected = new Map<string, Set<string>>();
+  const last = new Map(record.cells.map((cell) => [`${cell.sheet}/${cell.row}/${cell.column}`, cell]));
+  for (const { sheet: id, row, column, after } of last.values()) {
+    const worksheet = alive.get(id);
+    if (!worksheet) continue;
+    expected.set(id, (expected.get(id) ?? new Set()).add(`${row}/${column}`));
+    if (cells(sheet, worksheet).contentAt(row, column) !== after) edited.add(address(worksheet.getName(), row, column));
+  }
+  for (const id of record.newSheets) {
+    const worksheet = alive.get(id);
+    if (!worksheet) continue;
+    for (const { row, column } of cells(sheet, worksheet).filled()) if (!expected.get(id)?.has(`${row}/${column}`)) edited.add(address(worksheet.getName(), row, column));
+  }
+  return [...edited];
+}
+
+function widthsChanged(record: WriteRecord, id: string, alive: Sheets): boolean {
+  return record.widths.some(({ sheet, column, after }) => sheet === id && alive.get(id)!.getColumnWidth(column) !== after);
+}

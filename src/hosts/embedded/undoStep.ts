@@ -1,0 +1,74 @@
+import type { IMutationInfo, Injector } from "@univerjs/core";
+import { ICommandService, IUndoRedoService } from "@univerjs/core";
+import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
+import {
+  InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveSheetMutation, RemoveSheetUndoMutationFactory, SetRangeValuesMutation, SetRangeValuesUndoMutationFactory,
+  SetWorksheetColumnCountMutation, SetWorksheetColumnCountUndoMutationFactory, SetWorksheetColWidthMutation, SetWorksheetColWidthMutationFactory, SetWorksheetRowCountMutation, SetWorksheetRowCountUndoMutationFactory,
+} from "@univerjs/sheets";
+import type { FWorkbook } from "@univerjs/sheets/facade";
+
+/**
+ * Changes that the user takes back with one undo: done as they come, undone together.
+ *
+ * The sheet's own commands make an undo step each, and several of them joined cannot be redone when one inserts a sheet.
+ */
+export class UndoStep {
+  readonly #injector: Injector;
+  readonly #workbook: FWorkbook;
+  readonly #redo: IMutationInfo[] = [];
+  readonly #undo: IMutationInfo[] = [];
+
+  constructor(injector: Injector, workbook: FWorkbook) {
+    this.#injector = injector;
+    this.#workbook = workbook;
+  }
+
+  /** Does one change and notes how to undo it. */
+  do(change: IMutationInfo<object>): void {
+    const undo = this.#inverse(change);
+    if (!this.#run(change)) throw new Error(`The sheet did not take a change (${change.id}).`);
+    this.#redo.push(change);
+    this.#undo.unshift(undo);
+  }
+
+  /** Undoes everything done so far, as if it had never been. */
+  rollBack(): void {
+    for (const change of this.#undo) this.#run(change);
+  }
+
+  /** Hands the step to the sheet's undo. */
+  finish(): void {
+    if (!this.#redo.length) return;
+    this.#injector.get(IUndoRedoService).pushUndoRedo({ unitID: this.#workbook.getId(), undoMutations: this.#undo, redoMutations: this.#redo });
+  }
+
+  /** What {@link rollBack} does, to be done in a later step. */
+  get changesBack(): readonly IMutationInfo[] {
+    return this.#undo;
+  }
+
+  #run(change: IMutationInfo<object>): boolean {
+    // A copy, for the sheet changes what it is given and the undo list must stay as it is.
+    return this.#injector.get(ICommandService).syncExecuteCommand(change.id, structuredClone(change.params)) as boolean;
+  }
+
+  #inverse({ id, params }: IMutationInfo<any>): IMutationInfo<object> {
+    const injector = this.#injector;
+    switch (id) {
+      case SetRangeValuesMutation.id:
+        return { id, params: SetRangeValuesUndoMutationFactory(injector, params as ISetRangeValuesMutationParams) };
+      case SetWorksheetColWidthMutation.id:
+        return { id, params: SetWorksheetColWidthMutationFactory(params, this.#workbook.getWorkbook().getSheetBySheetId(params.subUnitId)!) };
+      case SetWorksheetRowCountMutation.id:
+        return { id, params: SetWorksheetRowCountUndoMutationFactory(injector, params) };
+      case SetWorksheetColumnCountMutation.id:
+        return { id, params: SetWorksheetColumnCountUndoMutationFactory(injector, params) };
+      case InsertSheetMutation.id:
+        return { id: RemoveSheetMutation.id, params: InsertSheetUndoMutationFactory(injector, params) };
+      case RemoveSheetMutation.id:
+        return { id: InsertSheetMutation.id, params: structuredClone(RemoveSheetUndoMutationFactory(injector, params)) };
+      default:
+        throw new Error(`No way back is known for the change ${id}.`);
+    }
+  }
+}

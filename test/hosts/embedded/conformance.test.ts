@@ -1,0 +1,35 @@
+import { beforeAll } from "vitest";
+import { conformance } from "../conformance.ts";
+import { bundled } from "./bundled.ts";
+
+let headless: typeof import("./headless.ts").headless;
+beforeAll(async () => {
+  ({ headless } = await bundled());
+}, 60_000);
+
+conformance("The embedded sheet", async () => {
+  const t = headless();
+  const { host, worksheet } = t;
+  return {
+    host,
+    calculates: true,
+    async type(sheet, row, column, content) {
+      t.typeAt(worksheet(sheet).getRange(row, column), content);
+    },
+    async format(sheet, row, column, format) {
+      worksheet(sheet).getRange(row, column).setValue({ s: { n: { pattern: format } } });
+    },
+    async select(row, column, rows, columns) {
+      t.sheet.workbook.getActiveSheet().getRange(row, column, rows, columns).activate();
+    },
+    async refuse(sheet, row, column) {
+      worksheet(sheet).getRange(row, column).setValue({ f: '=RAFTER.NEED("steep")' });
+      return 'number: got "steep". Type a number.';
+    },
+    undo: async () => t.undo(),
+    width: async (sheet, column) => worksheet(sheet).getColumnWidth(column),
+    frozenRows: async (sheet) => worksheet(sheet).getFrozenRows(),
+    bold: async (sheet, row, column) => worksheet(sheet).getRange(row, column).getCellStyleData()?.bl === 1,
+    dispose: async () => t.dispose(),
+  };
+});

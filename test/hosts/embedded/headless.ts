@@ -1,0 +1,66 @@
+import type { IWorkbookData } from "@univerjs/core";
+import { CellValueType } from "@univerjs/core";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import "@univerjs/engine-formula/facade";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
+import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import "@univerjs/sheets-formula/facade";
+import { embeddedHost } from "../../../src/hosts/embedded/embeddedHost.ts";
+import type { EmbeddedSheet, Parts } from "../../../src/hosts/embedded/embeddedSheet.ts";
+import { embeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
+import type { Host } from "../../../src/hosts/host.ts";
+import type { WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
+import { testFunctions } from "./testFunctions.ts";
+
+/** The embedded sheet without a page, and the hands of a user on it. */
+export interface Headless {
+  readonly sheet: EmbeddedSheet;
+  readonly host: Host;
+  /** As if typed: "=" begins a formula, other text stays text, "" empties the cell. */
+  type(a1: string, content: string | number): void;
+  typeAt(range: FRange, content: string | number): void;
+  range(a1: string): FRange;
+  worksheet(name?: string): FWorksheet;
+  /** What stands in the cells once everything is calculated. */
+  values(a1: string): Promise<(string | number | boolean)[][]>;
+  undo(): void;
+  redo(): void;
+  dispose(): void;
+}
+
+const PARTS: Parts = {
+  locale: {},
+  plugins: (functions, infos) => [[UniverFormulaEnginePlugin, { function: [...functions] }], UniverSheetsPlugin, [UniverSheetsFormulaPlugin, { description: [...infos] }]],
+};
+
+/** The same engine, functions and host as on the page, in plain Node. */
+export function headless(definitions: readonly WorksheetFunction[] = testFunctions, rowCount = 1000): Headless {
+  const snapshot: Partial<IWorkbookData> = { id: "book", name: "Book", sheetOrder: ["s1"], sheets: { s1: { id: "s1", name: "Sheet1", rowCount, columnCount: 26 } } };
+  const sheet = embeddedSheet(PARTS, definitions, snapshot);
+  const { univer, workbook } = sheet;
+  const host = embeddedHost(sheet);
+  const worksheet = (name = "Sheet1") => workbook.getSheetByName(name)!;
+  const range = (a1: string) => (a1.includes("!") ? worksheet(a1.slice(0, a1.indexOf("!"))).getRange(a1.slice(a1.indexOf("!") + 1)) : worksheet().getRange(a1));
+  const typeAt = (at: FRange, content: string | number) => {
+    if (content === "") at.setValue({ v: null, f: null, si: null, p: null, t: null });
+    else if (typeof content === "number") at.setValue({ v: content, t: CellValueType.NUMBER, f: null });
+    else at.setValue(content.startsWith("=") ? { f: content, v: null } : { v: content, t: CellValueType.STRING, f: null });
+  };
+  return {
+    sheet,
+    host,
+    worksheet,
+    range,
+    typeAt,
+    type: (a1, content) => typeAt(range(a1), content),
+    async values(a1) {
+      const { startRow, endRow, startColumn, endColumn } = range(a1).getRange();
+      const rows = await host.read({ sheet: range(a1).getSheetName(), row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 });
+      return rows.map((row) => row.map(({ value }) => value));
+    },
+    undo: () => void workbook.undo(),
+    redo: () => void workbook.redo(),
+    dispose: () => univer.dispose(),
+  };
+}

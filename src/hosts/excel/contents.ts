@@ -1,0 +1,70 @@
+import { batches } from "./batches.ts";
+import type { Band, Layer } from "./layers.ts";
+
+/** What stands in one cell, as far as it must be known to write it again. */
+export interface Standing {
+  /** What to write to get the same cell again: a formula, a number, a logical, text behind an apostrophe, or "". */
+  readonly content: string | number | boolean;
+  readonly format: string;
+  readonly empty: boolean;
+  /** A value that a formula in another cell spilled here: nothing of the user's own. */
+  readonly spilled: boolean;
+  /** A linked data type or picture, which no writing can bring back. */
+  readonly rich: boolean;
+}
+
+/** What stands in the cells of layers, layer by layer, in their shape. */
+export async function contents(context: Excel.RequestContext, all: readonly Layer[]): Promise<Standing[][][]> {
+  const found = new Map<Layer, Standing[][]>(all.map((layer) => [layer, []]));
+  for (const batch of batches(all)) {
+    const ranges = batch.map((band) => bandRange(context, band).load("formulas,values,valueTypes,numberFormat,hasSpill"));
+    await context.sync();
+    for (const [i, range] of ranges.entries()) found.get(batch[i]!.layer)!.push(...standing(range, await spilledCells(context, range)));
+  }
+  return [...found.values()];
+}
+
+/** The range of a piece. */
+export function bandRange(context: Excel.RequestContext, { layer, from, rows }: Band): Excel.Range {
+  return context.workbook.worksheets.getItem(layer.sheet).getRangeByIndexes(layer.row + from, layer.column, rows, layer.cells[0]!.length);
+}
+
+/** What stands in a loaded range. `spilled` holds "row,column" within the range. */
+export function standing(range: Excel.Range, spilled: ReadonlySet<string>): Standing[][] {
+  return range.formulas.map((line: unknown[], i: number) =>
+    line.map((formula, j) => {
+      const type = range.valueTypes[i]![j]!;
+      const isSpilled = spilled.has(`${i},${j}`);
+      const content = isSpilled ? "" : again(formula, range.values[i]![j], type);
+      return { content, format: String(range.numberFormat[i]![j]), empty: content === "", spilled: isSpilled, rich: type === "RichValue" && typeof content === "string" && !content.startsWith("=") };
+    }),
+  );
+}
+
+/** Text that equals its own formula is text that begins with "=". */
+export function isFormula(formula: unknown, value: unknown): formula is string {
+  return typeof formula === "string" && formula.startsWith("=") && formula !== value;
+}
+
+function again(formula: unknown, value: unknown, type: string): string | number | boolean {
+  if (isFormula(formula, value)) return formula;
+  // The apostrophe keeps Excel from reading a text such as 6/12 anew; it is not part of the text.
+  if (type === "String" || type === "RichValue") return value === "" ? "" : `'${String(value)}`;
+  return value as string | number | boolean;
+}
+
+/** Which cells of a loaded range show a value that a formula elsewhere spilled, as "row,column" within the range. */
+export async function spilledCells(context: Excel.RequestContext, range: Excel.Range): Promise<Set<string>> {
+  const spilled = new Set<string>();
+  // false: not one cell of the range takes part in a spill. Where Excel is too old for spills it is undefined.
+  if (!range.hasSpill && range.hasSpill !== null) return spilled;
+  const asked: { at: string; cell: Excel.Range; parent: Excel.Range }[] = [];
+  for (const [i, line] of range.values.entries())
+    for (let j = 0; j < line.length; j++) {
+      const cell = range.getCell(i, j).load("address");
+      asked.push({ at: `${i},${j}`, cell, parent: cell.getSpillParentOrNullObject().load("address") });
+    }
+  await context.sync();
+  for (const { at, cell, parent } of asked) if (!parent.isNullObject && parent.address !== cell.address) spilled.add(at);
+  return spilled;
+}

@@ -1,0 +1,46 @@
+import { call, type Answer } from "../../registry/call.ts";
+import { CellError, Refusal } from "../../registry/refusal.ts";
+import { spills } from "../../registry/spills.ts";
+import type { Cell, Output, WorksheetFunction } from "../../registry/worksheetFunction.ts";
+import type { RefusalLog } from "./refusalLog.ts";
+
+/** Errors that Excel takes from a custom function. #NAME? and #REF! can come in but not go out. */
+const OUT: ReadonlySet<string> = new Set(["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"]);
+
+/**
+ * A worksheet function as Excel calls it: raw cells, then always an invocation object; errors are thrown.
+ *
+ * Excel gives null for an argument that was left out, and 0, null or "" for an empty cell, by platform; the readers take all three for blank.
+ */
+export function excelFunction(definition: WorksheetFunction, refusals: RefusalLog): (...received: unknown[]) => unknown {
+  const { length } = definition.parameters;
+  const block = spills(definition);
+  return (...received) => {
+    const caller = (received[length] as CustomFunctions.Invocation | undefined)?.address;
+    const show = (answer: Answer) => {
+      refusals.note(caller, definition.name, answer instanceof Refusal ? answer : null);
+      return shown(answer, block);
+    };
+    const answer = call(definition, received.slice(0, length).map(fromExcel));
+    return answer instanceof Promise ? answer.then(show) : show(answer);
+  };
+}
+
+/** Error values come in as CustomFunctions.Error objects, alone or inside a block. */
+function fromExcel(cell: unknown): unknown {
+  if (typeof cell !== "object" || cell === null) return cell;
+  if (Array.isArray(cell)) return cell.map(fromExcel);
+  const { code } = cell as { code?: unknown };
+  return typeof code === "string" && code.startsWith("#") ? new CellError(code) : cell;
+}
+
+function shown(answer: Answer, block: boolean): Output {
+  if (answer instanceof Refusal) throw new CustomFunctions.Error(answer.error as CustomFunctions.ErrorCode, answer.message);
+  if (answer instanceof CellError) throw passed(answer.error);
+  return block && !Array.isArray(answer) ? [[answer as Cell]] : answer;
+}
+
+function passed(error: string): CustomFunctions.Error {
+  if (OUT.has(error)) return new CustomFunctions.Error(error as CustomFunctions.ErrorCode);
+  return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, `An argument's cell shows ${error}. Mend that cell first.`);
+}

@@ -1,0 +1,31 @@
+import type { Area, HostCell } from "../host.ts";
+import { isFormula } from "./contents.ts";
+import { MOST_CELLS } from "./layers.ts";
+import { sheetNamed } from "./sheets.ts";
+
+const EMPTY: HostCell = { formula: null, value: "", format: "General" };
+
+/** The cells of an area. Only what the sheet uses is fetched; the rest is empty. */
+export async function readCells(context: Excel.RequestContext, { sheet, row, column, rows, columns }: Area): Promise<HostCell[][]> {
+  const worksheet = await sheetNamed(context, sheet);
+  const cells: HostCell[][] = Array.from({ length: rows }, () => new Array<HostCell>(columns).fill(EMPTY));
+  const used = worksheet.getUsedRangeOrNullObject(false).load("rowIndex,columnIndex,rowCount,columnCount");
+  await context.sync();
+  if (used.isNullObject) return cells;
+  const top = Math.max(row, used.rowIndex);
+  const left = Math.max(column, used.columnIndex);
+  const bottom = Math.min(row + rows, used.rowIndex + used.rowCount);
+  const width = Math.min(column + columns, used.columnIndex + used.columnCount) - left;
+  if (width <= 0) return cells;
+  const most = Math.max(1, Math.floor(MOST_CELLS / width));
+  for (let from = top; from < bottom; from += most) {
+    const range = worksheet.getRangeByIndexes(from, left, Math.min(most, bottom - from), width).load("formulas,values,numberFormat");
+    await context.sync();
+    for (const [i, line] of range.values.entries())
+      for (const [j, value] of line.entries()) {
+        const formula: unknown = range.formulas[i]![j];
+        cells[from - row + i]![left - column + j] = { formula: isFormula(formula, value) ? formula : null, value, format: String(range.numberFormat[i]![j]) };
+      }
+  }
+  return cells;
+}

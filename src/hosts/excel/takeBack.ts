@@ -1,0 +1,69 @@
+import { address } from "../address.ts";
+import type { Written } from "../host.ts";
+import { contents, spilledCells, standing } from "./contents.ts";
+import { inExcel } from "./inExcel.ts";
+import type { Layer } from "./layers.ts";
+import { putBack, type Undo } from "./putBack.ts";
+
+/** What belongs to what was handed out; "done" once it was taken back. */
+const kept = new WeakMap<Written, Undo | "done">();
+
+/** Keeps what a write needs to be taken back, and gives the write's receipt. */
+export function keepUndo(written: Written, undo: Undo): Written {
+  kept.set(written, undo);
+  return written;
+}
+
+/** Takes a write back, or names the cells that were edited since and changes nothing. */
+export async function takeBack(written: Written): Promise<readonly string[]> {
+  const undo = kept.get(written);
+  if (!undo) throw new Error("This write is not known any more and cannot be taken back.");
+  if (undo === "done") return [];
+  return inExcel(async (context) => {
+    const edited = await editedSince(context, undo);
+    if (edited.length) return edited;
+    await putBack(context, undo);
+    kept.set(written, "done");
+    return [];
+  });
+}
+
+async function editedSince(context: Excel.RequestContext, undo: Undo): Promise<string[]> {
+  const { worksheets } = context.workbook;
+  worksheets.load("items/name");
+  await context.sync();
+  const there = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
+  const layers = undo.all.filter(({ sheet }) => there.has(sheet.toLowerCase()));
+  const now = await contents(context, layers);
+  const edited = new Set<string>();
+  const written = new Set<string>();
+  for (const layer of undo.all) eachPlanned(layer, (i, j) => written.add(at(layer, i, j)));
+  for (const [k, layer] of layers.entries()) {
+    const after = undo.after[undo.all.indexOf(layer)]!;
+    eachPlanned(layer, (i, j) => {
+      const cell = now[k]![i]![j]!;
+      // A spilled value is the formula's doing; in the spill's area anything else is the user's.
+      const same = cell.spilled || (layer.spill && cell.empty) || cell.content === after[i]![j]!.content;
+      if (!same) edited.add(at(layer, i, j));
+    });
+  }
+  for (const { name } of undo.made) if (there.has(name.toLowerCase())) for (const other of await filledOn(context, name)) if (!written.has(other)) edited.add(other);
+  return [...edited];
+}
+
+function eachPlanned(layer: Layer, visit: (i: number, j: number) => void): void {
+  for (const [i, line] of layer.cells.entries()) for (let j = 0; j < line.length; j++) if (line[j]) visit(i, j);
+}
+
+function at({ sheet, row, column }: Layer, i: number, j: number): string {
+  return address(sheet, row + i, column + j);
+}
+
+/** The addresses of all filled cells of a sheet that the step made, spilled values aside. */
+async function filledOn(context: Excel.RequestContext, sheet: string): Promise<string[]> {
+  const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,formulas,values,valueTypes,numberFormat,hasSpill");
+  await context.sync();
+  if (used.isNullObject) return [];
+  const cells = standing(used, await spilledCells(context, used));
+  return cells.flatMap((line, i) => line.flatMap((cell, j) => (cell.empty ? [] : [address(sheet, used.rowIndex + i, used.columnIndex + j)])));
+}

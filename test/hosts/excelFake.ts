@@ -1,0 +1,141 @@
+import { sheetNode } from "./excelFakeNodes.ts";
+import { strict } from "./strictNode.ts";
+import { FakeSheet, excelError, type FakeCell } from "./fakeSheet.ts";
+
+/** Most cells that one property of one request may carry; near what Excel on the web takes. */
+const MOST_CELLS = 20_000;
+
+/**
+ * A small strict stand-in for the part of Excel's object model that the adapter uses.
+ *
+ * It throws on reads that were not loaded and synced, applies writes at sync and in order, checks shapes, reads text the way Excel does, leaves a half-done
+ * request half done, and counts syncs. It does not calculate: a formula shows 0 unless `spill` or `showAt` says what it came to.
+ */
+export class ExcelFake {
+  sheets: FakeSheet[] = [new FakeSheet("Sheet1")];
+  active = this.sheets[0]!;
+  selected = { row: 0, column: 0, rows: 1, columns: 1 };
+  /** What is selected is no area of cells. */
+  chartSelected = false;
+  settings = new Map<string, unknown>();
+  syncs = 0;
+  /** Runs that ended with work not synced. */
+  unsynced = 0;
+  readonly handlers = { selection: new Set<() => Promise<void>>(), change: new Set<() => Promise<void>>(), calculated: new Set<() => Promise<void>>() };
+
+  /** Excel.run, with options before the job or without. */
+  run = async <T>(...given: [unknown, (context: FakeContext) => Promise<T>] | [(context: FakeContext) => Promise<T>]): Promise<T> => {
+    const context = new FakeContext(this);
+    const result = await (given.length === 2 ? given[1] : given[0])(context);
+    if (context.queue.length) {
+      this.unsynced++;
+      await context.sync();
+    }
+    return result;
+  };
+
+  sheet(key: string): FakeSheet | undefined {
+    return this.sheets.find(({ id, name }) => id === key || name.toLowerCase() === key.toLowerCase());
+  }
+
+  /** As if the user typed; text other than a formula is kept as text. */
+  type(sheet: string, row: number, column: number, content: string | number): void {
+    this.sheet(sheet)!.enter(row, column, typeof content === "string" && content !== "" && !content.startsWith("=") ? `'${content}` : content);
+    this.fire("change");
+  }
+
+  /** What a formula comes to, as if Excel had calculated it. */
+  showAt(sheet: string, row: number, column: number, value: FakeCell["value"]): void {
+    this.sheet(sheet)!.cell(row, column).value = value;
+    this.fire("calculated");
+  }
+
+  /** As if the formula at a cell spilled these rows. */
+  spill(sheet: string, row: number, column: number, rows: readonly (readonly (number | string)[])[]): void {
+    const data = this.sheet(sheet)!;
+    rows.forEach((line, i) => line.forEach((value, j) => Object.assign(data.cell(row + i, column + j), { value, anchor: { row, column } })));
+    this.fire("calculated");
+  }
+
+  select(row: number, column: number, rows: number, columns: number): void {
+    this.selected = { row, column, rows, columns };
+    this.fire("selection");
+  }
+
+  fire(event: keyof ExcelFake["handlers"]): void {
+    for (const handler of this.handlers[event]) void Promise.resolve().then(handler);
+  }
+
+  /** Every cell, so that two states can be compared. */
+  everything(): unknown {
+    return this.sheets.map(({ name, cells, widths, visible }) => ({ name, visible, cells: [...cells].filter(([, cell]) => !isBlank(cell)).sort(([a], [b]) => (a < b ? -1 : 1)), widths: [...widths].sort() }));
+  }
+}
+
+function isBlank({ formula, format, bold, fill }: FakeCell): boolean {
+  return formula === "" && format === "General" && !bold && !fill;
+}
+
+/** What a request queues, and the workbook it works on. */
+export class FakeContext {
+  queue: (() => void)[] = [];
+  readonly workbook: unknown;
+  readonly app: ExcelFake;
+
+  constructor(app: ExcelFake) {
+    this.app = app;
+    this.workbook = workbookNode(this);
+  }
+
+  sync = async (): Promise<void> => {
+    this.app.syncs++;
+    const queue = this.queue;
+    this.queue = [];
+    await Promise.resolve();
+    // As in Excel, what comes before a failure stays done.
+    for (const act of queue) act();
+  };
+
+  /** Refuses a request that Excel on the web would find too large. */
+  carry(rows: number, columns: number): void {
+    if (rows * columns > MOST_CELLS) throw excelError("RequestPayloadSizeLimitExceeded", `${rows * columns} cells in one request`);
+  }
+}
+
+function workbookNode(context: FakeContext): unknown {
+  const { app } = context;
+  const listening = (event: keyof ExcelFake["handlers"]) => ({
+    add(handler: () => Promise<void>) {
+      context.queue.push(() => app.handlers[event].add(handler));
+      return { context, remove: () => context.queue.push(() => app.handlers[event].delete(handler)) };
+    },
+  });
+  const selectedRange = (active: boolean) => {
+    const { row, column, rows, columns } = app.selected;
+    if (!active && app.chartSelected) context.queue.push(() => { throw excelError("InvalidSelection", "no cells are selected"); });
+    return (sheetNode(context, app.active.id, false) as any).getRangeByIndexes(row, column, active ? 1 : rows, active ? 1 : columns);
+  };
+  const worksheets = strict(context, "Worksheets", {
+    read: { items: () => app.sheets.map(({ id }) => sheetNode(context, id, false)) },
+    call: {
+      getItem: (key: string) => sheetNode(context, key, false),
+      getItemOrNullObject: (key: string) => sheetNode(context, key, true),
+      add(name: string) {
+        const sheet = new FakeSheet(name);
+        context.queue.push(() => {
+          if (app.sheet(name)) throw excelError("ItemAlreadyExists", name);
+          if (name.length > 31 || /[\\/?*[\]:]/.test(name)) throw excelError("InvalidArgument", name);
+          app.sheets.push(sheet);
+        });
+        return sheetNode(context, sheet.id, false);
+      },
+      onChanged: listening("change"),
+      onCalculated: listening("calculated"),
+    },
+  });
+  const settings = {
+    add: (key: string, value: unknown) => context.queue.push(() => app.settings.set(key, value)),
+    getItemOrNullObject: (key: string) => strict(context, "Setting", { read: { value: () => app.settings.get(key) }, missing: () => !app.settings.has(key) }),
+  };
+  return { worksheets, settings, onSelectionChanged: listening("selection"), getSelectedRange: () => selectedRange(false), getActiveCell: () => selectedRange(true) };
+}

@@ -5,7 +5,7 @@ import { readLength } from "../measure/readLength.ts";
 import { readPitch } from "../measure/readPitch.ts";
 import { readSize } from "../measure/readSize.ts";
 import { isBlank, shown } from "./cells.ts";
-import { CellError, Refusal } from "./refusal.ts";
+import { type CellError, Refusal } from "./refusal.ts";
 import type { Input, Parameter, Reading } from "./worksheetFunction.ts";
 
 type Read<T> = T | Refusal | CellError;

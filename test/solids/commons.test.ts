@@ -1,0 +1,18 @@
+import { describe, expect, it } from "vitest";
+import { fuzzedCases, gridCases } from "./cases.ts";
+import { seed } from "./chance.ts";
+import { commonCheck } from "./commonCheck.ts";
+import { Shop } from "./shop.ts";
+import { wrong } from "./wrong.ts";
+
+describe("commons as solids", () => {
+  const shop = new Shop();
+
+  it("agree with every function of a common rafter", async () => {
+    expect((await wrong(shop, gridCases(), (one) => commonCheck(shop, one))).found).toEqual([]);
+  });
+
+  it(`by chance too: LONGPOINT_SEED=${seed}`, async () => {
+    expect((await wrong(shop, fuzzedCases(seed + 3, 60), (one) => commonCheck(shop, one))).found).toEqual([]);
+  });
+});

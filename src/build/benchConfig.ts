@@ -1,0 +1,28 @@
+import HtmlWebpackPlugin from "html-webpack-plugin";
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import { join } from "node:path";
+import TerserPlugin from "terser-webpack-plugin";
+import type { Configuration } from "webpack";
+
+/** How webpack makes the bench page. esbuild does the small work: it is four times as fast here as webpack's own minifier. */
+export function benchConfig(root: string, outDir: string): Configuration {
+  const page = join(root, "src/hosts/embedded");
+  return {
+    mode: "production",
+    context: root,
+    target: ["web", "es2022"],
+    entry: { bench: join(page, "main.ts") },
+    output: { path: outDir, filename: "[name].[contenthash:8].js", clean: true, publicPath: "" },
+    resolve: { extensions: [".ts", ".js"] },
+    module: {
+      rules: [
+        { test: /\.ts$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022" } },
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+      ],
+    },
+    optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false, terserOptions: { legalComments: "none" } })] },
+    performance: { hints: false },
+    plugins: [new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }), new HtmlWebpackPlugin({ template: join(page, "index.html"), minify: false })],
+    stats: "errors-warnings",
+  };
+}

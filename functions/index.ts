@@ -5,7 +5,8 @@ import { hips } from "./hip.ts";
 import { jacks } from "./jack.ts";
 import { measures } from "./measure.ts";
 import { pitches } from "./pitch.ts";
+import { roofs } from "./roof.ts";
 import { valleys } from "./valley.ts";
 
 /** Every worksheet function, family by family, in the order of the reference. */
-export const functions: readonly WorksheetFunction[] = [...measures, ...pitches, ...commons, ...hips, ...jacks, ...valleys, ...checks];
+export const functions: readonly WorksheetFunction[] = [...measures, ...pitches, ...commons, ...hips, ...jacks, ...valleys, ...roofs, ...checks];

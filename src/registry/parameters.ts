@@ -183,6 +183,7 @@ export function readSizeCell(name: string, cell: Input, reading: Reading): Read<
   const read = typeof cell === "string" ? readSize(cell) : null;
   if (read === null) return refuse(name, `${shown(cell)} was read, which is no lumber size. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
   if (read instanceof Reason) {
+    if (read.tag === "size turned round") return refuse(name, `${shown(cell)} was read; thickness comes first. Type ${read.figures["instead"]}.`);
     return read.tag === "no such nominal size"
       ? refuse(name, `${shown(cell)} is no nominal size of lumber. Type a nominal size such as 2x8, or the actual one with decimals, such as "1.5 x 7.25".`)
       : refuse(name, `${shown(cell)} was read, which is no lumber size. Type 2x8, "1.5 x 7.25" or "38 x 184".`);

@@ -1,0 +1,41 @@
+import { isBlank, shown } from "../src/registry/cells.ts";
+import { readLengthCell } from "../src/registry/parameters.ts";
+import { CellError, Refusal } from "../src/registry/refusal.ts";
+import type { Input, Reading } from "../src/registry/worksheetFunction.ts";
+
+/** More than this many lengths on hand is a mistake, and would make every search slow. */
+const MOST = 60;
+
+/**
+ * Lengths of board on hand, shortest first, each once: from text such as "8' to 20' by 2'" or "8', 12', 16'", a number, or a range of them.
+ *
+ * Every length is read as lengths are everywhere, in the call's unit.
+ */
+export function boardList(name: string, cell: Input, reading: Reading): readonly number[] | Refusal | CellError {
+  const cells: Input[] = Array.isArray(cell) ? cell.flat().filter((one) => !isBlank(one)) : typeof cell === "string" ? cell.slice(0, 500).split(/[,;]/) : [cell];
+  const lengths: number[] = [];
+  for (const one of cells) {
+    if (one instanceof CellError) return one;
+    const read = typeof one === "string" && /\bto\b/i.test(one) ? range(name, one, reading) : readLengthCell(name, typeof one === "string" ? one.trim() : one, reading, { example: `8' or 96` });
+    if (typeof read === "number") lengths.push(read);
+    else if (Array.isArray(read)) lengths.push(...read);
+    else return read as Refusal | CellError;
+    if (lengths.length > MOST) return tooMany(name);
+  }
+  if (lengths.length === 0) return new Refusal("#VALUE!", `${name}: no length of board was given. Type lengths such as 8', 12', 16', or "8' to 20' by 2'".`);
+  return [...new Set(lengths)].sort((a, b) => a - b);
+}
+
+const tooMany = (name: string) => new Refusal("#VALUE!", `${name}: more than ${MOST} lengths of board were given. Type the few that are on hand.`);
+
+function range(name: string, text: string, reading: Reading): number[] | Refusal | CellError {
+  const [ends = "", by = ""] = text.split(/\bby\b/i);
+  const [from = "", to = ""] = ends.split(/\bto\b/i);
+  const read = [from, to, by].map((part) => readLengthCell(name, part.trim(), reading, { example: `"8' to 20' by 2'"` }));
+  const wrong = read.find((one) => typeof one !== "number");
+  if (wrong !== undefined) return wrong as Refusal | CellError;
+  const [first, last, step] = read as [number, number, number];
+  if (last < first) return new Refusal("#VALUE!", `${name}: ${shown(text.trim())} runs backwards. Type the shortest length first.`);
+  const count = Math.floor((last - first) / step + 1e-9) + 1;
+  return count > MOST ? tooMany(name) : Array.from({ length: count }, (_, i) => first + i * step);
+}

@@ -1,0 +1,164 @@
+import { deeperSize } from "../src/measure/deeperSize.ts";
+import type { ReadSize } from "../src/measure/readSize.ts";
+import { readLength } from "../src/measure/readLength.ts";
+import { readSize } from "../src/measure/readSize.ts";
+import { Reason } from "../src/measure/reason.ts";
+import { MM_PER_INCH, type Unit } from "../src/measure/unit.ts";
+import { isBlank, shown } from "../src/registry/cells.ts";
+import { labelledBlock } from "../src/registry/labelledBlock.ts";
+import { choice, number, readLengthCell, readPitchCell, readSizeCell, type LengthOptions } from "../src/registry/parameters.ts";
+import { CellError, Refusal } from "../src/registry/refusal.ts";
+import type { Input, Reading } from "../src/registry/worksheetFunction.ts";
+import type { RoofSpec, Section } from "../src/roof/roofSpec.ts";
+import { boardList } from "./boardList.ts";
+
+/** The rows of the roof block, in the order in which the pane writes them. */
+export const ROWS = [
+  "Span", "Length", "Pitch", "End pitch", "Ends", "Spacing", "Overhang", "End overhang", "Rafter", "Hip", "Ridge", "Seat", "Heel",
+  "Set out from", "Hip top", "Hip head", "Correction", "End correction", "Boards", "Waste", "Spares", "Unit",
+] as const;
+export type Row = (typeof ROWS)[number];
+
+/** Rows whose value is a length and so may say in which unit the block is. */
+const LENGTHS: readonly Row[] = ["Span", "Length", "Spacing", "Overhang", "End overhang", "Seat", "Heel", "Correction", "End correction"];
+const SIZES: readonly Row[] = ["Rafter", "Hip", "Ridge"];
+
+/** What stands in a roof block's optional rows when they are blank. */
+export const DEFAULTS = {
+  in: { spacing: 24, seat: 3.5, rafter: "2x6", least: 60, boards: [96, 120, 144, 168, 192, 216, 240] },
+  mm: { spacing: 600, seat: 89, rafter: "38 x 140 mm", least: 1500, boards: [2400, 3000, 3600, 4200, 4800, 5400, 6000] },
+} as const;
+
+/** Carries the first refusal out of the row readers; caught in {@link readRoofBlock} and nowhere else. */
+class Stop extends Error {
+  readonly why: Refusal | CellError;
+  constructor(why: Refusal | CellError) {
+    super();
+    this.why = why;
+  }
+}
+
+function must<T>(value: T | Refusal | CellError): T {
+  if (value instanceof Refusal || value instanceof CellError) throw new Stop(value);
+  return value;
+}
+
+function refused(label: string, words: string): never {
+  throw new Stop(new Refusal("#VALUE!", `${label}: ${words}`));
+}
+
+/**
+ * Reads a roof block: two columns, label and value, in one unit.
+ *
+ * The unit is the row Unit, else inches unless every length text is metric. Every refusal starts with the row's label.
+ */
+export function readRoofBlock(name: string, input: Input): RoofSpec | Refusal | CellError {
+  const rows = labelledBlock(name, input, ROWS);
+  if (!(rows instanceof Map)) return rows;
+  try {
+    return roofSpec(rows as Map<Row, Input>);
+  } catch (stop) {
+    if (stop instanceof Stop) return stop.why;
+    throw stop;
+  }
+}
+
+function roofSpec(rows: Map<Row, Input>): RoofSpec {
+  for (const row of ["Span", "Length", "Pitch"] as const) {
+    if (!rows.has(row)) refused(row, `the block has no value for it. Type ${row === "Pitch" ? "6, for 6 in 12" : row === "Span" ? "24' or 288" : "36' or 432"} beside the label ${row}.`);
+  }
+  const unit = blockUnit(rows);
+  const preset = DEFAULTS[unit];
+  const at = (row: Row): Reading => ({ unit, unitFrom: rows.has("Unit") ? "Unit" : `the block (${row})` });
+  const length = (row: Row, fallback: number | null, options: LengthOptions = {}) => (rows.has(row) ? must(readLengthCell(row, rows.get(row), at(row), options)) : fallback);
+  const word = <T extends string>(row: Row, choices: readonly T[], fallback: T) => must(choice(row, "", choices, fallback).read(rows.get(row), at(row)));
+  const count = (row: Row, to: number, whole: boolean, example: string) => must(number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(percent(rows.get(row)), at(row)));
+
+  const pitch = must(readPitchCell("Pitch", rows.get("Pitch")));
+  const endPitch = rows.get("End pitch") === 0 || !rows.has("End pitch") ? pitch : must(readPitchCell("End pitch", rows.get("End pitch")));
+  const rafter = section("Rafter", rows.get("Rafter") ?? preset.rafter, unit);
+  const deeper = deeperSize(rafter.name);
+  if (rows.has("Seat") && rows.has("Heel")) refused("Heel", "the block has both Heel and Seat, and one follows from the other. Keep one of the two rows.");
+  const waste = count("Waste", 100, false, "10, for 10 per cent");
+  if (waste > 0 && waste < 1) refused("Waste", `${waste} was read, which a sheet makes of ${waste * 100}%. Type ${waste * 100} for ${waste * 100} per cent.`);
+  return {
+    unit,
+    span: span("Span", rows, at, preset.least),
+    length: span("Length", rows, at, preset.least),
+    pitch, endPitch,
+    ends: ends(rows, at("Ends")),
+    spacing: length("Spacing", preset.spacing, { example: String(preset.spacing) })!,
+    overhang: length("Overhang", 0, { zero: true })!,
+    endOverhang: length("End overhang", null, { zero: true }),
+    rafter,
+    hip: section("Hip", rows.get("Hip") ?? deeper, unit),
+    ridge: isNone(rows.get("Ridge")) ? null : section("Ridge", rows.get("Ridge") ?? deeper, unit),
+    seat: rows.has("Heel") ? null : length("Seat", preset.seat, { example: String(preset.seat) }),
+    heel: length("Heel", null, { example: "4.4" }),
+    setOutFrom: word("Set out from", ["king common", "corner"], "king common"),
+    hipTop: word("Hip top", ["dropped", "backed", "shifted"], "dropped"),
+    hipHead: word("Hip head", ["king commons", "ridge"], "king commons"),
+    correction: length("Correction", 0, { zero: true, negative: true })!,
+    endCorrection: length("End correction", 0, { zero: true, negative: true })!,
+    boards: rows.has("Boards") ? must(boardList("Boards", rows.get("Boards"), at("Boards"))) : preset.boards,
+    waste,
+    spares: count("Spares", 1000, true, "2, for two pieces"),
+  };
+}
+
+/** A bare number that is far too small for a roof is feet taken for inches. */
+function span(row: "Span" | "Length", rows: Map<Row, Input>, at: (row: Row) => Reading, least: number): number {
+  const cell = rows.get(row);
+  const reading = at(row);
+  const value = must(readLengthCell(row, cell, reading, { example: row === "Span" ? "24' or 288" : "36' or 432" }));
+  const bare = typeof cell === "number" || (typeof cell === "string" && /^[\s\d.]+$/.test(cell));
+  if (bare && value < least) {
+    refused(row, reading.unit === "mm" ? `${shown(cell)} was read, which is too short in millimetres. Type "${value} m" for metres.` : `${shown(cell)} was read, which is too short in inches. Type ${value}' for feet.`);
+  }
+  return value;
+}
+
+/** The unit of the whole block. Refuses a mixture by the label of the row that does not fit. */
+function blockUnit(rows: Map<Row, Input>): Unit {
+  const given = must(choice("Unit", "", ["in", "mm"] as const, "in").read(rows.get("Unit"), { unit: null, unitFrom: "" }));
+  const texts: { row: Row; unit: Unit }[] = [];
+  for (const row of [...LENGTHS, ...SIZES]) {
+    const cell = rows.get(row);
+    if (typeof cell !== "string" || isBlank(cell)) continue;
+    const read = SIZES.includes(row) ? readSize(cell) : readLength(cell);
+    if (read instanceof Reason || read.unit === null) continue;
+    // A nominal size is a name, in any unit; only an actual one says in which.
+    if (SIZES.includes(row) && isNominal(read as ReadSize)) continue;
+    texts.push({ row, unit: read.unit });
+  }
+  const unit = rows.has("Unit") ? given : texts.length > 0 && texts.every((text) => text.unit === "mm") ? "mm" : "in";
+  const stray = texts.find((text) => text.unit !== unit);
+  if (!stray) return unit;
+  const was = stray.unit === "mm" ? "metric" : "feet and inches";
+  const rest = unit === "mm" ? "millimetres" : "feet and inches";
+  refused(stray.row, `${shown(rows.get(stray.row))} is ${was}, but the block is in ${rest}. Type every length of the block in one unit${rows.has("Unit") ? ", or change the row Unit" : ""}.`);
+}
+
+const isNominal = (size: ReadSize) => /^\d+x\d+$/.test(size.name);
+
+function section(row: Row, cell: Input, unit: Unit): Section {
+  const { name, thickness, depth, unit: own } = must(readSizeCell(row, cell, { unit: null, unitFrom: "" }));
+  if (own === unit) return { name, thickness, depth };
+  // Dressed lumber is sold to whole millimetres: 1.5 x 5.5 in is 38 x 140.
+  const metric = (inches: number) => Math.round(inches * MM_PER_INCH);
+  return { name, thickness: metric(thickness), depth: metric(depth) };
+}
+
+function isNone(cell: Input): boolean {
+  return typeof cell === "string" && cell.trim().toLowerCase() === "none";
+}
+
+function ends(rows: Map<Row, Input>, reading: Reading): RoofSpec["ends"] {
+  const word = must(choice("Ends", "", ["hip and hip", "hip and gable", "gable and hip"] as const, "hip and hip").read(rows.get("Ends"), reading));
+  return word === "gable and hip" ? "hip and gable" : word;
+}
+
+/** A per cent typed as text, "10%", is the number before its sign. */
+function percent(cell: Input): Input {
+  return typeof cell === "string" && cell.length < 32 && cell.trim().endsWith("%") ? cell.trim().slice(0, -1) : cell;
+}

@@ -1,0 +1,165 @@
+import { degrees } from "../measure/degrees.ts";
+import { Reason } from "../measure/reason.ts";
+import { heelOf, plumbDepthOf, seatOf } from "./common.ts";
+import { corner, turned, type Corner } from "./corner.ts";
+import { hipMember, type HipMember } from "./hipMember.ts";
+import { jackRuns, type JackRuns } from "./jack.ts";
+import type { RoofSpec } from "./roofSpec.ts";
+import { commonStations, jackOffsets } from "./setOut.ts";
+
+/** A jack position along one plate line. */
+export interface JackPosition {
+  readonly offset: number;
+  readonly runs: JackRuns;
+}
+
+/** One kind of side of the roof: both main sides are alike, and so are the hipped ends. */
+export interface FrameSide {
+  readonly name: "Main" | "End";
+  /** The corner with this side as its near one. */
+  readonly at: Corner;
+  readonly run: number;
+  readonly overhang: number;
+  readonly seat: number;
+  readonly correction: number;
+  /** Offset of the king common from the corner along this plate line (of the apex, where hips meet the ridge). */
+  readonly king: number;
+  /** Level distance of the hip's face on this side from the meeting line. */
+  readonly face: number;
+  /** Farthest from the corner first. */
+  readonly jacks: readonly JackPosition[];
+  /** Positions nearer the corner whose head would land over their own seat: left out. */
+  readonly dropped: number;
+}
+
+/** A rectangular hip roof set out: what stands where, before any piece is measured. */
+export interface Frame {
+  readonly spec: RoofSpec;
+  readonly heel: number;
+  readonly main: FrameSide;
+  readonly end: FrameSide;
+  /** Main and end jacks of the same offset are the same piece. */
+  readonly alike: boolean;
+  readonly hip: HipMember;
+  readonly hipOverhang: number;
+  /** Hipped ends: 2, or 1 with a gable. */
+  readonly hipEnds: 1 | 2;
+  readonly pyramid: boolean;
+  readonly ridgeThickness: number;
+  /** Apex to apex, or apex to the gable's plate line; 0 for a pyramid. */
+  readonly ridgeLine: number;
+  /** The ridge board from end to end; 0 where there is none. */
+  readonly ridgeBoard: number;
+  /** How far the ridge board runs past an apex. */
+  readonly ridgePast: number;
+  readonly kings: boolean;
+  /** Offsets along the main plate from a hip's corner: commons between the king commons, and the last pair at a gable. */
+  readonly commons: readonly number[];
+  /** Centre to centre, where it is not a whole spacing; else null. */
+  readonly lastBay: number | null;
+}
+
+/**
+ * Sets a roof out: which members exist and where each stands.
+ *
+ * Jacks exist where their head clears their own seat. Commons follow the spacing from one king common to the other.
+ *
+ * @returns a reason that names the row of the block at fault, with the limit.
+ */
+export function frame(spec: RoofSpec): Frame | Reason {
+  const at = corner(spec.pitch, spec.endPitch, degrees(90));
+  if (at instanceof Reason) return at;
+  const mainRun = spec.span / 2;
+  const endRun = (mainRun * spec.pitch) / spec.endPitch;
+  const heel = commonHeel(spec);
+  if (heel instanceof Reason) return heel;
+  const shape = ridgeShape(spec, endRun);
+  if (shape instanceof Reason) return shape;
+  const wrong = contradiction(spec, mainRun, endRun, shape.pyramid);
+  if (wrong) return wrong;
+  const hip = hipMember(at, spec, mainRun);
+  if (hip instanceof Reason) return new Reason("roof too narrow", { span: spec.span });
+  if (!(hip.headRun > 0) || heel - hip.drop <= 0) return new Reason("hip drops below plate", { drop: hip.drop, heel });
+  if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop) return new Reason("hip too shallow for the plate", { least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)) });
+
+  const endOverhang = spec.endOverhang ?? (spec.overhang * spec.pitch) / spec.endPitch;
+  const main = side(spec, "Main", at, { run: mainRun, king: endRun, face: hip.mainFace, overhang: spec.overhang, heel, correction: spec.correction });
+  if (main instanceof Reason) return main;
+  const end = side(spec, "End", turned(at), { run: endRun, king: mainRun, face: hip.endFace, overhang: endOverhang, heel, correction: spec.endCorrection });
+  if (end instanceof Reason) return end;
+  if (main.jacks.length + end.jacks.length === 0) return new Reason("no jack fits", { span: spec.span, spacing: spec.spacing });
+
+  const kings = spec.hipHead === "king commons";
+  const ridgeThickness = shape.pyramid ? 0 : (spec.ridge?.thickness ?? 0);
+  const past = kings ? spec.rafter.thickness / 2 : (ridgeThickness / 2) * (at.near.cos / at.near.sin) + hip.mainFace / at.near.sin;
+  const hipEnds = spec.ends === "hip and hip" ? 2 : 1;
+  // Hips on the ridge reach along its face past the apex; the last common keeps clear of them.
+  const hipReach = kings ? 0 : hip.mainFace / at.near.sin - ((ridgeThickness / 2) * at.near.cos) / at.near.sin;
+  const { commons, lastBay } = commonsAlong(spec, shape.line, endRun, hipEnds, Math.max(spec.rafter.thickness, hipReach + spec.rafter.thickness / 2));
+  return {
+    spec, heel, main, end, hip, hipEnds, kings, ridgeThickness, commons, lastBay,
+    alike: spec.pitch === spec.endPitch && spec.correction === spec.endCorrection && endOverhang === spec.overhang,
+    hipOverhang: Math.max(spec.overhang / at.near.sin, endOverhang / at.far.sin),
+    pyramid: shape.pyramid,
+    ridgeLine: shape.line,
+    ridgePast: shape.pyramid ? 0 : past,
+    ridgeBoard: spec.ridge === null || shape.pyramid ? 0 : shape.line + hipEnds * past,
+  };
+}
+
+/** The one height above plate of both planes: given, or the larger of what the seat leaves on either side. */
+function commonHeel({ heel, seat, pitch, endPitch, rafter }: RoofSpec): number | Reason {
+  if (heel !== null) {
+    const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
+    return heel < most ? heel : new Reason("row heel above depth", { most });
+  }
+  const main = heelOf(pitch, rafter.depth, seat ?? 0);
+  const end = heelOf(endPitch, rafter.depth, seat ?? 0);
+  if (main instanceof Reason && end instanceof Reason) return new Reason("row seat takes the heel", { most: Math.min(Number(main.figures["most"]), Number(end.figures["most"])) });
+  const larger = Math.max(main instanceof Reason ? 0 : main, end instanceof Reason ? 0 : end);
+  const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
+  return larger < most ? larger : new Reason("no seat on the flatter side", { most, heel: larger });
+}
+
+function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line: number; pyramid: boolean } | Reason {
+  const hipEnds = ends === "hip and hip" ? 2 : 1;
+  const line = length - hipEnds * endRun;
+  if (Math.abs(line) <= 1e-9 * length) return hipEnds === 2 ? { line: 0, pyramid: true } : new Reason("length too short", { least: endRun + 4 * rafter.thickness, hipEnds });
+  if (line < 0) return new Reason("length too short", { least: hipEnds * endRun, hipEnds });
+  // Two king commons, or one and the gable's pair, must stand side by side.
+  const least = hipEnds === 2 ? 2 * rafter.thickness : 4 * rafter.thickness;
+  return line < least ? new Reason("ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + least, hipEnds }) : { line, pyramid: false };
+}
+
+function contradiction({ spacing, rafter, hipHead, ridge }: RoofSpec, mainRun: number, endRun: number, pyramid: boolean): Reason | null {
+  if (spacing < 2 * rafter.thickness) return new Reason("spacing too narrow", { least: 2 * rafter.thickness });
+  if (spacing >= Math.min(mainRun, endRun)) return new Reason("spacing wider than run", { run: Math.min(mainRun, endRun), spacing });
+  if (hipHead === "ridge" && (pyramid || ridge === null)) return new Reason("no ridge for the hips", {});
+  if (hipHead === "ridge" && ridge !== null && ridge.thickness >= mainRun) return new Reason("roof too narrow", { span: 2 * mainRun });
+  return null;
+}
+
+function side(spec: RoofSpec, name: FrameSide["name"], at: Corner, given: Pick<FrameSide, "run" | "king" | "face" | "overhang" | "correction"> & { heel: number }): FrameSide | Reason {
+  const { heel, ...rest } = given;
+  const seat = seatOf(at.near.pitch, spec.rafter.depth, heel);
+  if (seat instanceof Reason) return new Reason("no seat on the flatter side", { most: Number(seat.figures["most"]), heel });
+  const thickness = spec.rafter.thickness;
+  const offsets = jackOffsets({ ...spec, thickness }, given.king);
+  const jacks: JackPosition[] = [];
+  for (const offset of offsets) {
+    const runs = jackRuns(at.near, offset, { face: given.face, thickness });
+    if (!(runs instanceof Reason) && runs.short >= seat) jacks.push({ offset, runs });
+  }
+  return { name, at, seat, jacks, dropped: offsets.length - jacks.length, ...rest };
+}
+
+function commonsAlong({ spacing, rafter, length }: RoofSpec, line: number, endRun: number, hipEnds: 1 | 2, clear: number): { commons: number[]; lastBay: number | null } {
+  if (line === 0) return { commons: [], lastBay: null };
+  // At a gable the last pair stands inside the gable's plate line, its outer face flush with it.
+  const reach = hipEnds === 2 ? line : line - rafter.thickness / 2;
+  const stations = commonStations(spacing, reach, hipEnds === 2 ? clear : rafter.thickness);
+  const bay = reach - (stations.at(-1) ?? 0);
+  const commons = stations.map((station) => endRun + station);
+  if (hipEnds === 1) commons.push(length - rafter.thickness / 2);
+  return { commons, lastBay: Math.abs(bay - spacing) <= 1e-9 * length ? null : bay };
+}

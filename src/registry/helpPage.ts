@@ -11,13 +11,13 @@ export function helpPath({ name }: Pick<WorksheetFunction, "name">): string {
 /** The help page of one function: plain HTML that needs nothing else, so that it shows offline. */
 export function helpPage(definition: WorksheetFunction): string {
   const { name, summary, parameters, returns, examples, refuses = [] } = definition;
-  const rows = parameters.map((parameter) => `<tr><th scope="row"><code>${html(parameter.name)}</code></th><td>${html(parameter.description)}</td><td>${html(kindText(parameter))}</td></tr>`);
+  const meanings = parameters.map((parameter) => `<dt><code>${html(parameter.name)}</code></dt><dd>${html(parameter.description)}<br>Written as ${html(kindText(parameter))}.</dd>`);
   return page(name, [
     `<nav><a href="index.html">All functions</a></nav>`,
     `<h1>${html(name)}</h1>`,
     `<p>${html(summary)}</p>`,
     `<p><code>=${html(signature(definition))}</code></p>`,
-    ...(rows.length === 0 ? [] : [`<h2>Arguments</h2>`, `<div class="wide" tabindex="0" role="region" aria-label="Arguments"><table><thead><tr><th scope="col">Name</th><th scope="col">Meaning</th><th scope="col">Written as</th></tr></thead><tbody>${rows.join("")}</tbody></table></div>`]),
+    ...(meanings.length === 0 ? [] : [`<h2>Arguments</h2>`, `<dl>${meanings.join("")}</dl>`]),
     `<h2>Result</h2>`,
     `<p>Returns ${html(returns)}</p>`,
     `<h2>Examples</h2>`,

@@ -7,16 +7,16 @@ export function signature({ name, parameters }: Pick<WorksheetFunction, "name" |
 
 /** How each kind of argument is written; the words for the two pages that explain a function. */
 const written: Readonly<Record<Parameter["quantity"], string>> = {
-  pitch: "pitch: rise in 12, or text such as \"6/12\", \"26.57°\", \"50%\"",
-  length: "length: a number, or text such as \"8' 7 3/16\" or \"2620 mm\"",
+  pitch: `rise in 12, or text such as 6/12, 26.57° or 50%`,
+  length: `a number, or text such as 8' 7 3/16" or 2620 mm`,
   angle: "degrees",
-  number: "number",
-  size: "lumber size: text such as \"2x8\" or \"38 x 184\"",
+  number: "a number",
+  size: "a lumber size: text such as 2x8 or 38 x 184",
   text: "one of a few words or numbers",
-  roof: "roof block: two columns, label and value",
-  pieces: "block of pieces, or a roof block",
-  boards: "block of boards, or a list of lengths",
-  list: "list of values",
+  roof: "a roof block: two columns, label and value",
+  pieces: "a block of pieces, or a roof block",
+  boards: "a block of boards, or a list of lengths",
+  list: "a list of values",
 };
 
 /** What kind of value an argument takes and, where it may be left out, what then holds. */

@@ -78,8 +78,8 @@ export function frame(spec: RoofSpec): Frame | Reason {
   const wrong = contradiction(spec, mainRun, endRun, shape.pyramid);
   if (wrong) return wrong;
   const hip = hipMember(at, spec, mainRun);
-  if (hip instanceof Reason) return new Reason("roof too narrow", { span: spec.span });
-  if (!(hip.headRun > 0) || heel - hip.drop <= 0) return new Reason("hip drops below plate", { drop: hip.drop, heel });
+  if (hip instanceof Reason) return hip;
+  if (heel - hip.drop <= 0) return new Reason("hip drops below plate", { drop: hip.drop, heel });
   if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop) return new Reason("hip too shallow for the plate", { least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)) });
 
   const endOverhang = spec.endOverhang ?? (spec.overhang * spec.pitch) / spec.endPitch;

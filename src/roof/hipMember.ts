@@ -3,16 +3,17 @@ import { directionAngle, slopeAngle } from "../geometry/angle.ts";
 import type { Degrees } from "../measure/degrees.ts";
 import { Reason } from "../measure/reason.ts";
 import type { Corner } from "./corner.ts";
-import { backing, dropOn, hipDrop, hipRun, hipRunToKing, hipRunToRidge, shiftedHip } from "./hip.ts";
+import { backing, dropOn, hipDrop, hipRun, shiftedHip, type HipPlace } from "./hip.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 
 /** The hip of a corner as it is framed. Level distances are along its plan line from the corner's plumb line. */
 export interface HipMember {
   /** Level from corner to apex. */
   readonly run: number;
-  /** Level to its head on the top's centre line, and to the farthest point that the head has within the hip's thickness. */
+  /** Level to its head on the centre line of its top. */
   readonly headRun: number;
-  readonly farthestRun: number;
+  /** Along the slope, from the corner's plumb line to the farthest point of its head within its own thickness. */
+  readonly farthest: number;
   /** Level distances of its two faces from the meeting line. */
   readonly mainFace: number;
   readonly endFace: number;
@@ -20,7 +21,7 @@ export interface HipMember {
   readonly drop: number;
   readonly mainProud: number;
   readonly endProud: number;
-  /** How far below the meeting line its top arris stands at each face: what a jack's plane is measured from there. */
+  /** How far each side's plane falls from the meeting line to the hip's face. */
   readonly mainFall: number;
   readonly endFall: number;
   readonly tilts: readonly Degrees[];
@@ -34,18 +35,19 @@ export interface HipMember {
  * Its head is found between the king commons' faces or on the ridge's face; its top is dropped, backed or shifted.
  */
 export function hipMember(at: Corner, { hip, rafter, ridge, hipHead, hipTop }: RoofSpec, mainRun: number): HipMember | Reason {
-  const headRun = hipHead === "ridge" ? hipRunToRidge(at, mainRun, ridge?.thickness ?? 0) : hipRunToKing(at, mainRun, rafter.thickness);
-  if (headRun instanceof Reason) return headRun;
   const { near, far, slope } = at;
   const half = hip.thickness / 2;
   const place = hipTop === "shifted" ? shiftedHip(at, hip.thickness) : { nearFace: half, farFace: half, drop: hipTop === "backed" ? 0 : hipDrop(at, hip.thickness) };
+  const head = hipHead === "ridge" ? ridgeHead(at, ridge?.thickness ?? 0, place) : kingHead(at, rafter.thickness, place);
+  const run = hipRun(at, mainRun);
+  const headRun = run - head.shortOf((place.farFace - place.nearFace) / 2);
+  if (!(headRun > 0)) return new Reason("roof too narrow", { span: 2 * mainRun });
   const mainFall = dropOn(near, slope, place.nearFace);
   const endFall = dropOn(far, slope, place.farFace);
   const backed = hipTop === "backed";
   return {
-    run: hipRun(at, mainRun),
-    headRun,
-    farthestRun: hipHead === "ridge" ? headRun + (place.nearFace * near.cos) / near.sin : hipRun(at, mainRun) - setBack(at, rafter.thickness, place.nearFace, place.farFace),
+    run, headRun,
+    farthest: Math.max(...[0, head.farthest].map((b) => along(at, run - head.shortOf(b), backed ? b : 0))),
     mainFace: place.nearFace,
     endFace: place.farFace,
     drop: place.drop,
@@ -53,22 +55,44 @@ export function hipMember(at: Corner, { hip, rafter, ridge, hipHead, hipTop }: R
     endProud: backed ? 0 : Math.max(0, place.drop - endFall),
     mainFall,
     endFall,
-    tilts: hipHead === "ridge" ? [directionAngle(near.sin, near.cos)] : [directionAngle(near.cos, near.sin), directionAngle(far.cos, far.sin)],
+    tilts: head.tilts,
     backing: backed ? [slopeAngle(backing(near, slope)), slopeAngle(backing(far, slope))] : null,
   };
 }
 
+/** A head cut: how far short of the apex it ends at a level distance b across from the meeting line, positive to the end side. */
+interface Head {
+  shortOf(b: number): number;
+  /** Where across it reaches farthest, within the hip's faces. */
+  readonly farthest: number;
+  readonly tilts: readonly Degrees[];
+}
+
+function ridgeHead({ near }: Corner, ridgeThickness: number, { nearFace }: HipPlace): Head {
+  return { shortOf: (b) => (ridgeThickness / 2 + b * near.cos) / near.sin, farthest: -nearFace, tilts: [directionAngle(near.sin, near.cos)] };
+}
+
 /**
- * How far short of the apex the farthest point of a head between king commons lies, within the hip's two faces.
+ * Two cheeks against the king commons meet in a plumb edge, off the centre line where the pitches differ.
  *
- * The two cheeks meet in a plumb edge; it lies off the centre line where the pitches differ, and past a face it is cut away.
+ * Past a face of the hip the edge is cut away, and one cheek is all there is: that of the larger plan angle.
  */
-function setBack({ near, far }: Corner, commonThickness: number, nearFace: number, farFace: number): number {
+function kingHead({ near, far }: Corner, commonThickness: number, { nearFace, farFace }: HipPlace): Head {
   const half = commonThickness / 2;
-  const whole = near.sin * far.cos + near.cos * far.sin;
-  const aside = (half * (far.cos - near.cos)) / whole; // towards the end side, where positive
-  const v = Math.min(Math.max(aside, -nearFace), farFace);
-  return Math.max((half - v * near.sin) / near.cos, (half + v * far.sin) / far.cos);
+  const edge = (half * (far.cos - near.cos)) / (near.sin * far.cos + near.cos * far.sin);
+  const tilts = [directionAngle(near.cos, near.sin), directionAngle(far.cos, far.sin)];
+  return {
+    shortOf: (b) => Math.max((half - b * near.sin) / near.cos, (half + b * far.sin) / far.cos),
+    farthest: Math.min(Math.max(edge, -nearFace), farFace),
+    tilts: edge <= -nearFace ? tilts.slice(1) : edge >= farFace ? tilts.slice(0, 1) : tilts,
+  };
+}
+
+/** Along the hip's slope for a level run; a backed top lies lower the farther across, and so ends less far along. */
+function along({ near, far, slope }: Corner, level: number, across: number): number {
+  const secant = alongSlope(slope);
+  const lower = dropOn(across < 0 ? near : far, slope, Math.abs(across));
+  return level * secant - (lower * slope) / secant;
 }
 
 /** Along the slope of the hip for a level distance along it. */

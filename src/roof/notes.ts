@@ -87,7 +87,8 @@ export function hipNotes(frame: Frame): Note[] {
   if (spec.hipTop === "shifted" && !alike(at)) notes.push(note("shifted", { main: hip.mainFace, end: hip.endFace }));
   const proud = Math.max(hip.mainProud, hip.endProud);
   if (proud > NONE) notes.push(note("jacks proud", { by: proud, backMain: slopeAngle(backing(at.near, at.slope)), backEnd: slopeAngle(backing(at.far, at.slope)) }));
-  if (hip.farthestRun - hip.headRun > NONE) notes.push(note("farthest point", { by: (hip.farthestRun - hip.headRun) * alongSlope(at.slope) }));
+  const past = hip.farthest - hip.headRun * alongSlope(at.slope);
+  if (past > NONE) notes.push(note("farthest point", { by: past }));
   const steepest = Math.max(...hip.tilts);
   if (steepest > 60 + NONE) notes.push(note("tilt over 60", { tilt: steepest, complement: 90 - steepest }));
   else if (steepest > 45 + NONE) notes.push(note("tilt over 45", { tilt: steepest, complement: 90 - steepest }));

@@ -74,7 +74,7 @@ function hipPiece(frame: Frame): Piece {
   return {
     mark: "H", member: "hip", side: null, left: plain ? 0 : count / 2, right: plain ? 0 : count / 2, plain: plain ? count : 0, section: spec.hip, slope: at.slope,
     longRun: hip.headRun, shortRun: hip.headRun, lineLength: hipLength(at, hip.run), longPoint: hipLength(at, hip.headRun), shortPoint: hipLength(at, hip.headRun), tape: null,
-    shortestBoard: shortestBoard({ pitch: at.slope, run: hip.farthestRun, overhang: hipOverhang, depth, heel }),
+    shortestBoard: hip.farthest + shortestBoard({ pitch: at.slope, run: 0, overhang: hipOverhang, depth, heel }),
     overhang: hipOverhang, tail: hipLength(at, hipOverhang), headCut: slopeAngle(at.slope), tilts: hip.tilts, edge: null,
     heel, seat, notch: (seat * at.slope) / alongSlope(at.slope), offset: null, plateMark: null, hipMark: null, hipMarkFromHead: null, notes: hipNotes(frame),
   };

@@ -112,7 +112,9 @@ describe.each(functions.map((definition) => [definition.name, definition] as con
     const given = [...base];
     given[i] = error;
     expect(await call(definition, given)).toBe(error);
-    given[i] = [[error]];
+    // In a block, an error stands among its cells.
+    const block = base[i];
+    given[i] = Array.isArray(block) ? block.map((row: readonly Cell[], r) => (r === 0 ? [...row.slice(0, -1), error] : row)) : [[error]];
     expect(await call(definition, given)).toBe(error);
   });
 

@@ -1,0 +1,152 @@
+import { partnerless } from "./roomTaken.ts";
+import { SuffixBounds } from "./suffixBounds.ts";
+import type { Item, Pattern, Problem } from "./problem.ts";
+
+/** What the search of one board is asked. */
+export interface BoardQuestion {
+  /** values[i][k]: what k copies of item i are worth; values[i][0] is 0, and there are as many entries as copies may be cut. */
+  readonly values: readonly Float64Array[];
+  /** What a board of each type must be worth more than. */
+  readonly thresholds: Float64Array;
+  /** Patterns, as `patternKey` has them, that may not be answered. */
+  readonly forbidden?: ReadonlySet<string>;
+}
+
+/** For each type of board the most valuable pattern over its threshold, or null, and its value (else the threshold). */
+export interface BoardAnswer {
+  readonly patterns: readonly (Pattern | null)[];
+  readonly values: Float64Array;
+}
+
+/** Nodes visited between two pauses: about a millisecond. */
+const PAUSE = 50_000;
+
+/** A pattern as text. */
+export function patternKey(type: number, items: readonly number[], copies: readonly number[]): string {
+  return `${type}:${items.join(",")}:${copies.join(",")}`;
+}
+
+/**
+ * Finds the most valuable way to cut one board, for every type of board: a bounded knapsack with setups per group and penalties for handed pieces without a
+ * partner.
+ *
+ * Depth first over copies of one item after another. What the items still to come can add at most is read from {@link SuffixBounds}, so close a bound that
+ * little more than the best patterns is visited. Exact: fits are decided in the problem's whole numbers. One search is kept for all questions
+ * about a problem, as its arrays are.
+ */
+export class BoardSearch {
+  /** Work done so far. */
+  steps = 0;
+  private best = 0;
+  private found: Pattern | null = null;
+  private type = 0;
+  private level = 0;
+  private question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
+  private readonly problem: Problem;
+  private readonly bounds: SuffixBounds;
+  // One entry a level: copies tried, and what is left and open before them.
+  private readonly copies: Int32Array;
+  private readonly room: Float64Array;
+  private readonly worth: Float64Array;
+  private readonly open: Uint8Array;
+  private readonly odds: Int32Array;
+
+  constructor(problem: Problem) {
+    const levels = problem.items.length + 1;
+    this.problem = problem;
+    this.bounds = new SuffixBounds(problem);
+    this.copies = new Int32Array(levels);
+    this.room = new Float64Array(levels);
+    this.worth = new Float64Array(levels);
+    this.open = new Uint8Array(levels);
+    this.odds = new Int32Array(levels);
+  }
+
+  *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
+    yield;
+    this.question = question;
+    yield* this.bounds.fill(question.values);
+    this.steps += this.bounds.cells * this.problem.items.length;
+    const patterns: (Pattern | null)[] = [];
+    const values = new Float64Array(this.problem.types.length);
+    for (let type = 0; type < values.length; type++) {
+      this.start(type);
+      while (!this.advance(PAUSE)) yield;
+      values[type] = this.best;
+      patterns.push(this.found);
+    }
+    return { patterns, values };
+  }
+
+  private start(type: number): void {
+    this.type = type;
+    this.best = this.question.thresholds[type]!;
+    this.found = null;
+    this.level = 0;
+    this.room[0] = this.problem.types[type]!.room;
+    this.copies[0] = this.most(0);
+  }
+
+  /** @returns whether the search has ended. */
+  private advance(limit: number): boolean {
+    const { items } = this.problem;
+    const { copies } = this;
+    for (let n = 0; n < limit; n++) {
+      this.steps++;
+      if (this.level === items.length) {
+        this.keep();
+        copies[--this.level]!--;
+      } else if (copies[this.level]! < 0) {
+        if (--this.level < 0) return true;
+        copies[this.level]!--;
+      } else if (this.descend(items[this.level]!, copies[this.level]!)) {
+        if (this.level < items.length) copies[this.level] = this.most(this.level);
+      } else copies[this.level]!--;
+    }
+    return false;
+  }
+
+  private most(level: number): number {
+    return Math.min(this.question.values[level]!.length - 1, Math.floor(this.room[level]! / this.problem.items[level]!.weight));
+  }
+
+  private descend(item: Item, count: number): boolean {
+    const { level } = this;
+    let room = this.room[level]! - count * item.weight;
+    let open = this.open[level]!;
+    let odds = this.odds[level]!;
+    if (count > 0) {
+      if (open === 0) room -= this.problem.groups[item.group]!.setup;
+      open = 1;
+      odds = partnerless(odds, item.hand, count);
+    }
+    if (item.endsKey) {
+      room -= item.half * Math.abs(odds);
+      odds = 0;
+    }
+    if (item.endsGroup) open = 0;
+    if (room < 0) return false;
+    const worth = this.worth[level]! + this.question.values[level]![count]!;
+    if (worth + this.bounds.most(level + 1, odds % 2 !== 0 ? 2 : open, room) <= this.best) return false;
+    this.level = level + 1;
+    this.room[this.level] = room;
+    this.worth[this.level] = worth;
+    this.open[this.level] = open;
+    this.odds[this.level] = odds;
+    return true;
+  }
+
+  private keep(): void {
+    const used: number[] = [];
+    const counts: number[] = [];
+    for (let i = 0; i < this.level; i++) {
+      if (this.copies[i]! > 0) {
+        used.push(i);
+        counts.push(this.copies[i]!);
+      }
+    }
+    if (this.question.forbidden?.has(patternKey(this.type, used, counts))) return;
+    this.best = this.worth[this.level]!;
+    this.found = { type: this.type, items: used, copies: counts };
+  }
+}

@@ -1,0 +1,27 @@
+import { planSteps } from "./planSteps.ts";
+import type { Reason } from "../measure/reason.ts";
+import type { CutOptions, CutPlan, StockBoard, StockPiece } from "./stock.ts";
+
+/** Milliseconds of work before the page gets a turn. */
+const SLICE = 8;
+
+/**
+ * Which pieces to cut from which boards, at the least price, or without prices the least total length; of equal ones the one with fewer boards.
+ *
+ * The model, the tolerance and where every piece lies are in stock.ts. The plan carries a bound: no plan costs less than that, and `proved` says that this
+ * one costs no more. Works in slices of some 8 ms and lets the page have its turn between them.
+ *
+ * @returns a reason when a list cannot be read (see stockReason), a piece is longer than every board of its size ("pieceTooLong"), or limited stock is not enough
+ * ("stockShort": proved; "stockNotFound": no plan was found in the work allowed).
+ */
+export async function planCuts(pieces: readonly StockPiece[], boards: readonly StockBoard[], options: CutOptions): Promise<CutPlan | Reason> {
+  const steps = planSteps(pieces, boards, options);
+  for (;;) {
+    const end = performance.now() + SLICE;
+    do {
+      const step = steps.next();
+      if (step.done) return step.value;
+    } while (performance.now() < end);
+    await new Promise((resolve) => setTimeout(resolve, 0));
+  }
+}

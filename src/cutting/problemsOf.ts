@@ -1,0 +1,131 @@
+import { TOLERANCE } from "./tolerance.ts";
+import type { BoardType, Group, Item, Problem } from "./problem.ts";
+import type { StockBoard, StockPiece } from "./stock.ts";
+
+/** One size to be solved, and the way back from its items to the pieces given. */
+export interface SizeTask {
+  readonly size: string;
+  readonly problem: Problem;
+  /** For each item the pieces it stands for; an item of either hand has both. */
+  readonly sources: readonly Sources[];
+  readonly groups: readonly SlantGroup[];
+}
+
+export interface Sources {
+  readonly left: readonly number[];
+  readonly right: readonly number[];
+  readonly plain: readonly number[];
+}
+
+/** Pieces with parallel plumb cuts: what a board loses to them, in the caller's unit. */
+export interface SlantGroup {
+  readonly lean: number;
+  readonly toe: number;
+  /** Width of a plumb cut, and of a compound one, along the board. */
+  readonly plumbCut: number;
+  readonly headCut: number;
+}
+
+/** The pieces and boards of every size in the order of the pieces, as whole-number problems. The lists must have passed stockReason. */
+export function problemsOf(pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): SizeTask[] {
+  const sizes = new Map<string, number[]>();
+  pieces.forEach((piece, i) => {
+    if (piece.count === 0) return;
+    const list = sizes.get(piece.size);
+    if (list) list.push(i);
+    else sizes.set(piece.size, [i]);
+  });
+  return [...sizes].map(([size, own]) => taskOf(size, own, pieces, boards.filter((board) => board.size === size && board.count !== 0), kerf));
+}
+
+function taskOf(size: string, own: readonly number[], pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): SizeTask {
+  const unit = Math.max(...boards.map((board) => board.length)) * 2 ** -40;
+  const items: Item[] = [];
+  const sources: Sources[] = [];
+  const groups: SlantGroup[] = [];
+  for (const slanted of grouped(own, (i) => slantOf(pieces[i]!)).values()) {
+    const group = slantGroup(slanted.map((i) => pieces[i]!), kerf);
+    // Handed pieces whose compound cuts are parallel, each key together; the plain ones last.
+    const keys = grouped(slanted, (i) => turnOf(pieces[i]!));
+    let key = 0;
+    for (const [turn, members] of [...keys].sort(([a], [b]) => b - a)) {
+      key = turn > 0 ? items.length : -1;
+      keyItems(members, pieces, turn, group).forEach(({ item, source }, n, all) => {
+        items.push({ ...item, weight: Math.round(item.weight / unit), half: Math.round(item.half / unit), group: groups.length, key, endsKey: n === all.length - 1, endsGroup: false });
+        sources.push(source);
+      });
+    }
+    items[items.length - 1] = { ...items[items.length - 1]!, endsGroup: true };
+    groups.push(group);
+  }
+  const problem: Problem = { items, groups: groups.map((group, g): Group => ({ setup: Math.round(Math.max(0, group.toe - group.plumbCut + kerf) / unit), handed: items.some((item) => item.group === g && item.hand !== 0) })), types: typesOf(boards, kerf, unit) };
+  return { size, problem, sources, groups };
+}
+
+function grouped<K>(own: readonly number[], keyOf: (i: number) => K): Map<K, number[]> {
+  const map = new Map<K, number[]>();
+  for (const i of own) {
+    const key = keyOf(i);
+    const list = map.get(key);
+    if (list) list.push(i);
+    else map.set(key, [i]);
+  }
+  return map;
+}
+
+/** A key that pieces with parallel plumb cuts have in common. */
+function slantOf(piece: StockPiece): string {
+  return piece.slant === undefined ? `lean ${piece.lean ?? 0}` : `slant ${piece.slant}`;
+}
+
+function turnOf(piece: StockPiece): number {
+  return piece.hand === undefined || piece.hand === "plain" ? 0 : (piece.turn ?? 0);
+}
+
+/** Where pieces of one slant differ in what they lose, the most is taken: safe, and no roof has such pieces. */
+function slantGroup(pieces: readonly StockPiece[], kerf: number): SlantGroup {
+  const group = { lean: 0, toe: 0, plumbCut: kerf, headCut: kerf };
+  for (const piece of pieces) {
+    const lean = piece.lean ?? 0;
+    group.lean = Math.max(group.lean, lean);
+    group.toe = Math.max(group.toe, Math.min(lean, piece.toe ?? lean));
+    group.plumbCut = Math.max(group.plumbCut, kerf * (piece.plumbSpread ?? 1));
+    group.headCut = Math.max(group.headCut, kerf * (piece.headSpread ?? piece.plumbSpread ?? 1));
+  }
+  return { ...group, headCut: Math.max(group.headCut, group.plumbCut) };
+}
+
+interface KeyItem {
+  readonly item: Pick<Item, "weight" | "demand" | "half" | "hand" | "turn">;
+  readonly source: Sources;
+}
+
+/** The items of one compound cut, longest first: of either hand when every length is asked as often left as right, else by hand. */
+function keyItems(members: readonly number[], pieces: readonly StockPiece[], turn: number, group: SlantGroup): KeyItem[] {
+  const sum = (list: readonly number[]): number => list.reduce((total, i) => total + pieces[i]!.count, 0);
+  const lengths = [...grouped(members, (i) => pieces[i]!.length)].sort(([a], [b]) => b - a);
+  const split = lengths.map(([length, all]) => ({
+    length,
+    left: turn > 0 ? all.filter((i) => pieces[i]!.hand === "left") : [],
+    right: turn > 0 ? all.filter((i) => pieces[i]!.hand === "right") : [],
+    plain: turn > 0 ? [] : all,
+  }));
+  // With no turn, or all of one hand, there is nothing to share.
+  const width = turn > 0 ? group.headCut : group.plumbCut;
+  const single = split.every(({ left }) => sum(left) === 0) || split.every(({ right }) => sum(right) === 0);
+  if (single) return split.map(({ length, ...source }) => ({ item: { turn, weight: length + width, half: 0, hand: 0, demand: sum(source.left) + sum(source.right) + sum(source.plain) }, source }));
+  // A pair is two heads and one cut between them, and a plumb one behind.
+  const half = Math.max(0, turn + group.headCut - group.plumbCut) / 2;
+  const item = (length: number, hand: -1 | 1 | 2, demand: number): KeyItem["item"] => ({ turn, weight: length + group.headCut - half, half, hand, demand });
+  if (split.every(({ left, right }) => sum(left) === sum(right))) return split.map(({ length, left, right, plain }) => ({ item: item(length, 2, sum(left) * 2), source: { left, right, plain } }));
+  const lefts = split.filter(({ left }) => sum(left) > 0).map(({ length, left }): KeyItem => ({ item: item(length, 1, sum(left)), source: { left, right: [], plain: [] } }));
+  const rights = split.filter(({ right }) => sum(right) > 0).map(({ length, right }): KeyItem => ({ item: item(length, -1, sum(right)), source: { left: [], right, plain: [] } }));
+  return [...lefts, ...rights];
+}
+
+/** Boards that another type beats in every way are left out. */
+function typesOf(boards: readonly StockBoard[], kerf: number, unit: number): BoardType[] {
+  const types = boards.map(({ length, price, count }): BoardType => ({ length, cost: price ?? length, count: count ?? Infinity, room: Math.floor((length * (1 + TOLERANCE) + kerf) / unit) }));
+  const beats = (a: BoardType, b: BoardType, before: boolean): boolean => a.count === Infinity && a.room >= b.room && (a.cost < b.cost || (a.cost === b.cost && (a.room > b.room || before)));
+  return types.filter((type, j) => !types.some((other, k) => k !== j && beats(other, type, k < j))).sort((a, b) => a.room - b.room || a.cost - b.cost);
+}

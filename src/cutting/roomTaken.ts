@@ -1,0 +1,34 @@
+import type { Problem } from "./problem.ts";
+
+/**
+ * The room that pieces take in one board: pieces and kerfs, a setup for each group, and `half` for each handed piece without a partner.
+ *
+ * @param items rising indices into the problem's items; @param copies how often each.
+ */
+export function roomTaken(problem: Problem, items: readonly number[], copies: readonly number[]): number {
+  let total = 0;
+  let group = -1;
+  let key = -1;
+  let half = 0;
+  let odds = 0;
+  for (let n = 0; n < items.length; n++) {
+    const item = problem.items[items[n]!]!;
+    const count = copies[n]!;
+    if (count === 0) continue;
+    if (item.group !== group) total += problem.groups[(group = item.group)]!.setup;
+    if (item.key !== key) {
+      total += half * Math.abs(odds);
+      key = item.key;
+      half = item.half;
+      odds = 0;
+    }
+    total += item.weight * count;
+    odds = partnerless(odds, item.hand, count);
+  }
+  return total + half * Math.abs(odds);
+}
+
+/** Handed pieces without a partner after `count` more: lefts less rights, or, where hands are still free, one when their number is odd. */
+export function partnerless(odds: number, hand: -1 | 0 | 1 | 2, count: number): number {
+  return hand === 2 ? (odds + count) % 2 : odds + hand * count;
+}

@@ -7,7 +7,8 @@ import { embeddedSheet } from "./embeddedSheet.ts";
 import { pageParts } from "./pageParts.ts";
 import { sampleJob } from "./sampleJob.ts";
 
-const sheet = embeddedSheet(pageParts(document.getElementById("sheet")!), functions, sampleJob());
+const container = document.getElementById("sheet")!;
+const sheet = embeddedSheet(pageParts(container), functions, sampleJob());
 const host = embeddedHost(sheet);
 const { api, workbook, calculation, late } = sheet;
 
@@ -35,7 +36,9 @@ const handle: BenchHandle = {
   redo: () => void workbook.redo(),
   rect(row, column) {
     const { x, y, width, height } = workbook.getActiveSheet().getRange(row, column).getCellRect();
-    return { x, y, width, height };
+    // The sheet counts from its grid, the largest of its canvases; the others are its editors.
+    const [canvas] = [...container.querySelectorAll("canvas")].map((c) => c.getBoundingClientRect()).sort((a, b) => b.width * b.height - a.width * a.height) as [DOMRect];
+    return { x: canvas.x + x, y: canvas.y + y, width, height };
   },
 };
 window.longpoint = handle;

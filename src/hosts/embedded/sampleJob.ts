@@ -2,8 +2,8 @@ import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import type { CellPlan } from "../host.ts";
 import { cellData } from "./cellStyle.ts";
 
-const PITCH = '0.## "in 12"';
-const INCHES = '0.### "in"';
+const PITCH = 'General "in 12"';
+const INCHES = 'General "in"';
 const LENGTH = '0.000 "in"';
 const DEGREES = '0.00"°"';
 const MONEY = "$#,##0.00";
@@ -20,36 +20,39 @@ const figure = (name: string, formula: string, format: string, says = ""): Row =
 
 type Row = readonly (CellPlan | null)[];
 
-/** The waiting hall of an invented ferry landing: a roof block (A4:B14) and the bid that hangs on it. All its figures and prices are made up. */
+/** The waiting hall of an invented ferry landing: a roof block (A5:B15) and the bid that hangs on it. All its figures and prices are made up. */
 const BID: readonly Row[] = [
   [title("Ferry landing, waiting hall: hip roof")],
-  [note("An invented job. Change a yellow cell and every length, cut and price follows. Geometry only: sizes, spans and ties are for the local code and a licensed designer.")],
+  [note("An invented job with invented prices. Change a shaded cell: every length, cut and price follows.")],
+  [note("Geometry only: it proves no strength. Sizes, spans, ties and bracing are for the local code and a licensed designer. Check the first cut.")],
   [heading("The roof"), heading(""), null, heading("For the bid"), heading("Value"), heading("On the tape")],
-  [...pair("Span", "24'"), null, ...inches("Half span", "=RAFTER.INCHES(B4)/2", 4).slice(3)],
-  [...pair("Length", "40'"), null, ...figure("Main pitch", "=RAFTER.PITCHDEG(B6)", DEGREES).slice(3)],
-  [...pair("Pitch", 6, PITCH), null, ...figure("End pitch", "=RAFTER.PITCHDEG(B7)", DEGREES).slice(3)],
-  [...pair("End pitch", 8, PITCH), null, ...inches("Common, plate line to ridge", "=RAFTER.COMMONLEN(B6,E4,1.5)", 7).slice(3)],
-  [...pair("Spacing", 24, INCHES), null, ...inches("Hip, corner to apex", "=RAFTER.HIPLEN(B6,E4,B7)", 8).slice(3)],
-  [...pair("Overhang", 18, INCHES), null, ...figure("Slope of the hip", "=RAFTER.HIPDEG(B6,B7)", DEGREES).slice(3)],
-  [...pair("Rafter", "2x8"), null, ...inches("Step of the main jacks", "=RAFTER.JACKSTEP(B6,B8,B7)", 10).slice(3)],
-  [...pair("Hip", "2x10"), null, ...inches("Step of the end jacks", "=RAFTER.JACKSTEP(B7,B8,B6)", 11).slice(3)],
-  [...pair("Ridge", "2x10"), null, ...inches("A main jack at 48 in, long point", "=RAFTER.JACKLEN(B6,48,1.5,1.5,B7)", 12).slice(3)],
-  [...pair("Seat", 3.5, INCHES), null, ...figure("Saw tilt of the main jacks", "=RAFTER.JACKTILT(B6,B7)", DEGREES).slice(3)],
-  [...pair("Set out from", "king common"), null, ...figure("Saw tilt of the end jacks", "=RAFTER.JACKTILT(B7,B6)", DEGREES).slice(3)],
+  [...pair("Span", "24'"), null, ...inches("Half span", "=RAFTER.INCHES(B5)/2", 5).slice(3)],
+  [...pair("Length", "40'"), null, ...figure("Main pitch", "=RAFTER.PITCHDEG(B7)", DEGREES).slice(3)],
+  [...pair("Pitch", 6, PITCH), null, ...figure("End pitch", "=RAFTER.PITCHDEG(B8)", DEGREES).slice(3)],
+  [...pair("End pitch", 8, PITCH), null, ...inches("Common, plate line to ridge", "=RAFTER.COMMONLEN(B7,E5,1.5)", 8).slice(3)],
+  [...pair("Spacing", 24, INCHES), null, ...inches("Hip, corner to apex", "=RAFTER.HIPLEN(B7,E5,B8)", 9).slice(3)],
+  [...pair("Overhang", 18, INCHES), null, ...figure("Slope of the hip", "=RAFTER.HIPDEG(B7,B8)", DEGREES).slice(3)],
+  [...pair("Rafter", "2x8"), null, ...inches("Step of the main jacks", "=RAFTER.JACKSTEP(B7,B9,B8)", 11).slice(3)],
+  [...pair("Hip", "2x10"), null, ...inches("Step of the end jacks", "=RAFTER.JACKSTEP(B8,B9,B7)", 12).slice(3)],
+  [...pair("Ridge", "2x10"), null, ...inches("A main jack at 48 in, long point", "=RAFTER.JACKLEN(B7,48,1.5,1.5,B8)", 13).slice(3)],
+  [...pair("Seat", 3.5, INCHES), null, ...figure("Saw tilt of the main jacks", "=RAFTER.JACKTILT(B7,B8)", DEGREES).slice(3)],
+  [...pair("Set out from", "king common"), null, ...figure("Saw tilt of the end jacks", "=RAFTER.JACKTILT(B8,B7)", DEGREES).slice(3)],
   [],
   [null, null, null, heading("Jacks"), heading(""), heading("")],
   figure("Jacks in all", "=SUM(Jacks!K2:L60)", "0", "counted on the sheet Jacks"),
   figure("Longest board for a jack", "=MAX(Jacks!I2:I60)", LENGTH),
   figure("Boards for the jacks, foot by foot", "=SUMPRODUCT(Jacks!I2:I60,Jacks!K2:K60+Jacks!L2:L60)/12", '0.0 "ft"'),
   [null, null, null, label("Price of a foot"), input(1.35, MONEY)],
-  figure("Lumber for the jacks", "=E19*E20", MONEY),
+  figure("Lumber for the jacks", "=E20*E21", MONEY),
   [],
   [null, null, null, heading("When a cell is refused"), heading(""), heading("")],
   [null, null, null, label("A pitch typed without quotes"), result("=RAFTER.PITCHDEG(6/12)"), note("Select the cell on the left: the pane says why.")],
   [null, null, null, label("The same with quotes"), result('=RAFTER.PITCHDEG("6/12")', DEGREES)],
 ];
 
-const JACKS: readonly Row[] = [[{ content: "=RAFTER.JACKTABLE(Bid!A4:B14)", style: "heading" }, ...Array.from({ length: 12 }, () => heading(""))]];
+// Offset to Shortest board are lengths, then comes the saw tilt.
+const JACK_ROW: Row = [null, null, ...Array.from({ length: 7 }, () => result("", "0.000")), result("", "0.00")];
+const JACKS: readonly Row[] = [[{ content: "=RAFTER.JACKTABLE(Bid!A5:B15)", style: "heading" }, ...Array.from({ length: 12 }, () => heading(""))], ...Array.from({ length: 60 }, () => JACK_ROW)];
 
 function pair(name: string, content: string | number, format?: string): [CellPlan, CellPlan] {
   return [label(name), input(content, format)];
@@ -63,15 +66,12 @@ export function sampleJob(): Partial<IWorkbookData> {
     sheetOrder: ["bid", "jacks"],
     sheets: {
       bid: worksheet("bid", "Bid", BID, [104, 92, 28, 236, 116, 128]),
-      jacks: { ...worksheet("jacks", "Jacks", JACKS, [64, 64, 92, 104, 104, 104, 104, 104, 120, 84, 56, 56, 260], JACK_FORMATS), freeze: { startRow: 1, startColumn: -1, xSplit: 0, ySplit: 1 } },
+      jacks: { ...worksheet("jacks", "Jacks", JACKS, [64, 64, 92, 104, 104, 104, 104, 104, 120, 84, 56, 56, 260]), freeze: { startRow: 1, startColumn: -1, xSplit: 0, ySplit: 1 } },
     },
   };
 }
 
-// Offset to Shortest board are lengths, then the saw tilt.
-const JACK_FORMATS = [null, null, ...Array.from({ length: 7 }, () => "0.000"), "0.00"];
-
-function worksheet(id: string, name: string, rows: readonly Row[], widths: readonly number[], formats: readonly (string | null)[] = []): Partial<IWorksheetData> {
+function worksheet(id: string, name: string, rows: readonly Row[], widths: readonly number[]): Partial<IWorksheetData> {
   const cells: Record<number, Record<number, ICellData>> = {};
   rows.forEach((row, i) => row.forEach((cell, j) => cell && ((cells[i] ??= {})[j] = withoutNulls(cellData(cell)))));
   return {
@@ -80,7 +80,7 @@ function worksheet(id: string, name: string, rows: readonly Row[], widths: reado
     rowCount: 200,
     columnCount: 26,
     cellData: cells,
-    columnData: Object.fromEntries(widths.map((w, i) => [i, { w, ...(formats[i] && { s: { n: { pattern: formats[i] } } }) }])),
+    columnData: Object.fromEntries(widths.map((w, i) => [i, { w }])),
   };
 }
 

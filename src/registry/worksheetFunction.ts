@@ -39,7 +39,7 @@ export interface Parameter<T = unknown> {
 /** A worked call: shown in the reference and run by the tests. Cells are written as in a formula; a block is rows of cells. */
 export interface Example {
   readonly cells: readonly (Cell | readonly (readonly (Cell | null)[])[])[];
-  /** A number is held to half a unit of its last printed digit unless `tolerance` says otherwise. */
+  /** A number is held to half a unit of its last printed decimal, a whole one to 1e-9 of itself, unless `tolerance` says otherwise. */
   readonly result: Output;
   readonly tolerance?: number;
   /** Where the result comes from outside this program: a publication and its printed figure, or a derivation shown in a named test. */

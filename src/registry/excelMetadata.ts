@@ -1,3 +1,4 @@
+import { helpPath } from "./helpPage.ts";
 import { spills } from "./spills.ts";
 import type { Parameter, WorksheetFunction } from "./worksheetFunction.ts";
 
@@ -46,7 +47,7 @@ function described(definition: WorksheetFunction, base: string): ExcelFunction {
     id: name,
     name,
     description: summary,
-    helpUrl: `${base}/help/${name}.html`,
+    helpUrl: `${base}/${helpPath(definition)}`,
     parameters: parameters.map(parameter),
     result: { type: "any", dimensionality: spills(definition) ? "matrix" : "scalar" },
     options: asynchronous ? { requiresAddress: true } : { requiresAddress: true, supportSync: true },

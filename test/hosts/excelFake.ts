@@ -17,6 +17,8 @@ export class ExcelFake {
   selected = { row: 0, column: 0, rows: 1, columns: 1 };
   /** What is selected is no area of cells. */
   chartSelected = false;
+  /** Whether a write to a sheet fails just now, for reasons that nobody could have seen coming. */
+  broken: (sheet: string) => boolean = () => false;
   settings = new Map<string, unknown>();
   syncs = 0;
   /** Runs that ended with work not synced. */
@@ -68,7 +70,7 @@ export class ExcelFake {
 
   /** Every cell, so that two states can be compared. */
   everything(): unknown {
-    return this.sheets.map(({ name, cells, widths, visible }) => ({ name, visible, cells: [...cells].filter(([, cell]) => !isBlank(cell)).sort(([a], [b]) => (a < b ? -1 : 1)), widths: [...widths].sort() }));
+    return this.sheets.map(({ name, cells, widths, visible }) => ({ name, visible, cells: [...cells].filter(([, cell]) => !isBlank(cell)).sort(([a], [b]) => (a < b ? -1 : 1)), widths: [...widths].filter(([, width]) => width !== 48).sort() }));
   }
 }
 

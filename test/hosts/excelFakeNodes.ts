@@ -33,6 +33,7 @@ export function sheetNode(context: FakeContext, key: string, orNull: boolean): u
     ...(orNull ? { missing: () => !app.sheet(key) } : {}),
     call: {
       shapes,
+      protection: strict(context, "Protection", { read: { protected: () => data().isProtected } }),
       getRangeByIndexes: range,
       getRange: () => ({ clear: () => context.queue.push(() => data().cells.clear()) }),
       getUsedRangeOrNullObject: (valuesOnly: boolean) => rangeNode(context, data, () => used(data(), valuesOnly)!, () => !used(data(), valuesOnly)),
@@ -60,7 +61,7 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
     context.carry(rows, columns);
     const copy = values.map((line) => [...line]);
     return () => {
-      if (data().isProtected) throw excelError("AccessDenied", data().name);
+      refuseLocked(context, data());
       copy.forEach((line, i) => line.forEach((value, j) => value !== null && put(row + i, column + j, value)));
       context.app.fire("change");
     };
@@ -109,7 +110,7 @@ function formatNode(context: FakeContext, data: () => FakeSheet, place: () => Pl
   const set = (key: keyof FakeCell) => (value: unknown) => {
     if (value === null || value === undefined) throw excelError("InvalidArgument", `${key} ${String(value)}`);
     return () => {
-      if (data().isProtected) throw excelError("AccessDenied", data().name);
+      refuseLocked(context, data());
       const { row, column, rows, columns } = place();
       for (let i = 0; i < rows; i++) for (let j = 0; j < columns; j++) (data().cell(row + i, column + j) as any)[key] = value;
     };
@@ -122,6 +123,10 @@ function formatNode(context: FakeContext, data: () => FakeSheet, place: () => Pl
       fill: strict(context, "RangeFill", { write: { color: set("fill") }, call: { clear: () => context.queue.push(set("fill")("")) } }),
     },
   });
+}
+
+function refuseLocked(context: FakeContext, sheet: FakeSheet): void {
+  if (sheet.isProtected || context.app.broken(sheet.name)) throw excelError("AccessDenied", sheet.name);
 }
 
 /** No fill reads as white with the pattern None. */

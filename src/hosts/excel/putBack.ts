@@ -1,6 +1,6 @@
 import { batches } from "./batches.ts";
 import { bandRange, type Standing } from "./contents.ts";
-import type { Layer } from "./layers.ts";
+import type { Band, Layer } from "./layers.ts";
 import { giveLooksBack, type Looks } from "./looks.ts";
 
 /** What a step needs to be undone. */
@@ -32,16 +32,20 @@ export async function putBack(context: Excel.RequestContext, undo: Undo): Promis
     if (others) worksheets.getItem(id).delete();
     else worksheets.getItem(id).getRange().clear();
   }
+  await context.sync();
   for (const group of batches(undo.old.filter(({ sheet }) => there.has(sheet.toLowerCase())))) {
-    for (const band of group) {
-      const range = bandRange(context, band);
-      const before = undo.before[undo.old.indexOf(band.layer)]!.slice(band.from, band.from + band.rows);
-      const planned = (i: number, j: number) => band.layer.cells[band.from + i]![j];
-      range.numberFormat = before.map((line, i) => line.map(({ format }, j) => (planned(i, j) ? format : null)));
-      range.formulas = before.map((line, i) => line.map(({ content }, j) => (planned(i, j) ? content : null)));
-    }
+    for (const band of group) contentsBack(context, band, undo);
     await context.sync();
   }
   for (const look of undo.looks) if (there.has(look.layer.sheet.toLowerCase())) giveLooksBack(context, look);
   await context.sync();
+}
+
+function contentsBack(context: Excel.RequestContext, band: Band, undo: Undo): void {
+  const { layer, from, rows } = band;
+  const range = bandRange(context, band);
+  const before = undo.before[undo.old.indexOf(layer)]!.slice(from, from + rows);
+  const ifPlanned = <T>(i: number, j: number, value: T) => (layer.cells[from + i]![j] ? value : null);
+  range.numberFormat = before.map((line, i) => line.map(({ format }, j) => ifPlanned(i, j, format)));
+  range.formulas = before.map((line, i) => line.map(({ content }, j) => ifPlanned(i, j, content)));
 }

@@ -4,6 +4,7 @@ import { contents, spilledCells, standing } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
 import type { Layer } from "./layers.ts";
 import { putBack, type Undo } from "./putBack.ts";
+import { refuseProtected, sheetNames } from "./sheets.ts";
 
 /** What belongs to what was handed out; "done" once it was taken back. */
 const kept = new WeakMap<Written, Undo | "done">();
@@ -20,19 +21,21 @@ export async function takeBack(written: Written): Promise<readonly string[]> {
   if (!undo) throw new Error("This write is not known any more and cannot be taken back.");
   if (undo === "done") return [];
   return inExcel(async (context) => {
-    const edited = await editedSince(context, undo);
+    const there = await namesThere(context);
+    const edited = await editedSince(context, undo, there);
     if (edited.length) return edited;
+    await refuseProtected(context, undo.all.map(({ sheet }) => sheet).filter((sheet) => there.has(sheet.toLowerCase())));
     await putBack(context, undo);
     kept.set(written, "done");
     return [];
   });
 }
 
-async function editedSince(context: Excel.RequestContext, undo: Undo): Promise<string[]> {
-  const { worksheets } = context.workbook;
-  worksheets.load("items/name");
-  await context.sync();
-  const there = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
+async function namesThere(context: Excel.RequestContext): Promise<Set<string>> {
+  return new Set((await sheetNames(context)).map((name) => name.toLowerCase()));
+}
+
+async function editedSince(context: Excel.RequestContext, undo: Undo, there: ReadonlySet<string>): Promise<string[]> {
   const layers = undo.all.filter(({ sheet }) => there.has(sheet.toLowerCase()));
   const now = await contents(context, layers);
   const edited = new Set<string>();

@@ -9,7 +9,7 @@ import { layers, type Band, type Layer } from "./layers.ts";
 import { looks } from "./looks.ts";
 import { POINTS_PER_PIXEL } from "./pointsPerPixel.ts";
 import { putBack, type Undo } from "./putBack.ts";
-import { sheetNames } from "./sheets.ts";
+import { refuseProtected, sheetNames } from "./sheets.ts";
 import { keepUndo } from "./takeBack.ts";
 
 /**
@@ -29,7 +29,9 @@ export async function write(step: WriteStep, { signal, progress }: { signal?: Ab
       undo.after = await contents(context, all);
     });
   } catch (error) {
-    await inExcel((context) => putBack(context, undo));
+    await inExcel((context) => putBack(context, undo)).catch((cause: unknown) => {
+      throw new Error(`${(error as Error).message} What was written by then could not all be put back: look at ${all.map(({ sheet }) => sheet).join(", ")}.`, { cause });
+    });
     throw error;
   }
   return keepUndo({ title: step.title, areas: all.map(areaOf) }, undo);
@@ -42,6 +44,7 @@ async function lookFirst(context: Excel.RequestContext, step: WriteStep, all: re
   if (bad) throw new Error(bad);
   const made = new Set(step.blocks.filter(({ newSheet }) => newSheet).map(({ sheet }) => sheet.toLowerCase()));
   const old = all.filter(({ sheet }) => !made.has(sheet.toLowerCase()));
+  await refuseProtected(context, old.map(({ sheet }) => sheet));
   const before = await contents(context, old);
   for (const [k, layer] of old.entries())
     for (const [i, line] of before[k]!.entries())

@@ -1,0 +1,23 @@
+/** Where the add-in is served while it is developed; the manifest is written for this address. */
+export const DEV_ADDRESS = "https://localhost:3000";
+
+/**
+ * The address the add-in is built for: `--env base=https://...` or `--base https://...`, else the development address.
+ *
+ * @throws in words when it is no https address: Excel loads nothing else.
+ */
+export function excelAddress(args: readonly string[]): string {
+  const given = args.flatMap((arg, i) => {
+    const text = arg === "--env" || arg === "--base" ? `${arg}=${args[i + 1] ?? ""}` : arg;
+    return /^--(?:env=base|base)=(.*)$/.exec(text)?.slice(1) ?? [];
+  });
+  const base = given.at(-1);
+  if (base === undefined) return DEV_ADDRESS;
+  if (!URL.canParse(base) || new URL(base).protocol !== "https:" || new URL(base).search || new URL(base).hash) throw new Error(`base: "${base}" is no address that Excel loads from. Type one such as https://example.org/longpoint.`);
+  return base.replace(/\/+$/, "");
+}
+
+/** The manifest for another address. The domain that Excel may open has no folder. */
+export function manifestFor(manifest: string, base: string): string {
+  return manifest.replaceAll(`<AppDomain>${DEV_ADDRESS}/</AppDomain>`, `<AppDomain>${new URL(base).origin}/</AppDomain>`).replaceAll(DEV_ADDRESS, base);
+}

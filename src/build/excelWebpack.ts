@@ -1,0 +1,23 @@
+import { resolve } from "node:path";
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import type { Configuration } from "webpack";
+
+/** The bundler's set-up for the one script of the Excel build, pane and functions together: they share a runtime. */
+export function excelWebpack(folder: string, mode: "production" | "development" = "production"): Configuration {
+  return {
+    mode,
+    context: resolve("."),
+    target: ["web", "es2020"],
+    devtool: mode === "production" ? "source-map" : "inline-source-map",
+    entry: { pane: "./src/hosts/excel/paneMain.ts" },
+    output: { path: resolve(folder), filename: "[name].js" },
+    module: {
+      rules: [
+        { test: /\.ts$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2020" } },
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+      ],
+    },
+    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" })],
+    performance: false,
+  };
+}

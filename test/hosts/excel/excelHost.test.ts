@@ -1,0 +1,166 @@
+import { beforeEach, describe, expect, it, vi } from "vitest";
+import type { Host, WriteStep } from "../../../src/hosts/host.ts";
+import { area, block, step } from "../conformance.ts";
+import { excelUnderTest } from "../excelUnderTest.ts";
+import { excelError } from "../fakeSheet.ts";
+import type { ExcelFake } from "../excelFake.ts";
+
+let fake: ExcelFake;
+let host: Host;
+beforeEach(() => {
+  ({ fake, host } = excelUnderTest());
+});
+/** A jack schedule as the pane writes it: a block of labels and values, and a formula that spills beside it. */
+const schedule = (rows: number): WriteStep => step(block(0, 0, [["Span", 288], ["Pitch", 6]], { sheet: "Jacks", newSheet: true }), block(0, 3, [["=RAFTER.JACKTABLE(A1:B2)"]], { sheet: "Jacks", newSheet: true, spill: { row: 0, column: 0, rows, columns: 13 } }));
+
+describe("writing in Excel", () => {
+  it("takes few round trips and leaves no run unsynced", async () => {
+    fake.syncs = 0;
+    await host.write(schedule(40));
+    expect(fake.syncs).toBeLessThanOrEqual(7);
+    expect(fake.unsynced).toBe(0);
+  });
+  it("refuses a protected sheet by name before anything is written, and taking back as well", async () => {
+    const written = await host.write(step(block(0, 0, [["x"]], { sheet: "Locked", newSheet: true })));
+    fake.sheet("Locked")!.isProtected = true;
+    const before = fake.everything();
+    await expect(host.write(step(block(0, 0, [["new"]]), block(0, 0, [["y"]], { sheet: "Locked" })))).rejects.toThrow("The sheet Locked is protected");
+    await expect(host.takeBack(written)).rejects.toThrow("The sheet Locked is protected");
+    expect(fake.everything()).toEqual(before);
+  });
+  it("puts everything back, looks included, when a later part fails", async () => {
+    fake.type("Sheet1", 0, 0, "6/12");
+    await host.write(step(block(0, 0, [["x"]], { sheet: "Other", newSheet: true })));
+    const before = fake.everything();
+    let failures = 1;
+    fake.broken = (sheet) => sheet === "Other" && failures-- > 0;
+    const heading = { content: "Piece", style: "heading" as const };
+    await expect(host.write(step({ sheet: "Sheet1", row: 0, column: 0, cells: [[heading]], widths: [99] }, block(0, 0, [[1]], { sheet: "Made", newSheet: true }), block(0, 0, [["y"]], { sheet: "Other" })))).rejects.toThrow("does not allow");
+    expect(fake.everything()).toEqual(before);
+  });
+  it("says so when something could not be put back", async () => {
+    fake.broken = () => true;
+    await expect(host.write(step(block(0, 0, [["y"]])))).rejects.toThrow("could not all be put back: look at Sheet1");
+  });
+  it("waits for a cell to be finished, and says so when Excel does not let it", async () => {
+    vi.spyOn(fake, "run").mockImplementation(async (...given: unknown[]) => {
+      expect(given[0]).toEqual({ delayForCellEdit: true });
+      throw excelError("InvalidOperationInCellEditMode", "busy");
+    });
+    await expect(host.write(schedule(4))).rejects.toThrow("Press Enter or Esc");
+  });
+  it("refuses to write over a linked data type, which nothing could put back", async () => {
+    fake.type("Sheet1", 1, 1, "Stock");
+    fake.sheet("Sheet1")!.cell(1, 1).rich = true;
+    const before = fake.everything();
+    await expect(host.write(step(block(0, 0, [[1, 2], [3, 4]])))).rejects.toThrow("Sheet1!B2");
+    expect(fake.everything()).toEqual(before);
+    await host.write(step(block(0, 0, [[1, 2], [3, null]])));
+  });
+});
+
+describe("taking back in Excel", () => {
+  it("restores logicals, error values, dates and text that begins with =", async () => {
+    const sheet = fake.sheet("Sheet1")!;
+    sheet.enter(0, 0, true);
+    sheet.enter(0, 1, "#N/A");
+    sheet.enter(0, 2, "'#N/A");
+    sheet.enter(0, 3, "'=1+2");
+    sheet.enter(0, 4, 45_822);
+    sheet.cell(0, 4).format = "m/d/yyyy";
+    const before = fake.everything();
+    const written = await host.write(step(block(0, 0, [[1, 2, 3, 4, 5]])));
+    expect(await host.takeBack(written)).toEqual([]);
+    expect(fake.everything()).toEqual(before);
+  });
+  it("restores fills and leaves no white fill where there was none", async () => {
+    fake.sheet("Sheet1")!.cell(0, 1).fill = "#ffee00";
+    fake.sheet("Sheet1")!.cell(0, 1).bold = true;
+    const before = fake.everything();
+    const heading = { content: "Piece", style: "heading" as const };
+    const written = await host.write(step({ sheet: "Sheet1", row: 0, column: 0, cells: [[heading, heading]] }));
+    expect(fake.sheet("Sheet1")!.peek(0, 0)).toMatchObject({ bold: true, fill: "#e4ebf1" });
+    await host.takeBack(written);
+    expect(fake.everything()).toEqual(before);
+  });
+  it("takes spilled values for the formula's doing, however they changed", async () => {
+    const written = await host.write(schedule(4));
+    fake.spill("Jacks", 0, 3, [["Piece", "Side"], ["J1", 16], ["J2", 32]]);
+    expect(await host.takeBack(written)).toEqual([]);
+    expect(await host.sheets()).toEqual(["Sheet1"]);
+  });
+  it("sees a cell typed beside a live spill on the new sheet", async () => {
+    const written = await host.write(schedule(4));
+    fake.spill("Jacks", 0, 3, [["Piece"], ["J1"]]);
+    fake.type("Jacks", 9, 3, "mine");
+    expect(await host.takeBack(written)).toEqual(["Jacks!D10"]);
+  });
+  it("does not turn another formula's spilled values into dead numbers", async () => {
+    fake.type("Sheet1", 0, 0, "=SEQUENCE(3)");
+    fake.spill("Sheet1", 0, 0, [[1], [2], [3]]);
+    expect(await host.occupied(step(block(1, 0, [[9]])))).toEqual(["Sheet1!A2"]);
+    const written = await host.write(step(block(1, 0, [[9]])));
+    await host.takeBack(written);
+    expect(fake.sheet("Sheet1")!.peek(1, 0)).toMatchObject({ formula: "", value: "" });
+  });
+  it("empties the made sheet where it has become the last one", async () => {
+    const written = await host.write(schedule(4));
+    fake.sheets = fake.sheets.filter(({ name }) => name !== "Sheet1");
+    fake.active = fake.sheets[0]!;
+    expect(await host.takeBack(written)).toEqual([]);
+    expect((await host.read(area(0, 0, 1, 1, "Jacks")))[0]![0]!.value).toBe("");
+  });
+  it("has nothing to do where the made sheet was removed by hand", async () => {
+    const written = await host.write(schedule(4));
+    fake.sheets = fake.sheets.filter(({ name }) => name !== "Jacks");
+    expect(await host.takeBack(written)).toEqual([]);
+    expect(await host.sheets()).toEqual(["Sheet1"]);
+  });
+  it("refuses a receipt that is not its own", async () => {
+    await expect(host.takeBack({ title: "x", areas: [] })).rejects.toThrow("cannot be taken back");
+  });
+});
+
+describe("the rest of the port in Excel", () => {
+  it("reads a huge area in pieces that each fit a request", async () => {
+    for (const row of [0, 29_999]) fake.sheet("Sheet1")!.enter(row, 0, row);
+    fake.sheet("Sheet1")!.enter(0, 3, 1);
+    const cells = await host.read(area(0, 0, 1_048_576, 5));
+    expect([cells.length, cells[29_999]![0]!.value, cells[1_048_575]!.length]).toEqual([1_048_576, 29_999, 5]);
+  });
+  it("takes the active cell where no cells are selected", async () => {
+    fake.select(2, 2, 3, 3);
+    fake.chartSelected = true;
+    expect(await host.selection()).toEqual(area(2, 2));
+  });
+  it("tells of recalculation too", async () => {
+    let heard = 0;
+    const stop = host.onChange(() => void heard++);
+    await vi.waitFor(() => {
+      fake.showAt("Sheet1", 0, 0, 7);
+      expect(heard).toBeGreaterThan(0);
+    });
+    stop();
+    await vi.waitFor(() => expect(fake.handlers.calculated.size + fake.handlers.change.size).toBe(0));
+  });
+  it("hears nothing that was on its way when it was stopped", async () => {
+    const heard: unknown[] = [];
+    const stop = host.onSelection((a) => heard.push(a));
+    await vi.waitFor(() => expect(fake.handlers.selection.size).toBe(1));
+    fake.select(1, 1, 1, 1);
+    stop();
+    await vi.waitFor(() => expect(fake.handlers.selection.size).toBe(0));
+    expect(heard).toEqual([]);
+  });
+  it("puts one picture at a cell, in points, and takes the place of the one before", async () => {
+    const size = { width: 400, height: 200 };
+    expect(await host.picture("Sheet1", 3, 2, "<svg/>", size)).toBe(true);
+    expect(await host.picture("Sheet1", 3, 2, "<svg/>", size)).toBe(true);
+    expect(fake.sheet("Sheet1")!.shapes).toEqual([{ png: "iVBORw0KGgo=", name: "Longpoint Sheet1!C4", left: 96, top: 45, width: 300, height: 150 }]);
+    await expect(host.picture("Nowhere", 0, 0, "<svg/>", size)).rejects.toThrow("Nowhere");
+  });
+  it("says that an old Excel has no pictures", async () => {
+    Object.assign(globalThis, { Office: { context: { requirements: { isSetSupported: () => false } } } });
+    expect(await host.picture("Sheet1", 0, 0, "<svg/>", { width: 1, height: 1 })).toBe(false);
+  });
+});

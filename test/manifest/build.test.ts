@@ -1,0 +1,52 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { runInNewContext } from "node:vm";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { functions } from "../../functions/index.ts";
+import { BUDGET, build } from "../../src/build/build.ts";
+import type { ExcelMetadata } from "../../src/registry/excelMetadata.ts";
+import { FakeError } from "../hosts/customFunctionsFake.ts";
+
+const BASE = "https://example.org/longpoint";
+const folder = mkdtempSync(join(tmpdir(), "longpoint-"));
+const file = (name: string) => readFileSync(join(folder, name), "utf8");
+let size = 0;
+
+describe("the Excel build", () => {
+  beforeAll(async () => {
+    size = await build(BASE, folder);
+  }, 120_000);
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it("has every file that the manifest, the page and functions.json point to", () => {
+    const page = file("pane.html");
+    const addresses = [
+      ...[...file("manifest.xml").matchAll(/DefaultValue="(https:[^"]*)"/g)].map(([, address]) => address!),
+      ...(JSON.parse(file("functions.json")) as ExcelMetadata).functions.map(({ helpUrl }) => helpUrl),
+      ...[...page.matchAll(/(?:src|href)="(?!https:)([^"]*)"/g)].map(([, path]) => `${BASE}/${path}`),
+    ];
+    expect(addresses.length).toBeGreaterThan(functions.length + 8);
+    for (const address of addresses) expect(existsSync(join(folder, address.replace(`${BASE}/`, ""))), address).toBe(true);
+  });
+  it("loads nothing from elsewhere but Office.js from its vendor", () => {
+    expect([...file("pane.html").matchAll(/https?:[^"]*/g)].map(([address]) => address)).toEqual(["https://appsforoffice.microsoft.com/lib/1/hosted/office.js"]);
+    expect(`${file("manifest.xml")}${file("functions.json")}`).not.toContain("localhost");
+  });
+  it("stays small: nothing of the embedded sheet or the workbook writer is in it", () => {
+    expect(size).toBeLessThanOrEqual(BUDGET);
+    const { sources } = JSON.parse(file("pane.js.map")) as { sources: string[] };
+    expect(sources.some((source) => source.includes("src/hosts/excel/excelHost.ts"))).toBe(true);
+    expect(sources.filter((source) => /univerjs|hucre|react|rxjs|src\/hosts\/(embedded|terminal)|src\/build/.test(source))).toEqual([]);
+  });
+  it("registers in the built script every function of functions.json, and they calculate", () => {
+    const associated = new Map<string, (...cells: unknown[]) => unknown>();
+    const CustomFunctions = { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!" }, associate: (id: string, run: (...cells: unknown[]) => unknown) => associated.set(id, run) };
+    const Office = { onReady: () => new Promise(() => undefined), HostType: { Excel: "Excel" } };
+    runInNewContext(file("pane.js"), { CustomFunctions, Office, document: { getElementById: () => ({}) }, console });
+    expect([...associated.keys()].sort()).toEqual((JSON.parse(file("functions.json")) as ExcelMetadata).functions.map(({ id }) => id).sort());
+    // NAVEDTRA 14044, chapter 2: common difference for 16 in centres at 8 in 12 is 19.23 in.
+    expect(associated.get("JACKSTEP")!("8/12", 16, null, null, { address: "Sheet1!A1" })).toBeCloseTo(19.23, 2);
+    expect(() => associated.get("JACKSTEP")!("", 16, null, null, { address: "Sheet1!A1" })).toThrow(FakeError);
+  });
+});

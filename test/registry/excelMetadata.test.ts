@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import { functions } from "../../functions/index.ts";
+import { excelMetadata } from "../../src/registry/excelMetadata.ts";
+import { spills } from "../../src/registry/spills.ts";
+import { worksheetFunction, type Parameter } from "../../src/registry/worksheetFunction.ts";
+
+const BASE = "https://example.org/longpoint";
+const plain = (name: string, more: Partial<Parameter> = {}): Parameter => ({ name, description: `The ${name}.`, quantity: "number", read: (cell) => cell, ...more });
+const double = worksheetFunction({ name: "DOUBLE", family: "test", summary: "Twice a number.", parameters: [plain("number"), plain("times", { optional: true, defaultText: "2" })], returns: "it.", examples: [{ cells: [1], result: 2 }, { cells: [2], result: 4 }], compute: () => 0 });
+const table = worksheetFunction({ name: "TABLE", family: "test", summary: "A table.", parameters: [plain("block", { block: true })], returns: "it.", examples: [{ cells: [[[1]]], result: [[1]] }, { cells: [[[2]]], result: [[2]] }], asynchronous: true, compute: async () => [[0]] });
+
+describe("excelMetadata", () => {
+  it("describes a function that answers at once and one that does not", () => {
+    expect(excelMetadata([double, table], BASE)).toEqual({
+      allowErrorForDataTypeAny: true,
+      functions: [
+        {
+          id: "DOUBLE", name: "DOUBLE", description: "Twice a number.", helpUrl: `${BASE}/help/DOUBLE.html`,
+          parameters: [{ name: "number", description: "The number.", type: "any", dimensionality: "scalar" }, { name: "times", description: "The times. Default: 2.", type: "any", dimensionality: "scalar", optional: true }],
+          result: { type: "any", dimensionality: "scalar" },
+          options: { requiresAddress: true, supportSync: true },
+        },
+        {
+          id: "TABLE", name: "TABLE", description: "A table.", helpUrl: `${BASE}/help/TABLE.html`,
+          parameters: [{ name: "block", description: "The block.", type: "any", dimensionality: "matrix" }],
+          result: { type: "any", dimensionality: "matrix" },
+          options: { requiresAddress: true },
+        },
+      ],
+    });
+  });
+
+  describe("of the functions there are", () => {
+    const { functions: described } = excelMetadata(functions, BASE);
+
+    // Microsoft, "Naming and localization of custom functions": a letter first, then letters, digits, periods, underscores; 3 to 128 characters; ids without underscores.
+    it("keeps to Excel's rules for ids and names", () => {
+      for (const { id, name } of described) {
+        expect(id).toMatch(/^[A-Z][A-Z0-9.]{2,127}$/);
+        expect(name).toBe(id);
+      }
+      expect(new Set(described.map(({ id }) => id.toLowerCase())).size).toBe(described.length);
+      expect(described.length).toBeGreaterThan(30);
+    });
+    // Excel's function dialog shows 255 characters of a description (the limit of MacroOptions in its object model; from memory).
+    it("keeps descriptions short enough to be shown whole", () => {
+      for (const { description, parameters } of described)
+        for (const text of [description, ...parameters.map((one) => one.description)]) {
+          expect(text.length).toBeGreaterThan(3);
+          expect(text.length).toBeLessThanOrEqual(255);
+        }
+    });
+    it("names parameters once each, in plain words, the optional ones last", () => {
+      for (const { name, parameters } of described) {
+        expect(new Set(parameters.map((one) => one.name)).size, name).toBe(parameters.length);
+        for (const one of parameters) expect(one.name, name).toMatch(/^[a-z][A-Za-z]*$/);
+        const first = parameters.findIndex(({ optional }) => optional);
+        if (first >= 0) expect(parameters.slice(first).every(({ optional }) => optional), name).toBe(true);
+      }
+    });
+    it("has a matrix for a result exactly where an example spills, and all examples of a function agree", () => {
+      for (const definition of functions) {
+        expect(new Set(definition.examples.map(({ result }) => Array.isArray(result))).size, definition.name).toBe(1);
+        expect(described.find(({ id }) => id === definition.name)!.result.dimensionality).toBe(spills(definition) ? "matrix" : "scalar");
+      }
+    });
+    it("marks as answering at once all but the asynchronous", () => {
+      for (const definition of functions) expect(described.find(({ id }) => id === definition.name)!.options.supportSync ?? false).toBe(!definition.asynchronous);
+    });
+  });
+});

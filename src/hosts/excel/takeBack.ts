@@ -45,9 +45,8 @@ async function editedSince(context: Excel.RequestContext, undo: Undo, there: Rea
     const after = undo.after[undo.all.indexOf(layer)]!;
     eachPlanned(layer, (i, j) => {
       const cell = now[k]![i]![j]!;
-      // A spilled value is the formula's doing; in the spill's area anything else is the user's.
-      const same = cell.spilled || (layer.spill && cell.empty) || cell.content === after[i]![j]!.content;
-      if (!same) edited.add(at(layer, i, j));
+      // A spilled value is the formula's doing and counts as empty; whatever else stands in the spill's area is the user's, but for the cells of the block itself.
+      if (cell.content !== after[i]![j]!.content) edited.add(at(layer, i, j));
     });
   }
   for (const { name } of undo.made) if (there.has(name.toLowerCase())) for (const other of await filledOn(context, name)) if (!written.has(other)) edited.add(other);

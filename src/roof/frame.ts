@@ -91,7 +91,7 @@ export function frame(spec: RoofSpec): Frame | Reason {
 
   const kings = spec.hipHead === "king commons";
   const ridgeThickness = shape.pyramid ? 0 : (spec.ridge?.thickness ?? 0);
-  const past = kings ? spec.rafter.thickness / 2 : (ridgeThickness / 2) * (at.near.cos / at.near.sin) + hip.mainFace / at.near.sin;
+  const past = kings ? spec.rafter.thickness / 2 : (ridgeThickness / 2) * (at.near.cos / at.near.sin) + hip.endFace / at.near.sin;
   const hipEnds = spec.ends === "hip and hip" ? 2 : 1;
   // Hips on the ridge reach along its face past the apex; the last common keeps clear of them.
   const hipReach = kings ? 0 : hip.mainFace / at.near.sin - ((ridgeThickness / 2) * at.near.cos) / at.near.sin;

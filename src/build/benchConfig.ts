@@ -3,6 +3,7 @@ import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { join } from "node:path";
 import TerserPlugin from "terser-webpack-plugin";
 import type { Configuration } from "webpack";
+import { embeddedAliases } from "./embeddedAliases.ts";
 
 /** How webpack makes the bench page. esbuild does the small work: it is four times as fast here as webpack's own minifier. */
 export function benchConfig(root: string, outDir: string): Configuration {
@@ -13,7 +14,7 @@ export function benchConfig(root: string, outDir: string): Configuration {
     target: ["web", "es2022"],
     entry: { bench: join(page, "main.ts") },
     output: { path: outDir, filename: "[name].[contenthash:8].js", clean: true, publicPath: "" },
-    resolve: { extensions: [".ts", ".js"] },
+    resolve: { extensions: [".ts", ".js"], alias: embeddedAliases(root) },
     module: {
       rules: [
         { test: /\.ts$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022" } },

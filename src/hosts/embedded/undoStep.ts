@@ -2,7 +2,7 @@ import type { IMutationInfo, Injector } from "@univerjs/core";
 import { ICommandService, IUndoRedoService } from "@univerjs/core";
 import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
 import {
-  InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveSheetMutation, RemoveSheetUndoMutationFactory, SetRangeValuesMutation, SetRangeValuesUndoMutationFactory,
+  InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveSheetMutation, RemoveSheetUndoMutationFactory, SetRangeValuesMutation, SetRangeValuesUndoMutationFactory, SetWorksheetActiveOperation,
   SetWorksheetColumnCountMutation, SetWorksheetColumnCountUndoMutationFactory, SetWorksheetColWidthMutation, SetWorksheetColWidthMutationFactory, SetWorksheetRowCountMutation, SetWorksheetRowCountUndoMutationFactory,
 } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
@@ -25,10 +25,26 @@ export class UndoStep {
 
   /** Does one change and notes how to undo it. */
   do(change: IMutationInfo<object>): void {
+    if (change.id === RemoveSheetMutation.id) this.#leave((change.params as { subUnitId: string }).subUnitId);
     const undo = this.#inverse(change);
     if (!this.#run(change)) throw new Error(`The sheet did not take a change (${change.id}).`);
     this.#redo.push(change);
-    this.#undo.unshift(undo);
+    this.#undo.unshift(...undo);
+  }
+
+  // The page draws the active sheet, and fails when that one is taken from under it.
+  #leave(subUnitId: string): void {
+    const sheets = this.#workbook.getWorkbook().getSheetOrders();
+    const other = sheets[sheets.indexOf(subUnitId) - 1] ?? sheets[1];
+    if (this.#active() === subUnitId && other) this.do(this.#activate(other));
+  }
+
+  #active(): string {
+    return this.#workbook.getActiveSheet().getSheetId();
+  }
+
+  #activate(subUnitId: string): IMutationInfo<object> {
+    return { id: SetWorksheetActiveOperation.id, params: { unitId: this.#workbook.getId(), subUnitId } };
   }
 
   /** Undoes everything done so far, as if it had never been. */
@@ -52,21 +68,23 @@ export class UndoStep {
     return this.#injector.get(ICommandService).syncExecuteCommand(change.id, structuredClone(change.params)) as boolean;
   }
 
-  #inverse({ id, params }: IMutationInfo<any>): IMutationInfo<object> {
+  #inverse({ id, params }: IMutationInfo<any>): IMutationInfo<object>[] {
     const injector = this.#injector;
     switch (id) {
       case SetRangeValuesMutation.id:
-        return { id, params: SetRangeValuesUndoMutationFactory(injector, params as ISetRangeValuesMutationParams) };
+        return [{ id, params: SetRangeValuesUndoMutationFactory(injector, params as ISetRangeValuesMutationParams) }];
       case SetWorksheetColWidthMutation.id:
-        return { id, params: SetWorksheetColWidthMutationFactory(params, this.#workbook.getWorkbook().getSheetBySheetId(params.subUnitId)!) };
+        return [{ id, params: SetWorksheetColWidthMutationFactory(params, this.#workbook.getWorkbook().getSheetBySheetId(params.subUnitId)!) }];
       case SetWorksheetRowCountMutation.id:
-        return { id, params: SetWorksheetRowCountUndoMutationFactory(injector, params) };
+        return [{ id, params: SetWorksheetRowCountUndoMutationFactory(injector, params) }];
       case SetWorksheetColumnCountMutation.id:
-        return { id, params: SetWorksheetColumnCountUndoMutationFactory(injector, params) };
+        return [{ id, params: SetWorksheetColumnCountUndoMutationFactory(injector, params) }];
       case InsertSheetMutation.id:
-        return { id: RemoveSheetMutation.id, params: InsertSheetUndoMutationFactory(injector, params) };
+        return [this.#activate(this.#active()), { id: RemoveSheetMutation.id, params: InsertSheetUndoMutationFactory(injector, params) }];
       case RemoveSheetMutation.id:
-        return { id: InsertSheetMutation.id, params: structuredClone(RemoveSheetUndoMutationFactory(injector, params)) };
+        return [{ id: InsertSheetMutation.id, params: structuredClone(RemoveSheetUndoMutationFactory(injector, params)) }];
+      case SetWorksheetActiveOperation.id:
+        return [this.#activate(this.#active())];
       default:
         throw new Error(`No way back is known for the change ${id}.`);
     }

@@ -32,6 +32,12 @@ describe("arguments", () => {
     expect(await shows("=RAFTER.SEEN(A1,A2+1,A1:A1)", { A1: "08", A2: "=1/3" })).toBe(`string:08 number:${1 / 3 + 1} string:08`);
     expect(await shows("=RAFTER.SEEN(A1,A2)", { A1: "=1=1", A2: "TRUE" })).toBe("boolean:true string:TRUE none");
   });
+  it("takes the marks of feet and inches for no number, as the sheet itself would", async () => {
+    expect(await shows("=IFERROR(A1+1,A1)", { A1: "24'" })).toBe("24'");
+    t.range("B1").setValue("5.5'");
+    t.type("C1", "=RAFTER.SEEN(B1)");
+    expect(await t.values("C1")).toEqual([["string:5.5' none none"]]);
+  });
   it("gives a block its rows, blanks as null, whatever is given for it", async () => {
     expect(await shows("=RAFTER.BLOCK(A1:B3)", { A1: "Span", B1: 288, B2: "6/12" })).toBe('[["Span",288],[null,"6/12"],[null,null]]');
     expect(await shows("=RAFTER.BLOCK(A1)", { A1: "Span" })).toBe('[["Span"]]');

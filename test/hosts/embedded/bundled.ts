@@ -2,6 +2,7 @@ import { build } from "esbuild";
 import { rm } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { embeddedAliases } from "../../../src/build/embeddedAliases.ts";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, "../../..");
@@ -19,6 +20,7 @@ export async function bundled(): Promise<typeof import("./headless.ts")> {
     target: "node20",
     logLevel: "error",
     loader: { ".css": "empty" },
+    alias: embeddedAliases(root),
     banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
   });
   try {

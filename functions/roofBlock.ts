@@ -75,7 +75,7 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
   const count = (row: Row, to: number, whole: boolean, example: string) => must(number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(percent(rows.get(row)), at(row)));
 
   const pitch = must(readPitchCell("Pitch", rows.get("Pitch")));
-  const endPitch = rows.get("End pitch") === 0 || !rows.has("End pitch") ? pitch : must(readPitchCell("End pitch", rows.get("End pitch")));
+  const endPitch = rows.get("End pitch") === 0 || !rows.has("End pitch") ? null : must(readPitchCell("End pitch", rows.get("End pitch")));
   const rafter = section("Rafter", rows.get("Rafter") ?? preset.rafter, unit);
   const deeper = deeperSize(rafter.name);
   if (rows.has("Seat") && rows.has("Heel")) refused("Heel", "the block has both Heel and Seat, and one follows from the other. Keep one of the two rows.");

@@ -41,6 +41,7 @@ export interface Frame {
   /** Main and end jacks of the same offset are the same piece. */
   readonly alike: boolean;
   readonly hip: HipMember;
+  /** Level along the hip from the corner's plumb line to the farthest point of its tail within its own thickness. */
   readonly hipOverhang: number;
   /** Hipped ends: 2, or 1 with a gable. */
   readonly hipEnds: 1 | 2;
@@ -67,11 +68,12 @@ export interface Frame {
  * @returns a reason that names the row of the block at fault, with the limit.
  */
 export function frame(spec: RoofSpec): Frame | Reason {
-  const at = corner(spec.pitch, spec.endPitch, degrees(90));
+  const endPitch = spec.endPitch ?? spec.pitch;
+  const at = corner(spec.pitch, endPitch, degrees(90));
   if (at instanceof Reason) return at;
   const mainRun = spec.span / 2;
-  const endRun = (mainRun * spec.pitch) / spec.endPitch;
-  const heel = commonHeel(spec);
+  const endRun = (mainRun * spec.pitch) / endPitch;
+  const heel = commonHeel(spec, endPitch);
   if (heel instanceof Reason) return heel;
   const shape = ridgeShape(spec, endRun);
   if (shape instanceof Reason) return shape;
@@ -82,7 +84,7 @@ export function frame(spec: RoofSpec): Frame | Reason {
   if (heel - hip.drop <= 0) return new Reason("hip drops below plate", { drop: hip.drop, heel });
   if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop) return new Reason("hip too shallow for the plate", { least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)) });
 
-  const endOverhang = spec.endOverhang ?? (spec.overhang * spec.pitch) / spec.endPitch;
+  const endOverhang = spec.endOverhang ?? (spec.overhang * spec.pitch) / endPitch;
   const main = side(spec, "Main", at, { run: mainRun, king: endRun, face: hip.mainFace, overhang: spec.overhang, heel, correction: spec.correction });
   if (main instanceof Reason) return main;
   const end = side(spec, "End", turned(at), { run: endRun, king: mainRun, face: hip.endFace, overhang: endOverhang, heel, correction: spec.endCorrection });
@@ -93,13 +95,13 @@ export function frame(spec: RoofSpec): Frame | Reason {
   const ridgeThickness = shape.pyramid ? 0 : (spec.ridge?.thickness ?? 0);
   const past = kings ? spec.rafter.thickness / 2 : (ridgeThickness / 2) * (at.near.cos / at.near.sin) + hip.endFace / at.near.sin;
   const hipEnds = spec.ends === "hip and hip" ? 2 : 1;
-  // Hips on the ridge reach along its face past the apex; the last common keeps clear of them.
+  // On the inner side of the apex they reach along the ridge by the face to the main side; the last common keeps clear of them.
   const hipReach = kings ? 0 : hip.mainFace / at.near.sin - ((ridgeThickness / 2) * at.near.cos) / at.near.sin;
   const { commons, lastBay } = commonsAlong(spec, shape.line, endRun, hipEnds, Math.max(spec.rafter.thickness, hipReach + spec.rafter.thickness / 2));
   return {
     spec, heel, main, end, hip, hipEnds, kings, ridgeThickness, commons, lastBay,
-    alike: spec.pitch === spec.endPitch && spec.correction === spec.endCorrection && endOverhang === spec.overhang,
-    hipOverhang: Math.max(spec.overhang / at.near.sin, endOverhang / at.far.sin),
+    alike: spec.pitch === endPitch && spec.correction === spec.endCorrection && endOverhang === spec.overhang,
+    hipOverhang: hipTail(at, hip, spec.overhang, endOverhang),
     pyramid: shape.pyramid,
     ridgeLine: shape.line,
     ridgePast: shape.pyramid ? 0 : past,
@@ -107,8 +109,18 @@ export function frame(spec: RoofSpec): Frame | Reason {
   };
 }
 
+/**
+ * How far a hip's tail reaches, level along it, when it is cut to both fascias.
+ *
+ * Seen in plan it ends in a point where both fascias meet, or square on the nearer one where that point lies beside it.
+ */
+function hipTail({ near: { sin, cos } }: Corner, { mainFace, endFace }: HipMember, overhang: number, endOverhang: number): number {
+  const across = Math.min(Math.max(endOverhang * sin - overhang * cos, -mainFace), endFace);
+  return Math.min((overhang + across * cos) / sin, (endOverhang - across * sin) / cos);
+}
+
 /** The one height above plate of both planes: given, or the larger of what the seat leaves on either side. */
-function commonHeel({ heel, seat, pitch, endPitch, rafter }: RoofSpec): number | Reason {
+function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): number | Reason {
   if (heel !== null) {
     const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
     return heel < most ? heel : new Reason("row heel above depth", { most });

@@ -14,7 +14,8 @@ export interface RoofSpec {
   readonly span: number;
   readonly length: number;
   readonly pitch: number;
-  readonly endPitch: number;
+  /** null: as the main pitch. */
+  readonly endPitch: number | null;
   readonly ends: "hip and hip" | "hip and gable";
   /** Centre to centre. */
   readonly spacing: number;

@@ -1,7 +1,7 @@
 import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { commonLength, heelOf, plumbDepthOf, seatOf, shortestBoard } from "../src/roof/common.ts";
+import { commonLength, heelOf, notchOf, plumbDepthOf, seatOf, shortestBoard } from "../src/roof/common.ts";
 import { Reason } from "../src/measure/reason.ts";
 import { andThen } from "./corners.ts";
 import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./refusals.ts";
@@ -30,9 +30,9 @@ export const commonLen = worksheetFunction({
 
 export const tailLen = worksheetFunction({
   name: "TAILLEN", family,
-  summary: "Length of a rafter's tail along its top edge, from the plumb line over the plate line to a plumb tail cut.",
-  parameters: [roofPitch, length("overhang", "Level distance from the plate line to the plumb tail cut.", { zero: true, example: "16" })],
-  returns: "the length, in the unit of overhang.",
+  summary: "Length of a rafter's tail along its top edge, from the plumb line over the plate line to the tail cut.",
+  parameters: [roofPitch, length("overhang", "Level distance from the plate line to the tail's top edge.", { zero: true, example: "16" })],
+  returns: "the length, in the unit of overhang; the same for a plumb, a square and a level tail cut.",
   examples: [
     { cells: [16, 12], result: 20, source: "US Army EN0069, lesson 2: unit rise 16, 20.00 in per foot of run" },
     { cells: [6, 16], result: 17.8885 },
@@ -64,6 +64,19 @@ export const seatWidth = worksheetFunction({
   ],
   refuses: [heelAboveDepth],
   compute: seatOf,
+});
+
+export const notchDepth = worksheetFunction({
+  name: "NOTCHDEPTH", family,
+  summary: "Depth of the notch over the plate, square to the rafter's slope.",
+  parameters: [roofPitch, depth, heel],
+  returns: "the depth, in the unit of depth; how much of the rafter it may take is the local code's to say.",
+  examples: [
+    { cells: [9, 8, 7], result: 2.4, tolerance: 1e-9, source: "3-4-5 triangle: 8 - 7 x 4/5" },
+    { cells: [6, 5.5, 4.4], result: 1.5645 },
+  ],
+  refuses: [heelAboveDepth],
+  compute: notchOf,
 });
 
 export const cutEnd = worksheetFunction({
@@ -109,4 +122,4 @@ export const commonBoard = worksheetFunction({
   },
 });
 
-export const commons = [commonLen, tailLen, heelFunction, seatWidth, cutEnd, ridgeHeight, commonBoard];
+export const commons = [commonLen, tailLen, heelFunction, seatWidth, notchDepth, cutEnd, ridgeHeight, commonBoard];

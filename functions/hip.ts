@@ -4,7 +4,7 @@ import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { alongHip, backing, hipDrop, hipMarkRun, hipRun, hipRunToKing, hipRunToRidge } from "../src/roof/hip.ts";
 import { atCorner, otherSide, andThen } from "./corners.ts";
-import { headPastCorner, noHip, ridgeFillsRun } from "./refusals.ts";
+import { dropTakesHeel, headPastCorner, noHip, ridgeFillsRun } from "./refusals.ts";
 
 const family = "hip";
 const sidePitch = pitch("pitch", "Pitch of the roof plane on this side of the hip.");
@@ -13,7 +13,7 @@ const hipThickness = length("hipThickness", "Thickness of the hip.", { example: 
 
 export const hipRunFunction = worksheetFunction({
   name: "HIPRUN", family,
-  summary: "Level run of the hip for the run of this side's common.",
+  summary: "Level run of the hip, or of the valley, for the run of this side's common.",
   parameters: [sidePitch, run, ...otherSide],
   returns: "the run from corner to apex, in the unit of run.",
   examples: [
@@ -27,7 +27,7 @@ export const hipRunFunction = worksheetFunction({
 
 export const hipLen = worksheetFunction({
   name: "HIPLEN", family,
-  summary: "Line length of the hip, from the corner to the apex.",
+  summary: "Line length of the hip, or of the valley, from the corner to the apex.",
   parameters: [sidePitch, run, ...otherSide],
   returns: "the length along the hip, in the unit of run.",
   examples: [
@@ -41,7 +41,7 @@ export const hipLen = worksheetFunction({
 
 export const hipDeg = worksheetFunction({
   name: "HIPDEG", family,
-  summary: "Slope of the hip from level.",
+  summary: "Slope of the hip, or of the valley, from level.",
   parameters: [sidePitch, ...otherSide],
   returns: "degrees.",
   examples: [
@@ -54,7 +54,7 @@ export const hipDeg = worksheetFunction({
 
 export const hipRise = worksheetFunction({
   name: "HIPRISE", family,
-  summary: "Rise of the hip in 12 of its own run.",
+  summary: "Rise of the hip, or of the valley, in 12 of its own run.",
   parameters: [sidePitch, ...otherSide],
   returns: "rise in 12 of the hip's run.",
   examples: [
@@ -113,7 +113,7 @@ export const hipHeel = worksheetFunction({
     { cells: [12, 5, 1.5], result: 4.4697, source: "the drop at 12 in 12 from 12 over 16.97 (NAVEDTRA 14044, ch. 2): 5 - 0.75 x 12 / 16.97" },
     { cells: [6, 4.3992, 1.5], result: 4.134 },
   ],
-  refuses: [noHip, { tag: "drop takes the heel", when: "the hip must be dropped below the plate", say: (f) => `heel: the hip is dropped by more than it. Type a heel of more than ${Number(Number(f["least"]).toFixed(4))}.` }],
+  refuses: [noHip, dropTakesHeel],
   compute: (slope, heel, thickness, other, angle) =>
     atCorner(slope, other, angle, (at) => {
       const left = heel - hipDrop(at, thickness);

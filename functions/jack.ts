@@ -101,7 +101,7 @@ export const jackFromTape = worksheetFunction({
 
 export const jackTilt = worksheetFunction({
   name: "JACKTILT", family,
-  summary: "Saw tilt of a jack's head cut, from square, while the saw follows the plumb line.",
+  summary: "Saw tilt of a jack's head cut, from square, while the saw follows the plumb line; valley jacks and cripples have the same.",
   parameters: [sidePitch, ...otherSide],
   returns: "degrees; 45 at equal pitches and a square corner.",
   examples: [
@@ -114,7 +114,7 @@ export const jackTilt = worksheetFunction({
 
 export const jackEdgeFunction = worksheetFunction({
   name: "JACKEDGE", family,
-  summary: "Angle that a jack's head cut leaves across its top edge, from square.",
+  summary: "Angle that a jack's head cut leaves across its top edge, from square; valley jacks and cripples have the same.",
   parameters: [sidePitch, ...otherSide],
   returns: "degrees; more than the saw tilt, because the edge is seen along the slope.",
   examples: [

@@ -41,6 +41,21 @@ export function seatOf(pitch: number, depth: number, heel: number): number | Rea
 }
 
 /**
+ * Depth of the notch over the plate, square to the slope: D - heel cos A.
+ *
+ * Its inner corner is the plate's outer top edge, one heel plumb below the top edge and so heel cos A square below it.
+ *
+ * @returns the reason of {@link seatOf}.
+ *
+ * @example
+ * notchOf(0.75, 8, 7) // => 2.4
+ */
+export function notchOf(pitch: number, depth: number, heel: number): number | Reason {
+  const seat = seatOf(pitch, depth, heel);
+  return seat instanceof Reason ? seat : depth - heel / alongSlope(pitch);
+}
+
+/**
  * Depth of a plumb-cut end: depth / cos A.
  *
  * @example

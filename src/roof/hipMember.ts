@@ -34,7 +34,7 @@ export interface HipMember {
  *
  * Its head is found between the king commons' faces or on the ridge's face; its top is dropped, backed or shifted.
  */
-export function hipMember(at: Corner, { hip, rafter, ridge, hipHead, hipTop }: RoofSpec, mainRun: number): HipMember | Reason {
+export function hipMember(at: Corner, { hip, rafter, ridge, hipHead, hipTop }: Pick<RoofSpec, "hip" | "rafter" | "ridge" | "hipHead" | "hipTop">, mainRun: number): HipMember | Reason {
   const { near, far, slope } = at;
   const half = hip.thickness / 2;
   const place = hipTop === "shifted" ? shiftedHip(at, hip.thickness) : { nearFace: half, farFace: half, drop: hipTop === "backed" ? 0 : hipDrop(at, hip.thickness) };

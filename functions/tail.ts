@@ -1,0 +1,74 @@
+import { choice, length, optionalLength, pitch } from "../src/registry/parameters.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { levelOverhang, soffitCut, tailOf } from "../src/roof/tail.ts";
+import { andThen } from "./corners.ts";
+import { fasciaAbovePlate, fasciaMissing, fasciaNotUsed, fasciaTooDeep, heelAboveDepth, squareTailCutsSeat } from "./refusals.ts";
+
+const family = "common";
+const roofPitch = pitch("pitch", "Pitch of the roof plane.");
+const overhang = length("overhang", "Level distance from the plate line to the tail's top edge; 0 for none.", { zero: true, example: "16" });
+const depth = length("depth", "Depth of the rafter, square to its slope.", { example: "5.5" });
+const heel = length("heel", "Height above plate: plumb, over the plate line, from plate to top edge.", { example: "4.4" });
+const fasciaText = "Depth of the tail's plumb cut above a level soffit";
+const tailParameters = [
+  roofPitch, overhang, depth, heel,
+  choice("tailCut", "How the tail ends: plumb, square to the slope, or level (plumb for the fascia, then level for a soffit).", ["plumb", "square", "level"] as const, "plumb"),
+  optionalLength("fascia", `${fasciaText}; for a level tailCut only.`, "none", { example: "5.5" }),
+] as const;
+const tailRefusals = [heelAboveDepth, squareTailCutsSeat, fasciaMissing, fasciaNotUsed, fasciaTooDeep, fasciaAbovePlate];
+
+export const tailBoard = worksheetFunction({
+  name: "TAILBOARD", family,
+  summary: "Board that a rafter's tail takes below the plumb line over the plate line, its cut included.",
+  parameters: tailParameters,
+  returns: "the length along the board, in the unit of overhang; with a common's length or a jack's long point it makes the shortest board.",
+  examples: [
+    { cells: [9, 16, 8, 7], result: 26, source: "3-4-5 triangle: 16 x 5/4 + 8 x 3/4" },
+    { cells: [9, 16, 8, 7, "square"], result: 20, source: "3-4-5 triangle: 16 x 5/4" },
+    { cells: [9, 16, 8, 7, "level", 5], result: 23, source: "3-4-5 triangle: 16 x 5/4 + 5 x 3/5" },
+    { cells: [6, 16, 5.5, 4.4], result: 20.6385 },
+  ],
+  refuses: tailRefusals,
+  compute: (slope, out, deep, height, cut, fascia) => andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ board }) => board),
+});
+
+export const tailDrop = worksheetFunction({
+  name: "TAILDROP", family,
+  summary: "How far the lowest point of a rafter's tail, or its level soffit, hangs below the plate's top.",
+  parameters: tailParameters,
+  returns: "the plumb distance, in the unit of overhang; below 0 it lies above the plate's top.",
+  examples: [
+    { cells: [9, 16, 8, 7], result: 15, source: "3-4-5 triangle: 16 x 3/4 + 8 x 5/4 - 7" },
+    { cells: [9, 16, 8, 7, "square"], result: 11.4, tolerance: 1e-9, source: "3-4-5 triangle: 16 x 3/4 + 8 x 4/5 - 7" },
+    { cells: [9, 16, 8, 7, "level", 5], result: 10, source: "3-4-5 triangle: 16 x 3/4 + 5 - 7" },
+  ],
+  refuses: tailRefusals,
+  compute: (slope, out, deep, height, cut, fascia) => andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ below }) => below),
+});
+
+export const soffitCutFunction = worksheetFunction({
+  name: "SOFFITCUT", family,
+  summary: "Length of a soffit's level cut, from the foot of the tail's plumb cut in to the rafter's underside.",
+  parameters: [roofPitch, overhang, depth, length("fascia", `${fasciaText}.`, { example: "5.5" })],
+  returns: "the level length, in the unit of overhang; where the overhang is shorter the cut ends plumb under the plate line.",
+  examples: [
+    { cells: [9, 16, 8, 5.5], result: 6, source: "3-4-5 triangle: (8 x 5/4 - 5.5) x 4/3" },
+    { cells: [6, 16, 5.5, 3.5], result: 5.2984 },
+  ],
+  refuses: [fasciaTooDeep],
+  compute: (slope, out, deep, fascia) => soffitCut({ pitch: slope, overhang: out, depth: deep, fascia }),
+});
+
+export const endOverhang = worksheetFunction({
+  name: "ENDOVERHANG", family,
+  summary: "Overhang around the corner that keeps the fascia level where the pitches differ.",
+  parameters: [roofPitch, overhang, pitch("otherPitch", "Pitch of the plane around the corner.")],
+  returns: "the level overhang of the other side, in the unit of overhang.",
+  examples: [
+    { cells: [6, 16, 8], result: 12, source: "both fascias fall 8 in: 16 x 6/12 and 12 x 8/12" },
+    { cells: ["6/12", "400 mm", "9/12"], result: 266.6667 },
+  ],
+  compute: levelOverhang,
+});
+
+export const tails = [tailBoard, tailDrop, soffitCutFunction, endOverhang];

@@ -1,4 +1,4 @@
-import { chance } from "./chance.ts";
+import { chance, seed } from "./chance.ts";
 import { hasHip, roofCorner } from "./corner.ts";
 import type { RoofCorner } from "./corner.ts";
 import type { Section } from "./member.ts";
@@ -55,10 +55,10 @@ export function gridCases(): CornerCase[] {
   return cases;
 }
 
-/** Cases by chance, the same for the same seed, which is printed so that a find can be had again. */
-export function fuzzedCases(seed: number, count: number): CornerCase[] {
-  process.stdout.write(`${count} corners by chance, seed ${seed}\n`);
-  const next = chance(seed);
+/** Cases by chance, the same for the same seed and stream; the seed is printed so that a find can be had again. */
+export function fuzzedCases(count: number, stream: number): CornerCase[] {
+  process.stdout.write(`${count} corners by chance, LONGPOINT_SEED=${seed}, stream ${stream}\n`);
+  const next = chance(seed + stream);
   const between = (low: number, high: number): number => low + (high - low) * next();
   const anyPitch = (): Pitch => (next() < 0.5 ? rise(between(3, 18)) : slopeDegrees(between(14, 56)));
   const cases: CornerCase[] = [];

@@ -10,7 +10,7 @@ import { heading } from "./frame.ts";
 import { hip } from "./hip.ts";
 import { member } from "./member.ts";
 import type { Member } from "./member.ts";
-import { arris, centreLine, edgeAngle, extent, lengthsFromPlate, sawCut } from "./measure.ts";
+import { centreLine, edgeAngle, extent, lengthsFromPlate, markOnHip, sawCut } from "./measure.ts";
 import { faceTowards, inside, rafterFrame, tail } from "./rafter.ts";
 import { add, dot, scale } from "./vector.ts";
 import type { Shop } from "./shop.ts";
@@ -69,8 +69,7 @@ export async function jackCheck(shop: Shop, one: CornerCase, which: Which): Prom
 
   // The mark: where the jack's centre meets the near face, squared across the hip's top from there to over the corner.
   const meets = centreLine(shop, jack).high;
-  const marked = pieceOfHip(shop, corner, one, meets);
-  const mark = arris(marked, shop.corners(marked.solid), which === 0 ? "right" : "left").length;
+  const mark = markOnHip(shop, hip, corner.at, meets);
 
   const { pitches, angle, heel, overhang, jack: { thickness, depth }, hip: { thickness: T } } = which === 0 ? one : turned(one);
   const [pitch, other] = [pitches[0].cell, pitches[1].cell];

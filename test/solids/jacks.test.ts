@@ -20,7 +20,7 @@ describe("jacks as solids", () => {
   });
 
   it(`by chance too: LONGPOINT_SEED=${seed}`, async () => {
-    const { found } = await wrong(shop, fuzzedCases(seed, 60), (one) => jackCheck(shop, one, 0));
+    const { found } = await wrong(shop, fuzzedCases(60, 0), (one) => jackCheck(shop, one, 0));
     expect(found).toEqual([]);
   });
 });

@@ -1,9 +1,10 @@
-import { seenFrom } from "./frame.ts";
+import { heading, seenFrom } from "./frame.ts";
 import { angle, cross, distance, dot, plan, size, sub, unit } from "./vector.ts";
+import { member } from "./member.ts";
 import type { Member } from "./member.ts";
 import type { Shop } from "./shop.ts";
 import type { Half } from "./half.ts";
-import { beyond, depthIn } from "./half.ts";
+import { beyond, depthIn, opposite } from "./half.ts";
 import type { Vec } from "./vector.ts";
 
 /** Corners this close to a face belong to it. Far above the kernel's rounding, far below any cut. */
@@ -38,6 +39,13 @@ export function centreLine(shop: Shop, piece: Member): Edge {
 
 /** The top edge on the face at someone's left or right who looks up the slope. */
 export const arris = (piece: Member, corners: readonly Vec[], hand: Hand): Edge => topEdge(piece, corners, (sign(hand) * piece.thickness) / 2);
+
+/** How far up a hip's top a point is squared across from over the corner: the same hip, cut plumb and square at both, on its top. */
+export function markOnHip(shop: Shop, { frame, thickness, depth }: Member, corner: Vec, point: Vec): number {
+  const ahead = heading(frame);
+  const marked = member(shop, frame, { thickness, depth }, { ends: [beyond(ahead, corner), opposite(beyond(ahead, point))] });
+  return arris(marked, shop.corners(marked.solid), "left").length;
+}
 
 /** The length of board that a finished piece takes up: its extent along its own top edge. */
 export function extent({ frame }: Member, corners: readonly Vec[]): number {

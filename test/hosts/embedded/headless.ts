@@ -1,11 +1,12 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { CellValueType } from "@univerjs/core";
-import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { CellValueType, ICommandService } from "@univerjs/core";
+import { SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import "@univerjs/engine-formula/facade";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
 import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import "@univerjs/sheets-formula/facade";
+import { functions } from "../../../functions/index.ts";
 import { embeddedHost } from "../../../src/hosts/embedded/embeddedHost.ts";
 import type { EmbeddedSheet, Parts } from "../../../src/hosts/embedded/embeddedSheet.ts";
 import { embeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
@@ -24,10 +25,15 @@ export interface Headless {
   worksheet(name?: string): FWorksheet;
   /** What stands in the cells once everything is calculated. */
   values(a1: string): Promise<(string | number | boolean)[][]>;
+  /** Milliseconds that the next calculation takes, from its start until its results stand in the cells. */
+  calculated(): Promise<number>;
   undo(): void;
   redo(): void;
   dispose(): void;
 }
+
+/** The functions that users have. */
+export const real = functions;
 
 const PARTS: Parts = {
   locale: {},
@@ -59,6 +65,16 @@ export function headless(definitions: readonly WorksheetFunction[] = testFunctio
       const rows = await host.read({ sheet: range(a1).getSheetName(), row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 });
       return rows.map((row) => row.map(({ value }) => value));
     },
+    calculated: () =>
+      new Promise((resolve) => {
+        let start = Number.NaN;
+        const listening = univer.__getInjector().get(ICommandService).onCommandExecuted((command) => {
+          if (command.id === SetFormulaCalculationStartMutation.id) start = performance.now();
+          if (command.id !== SetFormulaCalculationResultMutation.id) return;
+          listening.dispose();
+          void sheet.calculation.settled().then(() => resolve(performance.now() - start));
+        });
+      }),
     undo: () => void workbook.undo(),
     redo: () => void workbook.redo(),
     dispose: () => univer.dispose(),

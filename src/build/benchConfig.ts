@@ -17,7 +17,7 @@ export function benchConfig(root: string, outDir: string): Configuration {
     resolve: { extensions: [".ts", ".js"], alias: embeddedAliases(root) },
     module: {
       rules: [
-        { test: /\.ts$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022" } },
+        { test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" } },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

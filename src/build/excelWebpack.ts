@@ -13,7 +13,7 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
     output: { path: resolve(folder), filename: "[name].js" },
     module: {
       rules: [
-        { test: /\.ts$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2020" } },
+        { test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2020", jsx: "automatic", jsxImportSource: "preact" } },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

@@ -1,5 +1,6 @@
 import "@univerjs/preset-sheets-core/lib/index.css";
 import { functions } from "../../../functions/index.ts";
+import { mountPane } from "../../pane/pane.tsx";
 import "./bench.css";
 import type { BenchHandle } from "./benchHandle.ts";
 import { embeddedHost } from "./embeddedHost.ts";
@@ -43,10 +44,4 @@ const handle: BenchHandle = {
 };
 window.longpoint = handle;
 
-const pane = document.getElementById("pane")!;
-const says = document.createElement("p");
-says.id = "message";
-pane.append(says);
-host.onSelection(async ({ sheet: name, row, column }) => {
-  says.textContent = (await host.messageAt(name, row, column)) ?? "";
-});
+mountPane(document.getElementById("pane")!, host);

@@ -1,4 +1,5 @@
 import { functions } from "../../../functions/index.ts";
+import { mountPane } from "../../pane/pane.tsx";
 import { excelHost } from "./excelHost.ts";
 import { RefusalLog } from "./refusalLog.ts";
 import { register } from "./register.ts";
@@ -13,16 +14,9 @@ if (typeof CustomFunctions !== "undefined") register(functions, refusals);
 if (typeof Office === "undefined") say("Office.js could not be loaded, so this pane cannot reach a workbook. Connect to the internet and open the pane again.");
 else
   void Office.onReady(({ host }) => {
-    if (host === Office.HostType.Excel) open();
+    if (host === Office.HostType.Excel) mountPane(place, excelHost(refusals));
     else say("This page is Longpoint's pane inside Excel. Open it from the Home tab of Excel.");
   });
-
-function open(): void {
-  const host = excelHost(refusals);
-  const ready = `${functions.length} functions are ready. Type =RAFTER. in a cell to see them; select a cell that was refused to read why.`;
-  say(ready);
-  host.onSelection(async ({ sheet, row, column }) => say((await host.messageAt(sheet, row, column)) ?? ready));
-}
 
 function say(words: string): void {
   const paragraph = document.createElement("p");

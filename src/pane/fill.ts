@@ -1,0 +1,119 @@
+import { Refusal } from "../registry/refusal.ts";
+import type { Area } from "../hosts/host.ts";
+import { blockRows } from "./blockCells.ts";
+import { ask, type PaneState } from "./paneState.ts";
+import { useBlock } from "./follow.ts";
+import { planFill, type ChosenTable, type FillPlan, type FillRequest } from "./planFill.ts";
+import { labels, readAgain } from "./sheetBlock.ts";
+import { TABLES, type SheetTable } from "./tables.ts";
+import { tableNow } from "./tableNow.ts";
+import { texts } from "./texts.ts";
+import { whyOf, writeStep } from "./sheetWork.ts";
+
+/** What the user chose to write. */
+export interface Choice {
+  /** The block itself; without it the tables hang on the block that the fields follow. */
+  readonly block: boolean;
+  readonly tables: ReadonlySet<SheetTable["id"]>;
+  readonly newSheets: boolean;
+}
+
+/** How far to the right a free place is looked for before giving up. */
+const TRIES = 40;
+
+/**
+ * Fills the sheet with what was chosen. Nothing is written before every filled cell in the way is named and decided on.
+ *
+ * @returns the row of the block that must be mended first, or null.
+ */
+export async function fill(state: PaneState, choice: Choice): Promise<string | null> {
+  if (state.work.value) return null;
+  const { messages, general } = state.report.value;
+  const wrong = Object.keys(messages)[0];
+  if (wrong) {
+    state.says.value = texts.fixFirst(wrong);
+    return wrong;
+  }
+  try {
+    if (general) state.says.value = texts.fixGeneral(general);
+    else await fillNow(state, choice);
+  } catch (error) {
+    state.says.value = texts.failed(whyOf(error));
+  }
+  return null;
+}
+
+async function fillNow(state: PaneState, choice: Choice): Promise<void> {
+  const request = await requestFor(state, choice);
+  if (typeof request === "string") {
+    state.says.value = request;
+    return;
+  }
+  const plan = await agreed(state, request);
+  if (!plan) return;
+  if (!(await writeStep(state, plan.step))) return;
+  await state.host.show({ ...plan.step.blocks[0]!, rows: 1, columns: 1 });
+  const block = choice.block ? await readAgain(state.host, plan.block) : null;
+  if (block) useBlock(state, block, state.says.value);
+}
+
+/** Everything a plan is made from, or why there is none. */
+async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest | string> {
+  const link = state.link.value;
+  const ownBlock = choice.block || !link;
+  const inputs = ownBlock ? state.inputs.value : link.inputs;
+  if (!choice.block && choice.tables.size === 0) return texts.nothingChosen;
+  const tables: ChosenTable[] = [];
+  for (const table of TABLES.filter(({ id }) => choice.tables.has(id))) {
+    const now = await tableNow(table.functionName, [blockRows(inputs)]);
+    if (now instanceof Refusal) return texts.fixGeneral(texts.notNow(texts.tables[table.id], now.message));
+    tables.push({ table, now });
+  }
+  const { host } = state;
+  const unitLine = link && labels(await host.read(link.area)).get("Unit");
+  return {
+    inputs: ownBlock ? inputs : null,
+    block: link && { area: link.area, unitRow: unitLine === undefined || unitLine === null ? null : link.area.row + unitLine },
+    unit: state.report.value.unit,
+    tables,
+    at: choice.newSheets ? null : await host.selection(),
+    sheets: await host.sheets(),
+  };
+}
+
+/** A plan that nothing stands in the way of, or that the user agreed to in spite of what does; null when nothing is to be written. */
+async function agreed(state: PaneState, request: FillRequest): Promise<FillPlan | null> {
+  const plan = planFill(request);
+  const filled = await state.host.occupied(plan.step);
+  if (filled.length === 0) return plan;
+  const { ask: words } = texts;
+  const answer = await ask(state, {
+    title: words.occupiedTitle,
+    lines: [words.occupied(filled), words.nothingYet],
+    choices: [
+      { id: "beside", label: words.beside },
+      { id: "sheets", label: words.newSheets },
+      { id: "over", label: words.over, sure: words.overSure(filled.length) },
+      { id: "cancel", label: words.cancel },
+    ],
+  });
+  if (answer === "over") return plan;
+  if (answer === "sheets") return planFill({ ...request, at: null });
+  if (answer !== "beside") {
+    state.says.value = texts.ask.cancelled;
+    return null;
+  }
+  const free = await besideWhatIsThere(state, request);
+  if (!free) state.says.value = texts.fixGeneral(words.noRoom);
+  return free;
+}
+
+async function besideWhatIsThere(state: PaneState, request: FillRequest): Promise<FillPlan | null> {
+  const at = request.at as Pick<Area, "sheet" | "row" | "column">;
+  for (let step = 1; step <= TRIES; step++) {
+    const plan = planFill({ ...request, at: { ...at, column: at.column + step } });
+    const filled = await state.host.occupied(plan.step);
+    if (filled.length === 0) return plan;
+  }
+  return null;
+}

@@ -1,0 +1,127 @@
+import { batch, effect } from "@preact/signals";
+import { address } from "../hosts/address.ts";
+import type { Area } from "../hosts/host.ts";
+import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
+import { ask, type PaneState } from "./paneState.ts";
+import { planUpdate } from "./planUpdate.ts";
+import { areaText } from "./reference.ts";
+import { blockUnder, followed, readAgain, type SheetBlock } from "./sheetBlock.ts";
+import { whyOf, writeStep } from "./sheetWork.ts";
+import { texts } from "./texts.ts";
+
+/** Milliseconds without a change before the sheet is looked at, or the inputs are kept. */
+const CALM = { selection: 80, change: 120, keep: 500 };
+const KEY = "pane";
+
+/** Keeps the pane and the workbook in step until the returned function stops it. */
+export function follow(state: PaneState): () => void {
+  const { host } = state;
+  let restored = false;
+  const selected = calm(CALM.selection, () => lookAtSelection(state));
+  const changed = calm(CALM.change, () => lookAtLink(state).then(() => lookAtSelection(state)));
+  const keep = calm(CALM.keep, () => host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value })));
+  const stops = [
+    host.onSelection(selected),
+    host.onChange(changed),
+    effect(() => {
+      void [state.inputs.value, state.link.value, state.measured.value];
+      if (restored) keep();
+    }),
+  ];
+  void restore(state).catch(() => undefined).finally(() => {
+    restored = true;
+    selected();
+  });
+  return () => stops.forEach((stop) => stop());
+}
+
+/** Runs a task once things have calmed down. One that fails (a cell is being edited, say) is left until the next time. */
+function calm(wait: number, task: () => Promise<unknown>): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  return () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void task().catch(() => undefined), wait);
+  };
+}
+
+async function restore(state: PaneState): Promise<void> {
+  const text = await state.host.recall(KEY);
+  if (text === null) return;
+  const kept = JSON.parse(text) as { inputs?: Partial<Inputs>; link?: Area | null; measured?: Record<string, string> };
+  const inputs = Object.fromEntries(Object.keys(EMPTY_INPUTS).map((row) => [row, String(kept.inputs?.[row as keyof Inputs] ?? "")])) as Inputs;
+  const link = kept.link ? await readAgain(state.host, kept.link) : null;
+  batch(() => {
+    state.inputs.value = inputs;
+    state.measured.value = kept.measured ?? {};
+    if (link) {
+      state.link.value = link;
+      state.inputs.value = link.inputs;
+    }
+  });
+}
+
+async function lookAtSelection(state: PaneState): Promise<void> {
+  const { host } = state;
+  const area = await host.selection();
+  const message = await host.messageAt(area.sheet, area.row, area.column);
+  const offer = await blockUnder(host, area);
+  batch(() => {
+    state.selection.value = area;
+    state.cellMessage.value = message === null ? null : { at: address(area.sheet, area.row, area.column), message };
+    state.offer.value = offer;
+  });
+}
+
+async function lookAtLink(state: PaneState): Promise<void> {
+  const link = state.link.value;
+  if (!link || state.work.value) return;
+  const now = await readAgain(state.host, link.area);
+  if (state.link.value !== link) return;
+  if (!now) {
+    state.link.value = null;
+    state.says.value = texts.lostLink(areaText(link.area));
+    return;
+  }
+  const inputs = followed(state.inputs.value, link.inputs, now.inputs);
+  if (inputs === state.inputs.value) return;
+  batch(() => {
+    state.inputs.value = inputs;
+    state.link.value = now;
+  });
+}
+
+/** Fills the fields from a block in the sheet and follows it from now on. */
+export function useBlock(state: PaneState, block: SheetBlock, says = texts.usingBlock(areaText(block.area))): void {
+  batch(() => {
+    state.inputs.value = block.inputs;
+    state.link.value = block;
+    state.says.value = says;
+  });
+}
+
+/** Writes what the fields say otherwise into the block they follow, once the user has seen which cells change. */
+export async function updateBlock(state: PaneState): Promise<void> {
+  const link = state.link.value;
+  if (!link || state.work.value) return;
+  const wrong = Object.keys(state.report.value.messages)[0];
+  if (wrong) {
+    state.says.value = texts.fixFirst(wrong);
+    return;
+  }
+  try {
+    const plan = planUpdate(link.area, await state.host.read(link.area), state.inputs.value, state.report.value.unit);
+    const lacking = plan.lacking.length > 0 ? [texts.lacking(plan.lacking)] : [];
+    if (plan.blocks.length === 0) {
+      state.says.value = lacking[0] ?? texts.nothingToUpdate;
+      return;
+    }
+    const answer = await ask(state, {
+      title: texts.ask.updateTitle,
+      lines: [...plan.changes.map(texts.ask.change), ...lacking],
+      choices: [{ id: "yes", label: texts.ask.updateYes }, { id: "cancel", label: texts.ask.cancel }],
+    });
+    if (answer === "yes" && (await writeStep(state, { title: texts.updated, blocks: plan.blocks }))) state.link.value = (await readAgain(state.host, link.area)) ?? link;
+  } catch (error) {
+    state.says.value = texts.failed(whyOf(error));
+  }
+}

@@ -1,0 +1,69 @@
+import { render } from "preact";
+import type { Host } from "../hosts/host.ts";
+import { AskDialog } from "./askDialog.tsx";
+import { FillSection } from "./fillSection.tsx";
+import { follow } from "./follow.ts";
+import "./pane.css";
+import { paneState, type PaneState } from "./paneState.ts";
+import { RoofSection } from "./roofSection.tsx";
+import { ScheduleSection } from "./scheduleSection.tsx";
+import { texts } from "./texts.ts";
+
+/** Shows the pane in an element and keeps it in step with the sheet until the returned function takes it away. */
+export function mountPane(element: HTMLElement, host: Host): () => void {
+  const state = paneState(host);
+  render(<Pane state={state} />, element);
+  const stop = follow(state);
+  return () => {
+    stop();
+    render(null, element);
+  };
+}
+
+function Pane({ state }: { state: PaneState }) {
+  return (
+    <div class="lp">
+      <header>
+        <h1>{texts.title}</h1>
+        <p>{texts.lead}</p>
+      </header>
+      <CellMessage state={state} />
+      <RoofSection state={state} />
+      <ScheduleSection state={state} />
+      <FillSection state={state} />
+      <section aria-labelledby="lp-cautions">
+        <h2 id="lp-cautions">{texts.sections.cautions}</h2>
+        <ul>
+          {texts.cautions.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      </section>
+      <Says state={state} />
+      <AskDialog state={state} />
+    </div>
+  );
+}
+
+/** Why the selected cell shows an error. */
+function CellMessage({ state }: { state: PaneState }) {
+  const says = state.cellMessage.value;
+  return (
+    <div role="status" class={says ? "lp-cell" : undefined}>
+      {says && (
+        <>
+          <strong>{says.at}</strong> {says.message}
+        </>
+      )}
+    </div>
+  );
+}
+
+/** What was last done, at the foot of the pane where it is always seen, and read out. */
+function Says({ state }: { state: PaneState }) {
+  return (
+    <div role="status" class="lp-says">
+      {state.says.value}
+    </div>
+  );
+}

@@ -1,0 +1,26 @@
+import type { PaneState } from "./paneState.ts";
+import { TableView } from "./tableView.tsx";
+import { tableTexts } from "./tableTexts.ts";
+import { texts } from "./texts.ts";
+
+const COLUMNS = ["Piece", "Side", "Long point", "Tape", "Shortest board", "Saw tilt", "Left", "Right", "Offset", "Plate mark", "Hip mark", "Note"];
+
+/** The jacks of the roof as it is typed, redrawn with every keystroke. */
+export function ScheduleSection({ state }: { state: PaneState }) {
+  const table = state.schedule.value;
+  const { unit, model } = state.report.value;
+  const jacks = model?.pieces.filter(({ member }) => member === "jack") ?? [];
+  return (
+    <section aria-labelledby="lp-schedule">
+      <h2 id="lp-schedule">{texts.sections.schedule}</h2>
+      {table ? (
+        <>
+          <p class="lp-note">{texts.jackCount(jacks.reduce((sum, { left, right }) => sum + left + right, 0), jacks.length)}</p>
+          <TableView name={texts.scheduleCaption} {...tableTexts(table, unit, COLUMNS)} />
+        </>
+      ) : (
+        <p class="lp-note">{texts.noSchedule}</p>
+      )}
+    </section>
+  );
+}

@@ -14,7 +14,7 @@ export function benchConfig(root: string, outDir: string): Configuration {
     target: ["web", "es2022"],
     entry: { bench: join(page, "main.ts") },
     output: { path: outDir, filename: "[name].[contenthash:8].js", clean: true, publicPath: "" },
-    resolve: { extensions: [".ts", ".js"], alias: embeddedAliases(root) },
+    resolve: { extensions: [".ts", ".tsx", ".js"], alias: embeddedAliases(root) },
     module: {
       rules: [
         { test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" } },

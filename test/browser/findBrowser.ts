@@ -22,7 +22,7 @@ export interface Browser {
 export async function findBrowser(): Promise<Browser> {
   const installed = findInstalled();
   if (installed) return { path: installed, args: [] };
-  console.error("No Chrome, Chromium or Edge is installed: getting one for the tests ...");
+  process.stderr.write("No Chrome, Chromium or Edge is installed: getting one for the tests ...\n");
   return fromDebian() ?? (await fromRegistry()) ?? fail();
 }
 

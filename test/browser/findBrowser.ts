@@ -6,22 +6,16 @@ import { fileURLToPath } from "node:url";
 
 const CACHE = join(dirname(fileURLToPath(import.meta.url)), "../../.cache/browser");
 
-/** A browser to test in: the program, and what it must be started with besides. */
-export interface Browser {
-  readonly path: string;
-  readonly args: readonly string[];
-}
-
 /**
- * A Chrome, Chromium or Edge to run the tests in.
+ * The path of a Chrome, Chromium or Edge to run the tests in.
  *
  * An installed one is used; else one is got: from Debian where that can be done, else from the package that ships the program.
  *
  * @throws with the one line that says what to install, where none can be had.
  */
-export async function findBrowser(): Promise<Browser> {
+export async function findBrowser(): Promise<string> {
   const installed = findInstalled();
-  if (installed) return { path: installed, args: [] };
+  if (installed) return installed;
   process.stderr.write("No Chrome, Chromium or Edge is installed: getting one for the tests ...\n");
   return fromDebian() ?? (await fromRegistry()) ?? fail();
 }
@@ -40,7 +34,7 @@ export function findInstalled(env: NodeJS.ProcessEnv = process.env, platform: st
 function usualPlaces(env: NodeJS.ProcessEnv, platform: string): string[] {
   if (platform === "darwin") {
     const apps = ["Google Chrome", "Chromium", "Microsoft Edge"].map((name) => `Applications/${name}.app/Contents/MacOS/${name}`);
-    return ["/", `${env["HOME"] ?? ""}/`].flatMap((home) => apps.map((app) => home + app));
+    return [`${env["HOME"] ?? ""}/`, "/"].flatMap((home) => apps.map((app) => home + app));
   }
   if (platform === "win32") {
     const roots = [env["PROGRAMFILES"], env["PROGRAMFILES(X86)"], env["LOCALAPPDATA"]].filter((root): root is string => Boolean(root));
@@ -50,17 +44,16 @@ function usualPlaces(env: NodeJS.ProcessEnv, platform: string): string[] {
   return (env["PATH"] ?? "").split(delimiter).filter(Boolean).flatMap((folder) => names.map((name) => join(folder, name)));
 }
 
-function fromDebian(): Browser | null {
+function fromDebian(): string | null {
   if (process.platform !== "linux" || !existsSync("/etc/debian_version") || process.getuid?.() !== 0) return null;
   const run = (...args: string[]) => spawnSync("apt-get", args, { stdio: "ignore", env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } }).status === 0;
   run("update", "-qq");
   if (!run("install", "-y", "-qq", "--no-install-recommends", "chromium")) return null;
-  const path = findInstalled();
-  return path ? { path, args: [] } : null;
+  return findInstalled();
 }
 
 // The package brings the program itself, so nothing is fetched from anywhere but the registry; it is kept out of the project's own packages.
-async function fromRegistry(): Promise<Browser | null> {
+async function fromRegistry(): Promise<string | null> {
   if (process.platform !== "linux") return null;
   mkdirSync(CACHE, { recursive: true });
   const loaded = () => createRequire(join(CACHE, "package.json"))("@sparticuz/chromium") as Packaged | { default: Packaged };
@@ -72,14 +65,13 @@ async function fromRegistry(): Promise<Browser | null> {
     const got = loaded();
     const chromium = "default" in got ? got.default : got;
     const path = await chromium.executablePath();
-    const starts = spawnSync(path, [...chromium.args, "--version"], { stdio: "ignore" }).status === 0;
-    return starts ? { path, args: chromium.args } : null;
+    const starts = spawnSync(path, ["--no-sandbox", "--version"], { stdio: "ignore" }).status === 0;
+    return starts ? path : null;
   } catch {
     return null;
   }
 }
 
 interface Packaged {
-  readonly args: readonly string[];
   executablePath(): Promise<string>;
 }

@@ -24,7 +24,7 @@ let running: Promise<Running> | null = null;
 
 /** One browser for all the tests of a file; each page has a context of its own, so nothing is left from the last. */
 async function browser(): Promise<Running> {
-  running ??= findBrowser().then(({ path, args }) => chromium.launch({ executablePath: path, args: [...QUIET, ...args] }));
+  running ??= findBrowser().then((executablePath) => chromium.launch({ executablePath, args: QUIET }));
   return running;
 }
 

@@ -2,9 +2,9 @@ import { Refusal } from "../registry/refusal.ts";
 import type { Area } from "../hosts/host.ts";
 import { blockRows } from "./blockCells.ts";
 import { ask, type PaneState } from "./paneState.ts";
-import { useBlock } from "./follow.ts";
+import { updateBlock, useBlock } from "./follow.ts";
 import { planFill, type ChosenTable, type FillPlan, type FillRequest } from "./planFill.ts";
-import { labels, readAgain } from "./sheetBlock.ts";
+import { differing, labels, readAgain } from "./sheetBlock.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
 import { tableNow } from "./tableNow.ts";
 import { texts } from "./texts.ts";
@@ -44,6 +44,7 @@ export async function fill(state: PaneState, choice: Choice): Promise<string | n
 }
 
 async function fillNow(state: PaneState, choice: Choice): Promise<void> {
+  if (!choice.block && !(await blockAgrees(state))) return;
   const request = await requestFor(state, choice);
   if (typeof request === "string") {
     state.says.value = request;
@@ -55,6 +56,22 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
   await state.host.show({ ...plan.step.blocks[0]!, rows: 1, columns: 1 });
   const block = choice.block ? await readAgain(state.host, plan.block) : null;
   if (block) useBlock(state, block, state.says.value);
+}
+
+/** Tables hang on the block in the sheet: where the fields say otherwise, the user decides what counts. */
+async function blockAgrees(state: PaneState): Promise<boolean> {
+  const link = state.link.value;
+  const rows = link ? differing(state.inputs.value, link.inputs) : [];
+  if (rows.length === 0) return true;
+  const { ask: words } = texts;
+  const answer = await ask(state, {
+    title: words.differsTitle,
+    lines: [texts.differs(rows), words.differsWhy],
+    choices: [{ id: "update", label: texts.update }, { id: "sheet", label: words.asInSheet }, { id: "cancel", label: words.cancel }],
+  });
+  if (answer === "update") return updateBlock(state);
+  if (answer === "cancel") state.says.value = words.cancelled;
+  return answer === "sheet";
 }
 
 /** Everything a plan is made from, or why there is none. */

@@ -3,7 +3,7 @@ import { address } from "../hosts/address.ts";
 import type { Area } from "../hosts/host.ts";
 import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
 import { ask, type PaneState } from "./paneState.ts";
-import { planUpdate } from "./planUpdate.ts";
+import { planUpdate, type UpdatePlan } from "./planUpdate.ts";
 import { areaText } from "./reference.ts";
 import { blockUnder, followed, readAgain, type SheetBlock } from "./sheetBlock.ts";
 import { whyOf, writeStep } from "./sheetWork.ts";
@@ -99,29 +99,38 @@ export function useBlock(state: PaneState, block: SheetBlock, says = texts.using
   });
 }
 
-/** Writes what the fields say otherwise into the block they follow, once the user has seen which cells change. */
-export async function updateBlock(state: PaneState): Promise<void> {
+/**
+ * Writes what the fields say otherwise into the block they follow, once the user has seen which cells change.
+ *
+ * @returns whether the block now says what the fields say.
+ */
+export async function updateBlock(state: PaneState): Promise<boolean> {
   const link = state.link.value;
-  if (!link || state.work.value) return;
+  if (!link || state.work.value) return false;
   const wrong = Object.keys(state.report.value.messages)[0];
   if (wrong) {
     state.says.value = texts.fixFirst(wrong);
-    return;
+    return false;
   }
   try {
     const plan = planUpdate(link.area, await state.host.read(link.area), state.inputs.value, state.report.value.unit);
-    const lacking = plan.lacking.length > 0 ? [texts.lacking(plan.lacking)] : [];
-    if (plan.blocks.length === 0) {
-      state.says.value = lacking[0] ?? texts.nothingToUpdate;
-      return;
-    }
-    const answer = await ask(state, {
-      title: texts.ask.updateTitle,
-      lines: [...plan.changes.map(texts.ask.change), ...lacking],
-      choices: [{ id: "yes", label: texts.ask.updateYes }, { id: "cancel", label: texts.ask.cancel }],
-    });
-    if (answer === "yes" && (await writeStep(state, { title: texts.updated, blocks: plan.blocks }))) state.link.value = (await readAgain(state.host, link.area)) ?? link;
+    if (plan.blocks.length > 0 && !(await agreedTo(state, plan))) return false;
+    if (plan.blocks.length > 0 && !(await writeStep(state, { title: texts.updated, blocks: plan.blocks }))) return false;
+    state.link.value = (await readAgain(state.host, link.area)) ?? link;
+    if (plan.lacking.length > 0) state.says.value = texts.lacking(plan.lacking);
+    return plan.lacking.length === 0;
   } catch (error) {
     state.says.value = texts.failed(whyOf(error));
+    return false;
   }
+}
+
+async function agreedTo(state: PaneState, { changes, lacking }: UpdatePlan): Promise<boolean> {
+  const answer = await ask(state, {
+    title: texts.ask.updateTitle,
+    lines: [...changes.map(texts.ask.change), ...(lacking.length > 0 ? [texts.lacking(lacking)] : [])],
+    choices: [{ id: "yes", label: texts.ask.updateYes }, { id: "cancel", label: texts.ask.cancel }],
+  });
+  if (answer !== "yes") state.says.value = texts.ask.cancelled;
+  return answer === "yes";
 }

@@ -73,6 +73,8 @@ export function paneState(host: Host): PaneState {
 /** Types into a field. */
 export function setInput(state: PaneState, row: Row, text: string): void {
   state.inputs.value = { ...state.inputs.value, [row]: text };
+  // What was said belonged to the roof before.
+  state.says.value = "";
 }
 
 /** Asks, and waits for the answer. */

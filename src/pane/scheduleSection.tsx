@@ -1,9 +1,10 @@
 import type { PaneState } from "./paneState.ts";
+import { groupedNotes } from "./groupedNotes.ts";
 import { TableView } from "./tableView.tsx";
 import { tableTexts } from "./tableTexts.ts";
 import { texts } from "./texts.ts";
 
-const COLUMNS = ["Piece", "Side", "Long point", "Tape", "Shortest board", "Saw tilt", "Left", "Right", "Offset", "Plate mark", "Hip mark", "Note"];
+const COLUMNS = ["Piece", "Side", "Long point", "Tape", "Shortest board", "Saw tilt", "Left", "Right", "Offset", "Plate mark", "Hip mark"];
 
 /** The jacks of the roof as it is typed, redrawn with every keystroke. */
 export function ScheduleSection({ state }: { state: PaneState }) {
@@ -17,6 +18,13 @@ export function ScheduleSection({ state }: { state: PaneState }) {
         <>
           <p class="lp-note">{texts.jackCount(jacks.reduce((sum, { left, right }) => sum + left + right, 0), jacks.length)}</p>
           <TableView name={texts.scheduleCaption} {...tableTexts(table, unit, COLUMNS)} />
+          <ul class="lp-notes">
+            {groupedNotes(table).map(({ note, pieces }) => (
+              <li key={note}>
+                <b>{pieces.join(", ")}</b> {note}
+              </li>
+            ))}
+          </ul>
         </>
       ) : (
         <p class="lp-note">{texts.noSchedule}</p>

@@ -87,7 +87,6 @@ export const texts = {
   updated: "Block",
   reread: "Back to the sheet's values",
   lacking: (rows: readonly string[]) => `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or fill the sheet with a new block.`,
-  nothingToUpdate: "The block says the same already.",
 
   ask: {
     occupiedTitle: "There is something there already",
@@ -99,6 +98,9 @@ export const texts = {
     overSure: (count: number) => `Yes, replace ${many(count, "cell", "cells")}`,
     cancel: "Write nothing",
     cancelled: "Nothing was written.",
+    differsTitle: "Which roof?",
+    differsWhy: "What is written now hangs on the block in the sheet.",
+    asInSheet: "Fill from the block as it is",
     updateTitle: "Change the block in the sheet?",
     change: ({ at, from, to, formula }: { at: string; from: string; to: string; formula: boolean }) => `${at}: ${from === "" ? "empty" : from} becomes ${to === "" ? "empty" : to}${formula ? " (a formula stands there)" : ""}`,
     updateYes: "Change them",

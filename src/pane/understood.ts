@@ -10,7 +10,7 @@ export function understood(row: Row, spec: RoofSpec, frame: Frame | null): strin
   const { unit } = spec;
   const length = (value: number | null | undefined) => (value === null || value === undefined ? "" : lengthText(value, unit));
   const small = (value: number) => (unit === "in" && Math.abs(value) < 12 ? lengthText(value, unit, 64) : lengthText(value, unit));
-  const pitch = (slope: number) => `${number(slope * 12)} in 12 = ${slopeAngle(slope).toFixed(2)}°`;
+  const pitch = (slope: number) => `${number(slope * 12)} in 12, ${slopeAngle(slope).toFixed(2)}°`;
   const section = (size: Section | null) => (size ? (unit === "mm" ? `${number(size.thickness)} x ${number(size.depth)} mm` : `${small(size.thickness)} x ${small(size.depth)}`) : texts.noRidge);
   switch (row) {
     case "Span": return length(spec.span);

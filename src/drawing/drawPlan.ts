@@ -1,0 +1,122 @@
+import type { Point } from "../geometry/clipped.ts";
+import type { Frame } from "../roof/frame.ts";
+import type { Piece } from "../roof/piece.ts";
+import { placedBoards, type PlacedBoard } from "../roof/placedBoards.ts";
+import { bays } from "./bays.ts";
+import { dimensionRows, drawDimensions, rowHeight, type Dimension } from "./dimensions.ts";
+import { boardShape, labelOf } from "./labelOf.ts";
+import { Sheet, type DrawingOptions } from "./sheet.ts";
+import { textWidth } from "./textWidth.ts";
+import { onSheet, type View } from "./view.ts";
+
+/** Thinner than this in pixels, a filled board does not differ from a hollow one, and only the letters tell the hands. */
+const TELLS = 2.5;
+
+/** The whole framing plan: every member to scale with its mark and hand, bays and overall sizes. */
+export function drawPlan(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
+  const sheet = new Sheet(options);
+  const { size, words, width } = sheet;
+  const boards = placedBoards(frame, pieces);
+  const { length, span } = frame.spec;
+  const east = frame.hipEnds === 2 ? frame.end.overhang : 0;
+  const across = length + frame.end.overhang + east;
+  const feet = boards.filter(({ piece }) => piece.member !== "ridge" && piece.member !== "hip");
+  const longest = Math.max(...feet.map((board) => textWidth(labelOf(board, words), size)));
+
+  // The room that dimensions take depends on the scale, and the scale on that room: a second round settles it.
+  let left = longest + 8;
+  let scale = 0;
+  let chains = { main: [] as Dimension[], end: [] as Dimension[], rows: 0 };
+  for (let round = 0; round < 3; round++) {
+    left = longest + 8 + chains.rows * rowHeight(size);
+    scale = (width - left - (east > 0 || frame.hipEnds === 2 ? longest + 8 : 8)) / across;
+    chains = chainsOf(sheet, boards, frame, scale, left);
+  }
+  const bays0 = Math.min(...spacings(feet)) * scale;
+  const upright = bays0 < longest + 3;
+  const depth = upright ? longest + 6 : sheet.lineHeight + 2;
+  const view: View = { name: "plan", scale, x: left + frame.end.overhang * scale, y: depth + (span + frame.main.overhang) * scale };
+  const at = (x: number, y: number) => onSheet(view, { x, y });
+
+  sheet.boards(view, boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * scale >= TELLS)));
+  outlinePlates(sheet, view, frame, east);
+  writeLabels(sheet, view, feet, upright, size);
+  for (const board of boards) if (board.piece.member === "hip" || board.piece.member === "ridge") writeInside(sheet, view, board, feet);
+
+  const eaves = at(0, -frame.main.overhang).y;
+  const shift = (ones: readonly Dimension[], by: number) => ones.map((one) => ({ ...one, from: one.from + by, to: one.to + by }));
+  let bottom = drawDimensions(sheet, shift(chains.main, view.x), { way: "down", at: eaves + depth, object: eaves, most: width });
+  drawDimensions(sheet, chains.end.map(({ from, to, text }) => ({ from: view.y - from, to: view.y - to, text })), { way: "left", at: left - longest - 8, object: left, most: bottom });
+  for (const line of keyLines(frame.spec.rafter.thickness * scale >= TELLS, sheet)) {
+    bottom += sheet.lineHeight;
+    sheet.text({ x: 0, y: bottom }, line, { anchor: "start", colour: "faint" });
+  }
+  return sheet.svg(bottom + 6, words.plan, `${words.plan}: ${options.length(span)} × ${options.length(length)}. ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`);
+}
+
+/** Bays along a main and an end plate and their overall lengths, in pixels from the corner. */
+function chainsOf(sheet: Sheet, boards: readonly PlacedBoard[], { spec }: Frame, scale: number, left: number) {
+  const chain = (stations: number[], whole: number) => {
+    const ones = bays([0, ...stations, whole]).map(({ from, to, count, each }): Dimension => ({ from: from * scale, to: to * scale, text: count > 1 ? `${count} ${sheet.words.each} ${sheet.length(each)}` : sheet.length(each) }));
+    return [...ones, { from: 0, to: whole * scale, text: sheet.length(whole) }];
+  };
+  const on = (axis: "x" | "y") => boards.filter(({ foot, piece }) => foot[axis === "x" ? "y" : "x"] === 0 && piece.member !== "hip" && piece.member !== "ridge").map(({ foot }) => foot[axis]);
+  const main = chain(on("x"), spec.length);
+  const end = chain(on("y"), spec.span);
+  return { main, end, rows: Math.max(...dimensionRows(end.map((one) => ({ ...one, from: one.from + left, to: one.to + left })), sheet.size, Infinity)) + 1 };
+}
+
+/** Distances between neighbours on one plate line. */
+function spacings(feet: readonly PlacedBoard[]): number[] {
+  const main = feet.filter(({ foot }) => foot.y === 0).map(({ foot }) => foot.x).sort((a, b) => a - b);
+  return main.slice(1).map((x, i) => x - main[i]!);
+}
+
+function outlinePlates(sheet: Sheet, view: View, { spec: { length, span }, main, end }: Frame, east: number): void {
+  const ring = (x0: number, y0: number, x1: number, y1: number) => [[x0, y0], [x1, y0], [x1, y1], [x0, y1], [x0, y0]].map(([x, y]) => onSheet(view, { x: x!, y: y! }));
+  sheet.line(ring(0, 0, length, span), "faint", "6 3");
+  if (main.overhang + end.overhang > 0) sheet.line(ring(-end.overhang, -main.overhang, length + east, span + main.overhang), "faint", "2 2");
+}
+
+/** Marks at the feet: first one of each mark and hand, then all that have room. */
+function writeLabels(sheet: Sheet, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
+  const shown = new Set<string>();
+  const write = (board: PlacedBoard, text: string): boolean => {
+    const { x, y } = onSheet(view, board.from);
+    const { heading } = board;
+    const colour = board.piece.member === "jack" ? "accent" : "ink";
+    if (heading.x !== 0) return sheet.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, { anchor: heading.x > 0 ? "end" : "start", colour });
+    if (upright) return sheet.label([{ x: x + size * 0.28, y: y + heading.y * 4 }], text, { vertical: true, anchor: heading.y > 0 ? "end" : "start", colour });
+    return sheet.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { colour });
+  };
+  for (const again of [false, true]) {
+    for (const board of feet) {
+      const text = labelOf(board, sheet.words);
+      if (shown.has(text) === again && write(board, text)) shown.add(text);
+    }
+  }
+}
+
+/** A hip's or the ridge's mark beside it, where it touches no other member if there is such a place. */
+function writeInside(sheet: Sheet, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
+  const a = onSheet(view, board.from);
+  const b = onSheet(view, board.to);
+  const text = labelOf(board, sheet.words);
+  const style = { bold: true };
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const off = { x: ((b.y - a.y) / length) * sheet.size * 1.2, y: ((a.x - b.x) / length) * sheet.size * 1.2 };
+  const parts = Array.from({ length: 31 }, (_, i) => 0.5 + (i % 2 ? 1 : -1) * Math.ceil(i / 2) * 0.02);
+  const places = parts.flatMap((part) => [1, -1].map((side): Point => ({ x: a.x + part * (b.x - a.x) + side * off.x, y: a.y + part * (b.y - a.y) + side * off.y + sheet.size * 0.3 })));
+  const stand = others.map(({ from, to }) => [onSheet(view, from), onSheet(view, to)] as const);
+  const clear = places.filter((at) => {
+    const { left, right, top, bottom } = sheet.boxOf(at, text, style);
+    return !stand.some(([c, d]) => Math.min(c.x, d.x) < right + 1 && Math.max(c.x, d.x) > left - 1 && Math.min(c.y, d.y) < bottom && Math.max(c.y, d.y) > top);
+  });
+  sheet.label([...clear, ...places], text, style);
+}
+
+function keyLines(tells: boolean, { words, width, size }: Sheet): string[] {
+  const first = tells ? words.handKey : words.handLetters;
+  const both = `${first} ${words.handSeen}.`;
+  return textWidth(both, size) <= width ? [both] : [first, words.handSeen];
+}

@@ -1,0 +1,135 @@
+import type { Point } from "../geometry/clipped.ts";
+import type { Hand } from "../roof/piece.ts";
+import { textWidth } from "./textWidth.ts";
+import { THEMES, type Theme } from "./theme.ts";
+import { onSheet, type View } from "./view.ts";
+import { WORDS, type Words } from "./words.ts";
+
+/** What a drawing is made for. */
+export interface DrawingOptions {
+  /** In pixels; the drawing is laid out for it and its height follows. */
+  readonly width: number;
+  /** How a length is written: the roof's own unit in, text out. */
+  readonly length: (value: number) => string;
+  readonly theme?: keyof typeof THEMES;
+  readonly words?: Words;
+}
+
+/** The room that a text takes on the sheet. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export interface TextStyle {
+  readonly anchor?: "start" | "middle" | "end";
+  /** Read from below upwards. */
+  readonly vertical?: boolean;
+  readonly colour?: keyof Theme;
+  readonly bold?: boolean;
+}
+
+/** Part of a text's size that stands over its line, and under it. */
+const OVER = 0.8;
+const UNDER = 0.24;
+
+/** A drawing in the making: scaled boards, lines, and texts that keep their room. */
+export class Sheet {
+  readonly width: number;
+  readonly length: DrawingOptions["length"];
+  readonly words: Words;
+  readonly theme: Theme;
+  /** Of all text, in pixels: nothing on a sheet is ever smaller. */
+  readonly size: number;
+  readonly #boards: string[] = [];
+  readonly #lines: string[] = [];
+  readonly #texts: string[] = [];
+  readonly #boxes: Box[] = [];
+
+  constructor({ width, length, theme = "screen", words = WORDS }: DrawingOptions) {
+    this.width = width;
+    this.length = length;
+    this.words = words;
+    this.theme = THEMES[theme];
+    this.size = width < 480 ? 10 : width < 800 ? 11 : 12;
+  }
+
+  /** The height that a line of text takes, with a little air. */
+  get lineHeight(): number {
+    return Math.ceil(this.size * 1.3);
+  }
+
+  /** Draws boards to the scale of a view; with a window, only what shows in it. */
+  boards(view: View, boards: readonly BoardShape[], window?: Box): void {
+    const polygons = boards.map(({ polygon, mark, hand, colour = "ink", fill = "wood" }) =>
+      `<polygon data-piece="${mark}" data-hand="${hand}" points="${polygon.map((point) => pair(onSheet(view, point))).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[colour]}"/>`);
+    const { left, top, right, bottom } = window ?? { left: 0, top: 0, right: 0, bottom: 0 };
+    const frame = [left, top, right - left, bottom - top].map(short);
+    // An inner svg cuts off what leaves its window, with no name that could clash on a page with many drawings.
+    const [open, close] = window ? [`<svg x="${frame[0]}" y="${frame[1]}" width="${frame[2]}" height="${frame[3]}" viewBox="${frame.join(" ")}">`, "</svg>"] : ["", ""];
+    this.#boards.push(`${open}<g data-view="${view.name}" data-scale="${view.scale}" data-x="${view.x}" data-y="${view.y}" data-flip="${view.flip ?? false}" data-slope="${view.slope ?? 0}">${polygons.join("")}</g>${close}`);
+  }
+
+  line(points: readonly Point[], colour: keyof Theme = "faint", dash = ""): void {
+    this.#lines.push(`<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[colour]}"${dash && ` stroke-dasharray="${dash}"`}/>`);
+  }
+
+  /** A filled shape among the lines: an arrow's head, a flag. */
+  shape(points: readonly Point[], colour: keyof Theme): void {
+    this.#lines.push(`<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[colour]};stroke:none"/>`);
+  }
+
+  boxOf(at: Point, text: string, { anchor = "middle", vertical = false }: TextStyle = {}): Box {
+    const width = textWidth(text, this.size);
+    const start = anchor === "start" ? 0 : anchor === "end" ? -width : -width / 2;
+    return vertical
+      ? { left: at.x - OVER * this.size, right: at.x + UNDER * this.size, top: at.y - start - width, bottom: at.y - start }
+      : { left: at.x + start, right: at.x + start + width, top: at.y - OVER * this.size, bottom: at.y + UNDER * this.size };
+  }
+
+  /** Whether a text would stand clear of all others and on the sheet. */
+  isFree(at: Point, text: string, style: TextStyle = {}): boolean {
+    const box = this.boxOf(at, text, style);
+    return box.left >= 0 && box.right <= this.width && box.top >= 0 && !this.#boxes.some((other) => box.left < other.right + 1 && other.left < box.right + 1 && box.top < other.bottom && other.top < box.bottom);
+  }
+
+  /** Writes a text; its place must be free, which is for the layout to see to. */
+  text(at: Point, text: string, style: TextStyle = {}): void {
+    const { anchor = "middle", vertical = false, colour = "ink", bold = false } = style;
+    this.#boxes.push(this.boxOf(at, text, style));
+    const turn = vertical ? ` transform="rotate(-90 ${short(at.x)} ${short(at.y)})"` : "";
+    this.#texts.push(`<text x="${short(at.x)}" y="${short(at.y)}"${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${turn}${bold ? ' font-weight="600"' : ""} style="fill:${this.theme[colour]}">${escaped(text)}</text>`);
+  }
+
+  /** Writes a text at the first free one of some places. */
+  label(places: readonly Point[], text: string, style: TextStyle = {}): boolean {
+    const place = places.find((at) => this.isFree(at, text, style));
+    if (place) this.text(place, text, style);
+    return place !== undefined;
+  }
+
+  /** The finished drawing. */
+  svg(height: number, title: string, description: string): string {
+    const size = `${short(this.width)} ${short(height)}`;
+    return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${size}" width="${short(this.width)}" height="${short(height)}" font-family="system-ui,sans-serif" font-size="${this.size}" style="max-width:100%;height:auto"><title>${escaped(title)}</title><desc>${escaped(description)}</desc>` +
+      `<g stroke-width="1" stroke-linejoin="round">${this.#boards.join("")}<g fill="none">${this.#lines.join("")}</g></g><g stroke-width="3" stroke-linejoin="round" paint-order="stroke" style="stroke:${this.theme.paper}">${this.#texts.join("")}</g></svg>`;
+  }
+}
+
+export interface BoardShape {
+  readonly polygon: readonly Point[];
+  readonly mark: string;
+  readonly hand: Hand;
+  readonly colour?: keyof Theme;
+  readonly fill?: keyof Theme | "none";
+}
+
+const short = (value: number) => String(Math.round(value * 1000) / 1000);
+const pair = ({ x, y }: Point) => `${short(x)},${short(y)}`;
+
+/** Text as it may stand in SVG and HTML. */
+export function escaped(text: string): string {
+  return text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
+}

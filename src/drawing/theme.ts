@@ -1,0 +1,27 @@
+/** The colours of a drawing as CSS values. */
+export interface Theme {
+  /** Lines and text. */
+  readonly ink: string;
+  /** Lines that help: dimensions, hidden edges, plates. */
+  readonly faint: string;
+  /** The one accent: jacks and their long points. */
+  readonly accent: string;
+  /** What the drawing lies on; also behind text, so that no line strikes it through. */
+  readonly paper: string;
+  readonly wood: string;
+}
+
+/**
+ * On a screen the page decides, by custom properties; without them the page's own text and ground colours serve, light or
+ * dark. On paper a drawing is black and white.
+ */
+export const THEMES = {
+  screen: {
+    ink: "var(--drawing-ink,currentColor)",
+    faint: "var(--drawing-faint,color-mix(in srgb,currentColor 62%,transparent))",
+    accent: "var(--drawing-accent,light-dark(#0b5cad,#7db8ff))",
+    paper: "var(--drawing-paper,Canvas)",
+    wood: "var(--drawing-wood,color-mix(in srgb,CanvasText 7%,Canvas))",
+  },
+  print: { ink: "#000", faint: "#555", accent: "#000", paper: "#fff", wood: "#fff" },
+} as const satisfies Record<string, Theme>;

@@ -2,19 +2,20 @@ import { lengthText } from "../src/measure/lengthText.ts";
 import type { Reason } from "../src/measure/reason.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { Refusal } from "../src/registry/refusal.ts";
+import { exactText, limitText } from "./limitText.ts";
 
 /** Why a roof block cannot be framed, worded by the row at fault. */
 export function blockRefusal({ tag, figures }: Reason, unit: Unit): Refusal {
-  const l = (name: string) => lengthText(Number(figures[name]), unit, 16);
+  const l = (name: string) => (name === "most" || name === "least" ? limitText(Number(figures[name]), unit, name) : lengthText(Number(figures[name]), unit, 16));
   const n = (name: string) => String(Number(Number(figures[name]).toFixed(3)));
   const words: Record<string, string> = {
     "no hip": `End pitch: planes of ${n("pitch")} and ${n("otherPitch")} in 12 meet in no hip. Type pitches nearer each other.`,
     "row heel above depth": `Heel: nothing of the rafter is left to notch. Type less than ${l("most")}, the plumb depth of the rafter on its flatter side.`,
     "row seat takes the heel": `Seat: it is wider than the rafter can take. Type less than ${l("most")}, or a deeper Rafter.`,
-    "no seat on the flatter side": `Seat: both sides need one height above plate, ${l("heel")}, and on the flatter side no seat is left at that height (the rafter's plumb depth there is ${l("most")}). Type a wider Seat, a deeper Rafter, or pitches nearer each other.`,
+    "no seat on the flatter side": `Seat: both sides need one height above plate, ${l("heel")}, and on the flatter side no seat is left at that height (the rafter's plumb depth there is ${l("most")}). Type a Seat of more than ${l("least")}, a deeper Rafter, or pitches nearer each other.`,
     "length too short": `Length: the hipped end${figures["hipEnds"] === 2 ? "s take" : " takes"} more than that. Type ${l("least")} or more.`,
     "ridge too short": figures["hipEnds"] === 2
-      ? `Length: the ridge would be too short for its king commons to stand side by side. Type ${l("pyramid")} for a pyramid, or ${l("least")} or more.`
+      ? `Length: the ridge would be too short for its king commons to stand side by side. Type ${exactText(Number(figures["pyramid"]), unit)} for a pyramid, or ${l("least")} or more.`
       : `Length: the ridge would be too short between king commons and gable. Type ${l("least")} or more.`,
     "spacing too narrow": `Spacing: rafters so near each other leave no room to nail. Type ${l("least")} or more, centre to centre.`,
     "spacing wider than run": `Spacing: ${l("spacing")} is not less than the run of ${l("run")}, so no jack stands beside the king common. Type a smaller Spacing or a wider Span.`,

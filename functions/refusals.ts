@@ -1,10 +1,15 @@
 import type { Refuses } from "../src/registry/worksheetFunction.ts";
+import { limitText } from "./limitText.ts";
 
-const rounded = (value: number | string | undefined): string => (typeof value === "number" ? String(Number(value.toFixed(4))) : String(value ?? ""));
+/** A figure with at most four decimals; a limit is rounded to the side that works. */
+function rounded(name: string, value: number | string | undefined): string {
+  if (typeof value !== "number") return String(value ?? "");
+  return name === "least" || name === "most" ? limitText(value, null, name) : String(Number(value.toFixed(4)));
+}
 
 /** One refusal of the core, worded: the tag, when it comes up, and what to type instead. */
 function refuses(tag: string, when: string, say: (figure: (name: string) => string) => string): Refuses {
-  return { tag, when, say: (figures) => say((name) => rounded(figures[name])) };
+  return { tag, when, say: (figures) => say((name) => rounded(name, figures[name])) };
 }
 
 export const noHip = refuses("no hip", "the two planes meet in no hip or valley at this corner",
@@ -45,3 +50,5 @@ export const noTriangle = refuses("no triangle", "the three measures do not make
   (f) => `diagonal: with these sides it lies between ${f("least")} and ${f("most")}. Measure the diagonal between the ends of the two sides again.`);
 export const noBoard = refuses("no board long enough", "no board on hand is long enough",
   (f) => `length: ${f("length")} is longer than the longest board, ${f("longest")}. Type longer boards in boards, or splice the piece as the local code allows.`);
+export const sidesDiffer = refuses("sides differ", "side is Both, and the roof's main and end jacks differ",
+  () => `side: the main and end jacks of this roof differ. Type Main or End, whichever the jack was cut for.`);

@@ -19,7 +19,17 @@ const framed = new Map<string, RoofModel | Refusal>();
 
 /** A block of label and value that describes one roof; cells that share a block share its framing. */
 export function roof(name = "roof", description = "Roof block: two columns, label and value, such as Span, Length and Pitch."): Parameter<RoofModel> {
-  return { name, description, quantity: "roof", block: true, read: (input) => readRoof(name, input) };
+  return {
+    name, description, quantity: "roof", block: true,
+    read(input, reading) {
+      const model = readRoof(name, input);
+      if (model instanceof Refusal || model instanceof CellError) return model;
+      // Every other length of the call is in the block's unit.
+      reading.unit = model.frame.spec.unit;
+      reading.unitFrom = name;
+      return model;
+    },
+  };
 }
 
 /** Reads and frames a roof block; the same cells give the same model, framed once. */

@@ -56,8 +56,10 @@ export interface Frame {
   readonly kings: boolean;
   /** Offsets along the main plate from a hip's corner: commons between the king commons, and the last pair at a gable. */
   readonly commons: readonly number[];
-  /** Centre to centre, where it is not a whole spacing; else null. */
+  /** Centre to centre, from the last common to what stands after it, where that is no whole spacing; else null. */
   readonly lastBay: number | null;
+  /** Hips on the ridge: centre to centre over the apex, from the longest main jack to the first common; null with king commons. */
+  readonly apexBay: number | null;
 }
 
 /**
@@ -97,9 +99,11 @@ export function frame(spec: RoofSpec): Frame | Reason {
   const hipEnds = spec.ends === "hip and hip" ? 2 : 1;
   // On the inner side of the apex they reach along the ridge by the face to the main side; the last common keeps clear of them.
   const hipReach = kings ? 0 : hip.mainFace / at.near.sin - ((ridgeThickness / 2) * at.near.cos) / at.near.sin;
-  const { commons, lastBay } = commonsAlong(spec, shape.line, endRun, hipEnds, Math.max(spec.rafter.thickness, hipReach + spec.rafter.thickness / 2));
+  const pastApex = kings ? 0 : main.king - (main.jacks[0]?.offset ?? 0);
+  const { commons, lastBay } = commonsAlong(spec, shape.line, endRun, hipEnds, Math.max(spec.rafter.thickness, hipReach + spec.rafter.thickness / 2), pastApex);
   return {
     spec, heel, main, end, hip, hipEnds, kings, ridgeThickness, commons, lastBay,
+    apexBay: kings || commons.length === 0 ? null : commons[0]! - main.king + pastApex,
     alike: spec.pitch === endPitch && spec.correction === spec.endCorrection && endOverhang === spec.overhang,
     hipOverhang: hipTail(at, hip, spec.overhang, endOverhang),
     pyramid: shape.pyramid,
@@ -127,10 +131,11 @@ function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): 
   }
   const main = heelOf(pitch, rafter.depth, seat ?? 0);
   const end = heelOf(endPitch, rafter.depth, seat ?? 0);
-  if (main instanceof Reason && end instanceof Reason) return new Reason("row seat takes the heel", { most: Math.min(Number(main.figures["most"]), Number(end.figures["most"])) });
+  if (main instanceof Reason && end instanceof Reason) return new Reason("row seat takes the heel", { most: Math.max(Number(main.figures["most"]), Number(end.figures["most"])) });
   const larger = Math.max(main instanceof Reason ? 0 : main, end instanceof Reason ? 0 : end);
   const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
-  return larger < most ? larger : new Reason("no seat on the flatter side", { most, heel: larger });
+  // Each inch more of seat lowers the steeper side's heel, which is the larger one, by its pitch.
+  return larger < most ? larger : new Reason("no seat on the flatter side", { most, heel: larger, least: (seat ?? 0) + (larger - most) / Math.max(pitch, endPitch) });
 }
 
 function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line: number; pyramid: boolean } | Reason {
@@ -165,12 +170,13 @@ function side(spec: RoofSpec, name: FrameSide["name"], at: Corner, given: Pick<F
   return { name, at, seat, jacks, dropped: offsets.length - jacks.length, ...rest };
 }
 
-function commonsAlong({ spacing, rafter, length }: RoofSpec, line: number, endRun: number, hipEnds: 1 | 2, clear: number): { commons: number[]; lastBay: number | null } {
+/** What stands after the last common: a king common at its apex, the gable's pair, or past an apex without one the longest jack. */
+function commonsAlong({ spacing, rafter, length }: RoofSpec, line: number, endRun: number, hipEnds: 1 | 2, clear: number, pastApex: number): { commons: number[]; lastBay: number | null } {
   if (line === 0) return { commons: [], lastBay: null };
   // At a gable the last pair stands inside the gable's plate line, its outer face flush with it.
   const reach = hipEnds === 2 ? line : line - rafter.thickness / 2;
   const stations = commonStations(spacing, reach, hipEnds === 2 ? clear : rafter.thickness);
-  const bay = reach - (stations.at(-1) ?? 0);
+  const bay = reach - (stations.at(-1) ?? 0) + (hipEnds === 2 ? pastApex : 0);
   const commons = stations.map((station) => endRun + station);
   if (hipEnds === 1) commons.push(length - rafter.thickness / 2);
   return { commons, lastBay: Math.abs(bay - spacing) <= 1e-9 * length ? null : bay };

@@ -40,10 +40,11 @@ export function jackNotes(frame: Frame, side: FrameSide, index: number): Note[] 
   return notes;
 }
 
-export function commonNotes({ lastBay, hipEnds }: Frame): Note[] {
+export function commonNotes({ lastBay, apexBay, hipEnds }: Frame): Note[] {
   const notes: Note[] = [];
   if (hipEnds === 1) notes.push(note("gable pair"));
-  if (lastBay !== null) notes.push(note("last bay", { width: lastBay }));
+  if (apexBay !== null) notes.push(note("apex bay", { width: apexBay }));
+  if (lastBay !== null && !(apexBay !== null && Math.abs(lastBay - apexBay) < NONE)) notes.push(note("last bay", { width: lastBay }));
   return notes;
 }
 

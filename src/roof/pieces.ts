@@ -6,6 +6,7 @@ import type { Frame, FrameSide, JackPosition } from "./frame.ts";
 import { hipMarkRun } from "./hip.ts";
 import { hipLength } from "./hipMember.ts";
 import { jackEdge, jackTape } from "./jack.ts";
+import { jackMark } from "./jackMark.ts";
 import { commonNotes, hipNotes, jackNotes, kingNotes, ridgeNotes } from "./notes.ts";
 import type { Piece, Side } from "./piece.ts";
 
@@ -98,7 +99,7 @@ function jackPiece(frame: Frame, side: FrameSide, name: Side, { offset, runs }: 
   const shortRun = runs.short + correction;
   const mark = hipLength(side.at, hipMarkRun(near, offset, side.face));
   return {
-    mark: `${name === "Both" ? "J" : name === "Main" ? "JM" : "JE"}${index + 1}`, member: "jack", side: name, left: perHand, right: perHand, plain: 0, section: rafter, slope: pitch,
+    mark: jackMark(frame, side, index), member: "jack", side: name, left: perHand, right: perHand, plain: 0, section: rafter, slope: pitch,
     longRun, shortRun, lineLength: runs.line * along, longPoint: longRun * along, shortPoint: shortRun * along, tape: jackTape(pitch, longRun, frame.heel),
     shortestBoard: shortestBoard({ pitch, run: longRun, overhang: side.overhang, depth: rafter.depth, heel: frame.heel }),
     overhang: side.overhang, tail: side.overhang * along, headCut: slopeAngle(pitch), tilts: [directionAngle(near.cos, near.sin)], edge: slopeAngle(jackEdge(near)), ...footing(frame, side),

@@ -1,0 +1,157 @@
+import { slopeAngle } from "../src/geometry/angle.ts";
+import { lengthText } from "../src/measure/lengthText.ts";
+import type { Unit } from "../src/measure/unit.ts";
+import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
+import type { RoofPlane } from "../src/roof/roofPlanes.ts";
+import type { Course } from "../src/roof/sheetCourses.ts";
+import { spareRafter, takeOff, type SizeTotal, type TakeOff } from "../src/roof/takeOff.ts";
+import { roof, type RoofModel } from "./roofModel.ts";
+
+export const TAKEOFF_HEADINGS = ["Item", "Amount", "Unit", "How"] as const;
+
+/** How lengths and areas are priced in either unit of a block: the names, and how much of the block's unit makes one. */
+const PRICED = {
+  in: { length: "ft", perLength: 12, area: "sq ft", perArea: 144, roofing: "squares", perRoofing: 14400, sheets: "sheets of 4 x 8 ft" },
+  mm: { length: "m", perLength: 1000, area: "m2", perArea: 1e6, roofing: "m2", perRoofing: 1e6, sheets: "sheets of 1200 x 2400 mm" },
+} as const;
+
+/** Square units of a block as they are priced, in squares (m2 in metric) for roofing. */
+export function pricedArea(area: number, unit: Unit, as: "area" | "roofing" = "area"): number {
+  return area / (as === "area" ? PRICED[unit].perArea : PRICED[unit].perRoofing);
+}
+
+/** What waste does to an amount. */
+export const withWaste = (amount: number, waste: number): number => amount * (1 + waste / 100);
+
+export const takeOffFunction = worksheetFunction({
+  name: "TAKEOFF", family: "roof",
+  summary: "Everything an estimator prices of a hip roof: lineal lengths, areas by plane, sheathing, roofing and lumber by size.",
+  parameters: [roof()],
+  returns: "a table that spills, with headings; feet, square feet and squares, or metres and square metres for a metric block.",
+  examples: [
+    {
+      cells: [[["Span", 192], ["Length", 288], ["Pitch", 9], ["Overhang", 16]]],
+      result: [
+        [...TAKEOFF_HEADINGS],
+        ["Ridge", 8, "ft", "apex to apex"],
+        ["Hips", 59.7625, "ft", `4 from apex to fascia, each 14' 11 5/16"`],
+        ["Eaves", 90.6667, "ft", `along the tail cuts: main 2 x 26' 8", end 2 x 18' 8"`],
+        ["Fascia", 90.6667, "ft", "as the eaves; its outer face is longer by twice its thickness at a corner"],
+        ["Sub-fascia", 90.6667, "ft", "eaves with an overhang"],
+        ["Gable rake", 0, "ft", "no gable"],
+        ["Corner rake", 0, "ft", "none: the fascias meet level"],
+        ["Main planes, plan", 323.5556, "sq ft", "2 planes, overhangs included"],
+        ["Main planes, sloped", 404.4444, "sq ft", "plan over the cosine of 36.87°"],
+        ["End planes, plan", 174.2222, "sq ft", "2 planes, overhangs included"],
+        ["End planes, sloped", 217.7778, "sq ft", "plan over the cosine of 36.87°"],
+        ["Roof, plan", 497.7778, "sq ft", "all planes, level"],
+        ["Roof, sloped", 622.2222, "sq ft", "all planes, along the slope"],
+        ["Ridge and hip cap", 67.7625, "ft", "ridge and hips, no waste added"],
+        ["Underlayment", 622.2222, "sq ft", "sloped area, no waste added; laps are extra"],
+        ["Roofing", 6.2222, "squares", "sloped area, no waste added"],
+        ["Sheathing, net area", 622.2222, "sq ft", "sloped area"],
+        ["Sheathing with waste", 622.2222, "sq ft", "sloped area, no waste added"],
+        ["Sheathing, net sheets", 20, "sheets of 4 x 8 ft", "net area over a sheet's, rounded up"],
+        ["Sheathing, sheets by courses", 26, "sheets of 4 x 8 ft", `main 8 + 8, end 5 + 5: courses up from the eave, each as long as its lower edge; off-cuts of 4' 0" or more start the next`],
+        ["2x6, pieces", 36, "pieces", "as MEMBERS counts them"],
+        ["2x6, lineal", 310.6608, "ft", "each piece on its shortest board"],
+        ["2x6, board feet", 310.6608, "board feet", "nominal, each piece on its shortest board, no waste added"],
+        ["2x8, pieces", 5, "pieces", "as MEMBERS counts them"],
+        ["2x8, lineal", 68.7689, "ft", "each piece on its shortest board"],
+        ["2x8, board feet", 91.6919, "board feet", "nominal, each piece on its shortest board, no waste added"],
+      ],
+      tolerance: 0.0001,
+      source: "by hand: plan 320 x 224 in, sloped 5/4 of it (3-4-5); a hip is the root of 112² + 112² + 84² = 179.287 in; courses 320, 243.2, 166.4 in on a main side and 224, 147.2, 70.4 on an end",
+    },
+    {
+      cells: [[["Span", "5000 mm"], ["Length", "8000 mm"], ["Pitch", 9], ["Ends", "hip and gable"], ["Overhang", "400 mm"], ["Waste", 10], ["Spares", 2]]],
+      result: [
+        [...TAKEOFF_HEADINGS],
+        ["Ridge", 5.9, "m", "apex to the gable's fascia"],
+        ["Hips", 9.2845, "m", "2 from apex to fascia, each 4642 mm"],
+        ["Eaves", 23.4, "m", "along the tail cuts: main 2 x 8800 mm, end 1 x 5800 mm"],
+        ["Fascia", 23.4, "m", "as the eaves; its outer face is longer by twice its thickness at a corner"],
+        ["Sub-fascia", 23.4, "m", "eaves with an overhang"],
+        ["Gable rake", 7.25, "m", "2 edges along the slope, ridge to fascia"],
+        ["Corner rake", 0, "m", "none: the fascias meet level"],
+        ["Main planes, plan", 42.63, "m2", "2 planes, overhangs included"],
+        ["Main planes, sloped", 53.2875, "m2", "plan over the cosine of 36.87°"],
+        ["End planes, plan", 8.41, "m2", "1 plane, overhangs included"],
+        ["End planes, sloped", 10.5125, "m2", "plan over the cosine of 36.87°"],
+        ["Roof, plan", 51.04, "m2", "all planes, level"],
+        ["Roof, sloped", 63.8, "m2", "all planes, along the slope"],
+        ["Ridge and hip cap", 15.1845, "m", "ridge and hips, no waste added"],
+        ["Underlayment", 70.18, "m2", "sloped area, plus 10 per cent waste; laps are extra"],
+        ["Roofing", 70.18, "m2", "sloped area, plus 10 per cent waste"],
+        ["Sheathing, net area", 63.8, "m2", "sloped area"],
+        ["Sheathing with waste", 70.18, "m2", "sloped area, plus 10 per cent waste"],
+        ["Sheathing, net sheets", 23, "sheets of 1200 x 2400 mm", "net area over a sheet's, rounded up"],
+        ["Sheathing, sheets by courses", 32, "sheets of 1200 x 2400 mm", "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next"],
+        ["38 x 140 mm, pieces", 37, "pieces", "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut"],
+        ["38 x 140 mm, lineal", 119.2982, "m", "each piece on its shortest board"],
+        ["38 x 140 mm, board feet", 430.5381, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
+        ["38 x 184 mm, pieces", 3, "pieces", "as MEMBERS counts them"],
+        ["38 x 184 mm, lineal", 14.9379, "m", "each piece on its shortest board"],
+        ["38 x 184 mm, board feet", 71.8795, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
+      ],
+      tolerance: 0.0001,
+    },
+  ],
+  compute: rows,
+});
+
+function rows(model: RoofModel): Cell[][] {
+  const { frame, pieces } = model;
+  const { unit, waste } = frame.spec;
+  const total = takeOff(frame, pieces);
+  const { length: ft, perLength, area: sqft, perArea, roofing, perRoofing, sheets } = PRICED[unit];
+  const lineal = (item: string, amount: number, how: string): Cell[] => [item, amount / perLength, ft, how];
+  const area = (item: string, amount: number, how: string): Cell[] => [item, amount / perArea, sqft, how];
+  const plus = waste === 0 ? "no waste added" : `plus ${waste} per cent waste`;
+  return [
+    [...TAKEOFF_HEADINGS],
+    lineal("Ridge", total.ridge, ridgeHow(model)),
+    lineal("Hips", total.hips, `${2 * frame.hipEnds} from apex to fascia, each ${lengthText(total.hips / (2 * frame.hipEnds), unit)}`),
+    lineal("Eaves", total.eaves, `along the tail cuts: ${total.planes.map((plane) => `${plane.side.toLowerCase()} ${plane.count} x ${lengthText(plane.levels[0]!.width, unit)}`).join(", ")}`),
+    lineal("Fascia", total.eaves, "as the eaves; its outer face is longer by twice its thickness at a corner"),
+    lineal("Sub-fascia", total.subFascia, total.subFascia === 0 ? "no overhang, no tails to nail it to" : "eaves with an overhang"),
+    lineal("Gable rake", total.gableRake, frame.hipEnds === 2 ? "no gable" : "2 edges along the slope, ridge to fascia"),
+    lineal("Corner rake", total.cornerRake, total.cornerRake === 0 ? "none: the fascias meet level" : "sloping edges at the corners, where the fascias do not meet level"),
+    ...total.planes.flatMap(({ side, count, plan, sloped, pitch }) => [
+      area(`${side} planes, plan`, count * plan, `${count} ${count === 1 ? "plane" : "planes"}, overhangs included`),
+      area(`${side} planes, sloped`, count * sloped, `plan over the cosine of ${slopeAngle(pitch).toFixed(2)}°`),
+    ]),
+    area("Roof, plan", total.plan, "all planes, level"),
+    area("Roof, sloped", total.sloped, "all planes, along the slope"),
+    lineal("Ridge and hip cap", total.ridge + total.hips, "ridge and hips, no waste added"),
+    area("Underlayment", withWaste(total.sloped, waste), `sloped area, ${plus}; laps are extra`),
+    ["Roofing", withWaste(total.sloped, waste) / perRoofing, roofing, `sloped area, ${plus}`],
+    area("Sheathing, net area", total.sloped, "sloped area"),
+    area("Sheathing with waste", withWaste(total.sloped, waste), `sloped area, ${plus}`),
+    ["Sheathing, net sheets", Math.ceil(total.sloped / (total.sheet.long * total.sheet.wide) - 1e-9), sheets, "net area over a sheet's, rounded up"],
+    ["Sheathing, sheets by courses", sheetsOf(total.courses), sheets, coursesHow(total, lengthText(2 * frame.spec.spacing, unit))],
+    ...total.sizes.flatMap((size) => sizeRows(size, model, plus)),
+  ];
+}
+
+const sheetsOf = (courses: readonly Course[]) => courses.reduce((sum, { sheets }) => sum + sheets, 0);
+
+function ridgeHow({ frame }: RoofModel): string {
+  if (frame.pyramid) return "none: the hips meet in a point";
+  return frame.hipEnds === 2 ? "apex to apex" : "apex to the gable's fascia";
+}
+
+function coursesHow({ planes, courses }: TakeOff, twoBays: string): string {
+  const of = ({ side, count }: RoofPlane) => Array.from({ length: count }, (_, i) => sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1))).join(" + ");
+  return `${planes.map((plane) => `${plane.side.toLowerCase()} ${of(plane)}`).join(", ")}: courses up from the eave, each as long as its lower edge; off-cuts of ${twoBays} or more start the next`;
+}
+
+function sizeRows({ size, pieces, spares, lineal, boardFeet }: SizeTotal, { frame, pieces: all }: RoofModel, plus: string): Cell[][] {
+  const { unit, waste } = frame.spec;
+  const spare = spares === 0 ? "" : `; ${spares} spare, cut like ${spareRafter(all).mark}, from which any jack can be cut`;
+  return [
+    [`${size}, pieces`, pieces, "pieces", `as MEMBERS counts them${spare}`],
+    [`${size}, lineal`, lineal / PRICED[unit].perLength, PRICED[unit].length, "each piece on its shortest board"],
+    [`${size}, board feet`, withWaste(boardFeet, waste), "board feet", `nominal, each piece on its shortest board, ${plus}`],
+  ];
+}

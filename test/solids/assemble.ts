@@ -28,6 +28,8 @@ export interface Framed extends Member {
   readonly hand: Hand | "plain";
   /** Where a rafter stands; a hip's corner is its place's. */
   readonly at: Place | null;
+  /** The planes that a hip's head is cut to. */
+  readonly heads?: readonly Half[];
   /** The plane of what its head is cut to, and what it bears on there. */
   readonly bears?: { readonly face: Half; readonly on: readonly Member[] };
 }
@@ -105,7 +107,7 @@ export function assemble(shop: Shop, plan: RoofPlan, cutter: Cutter = inPlace): 
     const main = place(corner, "Main", 0);
     const feet = tail(corner, corner.sides, main.which === 0 ? [plan.overhang, endOverhang] : [endOverhang, plan.overhang]);
     const piece = hip(shop, corner, plan.hip, plan.hipTop, { ...feet, ends: [...feet.ends, ...heads] });
-    return { ...piece, kind: "hip", side: "", hand: main.which === 0 ? "right" : "left", at: main, name: `hip of (${corner.at.join(", ")})` };
+    return { ...piece, heads, kind: "hip", side: "", hand: main.which === 0 ? "right" : "left", at: main, name: `hip of (${corner.at.join(", ")})` };
   });
 
   const ridge = kings ? squareRidge : ridgeToHips(shop, hips, ridgeBoard, ridgeEnd, gable, towardsRidge);

@@ -12,7 +12,8 @@ import { hip, hipFrame, proud } from "./hip.ts";
 import type { HipTop } from "./hip.ts";
 import { member } from "./member.ts";
 import type { Member } from "./member.ts";
-import { centreLine, sawCut } from "./measure.ts";
+import { centreLine, extent, sawCut } from "./measure.ts";
+import { tail } from "./rafter.ts";
 import { Refusal } from "../../src/registry/refusal.ts";
 import { add, angle, cross, dot, scale, sub, unit, UP } from "./vector.ts";
 import type { RoofCorner } from "./corner.ts";
@@ -70,9 +71,24 @@ export async function hipCheck(shop: Shop, one: CornerCase): Promise<Agreement[]
     degrees("HIPBACK", backing(shop, corner, backed, 0), await ask("HIPBACK")),
     // A hip meets the ridge as the complement of what a jack meets the hip with.
     degrees("tilt at the ridge", tiltAt(toRidge, face), 90 - jackTilt),
+    // A hip that is dropped below the plate, or does not reach down to it, has no seat.
+    ...(droppedLine.low[2] > 0 && Math.min(...shop.corners(dropped.solid).map((c) => c[2])) < 0 ? await hipBoards(shop, one, corner, cheeks, face) : []),
     ...settling(shop, corner, section.thickness, hipFrame(shop, corner, section.thickness, "dropped"), drop1, drop2),
     ...shifted(shop, corner, section.thickness),
   ];
+}
+
+/** The boards of finished hips: head, notch, and a tail with two cheeks at the corner of level fascias. */
+async function hipBoards(shop: Shop, one: CornerCase, corner: RoofCorner, cheeks: readonly Half[], face: Half): Promise<Agreement[]> {
+  const { hip: section, run, heel, overhang, ridge, jack: { thickness } } = one;
+  const [near, far] = corner.sides;
+  const feet = tail(corner, corner.sides, [overhang, (overhang * near.pitch) / far.pitch]);
+  const board = (heads: readonly Half[]): number => {
+    const finished = hip(shop, corner, section, "dropped", { ...feet, ends: [...feet.ends, ...heads] });
+    return extent(finished, shop.corners(finished.solid));
+  };
+  const ask = (name: string, meets: number): Promise<number> => answered(name, one.pitches[0].cell, run, section.thickness, meets, section.depth, heel, overhang, one.pitches[1].cell, one.angle);
+  return [inches("HIPKINGBOARD", board(cheeks), await ask("HIPKINGBOARD", thickness)), inches("HIPRIDGEBOARD", board([face]), await ask("HIPRIDGEBOARD", ridge || 1))];
 }
 
 /** The hip's own height above plate; a hip that is dropped below the plate has to be refused. */

@@ -3,6 +3,7 @@ import { disagreements, inches } from "./agreement.ts";
 import { answered } from "./answers.ts";
 import { assemble } from "./assemble.ts";
 import type { Cutter } from "./assemble.ts";
+import { detailCheck } from "./detailCheck.ts";
 import { faults } from "./proof.ts";
 import { regular, roofCases } from "./roofCases.ts";
 import { membersCheck, toTheTables } from "./schedule.ts";
@@ -96,6 +97,12 @@ describe("the comparison with the tables finds what it is there to find", () => 
       const { strays } = await membersCheck(shop, { ...assemble(shop, regular), plan: { ...regular, ...other } });
       expect(strays).not.toEqual([]);
     }
+  });
+
+  it("a heel, a seat and a notch that are not the block's", async () => {
+    const { agreements } = await detailCheck(shop, { ...assemble(shop, regular), plan: { ...regular, heel: 4.41 } });
+    const off = disagreements(agreements).join("\n");
+    for (const heading of ["Heel", "Seat", "Notch", "Tape"]) expect(off).toContain(heading);
   });
 
   it("a row with a piece too many or too few", async () => {

@@ -8,21 +8,21 @@ import { exactText, limitText } from "./limitText.ts";
 export function blockRefusal({ tag, figures }: Reason, unit: Unit): Refusal {
   const l = (name: string) => (name === "most" || name === "least" ? limitText(Number(figures[name]), unit, name) : lengthText(Number(figures[name]), unit, 16));
   const n = (name: string) => String(Number(Number(figures[name]).toFixed(3)));
+  const lengths = figures["hipEnds"] === 2 ? `${exactText(Number(figures["pyramid"]), unit)} for a pyramid, or ${l("least")} or more` : `${l("least")} or more`;
   const words: Record<string, string> = {
     "no hip": `End pitch: planes of ${n("pitch")} and ${n("otherPitch")} in 12 meet in no hip. Type pitches nearer each other.`,
     "row heel above depth": `Heel: nothing of the rafter is left to notch. Type less than ${l("most")}, the plumb depth of the rafter on its flatter side.`,
     "row seat takes the heel": `Seat: it is wider than the rafter can take. Type less than ${l("most")}, or a deeper Rafter.`,
     "no seat on the flatter side": `Seat: both sides need one height above plate, ${l("heel")}, and on the flatter side no seat is left at that height (the rafter's plumb depth there is ${l("most")}). Type a Seat of more than ${l("least")}, a deeper Rafter, or pitches nearer each other.`,
-    "length too short": `Length: the hipped end${figures["hipEnds"] === 2 ? "s take" : " takes"} more than that. Type ${l("least")} or more.`,
-    "ridge too short": figures["hipEnds"] === 2
-      ? `Length: the ridge would be too short for its king commons to stand side by side. Type ${exactText(Number(figures["pyramid"]), unit)} for a pyramid, or ${l("least")} or more.`
-      : `Length: the ridge would be too short between king commons and gable. Type ${l("least")} or more.`,
+    "length too short": `Length: the hipped end${figures["hipEnds"] === 2 ? "s take" : " takes"} more than that. Type ${lengths}.`,
+    "ridge too short": `Length: the ridge would be too short ${figures["hipEnds"] === 2 ? "for its king commons to stand side by side" : "between king commons and gable"}. Type ${lengths}.`,
     "spacing too narrow": `Spacing: rafters so near each other leave no room to nail. Type ${l("least")} or more, centre to centre.`,
     "spacing wider than run": `Spacing: ${l("spacing")} is not less than the run of ${l("run")}, so no jack stands beside the king common. Type a smaller Spacing or a wider Span.`,
     "no ridge for the hips": `Hip head: there is no ridge for the hips to meet. Type king commons, or a roof with a Ridge longer than a pyramid's.`,
     "roof too narrow": `Span: ${l("span")} is too narrow for the hips' heads. Type a wider Span.`,
     "no jack fits": `Span: ${l("span")} is too narrow for one jack at a spacing of ${l("spacing")}. Type a wider Span or a smaller Spacing.`,
-    "hip drops below plate": `Seat: the hip is dropped by ${l("drop")}, and the height above plate is only ${l("heel")}. Type a narrower Seat, or a backed Hip top.`,
+    "hip drops below plate": `Seat: the hip is dropped by ${l("drop")}, and the height above plate is only ${l("heel")}. Type a Seat of less than ${l("most")}, or a backed Hip top.`,
+    "row heel under the drop": `Heel: the hip is dropped by as much or more. Type more than ${l("least")}, or a backed Hip top.`,
     "hip too shallow for the plate": `Hip: it does not reach down to the plate. Type a hip at least ${l("least")} deep.`,
   };
   return new Refusal("#VALUE!", words[tag] ?? `roof: the block cannot be framed (${tag}).`);

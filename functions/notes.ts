@@ -1,5 +1,6 @@
 import type { Unit } from "../src/measure/unit.ts";
 import type { Note } from "../src/roof/piece.ts";
+import { limitText } from "./limitText.ts";
 import { smallLength } from "./smallLength.ts";
 
 type Words = (length: (figure: string) => string, angle: (figure: string) => string) => string;
@@ -38,7 +39,7 @@ const WORDS: Readonly<Record<string, Words>> = {
 
 /** A note in words, its lengths as read on a tape or in millimetres. */
 export function noteText({ tag, figures }: Note, unit: Unit): string {
-  const length = (name: string) => smallLength(figures[name] ?? NaN, unit);
+  const length = (name: string) => (name === "least" ? limitText(figures[name] ?? NaN, unit, name) : smallLength(figures[name] ?? NaN, unit));
   const angle = (name: string) => `${Number((figures[name] ?? NaN).toFixed(2))}°`;
   return WORDS[tag]?.(length, angle) ?? tag;
 }

@@ -83,7 +83,7 @@ export function frame(spec: RoofSpec): Frame | Reason {
   if (wrong) return wrong;
   const hip = hipMember(at, spec, mainRun);
   if (hip instanceof Reason) return hip;
-  if (heel - hip.drop <= 0) return new Reason("hip drops below plate", { drop: hip.drop, heel });
+  if (heel - hip.drop <= 0) return hipBelowPlate(spec, endPitch, heel, hip.drop);
   if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop) return new Reason("hip too shallow for the plate", { least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)) });
 
   const endOverhang = spec.endOverhang ?? (spec.overhang * spec.pitch) / endPitch;
@@ -138,14 +138,21 @@ function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): 
   return larger < most ? larger : new Reason("no seat on the flatter side", { most, heel: larger, least: (seat ?? 0) + (larger - most) / Math.max(pitch, endPitch) });
 }
 
+/** The hip's drop takes all of the height above plate: the most that the seat may be, or the heel if that was given, says what to change. */
+function hipBelowPlate({ heel: given, pitch, rafter }: RoofSpec, endPitch: number, heel: number, drop: number): Reason {
+  if (given !== null) return new Reason("row heel under the drop", { least: drop });
+  return new Reason("hip drops below plate", { drop, heel, most: Math.max(...[pitch, endPitch].map((slope) => (plumbDepthOf(slope, rafter.depth) - drop) / slope)) });
+}
+
 function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line: number; pyramid: boolean } | Reason {
   const hipEnds = ends === "hip and hip" ? 2 : 1;
   const line = length - hipEnds * endRun;
-  if (Math.abs(line) <= 1e-9 * length) return hipEnds === 2 ? { line: 0, pyramid: true } : new Reason("length too short", { least: endRun + 4 * rafter.thickness, hipEnds });
-  if (line < 0) return new Reason("length too short", { least: hipEnds * endRun, hipEnds });
+  const pyramid = hipEnds === 2 && Math.abs(line) <= 1e-9 * length;
   // Two king commons, or one and the gable's pair, must stand side by side.
-  const least = hipEnds === 2 ? 2 * rafter.thickness : 4 * rafter.thickness;
-  return line < least ? new Reason("ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + least, hipEnds }) : { line, pyramid: false };
+  const clear = hipEnds === 2 ? 2 * rafter.thickness : 4 * rafter.thickness;
+  if (pyramid) return { line: 0, pyramid };
+  if (line < 0) return new Reason("length too short", { least: hipEnds === 2 ? 2 * endRun : endRun + clear, hipEnds });
+  return line < clear ? new Reason("ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + clear, hipEnds }) : { line, pyramid };
 }
 
 function contradiction({ spacing, rafter, hipHead, ridge }: RoofSpec, mainRun: number, endRun: number, pyramid: boolean): Reason | null {

@@ -151,8 +151,8 @@ function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line:
   // Two king commons, or one and the gable's pair, must stand side by side.
   const clear = hipEnds === 2 ? 2 * rafter.thickness : 4 * rafter.thickness;
   if (pyramid) return { line: 0, pyramid };
-  if (line < 0) return new Reason("length too short", { least: hipEnds === 2 ? 2 * endRun : endRun + clear, hipEnds });
-  return line < clear ? new Reason("ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + clear, hipEnds }) : { line, pyramid };
+  if (line >= clear) return { line, pyramid };
+  return new Reason(line < 0 ? "length too short" : "ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + clear, hipEnds });
 }
 
 function contradiction({ spacing, rafter, hipHead, ridge }: RoofSpec, mainRun: number, endRun: number, pyramid: boolean): Reason | null {

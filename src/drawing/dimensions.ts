@@ -16,9 +16,12 @@ export interface Rows {
   readonly at: number;
   /** Where the extension lines begin: what is measured. */
   readonly object: number;
-  /** As far as the texts may reach along the rows. */
+  /** How far the texts may reach along the rows. */
+  readonly least: number;
   readonly most: number;
 }
+
+type Reach = Pick<Rows, "least" | "most">;
 
 const AIR = 6;
 
@@ -28,25 +31,25 @@ export function rowHeight(size: number): number {
 }
 
 /** Where a dimension's text stands along its row: in its middle, but on the sheet. */
-function middle({ from, to, text }: Dimension, size: number, most: number): number {
+function middle({ from, to, text }: Dimension, size: number, { least, most }: Reach): number {
   const half = textWidth(text, size) / 2;
-  return Math.max(half, Math.min(most - half, (from + to) / 2));
+  return Math.max(least + half, Math.min(most - half, (from + to) / 2));
 }
 
 /**
  * Puts dimensions into rows so that no two of a row touch: the shortest nearest to what they measure.
  *
  * @example
- * dimensionRows([{ from: 0, to: 90, text: "8'" }, { from: 0, to: 40, text: "4'" }, { from: 40, to: 90, text: "4'" }], 10, 100) // => [1, 0, 0]
+ * dimensionRows([{ from: 0, to: 90, text: "8'" }, { from: 0, to: 40, text: "4'" }, { from: 40, to: 90, text: "4'" }], 10, { least: 0, most: 100 }) // => [1, 0, 0]
  */
-export function dimensionRows(dimensions: readonly Dimension[], size: number, most: number): number[] {
+export function dimensionRows(dimensions: readonly Dimension[], size: number, reach: Reach): number[] {
   const rows: { from: number; to: number }[][] = [];
   const found = dimensions.map(() => 0);
   const order = dimensions.map((_, i) => i).sort((a, b) => Math.abs(dimensions[a]!.to - dimensions[a]!.from) - Math.abs(dimensions[b]!.to - dimensions[b]!.from));
   for (const i of order) {
     const one = dimensions[i]!;
     const half = textWidth(one.text, size) / 2 + 2;
-    const at = middle(one, size, most);
+    const at = middle(one, size, reach);
     const taken = { from: Math.min(one.from, one.to, at - half), to: Math.max(one.from, one.to, at + half) };
     let row = 0;
     while (rows[row]?.some(({ from, to }) => from < taken.to - 0.01 && taken.from < to - 0.01)) row++;
@@ -56,9 +59,15 @@ export function dimensionRows(dimensions: readonly Dimension[], size: number, mo
   return found;
 }
 
+/** The room that dimensions take across their rows. */
+export function dimensionDepth(dimensions: readonly Dimension[], size: number, reach: Reach): number {
+  return dimensions.length === 0 ? 0 : (Math.max(...dimensionRows(dimensions, size, reach)) + 1) * rowHeight(size);
+}
+
 /** Draws dimensions in rows, each with its extension lines and ticks. Gives where the rows end. */
-export function drawDimensions(sheet: Sheet, dimensions: readonly Dimension[], { way, at, object, most }: Rows): number {
-  const rows = dimensionRows(dimensions, sheet.size, most);
+export function drawDimensions(sheet: Sheet, dimensions: readonly Dimension[], rowsAt: Rows): number {
+  const { way, at, object } = rowsAt;
+  const rows = dimensionRows(dimensions, sheet.size, rowsAt);
   const high = rowHeight(sheet.size);
   const away = way === "down" ? 1 : -1;
   const point = (along: number, across: number) => (way === "left" ? { x: across, y: along } : { x: along, y: across });
@@ -70,10 +79,9 @@ export function drawDimensions(sheet: Sheet, dimensions: readonly Dimension[], {
       sheet.line([point(end - 2.5, line + 2.5), point(end + 2.5, line - 2.5)], "ink");
     }
     sheet.line([point(one.from, line), point(one.to, line)]);
-    sheet.text(point(middle(one, sheet.size, most), line - 3), one.text, { vertical: way === "left" });
+    sheet.text(point(middle(one, sheet.size, rowsAt), line - 3), one.text, { vertical: way === "left" });
   }
-  const count = rows.length === 0 ? 0 : Math.max(...rows) + 1;
-  return at + away * count * high;
+  return at + away * dimensionDepth(dimensions, sheet.size, rowsAt);
 }
 
 /** A mark of a tape that stays hooked: a place and what is read there. */

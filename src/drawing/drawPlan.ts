@@ -3,7 +3,7 @@ import type { Frame } from "../roof/frame.ts";
 import type { Piece } from "../roof/piece.ts";
 import { placedBoards, type PlacedBoard } from "../roof/placedBoards.ts";
 import { bays } from "./bays.ts";
-import { dimensionRows, drawDimensions, rowHeight, type Dimension } from "./dimensions.ts";
+import { dimensionDepth, drawDimensions, type Dimension } from "./dimensions.ts";
 import { boardShape, labelOf } from "./labelOf.ts";
 import { Sheet, type DrawingOptions } from "./sheet.ts";
 import { textWidth } from "./textWidth.ts";
@@ -26,11 +26,11 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   // The room that dimensions take depends on the scale, and the scale on that room: a second round settles it.
   let left = longest + 8;
   let scale = 0;
-  let chains = { main: [] as Dimension[], end: [] as Dimension[], rows: 0 };
+  let chains = { main: [] as Dimension[], end: [] as Dimension[], depth: 0 };
   for (let round = 0; round < 3; round++) {
-    left = longest + 8 + chains.rows * rowHeight(size);
+    left = longest + 8 + chains.depth;
     scale = (width - left - (east > 0 || frame.hipEnds === 2 ? longest + 8 : 8)) / across;
-    chains = chainsOf(sheet, boards, frame, scale, left);
+    chains = chainsOf(sheet, boards, frame, scale);
   }
   const bays0 = Math.min(...spacings(feet)) * scale;
   const upright = bays0 < longest + 3;
@@ -45,8 +45,8 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 
   const eaves = at(0, -frame.main.overhang).y;
   const shift = (ones: readonly Dimension[], by: number) => ones.map((one) => ({ ...one, from: one.from + by, to: one.to + by }));
-  let bottom = drawDimensions(sheet, shift(chains.main, view.x), { way: "down", at: eaves + depth, object: eaves, most: width });
-  drawDimensions(sheet, chains.end.map(({ from, to, text }) => ({ from: view.y - from, to: view.y - to, text })), { way: "left", at: left - longest - 8, object: left, most: bottom });
+  let bottom = drawDimensions(sheet, shift(chains.main, view.x), { way: "down", at: eaves + depth, object: eaves, least: 0, most: width });
+  drawDimensions(sheet, chains.end.map(({ from, to, text }) => ({ from: view.y - from, to: view.y - to, text })), { way: "left", at: left - longest - 8, object: left, least: 0, most: bottom });
   for (const line of keyLines(frame.spec.rafter.thickness * scale >= TELLS, sheet)) {
     bottom += sheet.lineHeight;
     sheet.text({ x: 0, y: bottom }, line, { anchor: "start", colour: "faint" });
@@ -55,15 +55,16 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 }
 
 /** Bays along a main and an end plate and their overall lengths, in pixels from the corner. */
-function chainsOf(sheet: Sheet, boards: readonly PlacedBoard[], { spec }: Frame, scale: number, left: number) {
+function chainsOf(sheet: Sheet, boards: readonly PlacedBoard[], { spec }: Frame, scale: number) {
   const chain = (stations: number[], whole: number) => {
-    const ones = bays([0, ...stations, whole]).map(({ from, to, count, each }): Dimension => ({ from: from * scale, to: to * scale, text: count > 1 ? `${count} ${sheet.words.each} ${sheet.length(each)}` : sheet.length(each) }));
+    // A gable's last pair stands half a board inside the plate line, which is no bay.
+    const ones = bays([0, ...stations, whole]).filter(({ each }) => each > spec.rafter.thickness).map(({ from, to, count, each }): Dimension => ({ from: from * scale, to: to * scale, text: count > 1 ? `${count} ${sheet.words.each} ${sheet.length(each)}` : sheet.length(each) }));
     return [...ones, { from: 0, to: whole * scale, text: sheet.length(whole) }];
   };
   const on = (axis: "x" | "y") => boards.filter(({ foot, piece }) => foot[axis === "x" ? "y" : "x"] === 0 && piece.member !== "hip" && piece.member !== "ridge").map(({ foot }) => foot[axis]);
   const main = chain(on("x"), spec.length);
   const end = chain(on("y"), spec.span);
-  return { main, end, rows: Math.max(...dimensionRows(end.map((one) => ({ ...one, from: one.from + left, to: one.to + left })), sheet.size, Infinity)) + 1 };
+  return { main, end, depth: dimensionDepth(end, sheet.size, { least: -Infinity, most: Infinity }) };
 }
 
 /** Distances between neighbours on one plate line. */

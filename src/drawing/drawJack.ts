@@ -1,0 +1,28 @@
+import { rafterOutline } from "../roof/outline.ts";
+import type { Hand, Piece } from "../roof/piece.ts";
+import { drawFoot } from "./drawFoot.ts";
+import { drawHead } from "./drawHead.ts";
+import { drawSide } from "./drawSide.ts";
+import { labelOf } from "./labelOf.ts";
+import { Sheet, type DrawingOptions } from "./sheet.ts";
+import type { Shown } from "./shown.ts";
+
+/** From this width on, foot and head stand side by side. */
+const WIDE = 300;
+
+/** A jack, common or king common of one hand: its long-point face, its foot on the plate, and its head from above. */
+export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): string {
+  const sheet = new Sheet(options);
+  const { width, words } = sheet;
+  const shown: Shown = { piece, hand, outline: rafterOutline(piece, hand) };
+  const below = drawSide(sheet, shown, { left: 0, right: width, top: 2 }) + 8;
+  // The head stands under the head: at the side to which it points.
+  const flip = hand === "left";
+  const half = width / 2;
+  const [head, foot] = width < WIDE ? [{ left: 0, right: width }, { left: 0, right: width }] : flip ? [{ left: 0, right: half - 6 }, { left: half + 6, right: width }] : [{ left: half + 6, right: width }, { left: 0, right: half - 6 }];
+  const footEnd = drawFoot(sheet, shown, { ...foot!, top: below });
+  const headEnd = drawHead(sheet, shown, { ...head!, top: width < WIDE ? footEnd + 6 : below });
+  const { longPoint, tape, tilts } = piece;
+  const name = labelOf(shown, words);
+  return sheet.svg(Math.max(footEnd, headEnd) + 2, `${name}: ${words[hand]}`, `${words.longPoint} ${sheet.length(longPoint)}, ${words.tape} ${sheet.length(tape ?? 0)}, ${tilts.length === 0 ? words.squareAcross : `${words.sawTilt} ${tilts[0]!.toFixed(2)}°, ${words.longPointFace[hand]}`}.`);
+}

@@ -6,7 +6,7 @@ import { Shop } from "./shop.ts";
 import { tailCheck } from "./tailCheck.ts";
 import { wrong } from "./wrong.ts";
 
-describe("commons as solids", () => {
+describe("commons as solids", { timeout: 60_000 }, () => {
   const shop = new Shop();
 
   it("agree with every function of a common rafter", async () => {

@@ -5,7 +5,7 @@ import { hipCheck } from "./hipCheck.ts";
 import { Shop } from "./shop.ts";
 import { wrong } from "./wrong.ts";
 
-describe("hips as solids", () => {
+describe("hips as solids", { timeout: 60_000 }, () => {
   const shop = new Shop();
 
   it("agree with every hip function at every corner, dropped, backed and shifted", async () => {

@@ -5,7 +5,7 @@ import { jackCheck } from "./jackCheck.ts";
 import { Shop } from "./shop.ts";
 import { wrong } from "./wrong.ts";
 
-describe("jacks as solids", () => {
+describe("jacks as solids", { timeout: 60_000 }, () => {
   const shop = new Shop();
 
   it("of the first side agree with every jack function at every corner, to a millionth of an inch", async () => {

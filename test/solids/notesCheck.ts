@@ -13,10 +13,15 @@ interface Due {
   readonly about: string;
   readonly words: RegExp;
   readonly measured: number;
+  /** What is asked for at least must not be rounded down. */
+  readonly least?: true;
 }
 
 /** Notes name a length to the sixty-fourth when it is small, to the sixteenth else: half of the sixteenth bounds both. */
 const READ = 1 / 32 + 1e-6;
+
+/** Whether the length in a note is the measured one as a tape shows it. */
+const reads = (said: number, { measured: length, least }: Due): boolean => (least ? said >= length - 1e-6 && said <= length + 1 / 16 + 1e-6 : Math.abs(said - length) <= READ);
 
 /** How a jack's head stands on its hip: its top above the hip's near arris, its toe below the hip's lower edge. */
 function onHip(shop: Shop, piece: Framed): Due[] {
@@ -46,7 +51,7 @@ function due(shop: Shop, roof: Roof, piece: Framed): Due[] {
     const toes = roof.members.filter((one) => one.kind === "jack" && one.bears!.on[0] === piece).map((jack) => onHip(shop, jack)[1]!.measured);
     // Plumb below the hip; the part of it square to the hip's slope is what its depth lacks.
     const toe = Math.max(...toes);
-    return [pastCentre(shop, piece), { about: "hip too shallow", words: /take a hip at least (.+?) deep/, measured: toe > 1e-6 ? piece.depth + toe * piece.frame.top[2] : 0 }];
+    return [pastCentre(shop, piece), { about: "hip too shallow", words: /take a hip at least (.+?) deep/, measured: toe > 1e-6 ? piece.depth + toe * piece.frame.top[2] : 0, least: true }];
   }
   if (piece.kind === "common") return [];
   return [
@@ -63,9 +68,10 @@ export async function wrongNotes(shop: Shop, roof: Roof): Promise<string[]> {
     const row = rowFor(rows, measured(shop, piece));
     if (!row) continue;
     const note = String(row["Note"]);
-    for (const { about, words, measured: length } of due(shop, roof, piece)) {
+    for (const one of due(shop, roof, piece)) {
+      const { about, words, measured: length } = one;
       const said = words.exec(note)?.[1];
-      if (said === undefined ? length > 1e-6 : !(length > 1e-6) || Math.abs((await answered("INCHES", said)) - length) > READ) found.push(`${piece.name}: ${about} measures ${length}, the note says ${said ?? "nothing"}`);
+      if (said === undefined ? length > 1e-6 : !(length > 1e-6) || !reads(await answered("INCHES", said), one)) found.push(`${piece.name}: ${about} measures ${length}, the note says ${said ?? "nothing"}`);
     }
   }
   return found;

@@ -5,6 +5,7 @@ import { seed } from "./chance.ts";
 import { rise } from "./cases.ts";
 import { detailCheck } from "./detailCheck.ts";
 import { wrongNotes } from "./notesCheck.ts";
+import { plateCheck } from "./plateCheck.ts";
 import { faults } from "./proof.ts";
 import { fuzzedRoofs, regular, roofCases } from "./roofCases.ts";
 import { blockOf } from "./roofPlan.ts";
@@ -24,14 +25,14 @@ async function against(plan: RoofPlan): Promise<string[]> {
   const cut = assemble(shop, plan, await toTheTables(plan));
   const details = await detailCheck(shop, roof);
   const found = [
-    ...faults(shop, roof), ...details.strays, ...disagreements(details.agreements), ...members.strays, ...disagreements(members.agreements), ...jacks.strays, ...disagreements(jacks.agreements), ...(await wrongNotes(shop, roof)),
+    ...faults(shop, roof), ...details.strays, ...disagreements(details.agreements), ...members.strays, ...disagreements(members.agreements), ...jacks.strays, ...disagreements(jacks.agreements), ...(await wrongNotes(shop, roof)), ...(await plateCheck(shop, roof)),
     ...faults(shop, cut).map((words) => `cut to the tables: ${words}`),
   ];
   shop.sweep();
   return found;
 }
 
-describe("a whole roof, set out by the test's own hand", () => {
+describe("a whole roof, set out by the test's own hand", { timeout: 60_000 }, () => {
   it.each(Object.entries(roofCases))("%s: fits together, and agrees with MEMBERS and JACKTABLE piece by piece", async (_, plan) => {
     expect(await against(plan)).toEqual([]);
   });
@@ -52,7 +53,7 @@ describe("a whole roof, set out by the test's own hand", () => {
     const found: string[] = [];
     for (const plan of fuzzedRoofs(shop, 8, 10)) found.push(...(await against(plan)).map((words) => `${JSON.stringify(blockOf(plan))}: ${words}`));
     expect(found).toEqual([]);
-  }, 60_000);
+  });
 
   it("is counted by hand: 24 by 36 feet at 24 inches", async () => {
     const { members } = assemble(shop, regular);
@@ -64,10 +65,12 @@ describe("a whole roof, set out by the test's own hand", () => {
   it("of more than 100 members is cut to its tables and proved in under 2 seconds", async () => {
     const plan: RoofPlan = { ...regular, length: 720, spacing: 16 };
     const cutter = await toTheTables(plan);
-    const start = performance.now();
+    // Time on the processor: what else the machine does is no matter.
+    const start = process.cpuUsage();
     const roof = assemble(shop, plan, cutter);
     expect(faults(shop, roof)).toEqual([]);
-    expect(performance.now() - start).toBeLessThan(2000);
+    const { user, system } = process.cpuUsage(start);
+    expect((user + system) / 1e6).toBeLessThan(2);
     expect(roof.members.length).toBeGreaterThan(100);
   });
 });

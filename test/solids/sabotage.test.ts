@@ -4,6 +4,7 @@ import { answered } from "./answers.ts";
 import { assemble } from "./assemble.ts";
 import type { Cutter } from "./assemble.ts";
 import { detailCheck } from "./detailCheck.ts";
+import { plateCheck } from "./plateCheck.ts";
 import { faults } from "./proof.ts";
 import { regular, roofCases } from "./roofCases.ts";
 import { membersCheck, toTheTables } from "./schedule.ts";
@@ -30,7 +31,7 @@ async function foundWith(plan: RoofPlan, spoil: (cut: NonNullable<ReturnType<Cut
   return faults(shop, roof);
 }
 
-describe("the proof finds what it is there to find", () => {
+describe("the proof finds what it is there to find", { timeout: 60_000 }, () => {
   it("nothing, in a roof cut to its tables", async () => {
     expect(await foundWith(regular, (cut) => cut)).toEqual([]);
   });
@@ -91,7 +92,7 @@ describe("the proof finds what it is there to find", () => {
   });
 });
 
-describe("the comparison with the tables finds what it is there to find", () => {
+describe("the comparison with the tables finds what it is there to find", { timeout: 60_000 }, () => {
   it("a roof framed with other wood, at another spacing, or from another end than its block says", async () => {
     for (const other of [{ hip: { thickness: 3, depth: 7.25 } }, { rafter: { thickness: 2, depth: 5.5 } }, { ridge: { thickness: 2, depth: 7.25 } }, { spacing: 20 }, { pitch: { cell: 6.01, slope: 6.01 / 12 } }] as const) {
       const { strays } = await membersCheck(shop, { ...assemble(shop, regular), plan: { ...regular, ...other } });
@@ -103,6 +104,14 @@ describe("the comparison with the tables finds what it is there to find", () => 
     const { agreements } = await detailCheck(shop, { ...assemble(shop, regular), plan: { ...regular, heel: 4.41 } });
     const off = disagreements(agreements).join("\n");
     for (const heading of ["Heel", "Seat", "Notch", "Tape"]) expect(off).toContain(heading);
+  });
+
+  it("plates that are a sixteenth longer than the roof on them, and a plate without one of its commons", async () => {
+    const roof = assemble(shop, { ...regular, length: 440 });
+    expect(await plateCheck(shop, roof)).toEqual([]);
+    expect(await plateCheck(shop, { ...roof, plan: { ...roof.plan, length: 440 + SIXTEENTH } })).not.toEqual([]);
+    const [missing] = roof.members.filter(({ kind }) => kind === "common");
+    expect(await plateCheck(shop, { ...roof, members: roof.members.filter((piece) => piece !== missing) })).not.toEqual([]);
   });
 
   it("a row with a piece too many or too few", async () => {

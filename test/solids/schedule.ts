@@ -15,7 +15,7 @@ import type { Shop } from "./shop.ts";
 export type Row = Readonly<Record<string, string | number | boolean>>;
 
 /** The rows of a table of the roof, by heading. */
-export async function rowsOf(table: "MEMBERS" | "JACKTABLE" | "TAKEOFF", plan: RoofPlan): Promise<Row[]> {
+export async function rowsOf(table: "MEMBERS" | "JACKTABLE" | "PLATEMARKS" | "TAKEOFF", plan: RoofPlan): Promise<Row[]> {
   const [headings, ...rows] = await spilled(table, blockOf(plan));
   return rows.map((row) => Object.fromEntries(row.map((cell, i) => [String(headings![i]), cell])));
 }
@@ -32,8 +32,18 @@ export interface Measured {
 
 const on = (row: Row, heading: string): number => Number(row[heading]);
 
-/** What a piece measures, whatever it is. A hip is measured on its top's centre line from the corner's plumb line. */
+const known = new WeakMap<Framed, Measured>();
+
+/** What a piece measures, whatever it is; measured once. A hip is measured on its top's centre line from the corner's plumb line. */
 export function measured(shop: Shop, piece: Framed): Measured {
+  const before = known.get(piece);
+  if (before) return before;
+  const found = measure(shop, piece);
+  known.set(piece, found);
+  return found;
+}
+
+function measure(shop: Shop, piece: Framed): Measured {
   const corners = shop.corners(piece.solid);
   const board = extent(piece, corners);
   if (piece.kind === "ridge") return { piece, longPoint: board, shortPoint: board, board, tape: 0, tilt: 0 };

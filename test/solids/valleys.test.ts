@@ -5,7 +5,7 @@ import { Shop } from "./shop.ts";
 import { crippleCheck, valleyJackCheck } from "./valleyCheck.ts";
 import { wrong } from "./wrong.ts";
 
-describe("valley jacks and cripples as solids", () => {
+describe("valley jacks and cripples as solids", { timeout: 60_000 }, () => {
   const shop = new Shop();
 
   it("valley jacks agree with VALLEYJACK", async () => {

@@ -24,10 +24,10 @@ export function FieldView({ state, field }: { state: PaneState; field: Field }) 
   return (
     <div class="lp-field" data-row={row}>
       <label for={id}>{row}</label>
+      <Entry state={state} field={field} id={id} wrong={message !== undefined} />
       <button type="button" class="lp-what" aria-label={texts.helpFor(row)} aria-expanded={open.value} aria-controls={`${id}-help`} onClick={() => (open.value = !open.value)}>
         ?
       </button>
-      <Entry state={state} field={field} id={id} wrong={message !== undefined} />
       <span class="lp-understood" id={`${id}-read`}>
         {message === undefined && words ? (value.trim() === "" ? texts.empty(words) : words) : ""}
       </span>

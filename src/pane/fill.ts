@@ -1,21 +1,35 @@
 import { Refusal } from "../registry/refusal.ts";
 import type { Area } from "../hosts/host.ts";
+import type { Unit } from "../measure/unit.ts";
 import { blockRows } from "./blockCells.ts";
 import { ask, type PaneState } from "./paneState.ts";
 import { updateBlock, useBlock } from "./follow.ts";
-import { planFill, type ChosenTable, type FillPlan, type FillRequest } from "./planFill.ts";
+import { planFill, spillingTable, type FillPlan, type FillRequest, type PlannedTable } from "./planFill.ts";
+import { report } from "./report.ts";
 import { differing, labels, readAgain } from "./sheetBlock.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
 import { tableNow } from "./tableNow.ts";
 import { texts } from "./texts.ts";
 import { whyOf, writeStep } from "./sheetWork.ts";
 
-/** What the user chose to write. */
+/** What the user chose to write, and where. */
 export interface Choice {
   /** The block itself; without it the tables hang on the block that the fields follow. */
   readonly block: boolean;
-  readonly tables: ReadonlySet<SheetTable["id"]>;
+  /** The tables for the rows of a block, or why one cannot be made. */
+  tables(rows: readonly (readonly string[])[], unit: Unit): Promise<readonly PlannedTable[] | Refusal> | readonly PlannedTable[] | Refusal;
   readonly newSheets: boolean;
+}
+
+/** The tables of the roof that are one call on its block. */
+export async function roofTables(ids: ReadonlySet<SheetTable["id"]>, rows: readonly (readonly string[])[], unit: Unit): Promise<readonly PlannedTable[] | Refusal> {
+  const planned: PlannedTable[] = [];
+  for (const { id, functionName, sheet, onTape } of TABLES.filter((table) => ids.has(table.id))) {
+    const now = await tableNow(functionName, [rows]);
+    if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
+    planned.push(spillingTable({ title: texts.tables[id], sheet }, (block) => `=RAFTER.${functionName}(${block})`, now, unit === "in" ? onTape : []));
+  }
+  return planned;
 }
 
 /** How far to the right a free place is looked for before giving up. */
@@ -76,23 +90,20 @@ async function blockAgrees(state: PaneState): Promise<boolean> {
 
 /** Everything a plan is made from, or why there is none. */
 async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest | string> {
+  const { host } = state;
   const link = state.link.value;
   const ownBlock = choice.block || !link;
   const inputs = ownBlock ? state.inputs.value : link.inputs;
-  if (!choice.block && choice.tables.size === 0) return texts.nothingChosen;
-  const tables: ChosenTable[] = [];
-  for (const table of TABLES.filter(({ id }) => choice.tables.has(id))) {
-    const now = await tableNow(table.functionName, [blockRows(inputs)]);
-    if (now instanceof Refusal) return texts.fixGeneral(texts.notNow(texts.tables[table.id], now.message));
-    tables.push({ table, now });
-  }
-  const { host } = state;
-  const unitLine = link && labels(await host.read(link.area)).get("Unit");
+  // What hangs on the sheet's block is in the unit of that one.
+  const { unit } = report(inputs);
+  const tables = await choice.tables(blockRows(inputs), unit);
+  if (tables instanceof Refusal) return texts.fixGeneral(tables.message);
+  if (!choice.block && tables.length === 0) return texts.nothingChosen;
+  const unitLine = link ? labels(await host.read(link.area)).get("Unit") : undefined;
   return {
     inputs: ownBlock ? inputs : null,
-    block: link && { area: link.area, unitRow: unitLine === undefined || unitLine === null ? null : link.area.row + unitLine },
-    unit: state.report.value.unit,
-    tables,
+    block: link && { area: link.area, unitRow: unitLine === undefined ? null : link.area.row + unitLine },
+    unit, tables,
     at: choice.newSheets ? null : await host.selection(),
     sheets: await host.sheets(),
   };

@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { functions } from "../../functions/index.ts";
 import { address } from "../hosts/address.ts";
-import { fill } from "./fill.ts";
+import { fill, roofTables } from "./fill.ts";
 import { fieldId } from "./fieldView.tsx";
 import type { Row } from "../../functions/roofBlock.ts";
 import type { PaneState } from "./paneState.ts";
@@ -25,7 +25,7 @@ export function FillSection({ state }: { state: PaneState }) {
   };
   const selection = state.selection.value;
   const press = async () => {
-    const wrong = await fill(state, { block: withBlock, tables: tables.value, newSheets: newSheets.value });
+    const wrong = await fill(state, { block: withBlock, tables: (rows, unit) => roofTables(tables.value, rows, unit), newSheets: newSheets.value });
     if (wrong) document.getElementById(fieldId({ row: wrong as Row }))?.focus();
   };
   return (

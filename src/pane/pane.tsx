@@ -1,9 +1,16 @@
 import { render } from "preact";
 import type { Host } from "../hosts/host.ts";
 import { AskDialog } from "./askDialog.tsx";
+import { CautionList, CautionTable } from "./cautionSection.tsx";
+import { CheckSection } from "./checkSection.tsx";
+import { CompareSection } from "./compareSection.tsx";
+import { DrawingSection } from "./drawingSection.tsx";
 import { FillSection } from "./fillSection.tsx";
+import { Fold } from "./fold.tsx";
 import { follow } from "./follow.ts";
 import "./pane.css";
+import "./fields.css";
+import "./tables.css";
 import { paneState, type PaneState } from "./paneState.ts";
 import { RoofSection } from "./roofSection.tsx";
 import { ScheduleSection } from "./scheduleSection.tsx";
@@ -29,16 +36,19 @@ function Pane({ state }: { state: PaneState }) {
       </header>
       <CellMessage state={state} />
       <RoofSection state={state} />
+      <section aria-labelledby="lp-drawing">
+        <h2 id="lp-drawing">{texts.sections.drawing}</h2>
+        <DrawingSection state={state} />
+      </section>
       <ScheduleSection state={state} />
       <FillSection state={state} />
+      <Fold title={texts.sections.check}>{() => <CheckSection state={state} />}</Fold>
+      <Fold title={texts.sections.compare}>{() => <CompareSection state={state} />}</Fold>
       <section aria-labelledby="lp-cautions">
         <h2 id="lp-cautions">{texts.sections.cautions}</h2>
-        <ul>
-          {texts.cautions.map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
+        <CautionList />
       </section>
+      <Fold title={texts.figures}>{() => <CautionTable state={state} />}</Fold>
       <Says state={state} />
       <AskDialog state={state} />
     </div>

@@ -1,19 +1,25 @@
-import type { Row } from "../../functions/roofBlock.ts";
 import type { Unit } from "../measure/unit.ts";
 import type { Area, BlockPlan, CellPlan, WriteStep } from "../hosts/host.ts";
 import type { Cell } from "../registry/worksheetFunction.ts";
 import { blockPlan, blockRows } from "./blockCells.ts";
 import type { Inputs } from "./fields.ts";
 import { freeSheetName } from "./freeSheetName.ts";
-import { planTable, tableWidth } from "./planTable.ts";
+import { planTable, type TablePlace } from "./planTable.ts";
 import { areaReference, reference } from "./reference.ts";
-import type { SheetTable } from "./tables.ts";
 import { texts } from "./texts.ts";
 
-/** A table to write, with what its function gives now. */
-export interface ChosenTable {
-  readonly table: SheetTable;
-  readonly now: readonly (readonly Cell[])[];
+/** What a table hangs on, as a formula on its sheet names it. */
+export interface HangsOn {
+  readonly block: string;
+  /** The cell that says the unit; null where none does. */
+  readonly unitCell: string | null;
+}
+
+/** A table to write: its name, the sheet it gets where it stands alone, and its cells for a place. */
+export interface PlannedTable {
+  readonly title: string;
+  readonly sheet: string;
+  plan(place: TablePlace, on: HangsOn): BlockPlan;
 }
 
 /** What is to be written, and where. */
@@ -23,7 +29,7 @@ export interface FillRequest {
   /** The block in the sheet, with the row that says its unit, where `inputs` is null. */
   readonly block: { readonly area: Area; readonly unitRow: number | null } | null;
   readonly unit: Unit;
-  readonly tables: readonly ChosenTable[];
+  readonly tables: readonly PlannedTable[];
   /** A cell to start from, or null for new sheets. */
   readonly at: Pick<Area, "sheet" | "row" | "column"> | null;
   /** Names of the sheets that are there. */
@@ -36,14 +42,18 @@ export interface FillPlan {
   readonly block: Area;
 }
 
+/** A table that is one call on the block, as it spills now. */
+export function spillingTable(name: { title: string; sheet: string }, formula: (block: string) => string, now: readonly (readonly Cell[])[], onTape: readonly string[]): PlannedTable {
+  return { ...name, plan: (place, { block, unitCell }) => planTable(place, { formula: formula(block), now, onTape, unitCell }) };
+}
+
 /**
  * Lays the chosen tables out: side by side from a cell, because every one of them may grow downwards, or each on a sheet of its own.
  *
  * Everything but the block is a live formula on the block.
  */
-export function planFill(request: FillRequest): FillPlan {
-  const { inputs, unit, tables, at } = request;
-  const names = [...request.sheets];
+export function planFill({ inputs, block, unit, tables, at, sheets }: FillRequest): FillPlan {
+  const names = [...sheets];
   const nameFor = (wish: string) => {
     const name = freeSheetName(wish, names);
     names.push(name);
@@ -51,30 +61,26 @@ export function planFill(request: FillRequest): FillPlan {
   };
   const blocks: BlockPlan[] = [];
   let column = at?.column ?? 0;
-  let area = request.block?.area ?? null;
-  let unitRow = request.block?.unitRow ?? null;
+  let area = block?.area ?? null;
+  let unitRow = block?.unitRow ?? null;
   if (inputs) {
-    const sheet = at?.sheet ?? nameFor(texts.roofSheet);
-    const plan = planBlock(inputs, unit, { sheet, newSheet: !at, row: at?.row ?? 0, column });
-    blocks.push(plan.plan);
-    area = plan.area;
-    unitRow = area.row + rowsOf(inputs, unit).indexOf("Unit");
+    const written = planBlock(inputs, unit, { sheet: at?.sheet ?? nameFor(texts.roofSheet), newSheet: !at, row: at?.row ?? 0, column });
+    blocks.push(written.plan);
+    area = written.area;
+    unitRow = area.row + blockRows({ ...inputs, Unit: unit }).findIndex(([row]) => row === "Unit");
     column += 3;
   }
   if (!area) throw new Error("A table needs a block.");
-  for (const { table, now } of tables) {
+  for (const table of tables) {
     const sheet = at?.sheet ?? nameFor(table.sheet);
-    const formula = `=RAFTER.${table.functionName}(${areaReference(area, sheet)})`;
-    const unitCell = unitRow === null ? null : reference(area.sheet, unitRow, area.column + 1, sheet);
-    const source = { formula, now, onTape: unit === "in" ? table.onTape : [], unitCell };
-    blocks.push(planTable(at ? { sheet, newSheet: false, row: at.row, column, title: texts.tables[table.id] } : { sheet, newSheet: true, row: 0, column: 0, title: null }, source));
-    column += tableWidth(source) + 1;
+    const on = { block: areaReference(area, sheet), unitCell: unitRow === null ? null : reference(area.sheet, unitRow, area.column + 1, sheet) };
+    const plan = table.plan(at ? { sheet, newSheet: false, row: at.row, column, title: table.title } : { sheet, newSheet: true, row: 0, column: 0, title: null }, on);
+    blocks.push(plan);
+    column += plan.cells[0]!.length + 1;
   }
-  const titles = [...(inputs ? [texts.roofBlock] : []), ...tables.map(({ table }) => texts.tables[table.id])];
+  const titles = [...(inputs ? [texts.roofBlock] : []), ...tables.map(({ title }) => title)];
   return { step: { title: titles.join(", "), blocks }, block: area };
 }
-
-const rowsOf = (inputs: Inputs, unit: Unit): Row[] => blockRows({ ...inputs, Unit: unit }).map(([row]) => row);
 
 /** The roof block under a title, with the caution that goes wherever the numbers go. */
 function planBlock(inputs: Inputs, unit: Unit, place: Pick<BlockPlan, "sheet" | "newSheet" | "row" | "column">): { plan: BlockPlan; area: Area } {

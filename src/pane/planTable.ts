@@ -65,8 +65,3 @@ export function tapeFormula(cell: string, unitCell: string | null): string {
   const text = unitCell === null ? tape : `IF(${unitCell}="mm",ROUND(${cell},0)&" mm",${tape})`;
   return `=IF(${cell}="","",${text})`;
 }
-
-/** Columns that a table takes, its tape columns included. */
-export function tableWidth({ now, onTape }: Pick<TableFormula, "now" | "onTape">): number {
-  return now[0]!.length + onTape.filter((name) => now[0]!.includes(name)).length;
-}

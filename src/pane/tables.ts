@@ -2,9 +2,9 @@
 export type ColumnKind = "length" | "angle" | "count" | "amount" | "text";
 
 const KINDS: Readonly<Record<string, ColumnKind>> = {
-  ...Object.fromEntries(["Offset", "Plate mark", "Hip mark", "From hip head", "Long point", "Short point", "Tape", "Shortest board", "Line length", "Tail", "Heel", "Seat", "Notch", "Mark", "Board", "Left over", "Lost"].map((name) => [name, "length"])),
+  ...Object.fromEntries(["Offset", "Plate mark", "Hip mark", "From hip head", "Long point", "Short point", "Tape", "Shortest board", "Line length", "Tail", "Heel", "Seat", "Notch", "Mark", "Board", "Left over", "Bay", "Cut off"].map((name) => [name, "length"])),
   ...Object.fromEntries(["Saw tilt", "Plumb cut", "Edge angle", "Head cut"].map((name) => [name, "angle"])),
-  ...Object.fromEntries(["Left", "Right", "Plain", "Count", "Board number"].map((name) => [name, "count"])),
+  ...Object.fromEntries(["Left", "Right", "Plain", "Count", "Board number", "Plates", "Needed"].map((name) => [name, "count"])),
   ...Object.fromEntries(["Board feet", "Amount", "Cost", "Used"].map((name) => [name, "amount"])),
 };
 
@@ -38,7 +38,7 @@ export const TABLES: readonly SheetTable[] = [
   { id: "order", functionName: "LUMBERORDER", sheet: "Lumber order", onTape: [], usual: false },
 ];
 
-const WIDE: Readonly<Record<string, number>> = { Note: 320, How: 360, Remark: 360, Source: 260, Check: 200, Item: 190, Published: 150, Here: 150, Pieces: 260, Member: 110, "Saw tilt": 110, "Shortest board": 112, "Board number": 104 };
+const WIDE: Readonly<Record<string, number>> = { Note: 320, How: 360, Remark: 360, Source: 260, Check: 200, Item: 190, Published: 150, Here: 150, Pieces: 260, Member: 110, "Saw tilt": 110, "Shortest board": 112, "Board number": 104, Edge: 190, "Cut off": 92 };
 const USUAL = { length: 92, angle: 84, count: 56, amount: 92, text: 84 } as const;
 
 /** A column's width in pixels, by its heading. */

@@ -8,7 +8,7 @@ const listed = (items: readonly string[], most = 8) => items.slice(0, most).join
 export const texts = {
   title: "Longpoint",
   lead: "Hip roof, every jack to its long point.",
-  sections: { roof: "Roof", schedule: "Jacks", fill: "Fill the sheet", check: "Check a cut", compare: "Compare", cards: "Cut cards", cautions: "Cautions" },
+  sections: { roof: "Roof", drawing: "Drawing", schedule: "Jacks", fill: "Fill the sheet", check: "Check a cut", compare: "Compare", cards: "Cut cards", cautions: "Cautions" },
 
   more: "More",
   helpFor: (label: string) => `Where ${label} is measured`,
@@ -87,6 +87,43 @@ export const texts = {
   updated: "Block",
   reread: "Back to the sheet's values",
   lacking: (rows: readonly string[]) => `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or fill the sheet with a new block.`,
+
+  drawingOf: "Shown",
+  views: { plan: "the whole plan", corner: "one corner", jack: "one jack" },
+  piece: "Piece",
+  side: "Side",
+  hand: "Hand",
+
+  checkLead: "Measure with the tape from the plate's outer top edge, at the seat, straight to where the long point will be. Type what it reads.",
+  checkColumns: ["Piece", "Tape computed", "Tape measured", "Means long point", "Off by"],
+  tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
+  offBy: (length: string) => (/^-?0/.test(length) ? "agrees" : `${length}, ${length.startsWith("-") ? "shorter" : "longer"}`),
+  differ: ({ side, count, median, mean, least, most }: { side: string; count: number; median: string; mean: string; least: string; most: string }) => {
+    const where = side === "Both" ? "" : `${side} jacks: `;
+    return count === 1 ? `${where}one measured, off by ${median}.` : `${where}${count} measured, off by ${least} to ${most}; the middle one (median) is ${median}, their mean ${mean}.`;
+  },
+  grows: (by: string, over: string) => `The differences change by ${by} from the jack nearest the corner to the farthest measured, ${over} along the plate: one correction does not fit all.`,
+  standsOut: (mark: string, by: string, others: string) => `${mark} is ${by} from the median of the others, which lie within ${others} of each other: measure it once more.`,
+  useCorrection: (rows: readonly string[], length: string) => `Set ${rows.join(" and ")} to ${length} (what it was plus the median)`,
+  clearMeasured: "Clear the tapes",
+  writeCheck: "Write the check into the sheet",
+  checkSheet: "Check",
+  checkHeadings: ["Piece", "Tape measured", "Computed", "Means long point", "Off by"],
+  medianInSheet: "Median",
+
+  salvage: "A jack that was cut wrong",
+  salvageLead: "What it can still become, least lost first. The side it was cut for, the hand it was cut to, its length to the long point along the top edge.",
+  cutAt: "Long point as cut",
+  salvageSheet: "Salvage",
+  writeSalvage: "Write this into the sheet",
+
+  pitches: "Pitches",
+  spacings: "Spacings",
+  compared: "What",
+  chartOf: (what: string) => `Bars: ${what}, by pitch and spacing`,
+  writeCompare: "Write the comparison into the sheet",
+
+  figures: "This roof's figures beside the published ones",
 
   ask: {
     occupiedTitle: "There is something there already",

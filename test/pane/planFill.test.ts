@@ -4,13 +4,15 @@ import { Refusal } from "../../src/registry/refusal.ts";
 import { checkStep } from "../../src/hosts/checkStep.ts";
 import { blockRows } from "../../src/pane/blockCells.ts";
 import { START_INPUTS } from "../../src/pane/fields.ts";
-import { planFill, type FillRequest } from "../../src/pane/planFill.ts";
+import { roofTables } from "../../src/pane/fill.ts";
+import { planFill, type FillRequest, type PlannedTable } from "../../src/pane/planFill.ts";
 import { roomToGrow, tapeFormula } from "../../src/pane/planTable.ts";
 import { TABLES } from "../../src/pane/tables.ts";
 import { tableNow, type Table } from "../../src/pane/tableNow.ts";
 
 const rows = blockRows(START_INPUTS);
-const chosen = TABLES.slice(0, 2).map((table) => ({ table, now: tableNow(table.functionName, [rows]) as Table }));
+const now = TABLES.slice(0, 2).map(({ functionName }) => tableNow(functionName, [rows]) as Table);
+const chosen = await roofTables(new Set(["schedule", "members"]), rows, "in") as PlannedTable[];
 const request: FillRequest = { inputs: START_INPUTS, block: null, unit: "in", tables: chosen, at: null, sheets: ["Bid", "Jacks"] };
 
 describe("planFill", () => {
@@ -41,8 +43,8 @@ describe("planFill", () => {
 
   it("shows lengths on the tape in every row that the table may grow into, and nothing where it has no row", () => {
     const schedule = planFill({ ...request, tables: chosen.slice(0, 1) }).step.blocks[1]!;
-    const jacks = chosen[0]!.now.length - 1;
-    const width = chosen[0]!.now[0]!.length;
+    const jacks = now[0]!.length - 1;
+    const width = now[0]![0]!.length;
     expect(schedule.cells.length).toBe(1 + jacks + roomToGrow(jacks));
     expect(schedule.spill).toMatchObject({ row: 0, column: 0, rows: schedule.cells.length, columns: width });
     const unitCell = `Roof!$B$${1 + rows.length}`;

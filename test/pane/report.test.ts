@@ -25,7 +25,7 @@ describe("report", () => {
     ["nothing where something is needed", { Span: " " }, ["Span"], /Type the width of the building/],
     ["bare feet", { Span: "24" }, ["Span"], /Type 24' for feet/],
     ["a date", { Pitch: "45000" }, ["Pitch"], /Type 6, "6\/12"/],
-    ["a length too short for the hips, found when framed", { Length: "20'" }, ["Length"], /24' 0" or more/],
+    ["a length too short for the hips, found when framed", { Length: "20'" }, ["Length"], /24' 0" for a pyramid/],
     ["two fields at once", { Span: "🪚", Rafter: "2x7" }, ["Span", "Rafter"], /no length/],
     ["a word for a number", { Waste: "lots" }, ["Waste"], /from 0 to 100/],
     ["Heel and Seat", { Heel: "6" }, ["Heel"], /both Heel and Seat/],

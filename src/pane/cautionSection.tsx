@@ -1,0 +1,25 @@
+import { Refusal } from "../registry/refusal.ts";
+import { blockRows } from "./blockCells.ts";
+import type { PaneState } from "./paneState.ts";
+import { tableNow, type Table } from "./tableNow.ts";
+import { TableView } from "./tableView.tsx";
+import { texts } from "./texts.ts";
+
+/** What nobody may overlook, and on request every figure of this roof beside the published one. */
+export function CautionList() {
+  return (
+    <ul>
+      {texts.cautions.map((words) => (
+        <li key={words}>{words}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** The roof's figures beside the published ones. */
+export function CautionTable({ state }: { state: PaneState }) {
+  const table = tableNow("CAUTIONS", [blockRows(state.inputs.value)]) as Table | Refusal;
+  if (table instanceof Refusal) return <p class="lp-wrong">{table.message}</p>;
+  const [headings, ...rows] = table;
+  return <TableView name={texts.figures} headings={headings!.map(String)} rows={rows.map((row) => row.map(String))} />;
+}

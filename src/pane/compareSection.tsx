@@ -1,0 +1,56 @@
+import { useSignal } from "@preact/signals";
+import { drawComparison } from "../drawing/drawComparison.ts";
+import { Refusal } from "../registry/refusal.ts";
+import { blockRows } from "./blockCells.ts";
+import { Drawing } from "./drawing.tsx";
+import { insert } from "./insert.ts";
+import type { PaneState } from "./paneState.ts";
+import { listed, planCompare } from "./planCompare.ts";
+import { Choice } from "./salvageForm.tsx";
+import { tableNow, type Table } from "./tableNow.ts";
+import { TableView } from "./tableView.tsx";
+import { texts } from "./texts.ts";
+
+const WHAT = ["longest jack", "step", "jacks", "hip length", "board feet", "roof area", "squares"];
+
+/** One figure over several pitches and spacings, as a grid and as bars. */
+export function CompareSection({ state }: { state: PaneState }) {
+  const pitches = useSignal("4, 6, 8, 10");
+  const spacings = useSignal<string | null>(null);
+  const what = useSignal(WHAT[0]!);
+  const { unit } = state.report.value;
+  const across = spacings.value ?? (unit === "mm" ? "400, 600" : "16, 24");
+  const asked = { pitches: listed(pitches.value), spacings: listed(across), what: what.value };
+  const grid = tableNow("COMPARE", [blockRows(state.inputs.value), asked.pitches.map((one) => [one]), [asked.spacings], asked.what]) as Table | Refusal;
+  return (
+    <>
+      <div class="lp-three">
+        <label>
+          {texts.pitches}
+          <input type="text" autocomplete="off" maxLength={200} value={pitches.value} aria-describedby="lp-compare-wrong" onInput={(event) => (pitches.value = event.currentTarget.value)} />
+        </label>
+        <label>
+          {texts.spacings}
+          <input type="text" autocomplete="off" maxLength={200} value={across} aria-describedby="lp-compare-wrong" onInput={(event) => (spacings.value = event.currentTarget.value)} />
+        </label>
+        <Choice label={texts.compared} value={what.value} of={WHAT} change={(value) => (what.value = value)} />
+      </div>
+      <p id="lp-compare-wrong" class="lp-wrong" hidden={!(grid instanceof Refusal)}>
+        {grid instanceof Refusal ? grid.message : ""}
+      </p>
+      {!(grid instanceof Refusal) && (
+        <>
+          <TableView name={texts.sections.compare} headings={grid[0]!.map(String)} rows={grid.slice(1).map((row) => row.map((cell) => figure(cell)))} numbers={grid[0]!.map((_, j) => j > 0)} />
+          <Drawing draw={(width) => drawComparison(grid, { width, figure, title: texts.chartOf(String(grid[0]![0])) })} />
+          <div class="lp-buttons">
+            <button type="button" onClick={() => void insert(state, { title: texts.sections.compare, sheet: texts.sections.compare, plan: (place, on) => planCompare(place, on, asked, grid) })}>
+              {texts.writeCompare}
+            </button>
+          </div>
+        </>
+      )}
+    </>
+  );
+}
+
+const figure = (cell: string | number | boolean) => (typeof cell === "number" ? String(Number(cell.toFixed(2))) : String(cell));

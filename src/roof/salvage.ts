@@ -26,7 +26,7 @@ export interface Rescue {
 const USABLE = { in: 0.25, mm: 6 } as const;
 
 /**
- * The jacks that a wrongly cut one can still become, least lost first.
+ * The jacks that a wrongly cut one can still become, least lost first, and of those the ones that keep its hand.
  *
  * A jack keeps its plumb cuts and tail, so only jacks of the same pitch and overhang come up. Cut shorter along its head it
  * keeps its hand; to turn the head, the long point moves to the other face, where the wood ends t tan f / cos A sooner.
@@ -44,5 +44,5 @@ export function salvage(frame: Frame, pieces: readonly Piece[], { side, hand, lo
     const short = Math.max(0, piece.longPoint + turn - longPoint);
     return short > USABLE[spec.unit] * (1 + 1e-9) ? [] : [{ piece, hand: other, turn, short, lost: Math.max(0, longPoint - piece.longPoint) }];
   }));
-  return rescues.sort((a, b) => a.lost - b.lost || a.short - b.short);
+  return rescues.sort((a, b) => a.lost - b.lost || a.short - b.short || a.turn - b.turn);
 }

@@ -10,7 +10,7 @@ const ROOT = join(dirname(fileURLToPath(import.meta.url)), "../..");
 export const BENCH = join(ROOT, "dist/bench");
 
 // What the page is made of: changed since the last build, it is built again.
-const SOURCES = ["src", "functions", "package-lock.json"];
+const SOURCES = ["src", "functions", "samples", "package-lock.json"];
 
 /** Builds the bench page into dist/bench. */
 export async function buildBench(): Promise<void> {

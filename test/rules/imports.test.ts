@@ -14,22 +14,26 @@ const mayImport: Record<string, readonly string[]> = {
   "src/drawing": ["src/measure", "src/geometry", "src/roof"],
   "src/cutting": ["src/measure"],
   "src/registry": ["src/measure"],
+  // Workbooks in a file: of the core it knows the namespace only.
+  "src/xlsx": ["src/measure", "src/registry"],
   functions: ["src/measure", "src/geometry", "src/roof", "src/drawing", "src/cutting", "src/registry"],
   // The port itself and what both adapters share.
   "src/hosts": core,
   // An adapter's entry puts the pane on its page; the pane knows the port only.
-  "src/hosts/embedded": [...core, "src/hosts", "src/pane"],
+  "src/hosts/embedded": [...core, "src/hosts", "src/pane", "src/xlsx"],
   "src/hosts/excel": [...core, "src/hosts", "src/pane"],
   "src/hosts/terminal": [...core, "src/hosts"],
   "src/pane": [...core, "src/hosts"],
-  "src/build": [...core, "src/hosts", "src/hosts/embedded", "src/hosts/excel", "src/pane", "samples"],
-  samples: core,
+  "src/build": [...core, "src/hosts", "src/hosts/embedded", "src/hosts/excel", "src/pane", "src/xlsx", "samples"],
+  // The pane knows how a table's columns look.
+  samples: [...core, "src/xlsx", "src/pane"],
 };
 
 /** Packages that are named in one place only, so that they can be replaced there. */
 const vendors: readonly (readonly [RegExp, string])[] = [
   [/^fraction\.js/, "src/measure"],
   [/^(@univerjs|react|react-dom|rxjs)(\/|$)/, "src/hosts/embedded"],
+  [/^hucre(\/|$)/, "src/xlsx"],
   [/^@borgar\/fx/, "src/hosts/terminal"],
   [/^(webpack|esbuild|terser|html-webpack|copy-webpack|mini-css|office-addin)/, "src/build"],
 ];

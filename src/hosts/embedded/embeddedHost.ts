@@ -1,7 +1,8 @@
 import { ICommandService } from "@univerjs/core";
 import type { IRange, Worksheet } from "@univerjs/core";
-import { ERROR_TYPE_SET, SetFormulaCalculationResultMutation } from "@univerjs/engine-formula";
-import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
+import { ERROR_TYPE_SET, IActiveDirtyManagerService, SetFormulaCalculationResultMutation } from "@univerjs/engine-formula";
+import { InsertSheetMutation, RemoveSheetMutation, SetWorksheetNameMutation, SheetsSelectionsService } from "@univerjs/sheets";
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import { address } from "../address.ts";
 import { checkStep } from "../checkStep.ts";
 import type { Area, Host, HostCell, WriteStep, Written } from "../host.ts";
@@ -38,8 +39,10 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
       return () => subscription.unsubscribe();
     },
     onChange(listener) {
-      const changes = new Set<string>([SetRangeValuesMutation.id, SetFormulaCalculationResultMutation.id]);
-      const listening = injector.get(ICommandService).onCommandExecuted((command) => void (changes.has(command.id) && listener()));
+      // All that a formula may hang on (cells, rows, columns and sheets that come, go or move), new results, and the names of the sheets.
+      const dirty = injector.get(IActiveDirtyManagerService);
+      const others = new Set<string>([SetFormulaCalculationResultMutation.id, InsertSheetMutation.id, RemoveSheetMutation.id, SetWorksheetNameMutation.id]);
+      const listening = injector.get(ICommandService).onCommandExecuted((command) => void ((dirty.get(command.id) || others.has(command.id)) && listener()));
       return () => listening.dispose();
     },
     sheets: async () => names(),
@@ -81,10 +84,13 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
       return messages.at({ unit: workbook.getId(), sheet: worksheet.getSheetId(), row, column });
     },
     async show(area) {
-      const worksheet = workbook.getSheetBySheetId(named(area.sheet).getSheetId())!;
-      workbook.setActiveSheet(worksheet);
+      const worksheet: OnPage = workbook.getSheetBySheetId(named(area.sheet).getSheetId())!;
+      const turned = worksheet.getSheetId() !== workbook.getActiveSheet().getSheetId();
+      if (turned) workbook.setActiveSheet(worksheet);
       worksheet.setActiveRange(worksheet.getRange(area.row, area.column, area.rows, area.columns));
-      (worksheet as { scrollToCell?(row: number, column: number): void }).scrollToCell?.(area.row, area.column);
+      // What is seen already does not jump; a sheet just turned to has not been drawn yet and cannot tell.
+      const seen = turned ? null : worksheet.getVisibleRange?.();
+      if (!seen || !holds(seen, area)) worksheet.scrollToCell?.(area.row, area.column);
     },
     async remember(key, text) {
       workbook.setCustomMetadata({ ...workbook.getCustomMetadata(), [KEPT + key]: text });
@@ -96,6 +102,13 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
     // The sheet has no pictures without a further part of its maker's.
     picture: async () => false,
   };
+}
+
+/** What a sheet can do besides when it is on a page. */
+type OnPage = FWorksheet & { getVisibleRange?(): IRange | null; scrollToCell?(row: number, column: number): void };
+
+function holds({ startRow, endRow, startColumn, endColumn }: IRange, { row, column }: Area): boolean {
+  return row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
 }
 
 // Keeps our keys apart from the sheet's own, and from what every object has ("toString").

@@ -5,22 +5,22 @@ import "./bench.css";
 import type { BenchHandle } from "./benchHandle.ts";
 import { embeddedHost } from "./embeddedHost.ts";
 import { embeddedSheet } from "./embeddedSheet.ts";
+import { fileBar } from "./fileBar.ts";
 import { pageParts } from "./pageParts.ts";
-import { sampleJob } from "./sampleJob.ts";
+import { settled as settledSheet } from "./settled.ts";
+import { startBook } from "./startBook.ts";
 
 const container = document.getElementById("sheet")!;
-const sheet = embeddedSheet(pageParts(container), functions, sampleJob());
+const start = await startBook(location.search);
+const sheet = embeddedSheet(pageParts(container), functions, start.data);
 const host = embeddedHost(sheet);
-const { api, workbook, calculation, late } = sheet;
+const { api, workbook } = sheet;
 
 const dark = matchMedia("(prefers-color-scheme: dark)");
 api.toggleDarkMode(dark.matches);
 dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
 
-const settled = async () => {
-  do await calculation.settled();
-  while (late.pending && (await new Promise((resolve) => setTimeout(resolve, 20, true))));
-};
+const settled = () => settledSheet(sheet);
 const shown = new Promise<void>((resolve) => {
   const listening = api.addEvent(api.Event.LifeCycleChanged, ({ stage }) => {
     if (stage < api.Enum.LifecycleStages.Rendered) return;
@@ -44,4 +44,5 @@ const handle: BenchHandle = {
 };
 window.longpoint = handle;
 
+fileBar(document.getElementById("files")!, sheet, start);
 mountPane(document.getElementById("pane")!, host);

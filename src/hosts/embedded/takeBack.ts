@@ -13,13 +13,13 @@ import type { WriteRecord } from "./write.ts";
  */
 export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promise<readonly string[]> {
   const { workbook, univer, calculation } = sheet;
+  if (record.step.undone) return [];
   const alive = new Map(workbook.getWorkbook().getSheets().map((s) => [s.getSheetId(), s]));
-  if (alreadyBack(sheet, record, alive)) return [];
   const edited = editedSince(sheet, record, alive);
   if (edited.length) return edited;
 
   const undo = new UndoStep(univer.__getInjector(), workbook);
-  for (const change of record.back) {
+  for (const change of record.step.changesBack) {
     const { subUnitId } = change.params as { subUnitId: string };
     const made = record.newSheets.includes(subUnitId);
     if (!alive.has(subUnitId) || (made && change.id !== RemoveSheetMutation.id)) continue;
@@ -34,22 +34,15 @@ export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promi
 
 type Sheets = ReadonlyMap<string, Worksheet>;
 
-// As after an undo by hand.
-function alreadyBack(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): boolean {
-  if (record.newSheets.some((id) => alive.has(id))) return false;
-  if (!record.newSheets.length && record.cells.every(({ before, after }) => before === after)) return false;
-  return record.cells.every(({ sheet: id, row, column, before }) => !alive.has(id) || cells(sheet, alive.get(id)!).contentAt(row, column) === before);
-}
-
 function editedSince(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): string[] {
   const edited = new Set<string>();
   const expected = new Map<string, Set<string>>();
   const last = new Map(record.cells.map((cell) => [`${cell.sheet}/${cell.row}/${cell.column}`, cell]));
-  for (const { sheet: id, row, column, after } of last.values()) {
+  for (const { sheet: id, row, column, content } of last.values()) {
     const worksheet = alive.get(id);
     if (!worksheet) continue;
     expected.set(id, (expected.get(id) ?? new Set()).add(`${row}/${column}`));
-    if (cells(sheet, worksheet).contentAt(row, column) !== after) edited.add(address(worksheet.getName(), row, column));
+    if (cells(sheet, worksheet).contentAt(row, column) !== content) edited.add(address(worksheet.getName(), row, column));
   }
   for (const id of record.newSheets) {
     const worksheet = alive.get(id);
@@ -60,5 +53,5 @@ function editedSince(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): 
 }
 
 function widthsChanged(record: WriteRecord, id: string, alive: Sheets): boolean {
-  return record.widths.some(({ sheet, column, after }) => sheet === id && alive.get(id)!.getColumnWidth(column) !== after);
+  return record.widths.some(({ sheet, column, width }) => sheet === id && alive.get(id)!.getColumnWidth(column) !== width);
 }

@@ -17,6 +17,7 @@ export class UndoStep {
   readonly #workbook: FWorkbook;
   readonly #redo: IMutationInfo[] = [];
   readonly #undo: IMutationInfo[] = [];
+  #undone = false;
 
   constructor(injector: Injector, workbook: FWorkbook) {
     this.#injector = injector;
@@ -56,6 +57,17 @@ export class UndoStep {
   finish(): void {
     if (!this.#redo.length) return;
     this.#injector.get(IUndoRedoService).pushUndoRedo({ unitID: this.#workbook.getId(), undoMutations: this.#undo, redoMutations: this.#redo });
+    // The sheet does not tell what it undoes, but it runs these very objects.
+    const [undone, redone] = [this.#undo, this.#redo].map((changes) => changes.at(-1)!.params);
+    this.#injector.get(ICommandService).onCommandExecuted(({ params }) => {
+      if (params === undone) this.#undone = true;
+      if (params === redone) this.#undone = false;
+    });
+  }
+
+  /** The user has undone the finished step by the sheet's own undo, and not redone it. */
+  get undone(): boolean {
+    return this.#undone;
   }
 
   /** What {@link rollBack} does, to be done in a later step. */

@@ -17,9 +17,9 @@ const CELLS_AT_ONCE = 5_000;
 export interface WriteRecord {
   readonly areas: readonly Area[];
   readonly newSheets: readonly string[];
-  readonly cells: readonly { readonly sheet: string; readonly row: number; readonly column: number; readonly before: string; readonly after: string }[];
-  readonly widths: readonly { readonly sheet: string; readonly column: number; readonly before: number; readonly after: number }[];
-  readonly back: UndoStep["changesBack"];
+  readonly cells: readonly { readonly sheet: string; readonly row: number; readonly column: number; readonly content: string }[];
+  readonly widths: readonly { readonly sheet: string; readonly column: number; readonly width: number }[];
+  readonly step: UndoStep;
 }
 
 /** Writes a step as one undo step. A stop half-way rolls back what was written. */
@@ -31,7 +31,7 @@ export async function write(sheet: EmbeddedSheet, step: WriteStep, options: Para
   const blocks = step.blocks.map((block) => ({ block, planned: plannedCells(block) }));
   const of = blocks.reduce((sum, { planned }) => sum + planned.length, 0);
   const undo = new UndoStep(sheet.univer.__getInjector(), workbook);
-  const record = { areas: [] as Area[], newSheets: [] as string[], cells: [] as { sheet: string; row: number; column: number; before: string; after: string }[], widths: [] as WriteRecord["widths"][number][] };
+  const record = { areas: [] as Area[], newSheets: [] as string[], cells: [] as WriteRecord["cells"][number][], widths: [] as WriteRecord["widths"][number][] };
   try {
     let done = 0;
     for (const { block, planned } of blocks) {
@@ -40,11 +40,9 @@ export async function write(sheet: EmbeddedSheet, step: WriteStep, options: Para
       for (let i = 0; i < planned.length; i += CELLS_AT_ONCE) {
         if (done > 0 && planned.length > CELLS_AT_ONCE) await new Promise((resolve) => setTimeout(resolve));
         const part = planned.slice(i, i + CELLS_AT_ONCE);
-        const then = cells(sheet, target);
-        const before = part.map(({ row, column }) => then.contentAt(row, column));
         undo.do({ id: SetRangeValuesMutation.id, params: { unitId: target.getUnitId(), subUnitId: target.getSheetId(), cellValue: matrixOf(part) } });
         const now = cells(sheet, target);
-        part.forEach(({ row, column }, n) => record.cells.push({ sheet: target.getSheetId(), row, column, before: before[n]!, after: now.contentAt(row, column) }));
+        for (const { row, column } of part) record.cells.push({ sheet: target.getSheetId(), row, column, content: now.contentAt(row, column) });
         done += part.length;
         options.progress?.(done, of);
         options.signal?.throwIfAborted();
@@ -58,7 +56,7 @@ export async function write(sheet: EmbeddedSheet, step: WriteStep, options: Para
   }
   undo.finish();
   await sheet.calculation.settled();
-  return { ...record, back: undo.changesBack };
+  return { ...record, step: undo };
 }
 
 function targetSheet({ workbook }: EmbeddedSheet, undo: UndoStep, block: BlockPlan, newSheets: string[]): Worksheet {
@@ -82,13 +80,12 @@ function makeRoom(undo: UndoStep, target: Worksheet, planned: readonly PlannedCe
 
 function setWidths(undo: UndoStep, target: Worksheet, { column, widths = [] }: BlockPlan): WriteRecord["widths"][number][] {
   const sheet = target.getSheetId();
-  return widths.flatMap((after, i) => {
-    if (after === null) return [];
+  return widths.flatMap((width, i) => {
+    if (width === null) return [];
     const at = column + i;
-    const before = target.getColumnWidth(at);
     const range = { startRow: 0, endRow: target.getRowCount() - 1, startColumn: at, endColumn: at };
-    undo.do({ id: SetWorksheetColWidthMutation.id, params: { unitId: target.getUnitId(), subUnitId: sheet, ranges: [range], colWidth: after } });
-    return [{ sheet, column: at, before, after }];
+    undo.do({ id: SetWorksheetColWidthMutation.id, params: { unitId: target.getUnitId(), subUnitId: sheet, ranges: [range], colWidth: width } });
+    return [{ sheet, column: at, width }];
   });
 }
 

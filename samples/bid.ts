@@ -1,0 +1,92 @@
+import { CAUTION_HEADINGS } from "../functions/cautions.ts";
+import { PLATE_HEADINGS } from "../functions/plateMarks.ts";
+import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
+import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
+import type { BookCell } from "../src/xlsx/book.ts";
+import { CAUTION, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, PITCH, PLAIN_NOTE, result, title, total } from "./cells.ts";
+import type { Sample } from "./sample.ts";
+import { tableSheet } from "./table.ts";
+
+const BLOCK = "Bid!$A$7:$B$19";
+
+/** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
+const TABLES = [
+  tableSheet("Jacks", `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, ["Long point", "Tape"]),
+  tableSheet("Members", `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS),
+  tableSheet("Plate marks", `=RAFTER.PLATEMARKS(${BLOCK})`, PLATE_HEADINGS, ["Mark"]),
+  tableSheet("Take-off", `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS),
+  tableSheet("Cautions", `=RAFTER.CAUTIONS(${BLOCK})`, CAUTION_HEADINGS),
+];
+
+/** An amount of the sheet Take-off, by its item; an asterisk stands for any beginning. */
+const amount = (item: string): string => `SUMIFS('Take-off'!$B$2:$B$61,'Take-off'!$A$2:$A$61,${item})`;
+
+/** A priced line: quantity times price. */
+const priced = (name: string, quantity: string, format: string, unit: string, price: number, row: number, how: string): BookCell[] => [
+  label(name), result(quantity, format), label(unit), input(price, MONEY), result(`=E${row}*G${row}`, MONEY), note(how),
+];
+/** A length of the roof, and the same as a tape reads it. */
+const measured = (name: string, formula: string, row: number): BookCell[] => [label(name), result(formula, LENGTH), result(`=RAFTER.TAPE(E${row})`)];
+const angle = (name: string, formula: string): BookCell[] => [label(name), result(formula, DEGREES)];
+
+const left: BookCell[][] = [
+  [heading("The roof"), heading("")],
+  [label("Span"), input("26'")],
+  [label("Length"), input("44'")],
+  [label("Pitch"), input(6, PITCH)],
+  [label("End pitch"), input(6, PITCH)],
+  [label("Spacing"), input(24, INCHES)],
+  [label("Overhang"), input(18, INCHES)],
+  [label("Rafter"), input("2x8")],
+  [label("Hip"), input("2x10")],
+  [label("Ridge"), input("2x10")],
+  [label("Seat"), input(3.5, INCHES)],
+  [label("Hip top"), input("dropped")],
+  [label("Waste"), input(10, 'General" per cent"')],
+  [label("Spares"), input(1, 'General" piece"')],
+];
+
+const right: BookCell[][] = [
+  [heading("Priced"), heading("Quantity"), heading("Unit"), heading("Price"), heading("Amount"), heading("How")],
+  priced("Lumber, rafter size", `=${amount('B13&", board feet"')}`, "0.0", "board feet", 1.1, 7, "sheet Take-off, waste included"),
+  priced("Lumber, other sizes", `=${amount('"*, board feet"')}-E7`, "0.0", "board feet", 1.35, 8, "the same"),
+  priced("Roof sheets, 4 by 8 feet", `=${amount('"Sheathing, sheets by courses"')}`, "0", "sheets", 34, 9, "sheet Take-off, laid in courses"),
+  priced("Roofing", `=${amount('"Roofing"')}`, "0.00", "squares", 118, 10, "sheet Take-off, waste included"),
+  priced("Fascia", `=${amount('"Fascia"')}`, "0.0", "ft", 2.4, 11, "sheet Take-off"),
+  priced("Cutting and setting jacks", "=SUM(Jacks!K2:L61)*0.75", "0.0", "hours", 52, 12, "pieces on the sheet Jacks, three quarters of an hour each"),
+  priced("Setting hips, ridge and commons", "=SUM(Members!D2:F61)-SUM(Jacks!K2:L61)", "0", "pieces", 38, 13, "all other pieces"),
+  [label("Sum"), result(""), result(""), result(""), total("=SUM(H7:H13)", MONEY)],
+  [label("Overhead"), input(12, 'General" per cent"'), result(""), result(""), result("=H14*E15/100", MONEY)],
+  [label("Bid"), result(""), result(""), result(""), total("=H14+H15", MONEY)],
+  [],
+  [heading("For the saw"), heading("Value"), heading("On the tape")],
+  measured("Common, plate line to ridge", "=RAFTER.COMMONLEN(B9,RAFTER.INCHES(B7)/2,1.5)", 19),
+  measured("Step of the jacks", "=RAFTER.JACKSTEP(B9,B11,B10)", 20),
+  angle("Saw tilt of the jacks", "=RAFTER.JACKTILT(B9,B10)"),
+];
+
+/** A bid that the roof's functions extend. The building and every price are invented. */
+export const bid: Sample = {
+  name: "bid",
+  says: "A bid with prices, and the roof's jacks and members behind it",
+  book: {
+    title: "Reading room: bid for the hip roof",
+    sheets: [
+      {
+        name: "Bid",
+        rows: [
+          [title("Reading room of a village library: hip roof")],
+          [note("An invented building with invented prices. Change a shaded cell, and every length, count and amount follows.")],
+          [CAUTION],
+          [PLAIN_NOTE],
+          [],
+          ...right.map((cells, i): (BookCell | null)[] => [...(left[i] ?? [null, null]), null, ...cells]),
+        ],
+        columns: [104, 104, 24, 220, 104, 96, 80, 104, 340].map((size) => ({ size })),
+        frozenRows: 1,
+        print: { landscape: true, fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
+      },
+      ...TABLES,
+    ],
+  },
+};

@@ -1,0 +1,39 @@
+import type { BookCell, Look } from "../src/xlsx/book.ts";
+
+export const PITCH = 'General "in 12"';
+export const INCHES = 'General "in"';
+export const LENGTH = '0.000 "in"';
+export const DEGREES = '0.00"°"';
+export const MONEY = "$#,##0.00";
+
+const LOOKS = {
+  title: { bold: true, size: 14 },
+  heading: { bold: true, fill: "#e4ebf1", borders: { bottom: { line: "thin", color: "#7d8b99" } } },
+  label: { color: "#3b4754" },
+  input: { fill: "#fdf6dd" },
+  note: { italic: true, color: "#5c6975" },
+  total: { bold: true, borders: { top: { line: "thin", color: "#7d8b99" } } },
+} as const satisfies Record<string, Look>;
+
+/** Text that begins with "=" is a formula; its result comes when the sample is calculated. */
+export function cell(content: string | number, look: Look = {}): BookCell {
+  const looks = Object.keys(look).length > 0 ? { look } : {};
+  return typeof content === "string" && content.startsWith("=") ? { value: null, formula: content, ...looks } : { value: content === "" ? null : content, ...looks };
+}
+
+const styled = (base: Look) => (content: string | number, format?: string): BookCell => cell(content, { ...base, ...(format && { format }) });
+
+export const title = styled(LOOKS.title);
+export const heading = styled(LOOKS.heading);
+export const label = styled(LOOKS.label);
+/** A shaded cell, for the user to type in. */
+export const input = styled(LOOKS.input);
+export const note = styled(LOOKS.note);
+export const total = styled(LOOKS.total);
+export const result = styled({});
+
+/** Stands on the first sheet of every sample: the numbers go wherever the file goes, and so does this. */
+export const CAUTION = note("Geometry only: it proves no strength. Sizes, spans, ties, bracing and uplift are for the local code and a licensed designer. Check the first cut against the building.");
+
+/** For a reader without the add-in. */
+export const PLAIN_NOTE = note("The formulas need the Longpoint add-in or its bench. Each sheet stands once more, as plain values, behind the others.");

@@ -1,0 +1,8 @@
+import { bid } from "./bid.ts";
+import { check } from "./check.ts";
+import { compare } from "./compare.ts";
+import { metric } from "./metric.ts";
+import type { Sample } from "./sample.ts";
+
+/** The workbooks that show the tool at work, in the order in which they are offered. */
+export const samples: readonly Sample[] = [bid, compare, check, metric];

@@ -1,0 +1,80 @@
+import type { IRange, Worksheet } from "@univerjs/core";
+import { BooleanNumber } from "@univerjs/core";
+import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
+import type { Book, BookCell, BookSheet, Line, Print } from "../../xlsx/book.ts";
+import { cells } from "./cells.ts";
+import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import { lookOf } from "./lookStyle.ts";
+import { PRINT_KEY } from "./sheetData.ts";
+
+/** The sheets as they stand, as a book; what a book has no place for is named in `left`. Everything has been calculated before. */
+export function bookOf(sheet: EmbeddedSheet, title: string): { readonly book: Book; readonly left: readonly string[] } {
+  const left = new Set<string>();
+  const sheets = sheet.workbook.getWorkbook().getSheets().map((worksheet) => sheetOf(sheet, worksheet, left));
+  if (sheet.workbook.getDefinedNames().length > 0) left.add("names for cells");
+  return { book: { title, sheets }, left: [...left] };
+}
+
+function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): BookSheet {
+  const { freeze, custom, mergeData, columnData, rowData } = worksheet.getConfig();
+  const columns = linesOf(columnData, "w");
+  const heights = new Map(linesOf(rowData, "h").flatMap((line, row) => (line ? [[row, line] as const] : [])));
+  const print = custom?.[PRINT_KEY] as Print | undefined;
+  return {
+    name: worksheet.getName(),
+    rows: rowsOf(sheet, worksheet, left),
+    ...(columns.length > 0 && { columns }),
+    ...(heights.size > 0 && { heights }),
+    ...(mergeData.length > 0 && { merges: mergeData.map(({ startRow, endRow, startColumn, endColumn }) => ({ row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 })) }),
+    ...(freeze.ySplit > 0 && { frozenRows: freeze.ySplit }),
+    ...(freeze.xSplit > 0 && { frozenColumns: freeze.xSplit }),
+    ...(worksheet.isSheetHidden() === BooleanNumber.TRUE && { hidden: true }),
+    ...(print && { print }),
+  };
+}
+
+type Lines = Record<number, { w?: number; h?: number; ia?: BooleanNumber; hd?: BooleanNumber } | undefined>;
+
+/** Widths or heights that are not as usual. A height that the sheet chose for itself is left to whoever opens the file. */
+function linesOf(data: unknown, size: "w" | "h"): (Line | null)[] {
+  const lines: (Line | null)[] = [];
+  for (const [key, one] of Object.entries((data ?? {}) as Lines)) {
+    const own = size === "h" && one?.ia !== BooleanNumber.FALSE ? undefined : one?.[size];
+    const hidden = one?.hd === BooleanNumber.TRUE;
+    if (own !== undefined || hidden) lines[Number(key)] = { ...(own !== undefined && { size: own }), ...(hidden && { hidden }) };
+  }
+  return Array.from(lines, (line) => line ?? null);
+}
+
+function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): (BookCell | null)[][] {
+  const { univer, workbook } = sheet;
+  const at = cells(sheet, worksheet);
+  const styles = workbook.getWorkbook().getStyles();
+  const model = univer.__getInjector().get(FormulaDataModel);
+  const spills = (model.getArrayFormulaRange()[workbook.getId()]?.[worksheet.getSheetId()] ?? {}) as Record<number, Record<number, IRange | null> | null>;
+  const matrix = worksheet.getCellMatrix();
+  const rows: (BookCell | null)[][] = [];
+  const ranges = Object.values(spills).flatMap((columns) => Object.values(columns ?? {}).filter((range): range is IRange => range !== null));
+  const spilledAt = (row: number, column: number) => ranges.some((range) => row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn);
+  const put = (row: number, column: number) => {
+    const cell = matrix.getValue(row, column);
+    if (cell?.p?.body?.textRuns?.length) left.add("formats of single words in a cell");
+    const { formula, value } = at.at(row, column);
+    const look = lookOf(styles.getStyleByCell(cell), left);
+    const range = spills[row]?.[column];
+    if (formula === null && value === "" && !look) return;
+    if (formula === null && typeof value === "string" && ERROR_TYPE_SET.has(value as never) && cell?.v === value) left.add("errors typed as text (they become errors)");
+    (rows[row] ??= [])[column] = {
+      // A formula's empty text is a result like any other.
+      value: value === "" && formula === null ? null : value,
+      ...(formula !== null && { formula }),
+      ...(formula !== null && range && { spill: { rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 } }),
+      ...(formula === null && value !== "" && spilledAt(row, column) && { spilled: true as const }),
+      ...(look && { look }),
+    };
+  };
+  matrix.forValue((row, column) => put(row, column));
+  // Cells that only a spill fills have no place in the matrix.
+  for (const range of ranges) for (let row = range.startRow; row <= range.endRow; row++) for (let column = range.startColumn; column <= range.endColumn; column++) put(row, column);
+  return Array.from(rows, (row) => Array.from(row ?? [], (cell) => cell ?? null));
+}

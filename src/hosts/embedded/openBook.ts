@@ -1,0 +1,47 @@
+import type { IWorksheetData } from "@univerjs/core";
+import { mergeWorksheetSnapshotWithDefault } from "@univerjs/core";
+import { InsertSheetMutation, RemoveSheetMutation, SetWorksheetActiveOperation } from "@univerjs/sheets";
+import { address } from "../address.ts";
+import type { Book } from "../../xlsx/book.ts";
+import { cells } from "./cells.ts";
+import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import { settled } from "./settled.ts";
+import { sheetData } from "./sheetData.ts";
+import { UndoStep } from "./undoStep.ts";
+
+/**
+ * Shows a book's sheets in place of those that are there, as one undo step: undo brings the old ones back.
+ *
+ * @returns the addresses of cells that come from formulas and have another value here than the file has.
+ */
+export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readonly string[]> {
+  const { univer, workbook } = sheet;
+  const unitId = workbook.getId();
+  const old = workbook.getWorkbook().getSheetOrders().slice();
+  const made = book.sheets.map(sheetData);
+  const first = made.find(({ hidden }) => !hidden) ?? made[0];
+  if (!first) throw new Error("A workbook has at least one sheet.");
+  const undo = new UndoStep(univer.__getInjector(), workbook);
+  try {
+    made.forEach((data, i) => undo.do({ id: InsertSheetMutation.id, params: { unitId, index: old.length + i, sheet: mergeWorksheetSnapshotWithDefault(data as Partial<IWorksheetData>) } }));
+    undo.do({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId: first.id } });
+    for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
+  } catch (stop) {
+    undo.rollBack();
+    throw stop;
+  }
+  undo.finish();
+  await settled(sheet);
+  return book.sheets.flatMap(({ name, rows }, i) => {
+    const worksheet = workbook.getWorkbook().getSheetBySheetId(made[i]!.id);
+    if (!worksheet) return [];
+    const at = cells(sheet, worksheet);
+    return rows.flatMap((row, r) => row.flatMap((cell, c) => (!cell || cell.value === null || !(cell.formula ?? cell.shared ?? cell.spilled) || same(cell.value, at.at(r, c).value) ? [] : [address(name, r, c)])));
+  });
+}
+
+// A result in the last bits of a double may differ between programs; a sum of many, in a few more.
+function same(file: number | string | boolean, here: number | string | boolean): boolean {
+  if (typeof file === "number" && typeof here === "number") return Math.abs(file - here) <= 1e-9 * Math.max(1, Math.abs(file));
+  return file === here;
+}

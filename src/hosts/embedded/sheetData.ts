@@ -1,0 +1,48 @@
+import type { ICellData, IRange, IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, CellValueType, generateRandomId } from "@univerjs/core";
+import type { BookCell, BookSheet, Rectangle } from "../../xlsx/book.ts";
+import { styleOf } from "./lookStyle.ts";
+
+/** What of a book's sheet the embedded sheet keeps for the file only. */
+export const PRINT_KEY = "longpoint:print";
+
+// An opened sheet has room to go on.
+const LEAST_ROWS = 200;
+const LEAST_COLUMNS = 26;
+const SPARE = 20;
+
+/** A book's sheet as the embedded sheet's own data. Formulas come without their results: the sheet calculates them. */
+export function sheetData({ name, rows, columns = [], heights, merges = [], frozenRows = 0, frozenColumns = 0, hidden, print }: BookSheet): Partial<IWorksheetData> & { id: string } {
+  const id = generateRandomId();
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  rows.forEach((row, i) => row.forEach((cell, j) => cell && ((cellData[i] ??= {})[j] = dataOf(cell, id))));
+  const last = (of: (merge: Rectangle) => number) => merges.reduce((most, merge) => Math.max(most, of(merge)), 0);
+  return {
+    id,
+    name,
+    cellData,
+    rowCount: Math.max(LEAST_ROWS, rows.length + SPARE, last((m) => m.row + m.rows)),
+    columnCount: Math.max(LEAST_COLUMNS, columns.length, last((m) => m.column + m.columns), ...rows.map((row) => row.length + 2)),
+    columnData: Object.fromEntries(columns.flatMap((line, i) => (line ? [[i, { ...(line.size !== undefined && { w: line.size }), ...(line.hidden && { hd: BooleanNumber.TRUE }) }]] : []))),
+    rowData: Object.fromEntries([...(heights ?? [])].map(([i, line]) => [i, { ...(line.size !== undefined && { h: line.size, ia: BooleanNumber.FALSE }), ...(line.hidden && { hd: BooleanNumber.TRUE }) }])),
+    mergeData: merges.map(rangeOf),
+    hidden: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    ...(frozenRows + frozenColumns > 0 && { freeze: { xSplit: frozenColumns, ySplit: frozenRows, startRow: frozenRows || -1, startColumn: frozenColumns || -1 } }),
+    ...(print && { custom: { [PRINT_KEY]: print } }),
+  };
+}
+
+function rangeOf({ row, column, rows, columns }: Rectangle): IRange {
+  return { startRow: row, endRow: row + rows - 1, startColumn: column, endColumn: column + columns - 1 };
+}
+
+function dataOf({ value, formula, shared, spilled, look }: BookCell, sheet: string): ICellData {
+  const s = look ? { s: styleOf(look) } : {};
+  // A shared formula's id is its sheet's own; a second opened file must not meet it.
+  const si = shared === undefined ? {} : { si: `${sheet}/${shared}` };
+  if (formula !== undefined || shared !== undefined) return { ...(formula !== undefined && { f: formula }), ...si, ...s };
+  // A value of its own would stand in the spill's way.
+  if (value === null || spilled) return s;
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN, ...s };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING, ...s };
+}

@@ -1,0 +1,86 @@
+/** A workbook as it is read from a file or written into one: what this program can show and keep, and nothing else. Rows and columns count from 0. */
+export interface Book {
+  readonly title: string;
+  readonly sheets: readonly BookSheet[];
+}
+
+export interface BookSheet {
+  readonly name: string;
+  readonly rows: readonly (readonly (BookCell | null)[])[];
+  readonly columns?: readonly (Line | null)[];
+  /** By row: only those that are not as usual. */
+  readonly heights?: ReadonlyMap<number, Line>;
+  readonly merges?: readonly Rectangle[];
+  readonly frozenRows?: number;
+  readonly frozenColumns?: number;
+  readonly hidden?: boolean;
+  readonly print?: Print;
+}
+
+export interface BookCell {
+  /** What the cell shows; for a formula its result when the book was made. An error as its text ("#VALUE!"). */
+  readonly value: number | string | boolean | null;
+  /** With its "=", as a person types it. */
+  readonly formula?: string;
+  /** Rows and columns that the formula spills over, itself included. */
+  readonly spill?: { readonly rows: number; readonly columns: number };
+  /** The value comes from another cell's formula, which spills over this one. */
+  readonly spilled?: true;
+  /** The formula is that of another cell, moved here: `id` names it, and the cell with that id and a formula holds it. */
+  readonly shared?: string;
+  readonly look?: Look;
+}
+
+/** A column's width or a row's height, in pixels. */
+export interface Line {
+  readonly size?: number;
+  readonly hidden?: boolean;
+}
+
+export interface Rectangle {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** How a cell looks. Colours as #rrggbb, sizes in points. */
+export interface Look {
+  readonly format?: string;
+  readonly font?: string;
+  readonly size?: number;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly underline?: boolean;
+  readonly strike?: boolean;
+  readonly color?: string;
+  readonly fill?: string;
+  readonly borders?: Readonly<Partial<Record<Edge, Border>>>;
+  readonly across?: "left" | "center" | "right" | "justify";
+  readonly upright?: "top" | "center" | "bottom";
+  readonly wrap?: boolean;
+}
+
+export const EDGES = ["top", "right", "bottom", "left"] as const;
+export type Edge = (typeof EDGES)[number];
+
+/** The lines that the file format (ECMA-376, 18.18.3) and sheets know. */
+export const LINES = ["thin", "hair", "dotted", "dashed", "dashDot", "dashDotDot", "double", "medium", "mediumDashed", "mediumDashDot", "mediumDashDotDot", "slantDashDot", "thick"] as const;
+
+export interface Border {
+  readonly line: (typeof LINES)[number];
+  readonly color: string;
+}
+
+/** How a sheet goes to paper. */
+export interface Print {
+  readonly landscape?: boolean;
+  readonly paper?: string;
+  /** Pages across and down that all is made to fit in; 0: as many as it takes. */
+  readonly fit?: { readonly across: number; readonly down: number };
+  /** As "$A$1:$D$20" and "$1:$1". */
+  readonly area?: string;
+  readonly titleRows?: string;
+  readonly header?: string;
+  readonly footer?: string;
+}

@@ -1,0 +1,141 @@
+import { readFileSync } from "node:fs";
+import { afterAll, afterEach, describe, expect, it } from "vitest";
+import type { Book } from "../../src/xlsx/book.ts";
+import { readBook } from "../../src/xlsx/readBook.ts";
+import { cellsOf } from "../samples/registryValue.ts";
+import type { Opened } from "./open.ts";
+import { closeBrowser, open } from "./open.ts";
+
+let t: Opened;
+afterEach(async () => {
+  const { problems } = t;
+  await t.close();
+  expect(problems).toEqual([]);
+});
+afterAll(closeBrowser);
+
+async function openBench(path = ""): Promise<void> {
+  t = await open("bench", path);
+  await t.page.waitForFunction(() => "longpoint" in window);
+  await t.page.evaluate(() => window.longpoint.ready);
+}
+
+const NAMES = ["bid", "compare", "check", "metric"] as const;
+const bytesOf = (name: string) => readFileSync(`samples/${name}.xlsx`);
+const says = () => t.page.locator("#files [role=status]");
+
+/** What the sheet shows, as a book of values and formulas. */
+async function shown(): Promise<[string, unknown[][]][]> {
+  return t.page.evaluate(async () => {
+    const { host } = window.longpoint;
+    const all: [string, unknown[][]][] = [];
+    for (const sheet of await host.sheets()) all.push([sheet, (await host.read({ sheet, row: 0, column: 0, rows: 90, columns: 30 })).map((row) => row.map(({ formula, value, format }) => [formula, value, format]))]);
+    return all;
+  });
+}
+
+/** Holds what the sheet shows against a book: formulas and formats alike, numbers to a part in a billion. */
+function expectShown(seen: [string, unknown[][]][], book: Book): void {
+  expect(seen.map(([name]) => name)).toEqual(book.sheets.map(({ name }) => name));
+  const sheets = new Map(seen);
+  for (const { sheet, row, column, cell } of cellsOf(book)) {
+    const [formula, value, format] = sheets.get(sheet)![row]![column] as [string | null, unknown, string];
+    const at = `${sheet} ${row + 1},${column + 1}`;
+    expect([at, formula, format]).toEqual([at, cell.formula ?? null, cell.look?.format ?? "General"]);
+    if (typeof cell.value === "number") expect(Math.abs((value as number) - cell.value), at).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(cell.value)));
+    else expect([at, value]).toEqual([at, cell.value ?? ""]);
+  }
+}
+
+async function choose(name: string, bytes: Buffer): Promise<void> {
+  await t.page.locator("#files input[type=file]").setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
+}
+
+/** Presses Save and reads the file that comes. */
+async function saved(): Promise<{ name: string; bytes: Buffer; book: Book; left: readonly string[] }> {
+  const coming = t.page.waitForEvent("download");
+  await t.page.getByRole("button", { name: "Save .xlsx" }).click();
+  const file = await coming;
+  const bytes = readFileSync(await file.path());
+  return { name: file.suggestedFilename(), bytes, ...(await readBook(bytes, "")) };
+}
+
+describe("sample workbooks in the bench", () => {
+  it.each(NAMES)("%s opens by name, with the values of its file", async (name) => {
+    await openBench(`?sample=${name}`);
+    const { book, left } = await readBook(bytesOf(name), name);
+    expect(left).toEqual([]);
+    expectShown(await shown(), book);
+    expect(await says().textContent()).toContain(book.title);
+  });
+
+  it.each(NAMES)("%s, saved, is the same file, and opens again the same", async (name) => {
+    await openBench(`?sample=${name}`);
+    const { book } = await readBook(bytesOf(name), name);
+    const file = await saved();
+    expect(file.left).toEqual([]);
+    expect(rounded(file.book)).toEqual(rounded(book));
+    await choose("again.xlsx", file.bytes);
+    await t.page.locator("#files [role=status]", { hasText: "is open. Undo brings back" }).waitFor();
+    expect(await says().textContent()).not.toContain("another value");
+    expectShown(await shown(), book);
+  });
+
+  it("are offered in a list, and undo brings back what was there", async () => {
+    await openBench();
+    const before = await shown();
+    await t.page.getByLabel("Samples").selectOption("Metric job");
+    await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
+    expectShown(await shown(), (await readBook(bytesOf("metric"), "")).book);
+    await t.page.evaluate(() => window.longpoint.undo());
+    await t.page.evaluate(() => window.longpoint.settled());
+    expect(await shown()).toEqual(before);
+    await t.page.evaluate(() => window.longpoint.redo());
+    await t.page.evaluate(() => window.longpoint.settled());
+    expectShown(await shown(), (await readBook(bytesOf("metric"), "")).book);
+  });
+
+  it("says which there are when one is asked for that is none", async () => {
+    await openBench("?sample=castle");
+    expect(await says().textContent()).toContain("bid, compare, check, metric");
+    expect((await shown()).map(([name]) => name)).toEqual(["Bid", "Jacks"]);
+  });
+});
+
+describe("files of the user's own", () => {
+  it.each([
+    ["letter.xlsx", Buffer.from("Dear carpenter"), "no .xlsx workbook"],
+    ["cut off.xlsx", bytesOf("bid").subarray(0, 9000), "broken"],
+    ["nothing.xlsx", Buffer.alloc(0), "is empty"],
+  ])("%s is refused in words and the sheets stay", async (name, bytes, words) => {
+    await openBench();
+    await t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }] }));
+    const before = await shown();
+    await choose(name, bytes);
+    await t.page.locator("#files [role=status]", { hasText: words }).waitFor();
+    expect(await says().textContent()).toContain("Your sheets are as they were.");
+    expect(await shown()).toEqual(before);
+    await t.page.getByRole("button", { name: "Close this message" }).click();
+    expect(await says().textContent()).toBe("");
+  });
+
+  it("an edit goes into the saved file, with everything that hangs on it", async () => {
+    await openBench();
+    await t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "=RAFTER.JACKLEN(6,48,1.5,1.5)", format: "0.00" }, { content: "mine", style: "heading" }]] }] }));
+    const { name, book } = await saved();
+    expect(name).toBe("Ferry landing.xlsx");
+    const row = book.sheets[0]!.rows[30]!;
+    expect(row[0]).toMatchObject({ formula: "=RAFTER.JACKLEN(6,48,1.5,1.5)", look: { format: "0.00" } });
+    expect(row[0]!.value).toBeCloseTo(53.3183, 4);
+    expect(row[1]).toMatchObject({ value: "mine", look: { bold: true } });
+    const jacks = book.sheets[1]!;
+    expect(jacks.frozenRows).toBe(1);
+    expect(jacks.rows[0]![0]!.spill!.rows).toBeGreaterThan(5);
+    expect(await says().textContent()).toContain("Ferry landing.xlsx holds all 2 sheets with formulas, values and formats.");
+  });
+});
+
+/** Numbers to 12 digits: the last bits of a sum are not the file's to keep. */
+function rounded(book: Book): unknown {
+  return JSON.parse(JSON.stringify({ ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, heights: [...(sheet.heights ?? [])] })) }, (_, value) => (typeof value === "number" ? Number(value.toPrecision(12)) : value)));
+}

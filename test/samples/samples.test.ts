@@ -1,0 +1,96 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { samples } from "../../samples/index.ts";
+import { isPlain } from "../../samples/sample.ts";
+import { loadBundled } from "../../src/build/loadBundled.ts";
+import type { Book } from "../../src/xlsx/book.ts";
+import { readBook } from "../../src/xlsx/readBook.ts";
+import { cellsOf, registryValue } from "./registryValue.ts";
+
+let fresh: ReadonlyMap<string, Uint8Array>;
+let again: ReadonlyMap<string, Uint8Array>;
+const books = new Map<string, Book>();
+beforeAll(async () => {
+  const { sampleBytes } = await loadBundled<typeof import("../../src/build/sampleBytes.ts")>("src/build/sampleBytes.ts");
+  fresh = await sampleBytes();
+  again = await sampleBytes();
+  for (const { name } of samples) books.set(name, (await readBook(readFileSync(`samples/${name}.xlsx`), name)).book);
+}, 120_000);
+
+describe.each(samples.map(({ name, book }) => ({ name, book })))("samples/$name.xlsx", ({ name, book: made }) => {
+  it("is what `npm run samples` writes today, and the same each time", async () => {
+    expect(again.get(name)).toEqual(fresh.get(name));
+    expect(books.get(name)).toEqual((await readBook(fresh.get(name)!, name)).book);
+  });
+
+  it("holds every sheet of its data, formulas and looks as they were set", () => {
+    const book = books.get(name)!;
+    expect(book.title).toBe(made.title);
+    expect(book.sheets.map((sheet) => sheet.name)).toEqual([...made.sheets, ...made.sheets.map((sheet) => ({ name: `${sheet.name}, plain` }))].map((sheet) => sheet.name));
+    for (const [i, { rows, columns, frozenRows, print }] of made.sheets.entries()) {
+      const sheet = book.sheets[i]!;
+      expect([sheet.columns, sheet.frozenRows, sheet.print]).toEqual([columns, frozenRows, print]);
+      for (const [row, line] of rows.entries()) for (const [column, cell] of line.entries()) {
+        const there = sheet.rows[row]?.[column] ?? null;
+        expect([there?.formula, there?.look]).toEqual([cell?.formula, cell?.look]);
+        if (cell && cell.formula === undefined && cell.value !== null) expect(there?.value).toBe(cell.value);
+      }
+    }
+  });
+
+  it("keeps for every call of ours what the registry itself gives, spills to their last cell", () => {
+    const book = books.get(name)!;
+    let held = 0;
+    for (const { sheet, row, column, cell } of cellsOf(book)) {
+      const value = cell.formula === undefined ? null : registryValue(book, sheet, cell.formula);
+      if (value === null) continue;
+      held++;
+      const rows = Array.isArray(value) ? (value as unknown[][]) : [[value]];
+      expect([cell.formula, cell.spill?.rows ?? 1, cell.spill?.columns ?? 1]).toEqual([cell.formula, rows.length, rows[0]!.length]);
+      const lines = book.sheets.find((one) => one.name === sheet)!.rows;
+      const stored = rows.map((line, i) => line.map((_, j) => lines[row + i]?.[column + j]?.value ?? ""));
+      expect(stored).toEqual(rows);
+    }
+    expect(held).toBeGreaterThan(5);
+  });
+
+  it("has no error in any cell, and its plain sheets hold no formula and every value", () => {
+    const book = books.get(name)!;
+    const errors = [...cellsOf(book)].filter(({ cell }) => typeof cell.value === "string" && /^#[A-Z/0!?]+/.test(cell.value));
+    expect(errors).toEqual([]);
+    const plain = book.sheets.filter((sheet) => isPlain(sheet.name));
+    expect(plain.flatMap(({ rows }) => rows.flat()).filter((cell) => cell?.formula !== undefined)).toEqual([]);
+    for (const copy of plain) {
+      const live = book.sheets.find((sheet) => `${sheet.name}, plain` === copy.name)!;
+      for (const { row, column, cell } of cellsOf({ title: "", sheets: [live] })) expect(copy.rows[row]?.[column]?.value ?? "").toBe(cell.value ?? "");
+    }
+  });
+});
+
+describe("what the samples come to, by hand", () => {
+  const value = (name: string, sheet: string, row: number, column: number) => books.get(name)!.sheets.find((one) => one.name === sheet)!.rows[row - 1]![column]!.value as number;
+
+  it("bid: the sum of its amounts, and the overhead on it", () => {
+    const amounts = [7, 8, 9, 10, 11, 12, 13].map((row) => value("bid", "Bid", row, 4) * value("bid", "Bid", row, 6));
+    const sum = amounts.reduce((total, amount) => total + amount, 0);
+    expect(value("bid", "Bid", 14, 7)).toBeCloseTo(sum, 9);
+    expect(value("bid", "Bid", 16, 7)).toBeCloseTo(sum * 1.12, 9);
+    // 156 in from the corner to the king common: 132, 108, 84, 60, 36 and 12 in, a left and a right one at each of four corners; 3/4 h each.
+    expect(value("bid", "Bid", 12, 4)).toBe(6 * 8 * 0.75);
+    // 4 hips, 1 ridge, 6 king commons, and 216 in of ridge: 8 pairs of commons between.
+    expect(value("bid", "Bid", 13, 4)).toBe(4 + 1 + 6 + 16);
+  });
+
+  it("check: every printed figure agrees, and of the measured ones the wrongly read one alone does not", () => {
+    const rows = books.get("check")!.sheets[0]!.rows;
+    const says = rows.filter((row) => row[5]?.formula).map((row) => row[5]!.value);
+    expect(says.filter((text) => text === "agrees")).toHaveLength(says.length - 1);
+    // 92 3/4 in read for 80.15 in.
+    expect(says.find((text) => text !== "agrees")).toBe(`long by 1' 0 5/8"`);
+  });
+
+  it("metric: half of 7.2 m, and the common at 30° over it", () => {
+    expect(value("metric", "Job", 7, 4)).toBe(3600);
+    expect(value("metric", "Job", 9, 4)).toBeCloseTo((3600 - 22.5) / Math.cos(Math.PI / 6), 6);
+  });
+});

@@ -1,5 +1,5 @@
 import { depthIn, opposite } from "./half.ts";
-import { frameOf, moved } from "./frame.ts";
+import { moved } from "./frame.ts";
 import type { Frame } from "./frame.ts";
 import { add, scale, UP } from "./vector.ts";
 import type { RoofCorner } from "./corner.ts";
@@ -37,5 +37,5 @@ export function hip(shop: Shop, corner: RoofCorner, section: Section, top: HipTo
   return { ...piece, solid: shop.trim(piece.solid, ...corner.sides.map(({ above }) => opposite(above))) };
 }
 
-/** A valley rafter is centred under its line and needs no backing: the planes rise to both sides of it. */
-export const valley = (shop: Shop, corner: RoofCorner, section: Section, cuts: Cuts): Member => member(shop, frameOf(corner.meeting.at, corner.meeting.along), section, cuts);
+/** A valley rafter, centred under its line: the planes rise to both sides of it, so its square top stands under both. */
+export const valley = (shop: Shop, { meeting }: RoofCorner, section: Section, cuts: Cuts): Member => member(shop, meeting, section, cuts);

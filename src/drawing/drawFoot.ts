@@ -47,7 +47,5 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room): number {
   const beside = { x: seatCorner.x + inward * 4, y: (at(plate!).y + seatCorner.y) / 2 + size * 0.3 };
   sheet.line([at(plate!), seatCorner], "accent");
   const facts = [...(sheet.label([beside], heel, { anchor: flip ? "end" : "start" }) ? [] : [heel]), `${words.notch} ${length(piece.notch)}`, `${words.plumbCut} ${angleText(piece.headCut)}`];
-  let line = done;
-  for (const fact of facts) sheet.text({ x: room.left, y: (line += sheet.lineHeight) }, fact, { anchor: "start" });
-  return line + 4;
+  return sheet.lines(facts, room, done) + 4;
 }

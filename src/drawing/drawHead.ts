@@ -50,9 +50,9 @@ export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
     sheet.shape([longPoint, { x: longPoint.x + out * 7, y: longPoint.y - 4 }, { x: longPoint.x + out * 7, y: longPoint.y + 4 }], "accent");
     sheet.text({ x: longPoint.x + out * 9, y: longPoint.y + size * 0.35 }, words.longPointShort, { anchor, bold: true, colour: "accent" });
     sheet.text({ x: shortPoint.x + out * 5, y: shortPoint.y + size * 0.5 }, words.shortPointShort, { anchor });
-    sheet.text({ x: room.left, y: (line += lineHeight) }, words.longPointFace[hand], { anchor: "start", bold: true });
+    line = sheet.lines([words.longPointFace[hand]], room, line, { bold: true });
   }
-  const facts = piece.tilts.length === 0 ? [words.squareAcross] : [`${words.sawTilt} ${piece.tilts.map(angleText).join(" / ")}`, ...(piece.edge === null ? [] : [`${words.edgeAngle} ${angleText(piece.edge)}`])];
-  for (const fact of facts) sheet.text({ x: room.left, y: (line += lineHeight) }, fact, { anchor: "start" });
-  return line + 4;
+  const tilts = piece.tilts.length === 2 && piece.tilts[0] !== piece.tilts[1] ? `${angleText(piece.tilts[0]!)} ${words.mainSide}, ${angleText(piece.tilts[1]!)} ${words.endSide}` : piece.tilts.map(angleText).join(" / ");
+  const facts = piece.tilts.length === 0 ? [words.squareAcross] : [`${words.sawTilt} ${tilts}`, ...(piece.edge === null ? [] : [`${words.edgeAngle} ${angleText(piece.edge)}`])];
+  return sheet.lines(facts, room, line) + 4;
 }

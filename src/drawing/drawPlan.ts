@@ -47,10 +47,8 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   const shift = (ones: readonly Dimension[], by: number) => ones.map((one) => ({ ...one, from: one.from + by, to: one.to + by }));
   let bottom = drawDimensions(sheet, shift(chains.main, view.x), { way: "down", at: eaves + depth, object: eaves, least: 0, most: width });
   drawDimensions(sheet, chains.end.map(({ from, to, text }) => ({ from: view.y - from, to: view.y - to, text })), { way: "left", at: left - longest - 8, object: left, least: 0, most: bottom });
-  for (const line of keyLines(frame.spec.rafter.thickness * scale >= TELLS, sheet)) {
-    bottom += sheet.lineHeight;
-    sheet.text({ x: 0, y: bottom }, line, { anchor: "start", colour: "faint" });
-  }
+  const tells = frame.spec.rafter.thickness * scale >= TELLS;
+  bottom = sheet.lines([`${tells ? words.handKey : words.handLetters} ${words.handSeen}`], { left: 0, right: width }, bottom, { colour: "faint" });
   return sheet.svg(bottom + 6, words.plan, `${words.plan}: ${options.length(span)} × ${options.length(length)}. ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`);
 }
 
@@ -114,10 +112,4 @@ function writeInside(sheet: Sheet, view: View, board: PlacedBoard, others: reado
     return !stand.some(([c, d]) => Math.min(c.x, d.x) < right + 1 && Math.max(c.x, d.x) > left - 1 && Math.min(c.y, d.y) < bottom && Math.max(c.y, d.y) > top);
   });
   sheet.label([...clear, ...places], text, style);
-}
-
-function keyLines(tells: boolean, { words, width, size }: Sheet): string[] {
-  const first = tells ? words.handKey : words.handLetters;
-  const both = `${first} ${words.handSeen}.`;
-  return textWidth(both, size) <= width ? [both] : [first, words.handSeen];
 }

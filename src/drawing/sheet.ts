@@ -3,6 +3,7 @@ import type { Hand } from "../roof/piece.ts";
 import { textWidth } from "./textWidth.ts";
 import { THEMES, type Theme } from "./theme.ts";
 import { onSheet, type View } from "./view.ts";
+import { wrapped } from "./wrapped.ts";
 import { WORDS, type Words } from "./words.ts";
 
 /** What a drawing is made for. */
@@ -69,7 +70,7 @@ export class Sheet {
     const frame = [left, top, right - left, bottom - top].map(short);
     // An inner svg cuts off what leaves its window, with no name that could clash on a page with many drawings.
     const [open, close] = window ? [`<svg x="${frame[0]}" y="${frame[1]}" width="${frame[2]}" height="${frame[3]}" viewBox="${frame.join(" ")}">`, "</svg>"] : ["", ""];
-    this.#boards.push(`${open}<g data-view="${view.name}" data-scale="${view.scale}" data-x="${view.x}" data-y="${view.y}" data-flip="${view.flip ?? false}" data-slope="${view.slope ?? 0}">${polygons.join("")}</g>${close}`);
+    this.#boards.push(`${open}<g data-view="${view.name}" data-scale="${view.scale}" data-x="${view.x}" data-y="${view.y}" data-flip="${view.flip ?? false}" data-slope="${view.slope ?? 0}"${view.weight === undefined ? "" : ` stroke-width="${view.weight}"`}>${polygons.join("")}</g>${close}`);
   }
 
   line(points: readonly Point[], colour: keyof Theme = "faint", dash = ""): void {
@@ -81,8 +82,8 @@ export class Sheet {
     this.#lines.push(`<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[colour]};stroke:none"/>`);
   }
 
-  boxOf(at: Point, text: string, { anchor = "middle", vertical = false }: TextStyle = {}): Box {
-    const width = textWidth(text, this.size);
+  boxOf(at: Point, text: string, { anchor = "middle", vertical = false, bold = false }: TextStyle = {}): Box {
+    const width = textWidth(text, this.#em(bold));
     const start = anchor === "start" ? 0 : anchor === "end" ? -width : -width / 2;
     return vertical
       ? { left: at.x - OVER * this.size, right: at.x + UNDER * this.size, top: at.y - start - width, bottom: at.y - start }
@@ -108,6 +109,18 @@ export class Sheet {
     const place = places.find((at) => this.isFree(at, text, style));
     if (place) this.text(place, text, style);
     return place !== undefined;
+  }
+
+  /** Writes texts one under another from a line on, each in as many lines as the room asks. Gives the last line. */
+  lines(texts: readonly string[], { left, right }: Pick<Box, "left" | "right">, from: number, style: TextStyle = {}): number {
+    let y = from;
+    for (const text of texts.flatMap((one) => wrapped(one, this.#em(style.bold ?? false), right - left))) this.text({ x: left, y: (y += this.lineHeight) }, text, { ...style, anchor: "start" });
+    return y;
+  }
+
+  /** Bold letters are wider. */
+  #em(bold: boolean): number {
+    return bold ? this.size * 1.08 : this.size;
   }
 
   /** The finished drawing. */

@@ -12,6 +12,8 @@ export interface View {
   readonly flip?: boolean;
   /** Rise over run that x climbs, for a board as it stands; level when left out. */
   readonly slope?: number;
+  /** Width of the boards' lines in pixels; 1 when left out. */
+  readonly weight?: number;
 }
 
 /**

@@ -1,0 +1,102 @@
+import type { Frame } from "../roof/frame.ts";
+import type { Piece } from "../roof/piece.ts";
+import { drawHip } from "./drawHip.ts";
+import { drawJack } from "./drawJack.ts";
+import { drawPair } from "./drawPair.ts";
+import { drawRidge } from "./drawRidge.ts";
+import type { DrawingOptions } from "./sheet.ts";
+import { angleText } from "./shown.ts";
+import { WORDS, type Words } from "./words.ts";
+
+/** What goes on one card, nailed up beside the saw. */
+export interface CutCard {
+  readonly mark: string;
+  readonly title: string;
+  /** How many of which hand: "4 left, 4 right". */
+  readonly counts: string;
+  /** The figures that are read from a step away. */
+  readonly figures: readonly { readonly name: string; readonly value: string }[];
+  /** What to do, in order. */
+  readonly steps: readonly string[];
+  readonly note: string;
+  readonly cautions: string;
+  /** Black and white, for a width in pixels. */
+  drawing(width: number): string;
+}
+
+export interface CardOptions extends Pick<DrawingOptions, "length" | "words"> {
+  /** A piece's notes in words; none when left out. */
+  readonly note?: (piece: Piece) => string;
+}
+
+/** One card for each distinct piece, and a second for a hip with the marks of its jacks. */
+export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOptions): readonly CutCard[] {
+  return pieces.flatMap((piece) => {
+    const { words = WORDS, length } = options;
+    const draw = (width: number): DrawingOptions => ({ width, length, words, theme: "print" });
+    const card = (drawing: CutCard["drawing"], steps: readonly string[]): CutCard => ({
+      mark: piece.mark, title: [words.card.members[piece.member], ...(piece.side === null ? [] : [words.card.sides[piece.side]])].join(", "), counts: countsText(piece, words), figures: figuresOf(piece, options), steps,
+      note: options.note?.(piece) ?? "", cautions: words.card.cautions, drawing,
+    });
+    switch (piece.member) {
+      case "ridge":
+        return [card((width) => drawRidge(frame, piece, draw(width)), [boardStep(frame, piece, options), words.card.ridge(length(piece.longPoint)), words.card.ridgeSides])];
+      case "hip": {
+        const cuts = card((width) => drawHip(frame, pieces, { ...draw(width), part: "cuts" }), hipSteps(frame, piece, options));
+        const marks = card((width) => drawHip(frame, pieces, { ...draw(width), part: "marks" }), [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])]);
+        return [cuts, { ...marks, title: `${marks.title}: ${words.card.marksTitle}`, note: "", figures: [] }];
+      }
+      default:
+        return [card((width) => (piece.plain > 0 ? drawJack(piece, "plain", draw(width)) : drawPair(piece, draw(width))), rafterSteps(frame, piece, options))];
+    }
+  });
+}
+
+function countsText({ left, right, plain }: Piece, words: Words): string {
+  const { counts } = words.card;
+  return plain > 0 ? `${plain} ${counts.plain}` : `${left} ${counts.left}, ${right} ${counts.right}`;
+}
+
+function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCard["figures"] {
+  if (piece.member === "ridge") return [{ name: words.card.boardLength, value: length(piece.longPoint) }];
+  if (piece.tape === null) return [{ name: words.card.toHead, value: length(piece.longPoint) }];
+  return [{ name: words.longPoint, value: length(piece.longPoint) }, { name: words.card.checkTape, value: length(piece.tape) }];
+}
+
+/** The shortest board on hand that holds a piece. */
+function boardStep({ spec }: Frame, { section, shortestBoard }: Piece, { length, words = WORDS }: CardOptions): string {
+  const board = spec.boards.find((one) => one >= shortestBoard - 1e-9 * one);
+  return board === undefined ? words.card.noBoard(section.name, length(shortestBoard)) : words.card.board(section.name, length(board), length(shortestBoard));
+}
+
+/** A figure on the framing square, to the hundredth. */
+const figure = (value: number) => String(Number(value.toFixed(2)));
+
+function rafterSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
+  const { length, words: { card } = WORDS } = options;
+  const handed = piece.tilts.length > 0;
+  return [
+    boardStep(frame, piece, options),
+    `${card.head(figure(piece.slope * 12), "12")} ${handed ? card.tiltJack(angleText(piece.tilts[0]!)) : card.square}`,
+    handed ? card.hook(length(piece.longPoint)) : card.hookHead(length(piece.longPoint)),
+    card.seat(length(piece.heel), length(piece.seat)),
+    piece.tail > 0 ? card.tail(length(piece.tail), length(piece.overhang)) : card.noTail,
+  ];
+}
+
+function hipSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
+  const { length, words: { card } = WORDS } = options;
+  const { near } = frame.main.at;
+  // Over 12 of the main side's run a hip runs 12 / sin f: 16.97 where both pitches are alike, for which squares are read at 17.
+  const run = 12 / near.sin;
+  const read = Math.abs(run - Math.round(run)) < 0.05 && figure(run) !== String(Math.round(run)) ? `${Math.round(run)} (${figure(run)})` : figure(run);
+  const [first, second] = piece.tilts;
+  const tilt = second === undefined ? card.tiltOne(angleText(first!)) : first === second ? card.tiltBoth(angleText(first!)) : card.tiltsTwo(angleText(first!), angleText(second));
+  return [
+    boardStep(frame, piece, options),
+    `${card.hipHead(figure(near.pitch * 12), read, figure(piece.slope * 12))} ${tilt}`,
+    card.hookHip(length(piece.longPoint)),
+    card.seat(length(piece.heel), length(piece.seat)),
+    piece.tail > 0 ? `${card.tail(length(piece.tail), length(piece.overhang))} ${card.tailHip}` : card.noTail,
+  ];
+}

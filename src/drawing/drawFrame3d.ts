@@ -1,0 +1,83 @@
+import type { Point } from "../geometry/clipped.ts";
+import type { Step } from "../geometry/plane.ts";
+import type { Frame } from "../roof/frame.ts";
+import { outlineFace, type OutlineFace, type PointName } from "../roof/outlineFace.ts";
+import type { Piece } from "../roof/piece.ts";
+import { inSpace, placedBoards, type PlacedBoard } from "../roof/placedBoards.ts";
+import { labelOf } from "./labelOf.ts";
+import { painted, type Side } from "./painted.ts";
+import { Sheet, type BoardShape, type DrawingOptions } from "./sheet.ts";
+import type { View } from "./view.ts";
+
+/** Turned about the plumb line and looked down on, in degrees: an axonometric projection, so lengths of one direction keep their ratio. */
+const TURN = (-28 * Math.PI) / 180;
+const DOWN = (32 * Math.PI) / 180;
+const TOWARDS: Step = { x: Math.sin(TURN) * Math.cos(DOWN), y: -Math.cos(TURN) * Math.cos(DOWN), z: Math.sin(DOWN) };
+
+/** Twice the area in square pixels under which a side is not drawn. */
+const SEEN = 0.5;
+
+/** The whole frame in the round: every board, farthest first, so that nearer ones cover what they hide. */
+export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
+  const sheet = new Sheet(options);
+  const { width, words } = sheet;
+  const boards = placedBoards(frame, pieces);
+  const solids = boards.map((board) => ({ board, sides: sidesOf(board) }));
+  const points = solids.flatMap(({ sides }) => sides.flatMap(({ corners }) => corners.map(projected)));
+  const margin = 2 * sheet.size;
+  const [least, most] = [Math.min(...points.map(({ x }) => x)), Math.max(...points.map(({ x }) => x))];
+  const [low, high] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
+  const scale = (width - 2 * margin) / (most - least);
+  const view: View = { name: "frame", scale, x: margin - least * scale, y: 4 + high * scale, weight: 0.6 };
+  const order = painted(solids.map(({ sides }) => sides), TOWARDS);
+  sheet.boards(view, order.flatMap((i) => shapesOf(solids[i]!.board, solids[i]!.sides, SEEN / scale ** 2)));
+  const bottom = view.y - low * scale;
+  writeFeet(sheet, view, order.map((i) => solids[i]!.board).reverse());
+  return sheet.svg(bottom + sheet.lineHeight + 6, words.frame, `${words.frame}: ${pieces.map(({ mark, left, right, plain }) => `${mark} ×${left + right + plain}`).join(", ")}.`);
+}
+
+/** A point of space as it is seen: x to the right, y up. */
+function projected({ x, y, z }: Step): Point {
+  const [right, away] = [x * Math.cos(TURN) + y * Math.sin(TURN), -x * Math.sin(TURN) + y * Math.cos(TURN)];
+  return { x: right, y: z * Math.cos(DOWN) + away * Math.sin(DOWN) };
+}
+
+/** The sides of a board in space, corners counterclockwise seen from outside: its two side faces, and what joins them round. */
+function sidesOf(board: PlacedBoard): Side[] {
+  const { shape, left, right, edge } = board.outline;
+  const across = [...new Set([right.across, ...edge.map(({ y }) => y), left.across])].sort((a, b) => a - b);
+  const sections = across.map((at) => outlineFace(shape, at));
+  const corner = (face: OutlineFace, name: PointName) => inSpace(board, face.points[name]!, face.across);
+  const round = (face: OutlineFace) => (Object.keys(face.points) as PointName[]).filter((name) => face.polygon.includes(face.points[name]!));
+  const joins = sections.slice(1).flatMap((to, i) => {
+    const from = sections[i]!;
+    const names = round(to).filter((name) => round(from).includes(name));
+    return names.map((name, k): Side => ({ corners: [corner(from, names.at(k - 1)!), corner(to, names.at(k - 1)!), corner(to, name), corner(from, name)] }));
+  });
+  const faces = [{ corners: round(left).map((name) => corner(left, name)).reverse() }, { corners: round(right).map((name) => corner(right, name)) }];
+  return [...joins, ...faces].filter(({ corners }) => corners.length > 2);
+}
+
+/** The sides that face the reader and are large enough to be seen. */
+function shapesOf({ piece, hand }: PlacedBoard, sides: readonly Side[], least: number): BoardShape[] {
+  const colour = piece.member === "jack" ? "accent" : "ink";
+  return sides.map(({ corners }) => corners.map(projected)).filter((polygon) => doubleArea(polygon) > least).map((polygon) => ({ polygon, mark: piece.mark, hand, colour }));
+}
+
+/** Twice a polygon's area, positive where its corners run counterclockwise as seen: then the side faces the reader. */
+function doubleArea(polygon: readonly Point[]): number {
+  return polygon.reduce((sum, b, i) => sum + polygon.at(i - 1)!.x * b.y - b.x * polygon.at(i - 1)!.y, 0);
+}
+
+/** One mark of each piece and hand, under the foot of the nearest board that has room. */
+function writeFeet(sheet: Sheet, view: View, nearest: readonly PlacedBoard[]): void {
+  const shown = new Set<string>();
+  for (const board of nearest) {
+    const text = labelOf(board, sheet.words);
+    const { "tail tip": tip, "tail toe": toe } = board.outline.middle.points;
+    if (shown.has(text) || board.piece.member === "ridge" || board.heading.y < 0 || (board.heading.y === 0 && board.heading.x < 0)) continue;
+    const { x, y } = projected(inSpace(board, toe ?? tip!, 0));
+    const at = { x: view.x + x * view.scale, y: view.y - y * view.scale + sheet.size + 3 };
+    if (sheet.label([at], text, { colour: board.piece.member === "jack" ? "accent" : "ink" })) shown.add(text);
+  }
+}

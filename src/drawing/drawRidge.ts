@@ -1,0 +1,26 @@
+import type { Frame } from "../roof/frame.ts";
+import { outline } from "../roof/outline.ts";
+import type { Piece } from "../roof/piece.ts";
+import { drawDimensions, drawReadings } from "./dimensions.ts";
+import { lyingView, reach } from "./drawSide.ts";
+import { Sheet, type DrawingOptions } from "./sheet.ts";
+import { textWidth } from "./textWidth.ts";
+import { onSheet, type View } from "./view.ts";
+
+/** The ridge lying, with the near side of every common marked from one end; both faces are alike. */
+export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): string {
+  const sheet = new Sheet(options);
+  const { width, words, size, length } = sheet;
+  const { left: face, marks } = outline(frame, piece, "plain");
+  const here = marks.filter((mark) => mark.face === "left");
+  const texts = here.map(({ mark, from }) => `${mark}  ${length(from)}`);
+  const room = { left: 0, right: width, top: sheet.lines([words.ridgeMarks], { left: 0, right: width }, 0, { colour: "faint" }) + 6 };
+  const view: View = { ...lyingView("ridge", face.polygon, room, false), y: room.top + Math.max(0, ...texts.map((text) => textWidth(text, size))) + 12 };
+  const at = (x: number, y: number) => onSheet(view, { x, y });
+  sheet.boards(view, [{ polygon: face.polygon, mark: piece.mark, hand: "plain" }]);
+  for (const { from, to } of here) for (const x of [from, to]) sheet.line([at(x, 0), at(x, -piece.section.depth)], "accent");
+  drawReadings(sheet, here.map(({ from }, i) => ({ at: at(from, 0).x, text: texts[i]! })), { way: "up", object: view.y, at: view.y - 8, least: 0, most: width });
+  const low = at(0, -piece.section.depth).y;
+  const bottom = drawDimensions(sheet, [{ from: at(0, 0).x, to: at(piece.longPoint, 0).x, text: length(piece.longPoint) }], { way: "down", at: low + 1, object: low, ...reach(room) });
+  return sheet.svg(bottom + 4, `${words.ridge} ${piece.mark}`, `${length(piece.longPoint)}. ${texts.join("; ")}.`);
+}

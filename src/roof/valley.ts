@@ -11,7 +11,7 @@ import type { CornerSide } from "./corner.ts";
 export function valleyJackRuns(side: CornerSide, offset: number, run: number, valleyThickness: number, jackThickness: number, ridgeThickness: number): { long: number; short: number } | Reason {
   const centre = run - ridgeThickness / 2 - valleyThickness / 2 / side.cos - offset * side.tan;
   const half = (jackThickness * side.tan) / 2;
-  if (jackThickness > offset * 2) return new Reason("jack wider than offset", { thickness: jackThickness, offset });
+  if (jackThickness > offset) return new Reason("jack wider than offset", { thickness: jackThickness, offset });
   if (!(centre > half)) return new Reason("valley jack vanishes", { most: offset + (centre - half) / side.tan, offset });
   return { long: centre + half, short: centre - half };
 }

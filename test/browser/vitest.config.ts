@@ -9,5 +9,7 @@ export default defineConfig({
     fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // A busy machine takes more than the second that is usual.
+    expect: { poll: { timeout: 20_000 } },
   },
 });

@@ -25,7 +25,7 @@ export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promi
     if (!alive.has(subUnitId) || (made && change.id !== RemoveSheetMutation.id)) continue;
     // Rows and columns that the write added stay: others may use them by now. A width that the user changed stays too.
     if (change.id === SetRangeValuesMutation.id || change.id === RemoveSheetMutation.id) undo.do(change);
-    else if (change.id === SetWorksheetColWidthMutation.id && !widthsChanged(record, subUnitId, alive)) undo.do(change);
+    else if (change.id === SetWorksheetColWidthMutation.id && widthAsWritten(record, change.params as WidthChange, alive.get(subUnitId)!)) undo.do(change);
   }
   undo.finish();
   await calculation.settled();
@@ -37,21 +37,29 @@ type Sheets = ReadonlyMap<string, Worksheet>;
 function editedSince(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): string[] {
   const edited = new Set<string>();
   const expected = new Map<string, Set<string>>();
+  const readers = new Map([...alive].map(([id, worksheet]) => [id, cells(sheet, worksheet)]));
   const last = new Map(record.cells.map((cell) => [`${cell.sheet}/${cell.row}/${cell.column}`, cell]));
   for (const { sheet: id, row, column, content } of last.values()) {
     const worksheet = alive.get(id);
     if (!worksheet) continue;
     expected.set(id, (expected.get(id) ?? new Set()).add(`${row}/${column}`));
-    if (cells(sheet, worksheet).contentAt(row, column) !== content) edited.add(address(worksheet.getName(), row, column));
+    if (readers.get(id)!.contentAt(row, column) !== content) edited.add(address(worksheet.getName(), row, column));
   }
   for (const id of record.newSheets) {
     const worksheet = alive.get(id);
     if (!worksheet) continue;
-    for (const { row, column } of cells(sheet, worksheet).filled()) if (!expected.get(id)?.has(`${row}/${column}`)) edited.add(address(worksheet.getName(), row, column));
+    for (const { row, column } of readers.get(id)!.filled()) if (!expected.get(id)?.has(`${row}/${column}`)) edited.add(address(worksheet.getName(), row, column));
   }
   return [...edited];
 }
 
-function widthsChanged(record: WriteRecord, id: string, alive: Sheets): boolean {
-  return record.widths.some(({ sheet, column, width }) => sheet === id && alive.get(id)!.getColumnWidth(column) !== width);
+interface WidthChange {
+  readonly subUnitId: string;
+  readonly ranges: readonly { readonly startColumn: number }[];
+}
+
+function widthAsWritten(record: WriteRecord, { subUnitId, ranges }: WidthChange, worksheet: Worksheet): boolean {
+  const column = ranges[0]!.startColumn;
+  const written = record.widths.findLast((width) => width.sheet === subUnitId && width.column === column);
+  return written?.width === worksheet.getColumnWidth(column);
 }

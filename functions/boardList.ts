@@ -6,13 +6,19 @@ import type { Input, Reading } from "../src/registry/worksheetFunction.ts";
 /** More than this many lengths on hand is a mistake, and would make every search slow. */
 const MOST = 60;
 
+/** No list of so few lengths is longer; a longer text is refused before it is taken apart. */
+const LONGEST = 2_000;
+
 /**
  * Lengths of board on hand, shortest first, each once: from text such as "8' to 20' by 2'" or "8', 12', 16'", a number, or a range of them.
  *
  * Every length is read as lengths are everywhere, in the call's unit.
  */
 export function boardList(name: string, cell: Input, reading: Reading): readonly number[] | Refusal | CellError {
-  const cells: Input[] = Array.isArray(cell) ? cell.flat().filter((one) => !isBlank(one)) : typeof cell === "string" ? cell.slice(0, 500).split(/[,;]/) : [cell];
+  if (typeof cell === "string" && cell.length > LONGEST) return new Refusal("#VALUE!", `${name}: ${shown(cell)} was read, which is too long for a list of lengths. Type lengths such as 8', 12', 16'.`);
+  // The comma parts lengths: 2,4 m would be read as 2 and as 4 m.
+  if (typeof cell === "string" && /\d,\d/.test(cell) && /m/i.test(cell)) return new Refusal("#VALUE!", `${name}: ${shown(cell)} was read. Type a decimal point instead of the comma, and a blank after a comma between two lengths.`);
+  const cells: Input[] = Array.isArray(cell) ? cell.flat().filter((one) => !isBlank(one)) : typeof cell === "string" ? cell.split(/[,;]/) : [cell];
   const lengths: number[] = [];
   for (const one of cells) {
     if (one instanceof CellError) return one;

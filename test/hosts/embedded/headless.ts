@@ -32,6 +32,8 @@ export interface Headless {
   dispose(): void;
 }
 
+export { functionInfo } from "../../../src/hosts/embedded/functionInfo.ts";
+
 /** The functions that users have. */
 export const real = functions;
 

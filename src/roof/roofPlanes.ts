@@ -55,7 +55,12 @@ function planArea(levels: readonly PlaneLevel[]): number {
   return levels.slice(1).reduce((area, { up, width }, i) => area + ((up - levels[i]!.up) * (width + levels[i]!.width)) / 2, 0);
 }
 
-/** The width of a plane at a level distance up from its eave; 0 past its top. */
+/**
+ * The width of a plane at a level distance up from its eave; 0 past its top.
+ *
+ * @example
+ * planeWidth({ levels: [{ up: 0, width: 100 }, { up: 60, width: 40 }] }, 30) // => 70
+ */
 export function planeWidth({ levels }: Pick<RoofPlane, "levels">, up: number): number {
   const i = levels.findIndex((level) => level.up >= up);
   if (i < 0) return 0;

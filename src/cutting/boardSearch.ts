@@ -10,16 +10,28 @@ export interface BoardQuestion {
   readonly thresholds: Float64Array;
   /** Patterns, as `patternKey` has them, that may not be answered. */
   readonly forbidden?: ReadonlySet<string>;
+  /** Nodes to visit for each type of board before the best so far is the answer. */
+  readonly limit?: number;
 }
 
-/** For each type of board the most valuable pattern over its threshold, or null, and its value (else the threshold). */
+/** For each type of board the most valuable pattern over its threshold, or null, and what no pattern is worth more than. */
 export interface BoardAnswer {
   readonly patterns: readonly (Pattern | null)[];
-  readonly values: Float64Array;
+  /** The pattern's value, or the threshold where there is none; more than that only where the search was cut short. */
+  readonly most: Float64Array;
+  /** No search was cut short: no pattern is worth more than the answer. */
+  readonly complete: boolean;
 }
 
 /** Nodes visited between two pauses: about a millisecond. */
 const PAUSE = 50_000;
+
+/** How finely room is divided for the bounds at first, and how many numbers the finest tables may hold (32 MB). */
+const CELLS = 512;
+const MOST_ENTRIES = 4_000_000;
+
+/** Pieces worth just what they weigh make a puzzle without end; a search that takes so many nodes is such a one. */
+const LIMIT = 3_000_000;
 
 /** A pattern as text. */
 export function patternKey(type: number, items: readonly number[], copies: readonly number[]): string {
@@ -43,7 +55,8 @@ export class BoardSearch {
   private level = 0;
   private question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
   private readonly problem: Problem;
-  private readonly bounds: SuffixBounds;
+  /** Made with the first question: for a very long list, none is asked. */
+  private bounds: SuffixBounds | null = null;
   // One entry a level: copies tried, and what is left and open before them.
   private readonly copies: Int32Array;
   private readonly room: Float64Array;
@@ -54,7 +67,6 @@ export class BoardSearch {
   constructor(problem: Problem) {
     const levels = problem.items.length + 1;
     this.problem = problem;
-    this.bounds = new SuffixBounds(problem);
     this.copies = new Int32Array(levels);
     this.room = new Float64Array(levels);
     this.worth = new Float64Array(levels);
@@ -65,17 +77,28 @@ export class BoardSearch {
   *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
     yield;
     this.question = question;
-    yield* this.bounds.fill(question.values);
-    this.steps += this.bounds.cells * this.problem.items.length;
+    const bounds = (this.bounds ??= new SuffixBounds(this.problem, CELLS));
+    yield* bounds.fill(question.values);
+    this.steps += bounds.entries / 2;
+    const before = this.steps;
     const patterns: (Pattern | null)[] = [];
-    const values = new Float64Array(this.problem.types.length);
-    for (let type = 0; type < values.length; type++) {
+    const most = new Float64Array(this.problem.types.length);
+    let complete = true;
+    for (let type = 0; type < most.length; type++) {
       this.start(type);
-      while (!this.advance(PAUSE)) yield;
-      values[type] = this.best;
+      const end = this.steps + (question.limit ?? LIMIT);
+      let ended = this.advance(PAUSE);
+      while (!ended && this.steps < end) {
+        yield;
+        ended = this.advance(PAUSE);
+      }
+      most[type] = ended ? this.best : Math.max(this.best, this.bounds.most(0, 0, 0, this.room[0]!));
+      complete &&= ended;
       patterns.push(this.found);
     }
-    return { patterns, values };
+    // Many nodes for the size of the tables: finer ones will spare more than they cost.
+    if (this.steps - before > bounds.entries && bounds.entries * 2 < MOST_ENTRIES) this.bounds = new SuffixBounds(this.problem, bounds.cells * 2);
+    return { patterns, most, complete };
   }
 
   private start(type: number): void {
@@ -127,7 +150,7 @@ export class BoardSearch {
     if (item.endsGroup) open = 0;
     if (room < 0) return false;
     const worth = this.worth[level]! + this.question.values[level]![count]!;
-    if (worth + this.bounds.most(level + 1, odds % 2 !== 0 ? 2 : open, room) <= this.best) return false;
+    if (worth + this.bounds!.most(level + 1, open, odds, room) <= this.best) return false;
     this.level = level + 1;
     this.room[this.level] = room;
     this.worth[this.level] = worth;

@@ -14,17 +14,16 @@ const CLOSE = 1e-9;
  * costGrid([7.5, 10.25]) // => 0.25
  */
 export function costGrid(costs: readonly number[]): number {
-  const largest = Math.max(0, ...costs);
-  const small = 1e-7 * largest;
-  let step = 0;
-  for (const cost of costs) {
-    let rest = cost;
-    while (rest > small) [step, rest] = [rest, Math.abs(step - Math.round(step / rest) * rest)];
+  const [least, ...others] = costs.filter((cost) => cost > 0).sort((a, b) => a - b);
+  if (least === undefined) return 0;
+  const small = 1e-7 * Math.max(least, ...others);
+  let step = least;
+  for (const cost of others) {
+    let divisor = step;
+    for (let rest = Math.abs(cost - Math.round(cost / step) * step); rest > small; ) [divisor, rest] = [rest, Math.abs(divisor - Math.round(divisor / rest) * rest)];
+    // Remainders carry the last bits of larger numbers; the least cost, divided by its whole number of steps, does not.
+    step = least / Math.round(least / divisor);
   }
-  if (step <= 0) return 0;
-  // Remainders carry the costs' last bits; the smallest cost, divided by its whole number of steps, does not.
-  const least = Math.min(...costs.filter((cost) => cost > 0));
-  const exact = least / Math.round(least / step);
-  const onGrid = costs.every((cost) => Math.abs(cost / exact - Math.round(cost / exact)) <= CLOSE * Math.max(1, cost / exact));
-  return onGrid ? exact : 0;
+  const onGrid = others.every((cost) => Math.abs(cost / step - Math.round(cost / step)) <= CLOSE * (cost / step));
+  return onGrid ? step : 0;
 }

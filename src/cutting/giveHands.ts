@@ -82,8 +82,8 @@ function handLines(lines: readonly Line[]): void {
   const ofBoard = new Map<number, Line[]>();
   const ofItem = new Map<number, Line[]>();
   for (const line of lines) {
-    ofBoard.set(line.board, [...(ofBoard.get(line.board) ?? []), line]);
-    ofItem.set(line.item, [...(ofItem.get(line.item) ?? []), line]);
+    put(ofBoard, line.board, line);
+    put(ofItem, line.item, line);
   }
   const next = (list: Line[] | undefined): Line | undefined => {
     while (list && list.length > 0 && list[list.length - 1]!.hand !== 0) list.pop();
@@ -102,4 +102,10 @@ function handLines(lines: readonly Line[]): void {
   const odd = [...ofBoard].filter(([, list]) => list.length % 2 === 1).map(([board]) => board);
   for (const board of odd) if (ofBoard.get(board)!.filter((line) => line.hand === 0).length % 2 === 1) walk(board);
   for (const board of ofBoard.keys()) walk(board);
+}
+
+function put(lists: Map<number, Line[]>, key: number, line: Line): void {
+  const list = lists.get(key);
+  if (list) list.push(line);
+  else lists.set(key, [line]);
 }

@@ -36,7 +36,7 @@ export function* greedyPlan(problem: Problem): Generator<void, Cut[] | null> {
 class Largest {
   private readonly problem: Problem;
   private readonly remaining: readonly number[];
-  /** Items of each group, heaviest first, and for each place the next that may still have pieces. */
+  /** Items of each group, heaviest first, and for each used up place a later one, with none between that is not used up. */
   private readonly orders: readonly (readonly number[])[];
   private readonly next: readonly Int32Array[];
 
@@ -47,7 +47,7 @@ class Largest {
     problem.items.forEach((item, i) => orders[item.group]!.push(i));
     for (const order of orders) order.sort((a, b) => problem.items[b]!.weight - problem.items[a]!.weight);
     this.orders = orders;
-    this.next = orders.map((order) => Int32Array.from({ length: order.length + 1 }, (_, n) => n));
+    this.next = orders.map((order) => Int32Array.from({ length: order.length + 1 }, (_, n) => n + 1));
   }
 
   any(): boolean {
@@ -111,9 +111,13 @@ class Largest {
   private available(group: number, place: number): number {
     const order = this.orders[group]!;
     const next = this.next[group]!;
-    let end = place;
-    while (end < order.length && this.remaining[order[end]!]! === 0) end = Math.max(end + 1, next[end + 1]!);
-    next[place] = end;
-    return end;
+    const usedUp = (n: number): boolean => n < order.length && this.remaining[order[n]!]! === 0;
+    let at = place;
+    while (usedUp(at)) {
+      // Every way through used up items is halved, so that it is not walked again.
+      if (usedUp(next[at]!)) next[at] = next[next[at]!]!;
+      at = next[at]!;
+    }
+    return at;
   }
 }

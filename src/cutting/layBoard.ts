@@ -15,15 +15,15 @@ export function layBoard(pieces: readonly StockPiece[], groups: readonly GroupOn
     const row = orderOf(keys);
     // Along the top edge; the first piece's tail comes down to where the board, or this part of it, begins.
     let at = (placed.length > 0 ? used + kerf : 0) + group.toe;
-    let before: Lying | null = null;
+    let first = true;
     for (const lying of row) {
       const { name, hand, length } = pieces[lying.piece]!;
-      if (before) at += lying.flipped ? group.headCut - lying.turn : before.turn > 0 && !before.flipped ? group.headCut : group.plumbCut;
+      if (!first) at += lying.flipped ? group.cut - lying.turn : group.cut;
       const start = lying.flipped ? at - group.lean : at;
       const line = group.lean > 0 ? "plumb" : "square";
-      placed.push({ piece: lying.piece, name, hand: hand ?? "plain", start, end: start + length, flipped: lying.flipped, shares: before === null ? "none" : lying.flipped ? "compound" : line });
+      placed.push({ piece: lying.piece, name, hand: hand ?? "plain", start, end: start + length, flipped: lying.flipped, shares: first ? "none" : lying.flipped ? "compound" : line });
       at += length;
-      before = lying;
+      first = false;
     }
     used = at;
   }

@@ -20,6 +20,7 @@ export interface Row {
 
 /** A relaxed plan: boards may be cut in fractions. */
 export interface Relaxed {
+  /** No whole plan within the rows costs less; -Infinity where the search for patterns was cut short and this is not known. */
   readonly value: number;
   readonly cuts: readonly { readonly column: Column; readonly times: number }[];
   /** What one more of each item would cost; of each row after them. */
@@ -46,7 +47,7 @@ export class Master {
   /** The latest, whether or not a solve came to its end. */
   duals: Float64Array = new Float64Array(0);
   private readonly known = new Map<string, number>();
-  private readonly problem: Problem;
+  readonly problem: Problem;
   private readonly dearest: number;
 
   constructor(problem: Problem) {
@@ -82,7 +83,7 @@ export class Master {
       const answer = yield* this.search.ask({ ...pricesOf(this.problem, rows, simplex.duals), forbidden });
       const before = this.columns.length;
       for (const pattern of answer.patterns) if (pattern) this.add(pattern);
-      if (this.columns.length === before) return simplex.relaxed(this.columns);
+      if (this.columns.length === before) return simplex.relaxed(this.columns, answer.complete);
     }
   }
 }
@@ -254,7 +255,7 @@ class Simplex {
   }
 
   /** The plan without the little amounts that broke ties. */
-  relaxed(columns: readonly Column[]): Relaxed {
+  relaxed(columns: readonly Column[], complete: boolean): Relaxed {
     const { size, basis } = this;
     const cuts: { column: Column; times: number }[] = [];
     let short = false;
@@ -267,6 +268,6 @@ class Simplex {
       if (basis[r]! >= 0) cuts.push({ column: columns[basis[r]!]!, times });
       else if (basis[r]! < -size) short = true;
     }
-    return { value, cuts, duals: this.duals.slice(), short };
+    return { value: complete ? value : -Infinity, cuts, duals: this.duals.slice(), short };
   }
 }

@@ -38,7 +38,6 @@ export interface Item {
 export interface Group {
   /** What a board loses once it holds a piece of the group. */
   readonly setup: number;
-  readonly handed: boolean;
 }
 
 export interface BoardType {

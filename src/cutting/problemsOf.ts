@@ -21,9 +21,8 @@ export interface Sources {
 export interface SlantGroup {
   readonly lean: number;
   readonly toe: number;
-  /** Width of a plumb cut, and of a compound one, along the board. */
-  readonly plumbCut: number;
-  readonly headCut: number;
+  /** Width of a cut along the board. */
+  readonly cut: number;
 }
 
 /** The pieces and boards of every size in the order of the pieces, as whole-number problems. The lists must have passed stockReason. */
@@ -58,7 +57,7 @@ function taskOf(size: string, own: readonly number[], pieces: readonly StockPiec
     items[items.length - 1] = { ...items[items.length - 1]!, endsGroup: true };
     groups.push(group);
   }
-  const problem: Problem = { items, groups: groups.map((group, g): Group => ({ setup: Math.round(Math.max(0, group.toe - group.plumbCut + kerf) / unit), handed: items.some((item) => item.group === g && item.hand !== 0) })), types: typesOf(boards, kerf, unit) };
+  const problem: Problem = { items, groups: groups.map((group): Group => ({ setup: Math.round((group.toe - group.cut + kerf) / unit) })), types: typesOf(boards, kerf, unit) };
   return { size, problem, sources, groups };
 }
 
@@ -74,7 +73,7 @@ function grouped<K>(own: readonly number[], keyOf: (i: number) => K): Map<K, num
 }
 
 /** A key that pieces with parallel plumb cuts have in common. */
-function slantOf(piece: StockPiece): string {
+export function slantOf(piece: StockPiece): string {
   return piece.slant === undefined ? `lean ${piece.lean ?? 0}` : `slant ${piece.slant}`;
 }
 
@@ -82,17 +81,23 @@ function turnOf(piece: StockPiece): number {
   return piece.hand === undefined || piece.hand === "plain" ? 0 : (piece.turn ?? 0);
 }
 
-/** Where pieces of one slant differ in what they lose, the most is taken: safe, and no roof has such pieces. */
+/** Where pieces of one slant differ in what they lose, the most is taken: safe, and pieces of one roof do not. */
 function slantGroup(pieces: readonly StockPiece[], kerf: number): SlantGroup {
-  const group = { lean: 0, toe: 0, plumbCut: kerf, headCut: kerf };
+  let lean = 0;
+  let toe = 0;
+  let spread = 1;
   for (const piece of pieces) {
-    const lean = piece.lean ?? 0;
-    group.lean = Math.max(group.lean, lean);
-    group.toe = Math.max(group.toe, Math.min(lean, piece.toe ?? lean));
-    group.plumbCut = Math.max(group.plumbCut, kerf * (piece.plumbSpread ?? 1));
-    group.headCut = Math.max(group.headCut, kerf * (piece.headSpread ?? piece.plumbSpread ?? 1));
+    lean = Math.max(lean, piece.lean ?? 0);
+    toe = Math.max(toe, toeOf(piece));
+    spread = Math.max(spread, piece.spread ?? 1);
   }
-  return { ...group, headCut: Math.max(group.headCut, group.plumbCut) };
+  // A cut that starts where the board ends must run off it within the toe; a spread that does not fit the slant is no plumb cut's.
+  return { lean, toe, cut: Math.min(kerf * spread, kerf + toe) };
+}
+
+/** How far a piece reaches back beyond its tail tip. */
+export function toeOf({ lean = 0, toe = lean }: StockPiece): number {
+  return Math.min(lean, toe);
 }
 
 interface KeyItem {
@@ -111,12 +116,13 @@ function keyItems(members: readonly number[], pieces: readonly StockPiece[], tur
     plain: turn > 0 ? [] : all,
   }));
   // With no turn, or all of one hand, there is nothing to share.
-  const width = turn > 0 ? group.headCut : group.plumbCut;
   const single = split.every(({ left }) => sum(left) === 0) || split.every(({ right }) => sum(right) === 0);
-  if (single) return split.map(({ length, ...source }) => ({ item: { turn, weight: length + width, half: 0, hand: 0, demand: sum(source.left) + sum(source.right) + sum(source.plain) }, source }));
-  // A pair is two heads and one cut between them, and a plumb one behind.
-  const half = Math.max(0, turn + group.headCut - group.plumbCut) / 2;
-  const item = (length: number, hand: -1 | 1 | 2, demand: number): KeyItem["item"] => ({ turn, weight: length + group.headCut - half, half, hand, demand });
+  if (single) return split.map(({ length, left, right, plain }) => {
+    const all = [...left, ...right, ...plain];
+    return { item: { turn, weight: length + group.cut, half: 0, hand: 0, demand: sum(all) }, source: { left: [], right: [], plain: all } };
+  });
+  const half = turn / 2;
+  const item = (length: number, hand: -1 | 1 | 2, demand: number): KeyItem["item"] => ({ turn, weight: length + group.cut - half, half, hand, demand });
   if (split.every(({ left, right }) => sum(left) === sum(right))) return split.map(({ length, left, right, plain }) => ({ item: item(length, 2, sum(left) * 2), source: { left, right, plain } }));
   const lefts = split.filter(({ left }) => sum(left) > 0).map(({ length, left }): KeyItem => ({ item: item(length, 1, sum(left)), source: { left, right: [], plain: [] } }));
   const rights = split.filter(({ right }) => sum(right) > 0).map(({ length, right }): KeyItem => ({ item: item(length, -1, sum(right)), source: { left: [], right, plain: [] } }));

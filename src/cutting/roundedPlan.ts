@@ -23,16 +23,17 @@ export function* roundedPlan(problem: Problem, search: BoardSearch, relaxed: Rel
   }
   const room = types[types.length - 1]!.room;
   const worths = items.map((item, i) => Math.max(relaxed.duals[i]!, 0) * (1 + (attempt === 0 ? 0 : shift(attempt, i))) + 1e-9 * item.weight / room);
+  const worth = (pattern: Pattern): number => pattern.items.reduce((sum, i, k) => sum + worths[i]! * pattern.copies[k]!, 0);
   while (remaining.some((count) => count > 0)) {
     const values = items.map((item, i) => Float64Array.from({ length: Math.min(remaining[i]!, Math.floor(room / item.weight)) + 1 }, (_, k) => k * worths[i]!));
     let best: Pattern | null = null;
     for (const ease of [0.9, 0]) {
       const thresholds = Float64Array.from(types, (type, j) => (left[j]! < 1 ? Infinity : type.cost * ease));
-      const answer = yield* search.ask({ values, thresholds });
+      const answer = yield* search.ask({ values, thresholds, limit: 20_000 });
       let rate = 0;
       answer.patterns.forEach((pattern, j) => {
-        if (pattern && answer.values[j]! > rate * types[j]!.cost) {
-          rate = answer.values[j]! / types[j]!.cost;
+        if (pattern && worth(pattern) > rate * types[j]!.cost) {
+          rate = worth(pattern) / types[j]!.cost;
           best = pattern;
         }
       });

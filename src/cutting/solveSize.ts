@@ -1,4 +1,6 @@
+import { coarsened, refined } from "./coarsened.ts";
 import { costGrid } from "./costGrid.ts";
+import { gatherLeftOver } from "./gatherLeftOver.ts";
 import { greedyPlan } from "./greedyPlan.ts";
 import { Master } from "./master.ts";
 import { mergeBoards } from "./mergeBoards.ts";
@@ -8,8 +10,14 @@ import { tidyCuts } from "./tidyCuts.ts";
 import type { Relaxed, Row } from "./master.ts";
 import type { Cut, Problem } from "./problem.ts";
 
-/** Beyond this many distinct pieces in one size the linear program is not tried: the plan is the greedy one, its bound that of the material. */
+/**
+ * Beyond this many distinct pieces in one size neighbouring lengths are counted as one, some COARSE in all (see coarsened): as the longer for a plan, as the shorter for the
+ * bound. A gap of about one in a hundred may then remain.
+ */
 export const MOST_DISTINCT = 300;
+const COARSE = 120;
+/** A plan of lengths that are not quite the true ones need not be the very least. */
+const COARSE_STEPS = 10_000_000;
 
 /** The best plan found for one size, and what no plan goes below. */
 export interface Solved {
@@ -59,17 +67,34 @@ class SizeSearch {
 
   result(): Solved | { readonly impossible: boolean } {
     if (this.best === null) return { impossible: this.exhausted };
+    this.keep(gatherLeftOver(this.problem, this.best), true);
     const proved = this.exhausted || this.bound >= this.cost * (1 - 1e-9);
     return { cuts: this.best, cost: this.cost, bound: proved ? this.cost : Math.min(this.bound, this.cost), proved };
   }
 
   *run(): Generator<void, void> {
-    yield* this.boundBy(this.materialDuals(), new Float64Array(this.problem.types.length));
+    this.raise(this.material());
     this.keep(yield* greedyPlan(this.problem));
-    if (this.closed() || this.problem.items.length > MOST_DISTINCT) return;
+    if (this.closed()) return;
+    if (this.problem.items.length > MOST_DISTINCT) yield* this.coarse();
+    else yield* this.exact();
+  }
+
+  private *coarse(): Generator<void, void> {
+    const longer = coarsened(this.problem, COARSE, true);
+    if (longer.problem.items.length > MOST_DISTINCT) return;
+    const shorter = new Master(coarsened(this.problem, COARSE, false).problem);
+    const relaxed = yield* shorter.solve(this.limits, () => this.spent(shorter.search.steps));
+    if (relaxed) this.raise(yield* this.boundFrom(shorter));
+    const before = shorter.search.steps;
+    const solved = yield* solveSize(longer.problem, (steps) => steps > COARSE_STEPS || this.spent(before + steps));
+    if ("cuts" in solved) this.keep(refined(this.problem, longer, solved.cuts));
+  }
+
+  private *exact(): Generator<void, void> {
     for (const cut of this.best ?? []) this.master.add(cut.pattern);
     const root = yield* this.master.solve(this.limits, this.out);
-    yield* this.boundBy(this.master.duals, this.scarcity());
+    this.raise(yield* this.boundFrom(this.master));
     if (root === null) return;
     if (root.short && this.best === null) {
       this.exhausted = true;
@@ -85,21 +110,21 @@ class SizeSearch {
     return this.bound >= this.cost * (1 - 1e-9);
   }
 
-  /** What material alone must cost, as duals: each piece at the least price of a unit of room. */
-  private materialDuals(): Float64Array {
+  /** What material alone must cost: every piece its room, at the least price of a unit of room. */
+  private material(): number {
     const rate = Math.min(...this.problem.types.map((type) => type.cost / type.room));
-    return Float64Array.from(this.problem.items, (item) => item.weight * rate);
+    return this.problem.items.reduce((sum, item) => sum + item.weight * item.demand, 0) * rate * (1 - 1e-12);
   }
 
-  private scarcity(): Float64Array {
-    const scarce = new Float64Array(this.problem.types.length);
-    this.limits.forEach((row, r) => (scarce[row.type!] = Math.max(0, -(this.master.duals[this.problem.items.length + r] ?? 0))));
-    return scarce;
-  }
-
-  private *boundBy(duals: ArrayLike<number>, scarcity: ArrayLike<number>): Generator<void, void> {
-    const bound = yield* safeBound(this.problem, this.master.search, duals, scarcity);
+  private raise(bound: number): void {
     this.bound = Math.max(this.bound, this.roundedUp(bound));
+  }
+
+  private boundFrom(master: Master): Generator<void, number> {
+    const scarcity = new Float64Array(this.problem.types.length);
+    const { items } = master.problem;
+    this.limits.forEach((row, r) => (scarcity[row.type!] = Math.max(0, -(master.duals[items.length + r] ?? 0))));
+    return safeBound(master.problem, master.search, master.duals, scarcity);
   }
 
   private roundedUp(bound: number): number {
@@ -109,13 +134,14 @@ class SizeSearch {
     return Math.ceil(steps - Math.max(1e-6, 1e-9 * steps)) * this.grid;
   }
 
-  private keep(found: Cut[] | null): void {
+  /** @param last whether a plan that is as good is taken as well. */
+  private keep(found: Cut[] | null, last = false): void {
     if (found === null) return;
     const cuts = mergeBoards(this.problem, tidyCuts(this.problem, found));
     const cost = costOf(this.problem, cuts);
     const boards = cuts.reduce((sum, cut) => sum + cut.times, 0);
     const close = 1e-9 * cost;
-    if (cost < this.cost - close || (cost < this.cost + close && boards < this.boards)) {
+    if (cost < this.cost - close || (cost < this.cost + close && (boards < this.boards || (last && boards === this.boards)))) {
       this.best = cuts;
       this.cost = cost;
       this.boards = boards;
@@ -129,6 +155,7 @@ class SizeSearch {
   }
 
   private *branch(root: Relaxed): Generator<void, void> {
+    let complete = true;
     const stack: { rows: Row[]; relaxed: Relaxed | null }[] = [{ rows: [], relaxed: root }];
     while (stack.length > 0) {
       const node = stack.pop()!;
@@ -136,6 +163,8 @@ class SizeSearch {
       if (relaxed === null) return;
       if (relaxed.short || this.hopeless(relaxed.value)) continue;
       const rows = branching(relaxed);
+      // A whole plan is the least of its node only when the node's bound is known.
+      if (rows === null && relaxed.value === -Infinity) complete = false;
       if (rows === null) this.keep(relaxed.cuts.map(({ column, times }) => ({ pattern: column.pattern, times: Math.round(times) })));
       else {
         if (node.rows.length > 0) yield* this.round(relaxed, 0);
@@ -143,7 +172,7 @@ class SizeSearch {
       }
       if (this.closed()) return;
     }
-    this.exhausted = true;
+    this.exhausted = complete;
   }
 
   /** Whether a node whose plans cost `value` or more can give none that is cheaper than the best. */

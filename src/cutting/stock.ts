@@ -45,10 +45,11 @@ export interface StockPiece {
   readonly turn?: number;
   /** How far the low end reaches back beyond the tail tip, where that is less than `lean` (no overhang: heel sin A instead of D tan A). */
   readonly toe?: number;
-  /** How much longer than the kerf a plumb cut is along the board: 1 / cos A. Left out: 1, the cut is counted square. */
-  readonly plumbSpread?: number;
-  /** The same for the compound cut: 1 / (cos A cos f). Left out: as the plumb cut. */
-  readonly headSpread?: number;
+  /**
+   * How much wider than the kerf the saw cut is along the board: 1 / cos A for a plumb cut, 1 / (cos A cos f) for a compound one. Left out: 1, every kerf counts as it
+   * is. On a board all cuts of one slant count as wide as the widest of that slant.
+   */
+  readonly spread?: number;
 }
 
 /** Boards to be had in one length. */

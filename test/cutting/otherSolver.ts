@@ -1,0 +1,114 @@
+import loadHighs from "highs";
+import type { Instance } from "./instances.ts";
+import type { StockPiece } from "../../src/cutting/stock.ts";
+
+// Least costs from HiGHS (an open-source solver of the University of Edinburgh), by two models that share no code with src/cutting: the rule of what fits is
+// written here again from trade.md's sentence, in plain doubles.
+
+const loaded = loadHighs();
+
+async function optimum(model: string): Promise<number | null> {
+  const solution = (await loaded).solve(model, { mip_rel_gap: 0, mip_abs_gap: 1e-7, output_flag: false });
+  if (solution.Status === "Infeasible") return null;
+  if (solution.Status !== "Optimal") throw new Error(`HiGHS: ${solution.Status}`);
+  return solution.ObjectiveValue;
+}
+
+/** What pieces take of a board, given how many of each: lengths, a kerf between neighbours, a lean per slant, less a turn for every left and right pair. */
+export function lengthTaken(pieces: readonly StockPiece[], counts: readonly number[], kerf: number): number {
+  const leans = new Map<string, number>();
+  const hands = new Map<string, { left: number; right: number; turn: number }>();
+  let [total, number] = [0, 0];
+  pieces.forEach(({ length, slant = "", lean = 0, hand = "plain", turn = 0 }, i) => {
+    const count = counts[i]!;
+    if (count === 0) return;
+    total += count * length;
+    number += count;
+    leans.set(slant, lean);
+    if (hand === "plain") return;
+    const pair = hands.get(`${slant} ${turn}`) ?? { left: 0, right: 0, turn };
+    pair[hand] += count;
+    hands.set(`${slant} ${turn}`, pair);
+  });
+  for (const lean of leans.values()) total += lean;
+  for (const { left, right, turn } of hands.values()) total -= Math.min(left, right) * turn;
+  return total + Math.max(0, number - 1) * kerf;
+}
+
+/** Every way to fill a board, written down; whole numbers of each by HiGHS. Null when there is no plan. */
+export async function leastByPatterns({ pieces, boards, kerf }: Instance): Promise<number | null> {
+  const longest = Math.max(...boards.map((board) => board.length));
+  const ways: number[][] = [];
+  const counts = pieces.map(() => 0);
+  const fill = (i: number): void => {
+    if (i === pieces.length) {
+      if (counts.some((count) => count > 0)) ways.push([...counts]);
+      return;
+    }
+    for (let count = 0; count <= pieces[i]!.count; count++) {
+      counts[i] = count;
+      // A longer way never takes less, so nothing more fits either; half a turn short of that for a partner still to come.
+      if (lengthTaken(pieces, counts, kerf) - 3 * pieces.length > longest) break;
+      fill(i + 1);
+    }
+    counts[i] = 0;
+  };
+  fill(0);
+  const columns: { way: number[]; board: number }[] = [];
+  for (const way of ways) {
+    const taken = lengthTaken(pieces, way, kerf);
+    boards.forEach((board, j) => {
+      if (taken <= board.length * (1 + 1e-9)) columns.push({ way, board: j });
+    });
+  }
+  if (columns.length === 0) return null;
+  const rows = pieces.map((piece, i) => `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`);
+  boards.forEach((board, j) => {
+    const own = columns.flatMap((column, c) => (column.board === j ? [`x${c}`] : []));
+    if (board.count !== undefined && own.length > 0) rows.push(`b${j}: ${own.join(" + ")} <= ${board.count}`);
+  });
+  const costs = columns.map(({ board }, c) => `${boards[board]!.price ?? boards[board]!.length} x${c}`);
+  return optimum(`Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`);
+}
+
+/** Every board with a place of its own, every piece put on one by HiGHS: no patterns at all. For small lists. */
+export async function leastByPlaces({ pieces, boards, kerf }: Instance): Promise<number | null> {
+  const most = pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const slants = [...new Set(pieces.map((piece) => piece.slant ?? ""))];
+  const keys = [...new Set(pieces.flatMap(({ hand = "plain", slant = "", turn = 0 }) => (hand === "plain" ? [] : [`${slant}|${turn}`])))];
+  const [rows, whole, binary, costs] = [[] as string[], [] as string[], [] as string[], [] as string[]];
+  for (let k = 0; k < most; k++) {
+    const used = boards.map((board, j) => ({ name: `y${k}_${j}`, board }));
+    used.forEach(({ name, board }) => {
+      binary.push(name);
+      costs.push(`${board.price ?? board.length} ${name}`);
+    });
+    rows.push(`one${k}: ${used.map(({ name }) => name).join(" + ")} <= 1`);
+    pieces.forEach((_, i) => whole.push(`n${i}_${k}`));
+    const parts = pieces.map((piece, i) => `+ ${piece.length + kerf} n${i}_${k}`);
+    slants.forEach((slant, s) => {
+      const own = pieces.flatMap((piece, i) => ((piece.slant ?? "") === slant ? [i] : []));
+      const lean = pieces[own[0]!]!.lean ?? 0;
+      binary.push(`g${s}_${k}`);
+      parts.push(`+ ${lean} g${s}_${k}`);
+      own.forEach((i) => rows.push(`g${s}_${i}_${k}: n${i}_${k} - ${pieces[i]!.count} g${s}_${k} <= 0`));
+    });
+    keys.forEach((key, q) => {
+      const [slant, turn] = key.split("|") as [string, string];
+      whole.push(`q${q}_${k}`);
+      parts.push(`- ${turn} q${q}_${k}`);
+      for (const hand of ["left", "right"]) {
+        const own = pieces.flatMap((piece, i) => (piece.hand === hand && (piece.slant ?? "") === slant && String(piece.turn) === turn ? [`- n${i}_${k}`] : []));
+        rows.push(`q${q}_${hand}_${k}: q${q}_${k} ${own.join(" ")} <= 0`);
+      }
+    });
+    rows.push(`room${k}: ${parts.join(" ")} ${used.map(({ name, board }) => `- ${board.length * (1 + 1e-9) + kerf} ${name}`).join(" ")} <= 0`);
+    // Boards change places freely; the dearer first saves most of the search.
+    if (k > 0) rows.push(`order${k}: ${used.map(({ name, board }) => `${board.length} ${name}`).join(" + ")} ${boards.map((board, j) => `- ${board.length} y${k - 1}_${j}`).join(" ")} <= 0`);
+  }
+  pieces.forEach((piece, i) => rows.push(`cut${i}: ${Array.from({ length: most }, (_, k) => `n${i}_${k}`).join(" + ")} = ${piece.count}`));
+  boards.forEach((board, j) => {
+    if (board.count !== undefined) rows.push(`stock${j}: ${Array.from({ length: most }, (_, k) => `y${k}_${j}`).join(" + ")} <= ${board.count}`);
+  });
+  return optimum(`Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${whole.join("\n ")}\nBinary\n ${binary.join("\n ")}\nEnd`);
+}

@@ -1,0 +1,34 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { pickBoard } from "../../src/cutting/pickBoard.ts";
+import { Reason } from "../../src/measure/reason.ts";
+
+describe("pickBoard", () => {
+  it.each([
+    ["the shortest that holds it", 103.2, [96, 144, 120], 120],
+    ["an exact fit", 96, [120, 96], 96],
+    ["an exact fit, but for the last bits", 0.1 + 0.2, [0.3], 0.3],
+    ["metric", 2500, [2400, 3000, 3600], 3000],
+  ])("%s", (_, length, boards, expected) => expect(pickBoard(length, boards)).toBe(expected));
+
+  it.each([
+    ["too long", 241, [96, 240], new Reason("tooLong", { length: 241, longest: 240 })],
+    ["a sixteenth too long", 96.0625, [96], new Reason("tooLong", { length: 96.0625, longest: 96 })],
+    ["no boards", 10, [], new Reason("noBoards")],
+    ["no length", 0, [96], new Reason("length", { length: 0 })],
+    ["a board of no length", 10, [96, -1], new Reason("boardLength", { row: 2, length: -1 })],
+  ])("refuses: %s", (_, length, boards, expected) => expect(pickBoard(length, boards)).toEqual(expected));
+
+  it("holds the piece, and no shorter board does", () => {
+    const size = fc.double({ min: 1, max: 300, noNaN: true });
+    fc.assert(
+      fc.property(size, fc.array(size, { minLength: 1 }), (length, boards) => {
+        const picked = pickBoard(length, boards);
+        const holding = boards.filter((board) => board * (1 + 1e-9) >= length);
+        if (holding.length === 0) expect(picked).toBeInstanceOf(Reason);
+        else expect(picked).toBe(Math.min(...holding));
+      }),
+      { seed: 1 },
+    );
+  });
+});

@@ -3,7 +3,7 @@ import { PLATE_HEADINGS } from "../functions/plateMarks.ts";
 import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
 import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
-import { CAUTION, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, PITCH, PLAIN_NOTE, result, title, total } from "./cells.ts";
+import { between, CAUTION, cell, centred, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, numbers, PITCH, PLAIN_NOTE, result, title, total } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 import { tableSheet } from "./table.ts";
 
@@ -22,11 +22,11 @@ const TABLES = [
 const amount = (item: string): string => `SUMIFS('Take-off'!$B$2:$B$61,'Take-off'!$A$2:$A$61,${item})`;
 
 /** A priced line: quantity times price. */
-const priced = (name: string, quantity: string, format: string, unit: string, price: number, row: number, how: string): BookCell[] => [
-  label(name), result(quantity, format), label(unit), input(price, MONEY), result(`=E${row}*G${row}`, MONEY), note(how),
+const priced = (name: string, quantity: string, format: string, unit: string, price: number, row: number, how: string): (BookCell | null)[] => [
+  label(name), result(quantity, format), between(unit), input(price, MONEY), result(`=E${row}*G${row}`, MONEY), null, note(how),
 ];
 /** A length of the roof, and the same as a tape reads it. */
-const measured = (name: string, formula: string, row: number): BookCell[] => [label(name), result(formula, LENGTH), result(`=RAFTER.TAPE(E${row})`)];
+const measured = (name: string, formula: string, row: number): BookCell[] => [label(name), result(formula, LENGTH), cell(`=RAFTER.TAPE(E${row})`, { across: "right" })];
 const angle = (name: string, formula: string): BookCell[] => [label(name), result(formula, DEGREES)];
 
 const left: BookCell[][] = [
@@ -46,8 +46,8 @@ const left: BookCell[][] = [
   [label("Spares"), input(1, 'General" piece"')],
 ];
 
-const right: BookCell[][] = [
-  [heading("Priced"), heading("Quantity"), heading("Unit"), heading("Price"), heading("Amount"), heading("How")],
+const right: (BookCell | null)[][] = [
+  [heading("Priced"), numbers("Quantity"), centred("Unit"), numbers("Price"), numbers("Amount"), heading(""), heading("How")],
   priced("Lumber, rafter size", `=${amount('B13&", board feet"')}`, "0.0", "board feet", 1.1, 7, "sheet Take-off, waste included"),
   priced("Lumber, other sizes", `=${amount('"*, board feet"')}-E7`, "0.0", "board feet", 1.35, 8, "the same"),
   priced("Roof sheets, 4 by 8 feet", `=${amount('"Sheathing, sheets by courses"')}`, "0", "sheets", 34, 9, "sheet Take-off, laid in courses"),
@@ -59,7 +59,7 @@ const right: BookCell[][] = [
   [label("Overhead"), input(12, 'General" per cent"'), result(""), result(""), result("=H14*E15/100", MONEY)],
   [label("Bid"), result(""), result(""), result(""), total("=H14+H15", MONEY)],
   [],
-  [heading("For the saw"), heading("Value"), heading("On the tape")],
+  [heading("For the saw"), numbers("Value"), numbers("On the tape")],
   measured("Common, plate line to ridge", "=RAFTER.COMMONLEN(B9,RAFTER.INCHES(B7)/2,1.5)", 19),
   measured("Step of the jacks", "=RAFTER.JACKSTEP(B9,B11,B10)", 20),
   angle("Saw tilt of the jacks", "=RAFTER.JACKTILT(B9,B10)"),
@@ -82,7 +82,7 @@ export const bid: Sample = {
           [],
           ...right.map((cells, i): (BookCell | null)[] => [...(left[i] ?? [null, null]), null, ...cells]),
         ],
-        columns: [104, 104, 24, 220, 104, 96, 80, 104, 340].map((size) => ({ size })),
+        columns: [104, 104, 24, 220, 104, 108, 80, 104, 16, 340].map((size) => ({ size })),
         frozenRows: 1,
         print: { landscape: true, fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
       },

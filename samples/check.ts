@@ -1,5 +1,5 @@
 import type { BookCell } from "../src/xlsx/book.ts";
-import { CAUTION, heading, input, label, note, PLAIN_NOTE, result, title } from "./cells.ts";
+import { CAUTION, cell, centred, heading, input, label, note, numbers, PLAIN_NOTE, result, title } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 
 const NAVY = "NAVEDTRA 14044, Builder 3 & 2, Volume 2, ch. 2";
@@ -40,10 +40,10 @@ const FIRST = 8;
 const SECOND = FIRST + PRINTED.length + 3;
 
 const printedRow = ([what, printed, within, formula, source]: Printed, row: number): BookCell[] => [
-  label(what), input(printed, "0.000"), result(formula, "0.0000"), result(`=C${row}-B${row}`, "0.0000"), result(within, "0.0000"), result(`=RAFTER.AGREE(B${row},C${row},E${row})`), note(source),
+  label(what), input(printed, "0.000"), result(formula, "0.0000"), result(`=C${row}-B${row}`, "0.0000"), result(within, "0.0000"), cell(`=RAFTER.AGREE(B${row},C${row},E${row})`, { across: "center" }), note(source),
 ];
 const measuredRow = ([what, measured, formula, how]: (typeof MEASURED)[number], row: number): BookCell[] => [
-  label(what), input(measured), result(formula, "0.000"), result(`=RAFTER.INCHES(B${row})-C${row}`, "0.000"), result(0.25, "0.000"), result(`=RAFTER.AGREE(B${row},C${row},E${row})`), note(how),
+  label(what), input(measured), result(formula, "0.000"), result(`=RAFTER.INCHES(B${row})-C${row}`, "0.000"), result(0.25, "0.000"), cell(`=RAFTER.AGREE(B${row},C${row},E${row})`, { across: "center" }), note(how),
 ];
 
 /** Hand calculations, printed figures and measured lengths beside what the functions give. */
@@ -62,11 +62,11 @@ export const check: Sample = {
           [PLAIN_NOTE],
           [],
           [note("Figures as printed. They agree when they are off by half of the last printed digit at most. A comparison, no proof of any one roof.")],
-          [heading("What"), heading("Printed"), heading("Computed"), heading("Difference"), heading("Tolerance"), heading("Says"), heading("Printed in")],
+          [heading("What"), numbers("Printed"), numbers("Computed"), numbers("Difference"), numbers("Tolerance"), centred("Says"), heading("Printed in")],
           ...PRINTED.map((row, i) => printedRow(row, FIRST + i)),
           [],
           [note("Lengths measured on site (invented). Within 1/4 in a jack can often still be used: common practice, no source.")],
-          [heading("What"), heading("Measured"), heading("Computed"), heading("Difference"), heading("Tolerance"), heading("Says"), heading("How it is computed")],
+          [heading("What"), numbers("Measured"), numbers("Computed"), numbers("Difference"), numbers("Tolerance"), centred("Says"), heading("How it is computed")],
           ...MEASURED.map((row, i) => measuredRow(row, SECOND + i)),
         ],
         columns: [320, 96, 96, 96, 96, 132, 380].map((size) => ({ size })),

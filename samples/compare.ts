@@ -1,5 +1,5 @@
 import type { BookCell } from "../src/xlsx/book.ts";
-import { CAUTION, DEGREES, heading, INCHES, input, label, LENGTH, note, PITCH, PLAIN_NOTE, result, title } from "./cells.ts";
+import { CAUTION, DEGREES, heading, INCHES, input, label, LENGTH, note, numbers, PITCH, PLAIN_NOTE, result, title } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 
 const PITCHES = [4, 5, 6, 7, 8, 9, 10, 12];
@@ -65,7 +65,7 @@ export const compare: Sample = {
           [label("Rafter depth"), input(7.25, INCHES)],
           [label("Seat"), input(3.5, INCHES)],
           [],
-          [heading("Pitch"), heading("Angle"), heading("Common"), heading("Hip"), heading("Hip slope"), heading("Ridge above plate"), heading("Edge angle"), heading("Common, more than first")],
+          ["Pitch", "Angle", "Common", "Hip", "Hip slope", "Ridge above plate", "Edge angle", "Common, more than first"].map((name) => numbers(name)),
           ...PITCHES.map((pitch, i) => byPitch(pitch, FIRST + i)),
           [],
           [heading("Step of the jacks, by pitch down and spacing across, in inches"), heading(""), heading(""), heading(""), heading("")],

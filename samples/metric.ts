@@ -1,7 +1,7 @@
 import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
 import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
-import { CAUTION, DEGREES, heading, input, label, note, PLAIN_NOTE, result, title, total } from "./cells.ts";
+import { CAUTION, DEGREES, heading, input, label, note, numbers, PLAIN_NOTE, result, title, total } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 import { tableSheet } from "./table.ts";
 
@@ -37,7 +37,7 @@ const TABLES = [
 const figure = (name: string, formula: string, format: string): BookCell[] => [label(name), result(formula, format)];
 
 const right: BookCell[][] = [
-  [heading("Figures"), heading("Value"), heading("")],
+  [heading("Figures"), numbers("Value"), heading("")],
   figure("Half span", "=RAFTER.TOMM(B8)/2", TENTH),
   figure("Pitch", "=RAFTER.PITCHDEG(B10)", DEGREES),
   figure("Common, plate line to ridge", "=RAFTER.COMMONLEN(B10,E7,45)", TENTH),
@@ -47,7 +47,7 @@ const right: BookCell[][] = [
   figure("Edge angle of the jacks", "=RAFTER.JACKEDGE(B10)", DEGREES),
   figure("Drop of the hip", "=RAFTER.HIPDROP(B10,45)", TENTH),
   [],
-  [heading("Timber"), heading("Value"), heading("")],
+  [heading("Timber"), numbers("Value"), heading("")],
   figure("Rafter timber, with waste", `=SUMIFS('Take-off'!B2:B61,'Take-off'!A2:A61,B13&", lineal")*(1+B18/100)`, METRES),
   [label("Price of a metre"), input(6.4, PRICE), note("invented")],
   [label("Timber for rafters"), total("=E17*E18", PRICE)],

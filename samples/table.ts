@@ -1,6 +1,6 @@
 import { FORMATS, kindOf, widthOf } from "../src/pane/tables.ts";
 import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
-import { cell, heading } from "./cells.ts";
+import { cell, heading, numbers } from "./cells.ts";
 
 // Rows that are made ready below the headings: a longer roof has more pieces.
 const READY = 60;
@@ -12,7 +12,7 @@ const READY = 60;
  */
 export function tableSheet(name: string, formula: string, headings: readonly string[], onTape: readonly string[] = []): BookSheet {
   const tapes = onTape.map((one) => headings.indexOf(one));
-  const top: BookCell[] = [heading(formula), ...headings.slice(1).map(() => heading("")), ...onTape.map((one) => heading(`${one} on tape`))];
+  const top: BookCell[] = [heading(formula), ...headings.slice(1).map((one) => (kindOf(one) === "text" ? heading("") : numbers(""))), ...onTape.map((one) => heading(`${one} on tape`))];
   const line = (row: number): (BookCell | null)[] => [
     ...headings.map((one): BookCell | null => {
       const format = FORMATS[kindOf(one)];

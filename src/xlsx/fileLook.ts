@@ -2,13 +2,16 @@ import type { BorderSide, CellStyle, Color } from "hucre";
 import { EDGES, LINES } from "./book.ts";
 import type { Border, Edge, Look } from "./book.ts";
 
+// The usual letters of a workbook. Once a file says anything about letters it must name these too, or each program takes its own.
+const USUAL = { name: "Calibri", size: 11 } as const;
+
 /** A look as the file's writer takes it. */
 export function styleOf({ format, font, size, bold, italic, underline, strike, color, fill, borders, across, upright, wrap }: Look): CellStyle {
-  const letters = { ...(font && { name: font }), ...(size && { size }), ...(bold && { bold }), ...(italic && { italic }), ...(underline && { underline }), ...(strike && { strikethrough: strike }), ...(color && { color: rgb(color) }) };
+  const own = { ...(font && { name: font }), ...(size && { size }), ...(bold && { bold }), ...(italic && { italic }), ...(underline && { underline }), ...(strike && { strikethrough: strike }), ...(color && { color: rgb(color) }) };
   const place = { ...(across && { horizontal: across }), ...(upright && { vertical: upright }), ...(wrap && { wrapText: wrap }) };
   const edges = Object.fromEntries(Object.entries(borders ?? {}).map(([edge, border]) => [edge, { style: border.line, color: rgb(border.color) }]));
   return {
-    ...(Object.keys(letters).length > 0 && { font: letters }),
+    ...(Object.keys(own).length > 0 && { font: { ...USUAL, ...own } }),
     ...(fill && { fill: { type: "pattern" as const, pattern: "solid" as const, fgColor: rgb(fill) } }),
     ...(Object.keys(edges).length > 0 && { border: edges }),
     ...(Object.keys(place).length > 0 && { alignment: place }),
@@ -33,8 +36,8 @@ export function lookOf(style: CellStyle, resolve: (color: Color) => string | nul
   const upright = (["top", "center", "bottom"] as const).find((side) => side === alignment.vertical);
   const look: Look = {
     ...(numFmt && numFmt !== "General" && { format: numFmt }),
-    ...(font.name && { font: font.name }),
-    ...(font.size && { size: font.size }),
+    ...(font.name && font.name !== USUAL.name && { font: font.name }),
+    ...(font.size && font.size !== USUAL.size && { size: font.size }),
     ...(font.bold && { bold: true }),
     ...(font.italic && { italic: true }),
     ...(font.underline && { underline: true }),

@@ -1,3 +1,5 @@
+import type { Cell } from "hucre";
+import { writeXlsx } from "hucre/xlsx";
 import { readFileSync } from "node:fs";
 import { afterAll, afterEach, describe, expect, it } from "vitest";
 import type { Book } from "../../src/xlsx/book.ts";
@@ -61,17 +63,12 @@ async function saved(): Promise<{ name: string; bytes: Buffer; book: Book; left:
 }
 
 describe("sample workbooks in the bench", () => {
-  it.each(NAMES)("%s opens by name, with the values of its file", async (name) => {
+  it.each(NAMES)("%s opens by name with the values of its file, is saved the same, and opens again the same", async (name) => {
     await openBench(`?sample=${name}`);
     const { book, left } = await readBook(bytesOf(name), name);
     expect(left).toEqual([]);
     expectShown(await shown(), book);
     expect(await says().textContent()).toContain(book.title);
-  });
-
-  it.each(NAMES)("%s, saved, is the same file, and opens again the same", async (name) => {
-    await openBench(`?sample=${name}`);
-    const { book } = await readBook(bytesOf(name), name);
     const file = await saved();
     expect(file.left).toEqual([]);
     expect(rounded(file.book)).toEqual(rounded(book));
@@ -103,20 +100,52 @@ describe("sample workbooks in the bench", () => {
 });
 
 describe("files of the user's own", () => {
-  it.each([
-    ["letter.xlsx", Buffer.from("Dear carpenter"), "no .xlsx workbook"],
-    ["cut off.xlsx", bytesOf("bid").subarray(0, 9000), "broken"],
-    ["nothing.xlsx", Buffer.alloc(0), "is empty"],
-  ])("%s is refused in words and the sheets stay", async (name, bytes, words) => {
+  it("that cannot be opened are refused in words and the sheets stay", async () => {
     await openBench();
     await t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }] }));
     const before = await shown();
-    await choose(name, bytes);
-    await t.page.locator("#files [role=status]", { hasText: words }).waitFor();
-    expect(await says().textContent()).toContain("Your sheets are as they were.");
-    expect(await shown()).toEqual(before);
+    for (const [name, bytes, words] of [
+      ["letter.xlsx", Buffer.from("Dear carpenter"), "no .xlsx workbook"],
+      ["cut off.xlsx", bytesOf("bid").subarray(0, 9000), "broken"],
+      ["nothing.xlsx", Buffer.alloc(0), "is empty"],
+    ] as const) {
+      await choose(name, bytes);
+      await t.page.locator("#files [role=status]", { hasText: words }).waitFor();
+      expect(await says().textContent()).toContain(`${name} was not opened.`);
+      expect(await says().textContent()).toContain("Your sheets are as they were.");
+      expect(await shown()).toEqual(before);
+    }
     await t.page.getByRole("button", { name: "Close this message" }).click();
     expect(await says().textContent()).toBe("");
+  });
+
+  it("from elsewhere open with what can be kept, and the rest is named", async () => {
+    await openBench();
+    const bytes = await writeXlsx({
+      sheets: [{
+        name: "Shop list", rows: [],
+        cells: new Map<string, Partial<Cell>>([
+          ["0,0", { value: 2, comment: { text: "two" } }],
+          ["1,0", { value: 3 }],
+          ["0,1", { formula: "A1*10", formulaType: "shared", formulaSharedIndex: 0, formulaRef: "B1:B2", formulaResult: 20 }],
+          ["1,1", { formula: "", formulaType: "shared", formulaSharedIndex: 0, formulaResult: 30 }],
+          ["0,2", { formula: "Spacing*2", formulaResult: 48 }],
+          ["1,2", { formula: "SUM(B1:B2)", formulaResult: 50 }],
+        ]),
+      }],
+      namedRanges: [{ name: "Spacing", range: "'Shop list'!$A$1" }],
+    });
+    await choose("list.xlsx", Buffer.from(bytes));
+    await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
+    const text = await says().textContent();
+    expect(text).toContain("list is open.");
+    expect(text).toContain("Not kept from the file: comments; names for cells (Spacing).");
+    expect(text).toContain("This cell shows another value here than in the file: 'Shop list'!C1.");
+    const [[, rows]] = (await shown()) as [[string, unknown[][]]];
+    expect(rows.slice(0, 2).map((row) => (row as [string | null, unknown][]).slice(1, 3).map(([formula, value]) => [formula, value]))).toEqual([
+      [["=A1*10", 20], ["=Spacing*2", "#NAME?"]],
+      [["=A2*10", 30], ["=SUM(B1:B2)", 50]],
+    ]);
   });
 
   it("an edit goes into the saved file, with everything that hangs on it", async () => {

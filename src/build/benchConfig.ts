@@ -4,6 +4,7 @@ import { join } from "node:path";
 import TerserPlugin from "terser-webpack-plugin";
 import type { Configuration } from "webpack";
 import { embeddedAliases } from "./embeddedAliases.ts";
+import { licences } from "./licences.ts";
 
 /** How webpack makes the bench page. esbuild does the small work: it is four times as fast here as webpack's own minifier. */
 export function benchConfig(root: string, outDir: string): Configuration {
@@ -23,7 +24,7 @@ export function benchConfig(root: string, outDir: string): Configuration {
     },
     optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false, terserOptions: { legalComments: "none" } })] },
     performance: { hints: false },
-    plugins: [new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }), new HtmlWebpackPlugin({ template: join(page, "index.html"), minify: false })],
+    plugins: [new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }), new HtmlWebpackPlugin({ template: join(page, "index.html"), minify: false }), licences()],
     stats: "errors-warnings",
   };
 }

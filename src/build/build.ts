@@ -2,9 +2,9 @@ import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "no
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
-import webpack, { type Configuration } from "webpack";
 import { functions } from "../../functions/index.ts";
 import { excelMetadata } from "../registry/excelMetadata.ts";
+import { bundle } from "./bundle.ts";
 import { excelAddress, manifestFor } from "./excelAddress.ts";
 import { excelWebpack } from "./excelWebpack.ts";
 import { ICON_SIZES } from "./icons.ts";
@@ -32,16 +32,6 @@ export function writeParts(base: string, folder: string): void {
   copyFileSync("src/hosts/excel/pane.html", join(folder, "pane.html"));
   writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base), null, 1)}\n`);
   writeHelp(folder, functions);
-}
-
-function bundle(config: Configuration): Promise<void> {
-  return new Promise((done, failed) => {
-    webpack(config, (error, stats) => {
-      if (error) failed(error);
-      else if (stats?.hasErrors()) failed(new Error(stats.toString({ all: false, errors: true })));
-      else done();
-    });
-  });
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {

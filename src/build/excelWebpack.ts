@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import type { Configuration } from "webpack";
+import { licences } from "./licences.ts";
 
 /** The bundler's set-up for the one script of the Excel build, pane and functions together: they share a runtime. */
 export function excelWebpack(folder: string, mode: "production" | "development" = "production"): Configuration {
@@ -17,7 +18,7 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },
-    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" })],
+    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" }), licences()],
     performance: false,
   };
 }

@@ -29,7 +29,7 @@ export function cardStyles(given: CardPaper): string {
   const four = given.perPage === 4;
   return `@page{size:${page.width}in ${page.height}in;margin:0}
 *{box-sizing:border-box}
-body{margin:0;background:#fff;color:#000;font:${four ? "8.5pt" : "10pt"}/1.25 system-ui,sans-serif}
+body{margin:0;background:#fff;color:#000;font:${four ? "8pt" : "10.5pt"}/1.2 system-ui,sans-serif}
 .page{width:${page.width}in;height:${page.height - 0.01}in;padding:${EDGE}in;display:grid;grid-template:1fr 1fr/repeat(${four ? 2 : 1},minmax(0,1fr));break-after:page}
 .page:last-child{break-after:auto}
 .card{border:1px dashed #777;padding:${INSIDE}in;display:flex;flex-direction:column;min-height:0;min-width:0;overflow:hidden;gap:${four ? 3 : 6}px}
@@ -37,13 +37,13 @@ body{margin:0;background:#fff;color:#000;font:${four ? "8.5pt" : "10pt"}/1.25 sy
 .card h2{margin:0;font-size:${four ? 24 : 30}pt;line-height:1}
 .card header p{margin:0}
 .card .counts{margin-left:auto;font-weight:600;font-size:11pt;white-space:nowrap}
-.card dl{display:flex;gap:6px 16px;margin:0;justify-content:space-between}
-.card dt{font-size:8pt}
-.card dd{margin:0;font-size:${four ? 24 : 28}pt;line-height:1.05;font-weight:600;white-space:nowrap}
-.card .work{display:flex;flex-direction:${four ? "column" : "row"};gap:${four ? 4 : 14}px;min-height:0;flex:1}
+.card dl{margin:0${four ? "" : ";display:flex;justify-content:space-between;gap:24px"}}
+.card dl div{display:flex;align-items:baseline;justify-content:space-between;gap:8px}
+.card dd{margin:0;font-size:${four ? 24 : 30}pt;line-height:1.05;font-weight:600;white-space:nowrap}
+.card .work{display:flex;align-items:flex-start;flex-direction:${four ? "column" : "row"};gap:${four ? 4 : 14}px;min-height:0;flex:1}
 .card .work svg{flex:none;width:${drawing}px}
 .card ol{margin:0;padding-left:1.6em}
 .card .note,.card .cautions{margin:0}
-.card .cautions{margin-top:auto;font-size:${four ? 6.5 : 7.5}pt;line-height:1.15;border-top:1px solid #000;padding-top:2px}
+.card .cautions{margin-top:auto;font-size:${four ? 6.5 : 8}pt;line-height:1.15;border-top:1px solid #000;padding-top:2px}
 `;
 }

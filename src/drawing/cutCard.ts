@@ -20,8 +20,8 @@ export interface CutCard {
   readonly steps: readonly string[];
   readonly note: string;
   readonly cautions: string;
-  /** Black and white, for a width in pixels. */
-  drawing(width: number): string;
+  /** Black and white, for a width in pixels; brief where the card is small. */
+  drawing(width: number, brief: boolean): string;
 }
 
 export interface CardOptions extends Pick<DrawingOptions, "length" | "words"> {
@@ -33,21 +33,21 @@ export interface CardOptions extends Pick<DrawingOptions, "length" | "words"> {
 export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOptions): readonly CutCard[] {
   return pieces.flatMap((piece) => {
     const { words = WORDS, length } = options;
-    const draw = (width: number): DrawingOptions => ({ width, length, words, theme: "print" });
+    const draw = (width: number, brief: boolean): DrawingOptions => ({ width, length, words, theme: "print", brief });
     const card = (drawing: CutCard["drawing"], steps: readonly string[]): CutCard => ({
       mark: piece.mark, title: [words.card.members[piece.member], ...(piece.side === null ? [] : [words.card.sides[piece.side]])].join(", "), counts: countsText(piece, words), figures: figuresOf(piece, options), steps,
       note: options.note?.(piece) ?? "", cautions: words.card.cautions, drawing,
     });
     switch (piece.member) {
       case "ridge":
-        return [card((width) => drawRidge(frame, piece, draw(width)), [boardStep(frame, piece, options), words.card.ridge(length(piece.longPoint)), words.card.ridgeSides])];
+        return [card((...size) => drawRidge(frame, piece, draw(...size)), [boardStep(frame, piece, options), words.card.ridge(length(piece.longPoint)), words.card.ridgeSides])];
       case "hip": {
-        const cuts = card((width) => drawHip(frame, pieces, { ...draw(width), part: "cuts" }), hipSteps(frame, piece, options));
-        const marks = card((width) => drawHip(frame, pieces, { ...draw(width), part: "marks" }), [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])]);
+        const cuts = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts" }), hipSteps(frame, piece, options));
+        const marks = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks" }), [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])]);
         return [cuts, { ...marks, title: `${marks.title}: ${words.card.marksTitle}`, note: "", figures: [] }];
       }
       default:
-        return [card((width) => (piece.plain > 0 ? drawJack(piece, "plain", draw(width)) : drawPair(piece, draw(width))), rafterSteps(frame, piece, options))];
+        return [card((...size) => (piece.plain > 0 ? drawJack(piece, "plain", draw(...size)) : drawPair(piece, draw(...size))), rafterSteps(frame, piece, options))];
     }
   });
 }

@@ -8,9 +8,9 @@ import { onSheet, type View } from "./view.ts";
 /**
  * A rafter's foot as it stands on the plate: seat, heel, notch and tail, plumb lines plumb. Gives where the view ends.
  *
- * A hip is drawn where it crosses the corner, in the plumb section on its own line.
+ * What has no dimension line is said in words under it, or in a column beside. A hip is drawn where it crosses the corner, in the plumb section on its own line.
  */
-export function drawFoot(sheet: Sheet, shown: Shown, room: Room): number {
+export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): number {
   const { piece, hand, outline } = shown;
   const { words, length, size } = sheet;
   const { polygon, points } = piece.member === "hip" ? outline.middle : outline[outline.longFace];
@@ -23,14 +23,14 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room): number {
   const low = Math.max(place(toe ?? corner!).y, place(corner!).y + piece.section.depth / 3);
   const high = place(plate!).y - beyond * piece.slope;
   const from = place(tip!).x;
-  const scale = Math.min((room.right - room.left - 2 * size) / (beyond - from), (20 * size) / (low - high));
+  const scale = Math.min((room.right - room.left - 2 * size) / (beyond - from), ((sheet.brief ? 8 : 20) * size) / (low - high));
+  const top = room.top + (sheet.brief ? 2 : sheet.lineHeight);
   const flat = (a: number, b: number, name: string, value: number): Dimension => ({ from: x(a), to: x(b), text: `${name} ${length(value)}` });
   const middle = (room.left + room.right) / 2 + (flip ? 1 : -1) * ((beyond + from) / 2) * scale;
   const x = (level: number) => middle + (flip ? -scale : scale) * level;
-  const view: View = { ...stands, scale, flip, x: middle, y: room.top + sheet.lineHeight - high * scale };
+  const view: View = { ...stands, scale, flip, x: middle, y: top - high * scale };
   const at = (point: Point) => onSheet(view, point);
   const [left, right] = [x(from), x(beyond)].sort((a, b) => a - b) as [number, number];
-  const top = room.top + sheet.lineHeight;
   const bottom = view.y + low * scale;
   const face = at(plate!).x;
 
@@ -40,12 +40,12 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room): number {
   sheet.line([{ x: seatCorner.x, y: bottom }, seatCorner, { x: x(beyond), y: seatCorner.y }], "faint", "6 3");
   sheet.line([{ x: face, y: Math.min(top + 4, at(plate!).y) }, at(plate!), seatCorner], "faint", "2 2");
   sheet.text({ x: x(beyond) - inward * 2, y: seatCorner.y + size + 2 }, words.plate, { anchor: flip ? "start" : "end", colour: "faint" });
-  sheet.text({ x: room.left, y: room.top + size }, words.foot, { anchor: "start", colour: "faint" });
+  if (!sheet.brief) sheet.text({ x: room.left, y: room.top + size }, words.foot, { anchor: "start", colour: "faint" });
   const dimensions = [flat(0, piece.seat, words.seat, piece.seat), ...(piece.overhang > 0 ? [flat(from, 0, words.overhang, piece.overhang)] : [])];
   const done = drawDimensions(sheet, dimensions, { way: "down", at: bottom + 2, object: bottom, ...reach(room) });
   const heel = `${words.heel} ${length(piece.heel)}`;
   const beside = { x: seatCorner.x + inward * 4, y: (at(plate!).y + seatCorner.y) / 2 + size * 0.3 };
   sheet.line([at(plate!), seatCorner], "accent");
-  const facts = [...(sheet.label([beside], heel, { anchor: flip ? "end" : "start" }) ? [] : [heel]), `${words.notch} ${length(piece.notch)}`, `${words.plumbCut} ${angleText(piece.headCut)}`];
-  return sheet.lines(facts, room, done) + 4;
+  const texts = [...(sheet.label([beside], heel, { anchor: flip ? "end" : "start" }) ? [] : [heel]), `${words.notch} ${length(piece.notch)}`, `${words.plumbCut} ${angleText(piece.headCut)}`];
+  return facts ? Math.max(done, sheet.lines(texts, facts, facts.top)) + 4 : sheet.lines(texts, room, done) + 4;
 }

@@ -20,11 +20,11 @@ export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
   const from = nearest - piece.section.thickness * 1.5;
   // Past the head there is room for the flag and its letters.
   const flagRoom = 9 + 2.2 * size;
-  const scale = Math.min((room.right - room.left - flagRoom) / (farthest - from), (6 * size) / piece.section.thickness);
+  const scale = Math.min((room.right - room.left - flagRoom) / (farthest - from), ((sheet.brief ? 3.5 : 6) * size) / piece.section.thickness);
   const middle = flip ? room.left + flagRoom + farthest * scale : room.right - flagRoom - farthest * scale;
   const along = (a: number, b: number): Dimension => ({ from: middle + (flip ? -a : a) * scale, to: middle + (flip ? -b : b) * scale, text: length(b - a) });
   const steps = [...new Set([leftFace, rightFace].map(({ points }) => farthest - points.head!.x).filter((step) => step * scale > 1))].map((step) => along(farthest - step, farthest));
-  const top = room.top + lineHeight + dimensionDepth(steps, size, reach(room)) + 4;
+  const top = room.top + (sheet.brief ? 0 : lineHeight) + dimensionDepth(steps, size, reach(room)) + 4;
   // Turned about its line for the hand that is seen from the other side: the face shown stays towards the reader.
   const turned = (point: Point): Point => ({ x: point.x, y: flip ? -point.y : point.y });
   const upper = Math.max(...edge.map((point) => turned(point).y));
@@ -35,7 +35,7 @@ export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
   const ends = along(from, farthest);
   const shape: BoardShape = { polygon: edge.map(turned), mark: piece.mark, hand };
 
-  sheet.text({ x: room.left, y: room.top + size }, words.head, { anchor: "start", colour: "faint" });
+  if (!sheet.brief) sheet.text({ x: room.left, y: room.top + size }, words.head, { anchor: "start", colour: "faint" });
   sheet.boards(view, [shape], { left: Math.min(ends.from, ends.to), right: Math.max(ends.from, ends.to) + 1, top: top - 1, bottom: bottom + 1 });
   drawDimensions(sheet, steps, { way: "up", at: top - 2, object: top, ...reach(room) });
   const points = edge.filter(({ x }) => x >= nearest - 1e-9 * Math.abs(nearest)).map(at);
@@ -52,6 +52,8 @@ export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
     sheet.text({ x: shortPoint.x + out * 5, y: shortPoint.y + size * 0.5 }, words.shortPointShort, { anchor });
     line = sheet.lines([words.longPointFace[hand]], room, line, { bold: true });
   }
+  // A card says the angles in its steps.
+  if (sheet.brief && piece.tilts.length > 0) return line + 4;
   const tilts = piece.tilts.length === 2 && piece.tilts[0] !== piece.tilts[1] ? `${angleText(piece.tilts[0]!)} ${words.mainSide}, ${angleText(piece.tilts[1]!)} ${words.endSide}` : piece.tilts.map(angleText).join(" / ");
   const facts = piece.tilts.length === 0 ? [words.squareAcross] : [`${words.sawTilt} ${tilts}`, ...(piece.edge === null ? [] : [`${words.edgeAngle} ${angleText(piece.edge)}`])];
   return sheet.lines(facts, room, line) + 4;

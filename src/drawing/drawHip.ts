@@ -29,7 +29,7 @@ export function drawHip(frame: Frame, pieces: readonly Piece[], options: Drawing
     for (const name of ["left", "right"] as const) bottom = drawFace(sheet, shown, name, { ...room, top: bottom + 6 }, part === "all");
   }
   if (part !== "marks") {
-    if (part === "cuts") bottom = drawFace(sheet, { ...shown, outline: { ...shown.outline, marks: [] } }, hand === "left" ? "left" : "right", { ...room, top: 0 }, true);
+    if (part === "cuts" && !sheet.brief) bottom = drawFace(sheet, { ...shown, outline: { ...shown.outline, marks: [] } }, hand === "left" ? "left" : "right", { ...room, top: 0 }, true);
     const below = (column: "start" | "end") => ({ left: column === "start" ? 0 : width / 2 + 6, right: column === "start" ? width / 2 - 6 : width, top: bottom + 8 });
     // The head stands at the side to which it points.
     bottom = Math.max(drawFoot(sheet, shown, below(hand === "left" ? "end" : "start")), drawHead(sheet, shown, below(hand === "left" ? "start" : "end")));

@@ -14,6 +14,8 @@ export interface DrawingOptions {
   readonly length: (value: number) => string;
   readonly theme?: keyof typeof THEMES;
   readonly words?: Words;
+  /** Only what tells the most, for the small room of a card that says the rest in words. */
+  readonly brief?: boolean;
 }
 
 /** The room that a text takes on the sheet. */
@@ -42,6 +44,7 @@ export class Sheet {
   readonly length: DrawingOptions["length"];
   readonly words: Words;
   readonly theme: Theme;
+  readonly brief: boolean;
   /** Of all text, in pixels: nothing on a sheet is ever smaller. */
   readonly size: number;
   readonly #boards: string[] = [];
@@ -49,10 +52,11 @@ export class Sheet {
   readonly #texts: string[] = [];
   readonly #boxes: Box[] = [];
 
-  constructor({ width, length, theme = "screen", words = WORDS }: DrawingOptions) {
+  constructor({ width, length, theme = "screen", words = WORDS, brief = false }: DrawingOptions) {
     this.width = width;
     this.length = length;
     this.words = words;
+    this.brief = brief;
     this.theme = THEMES[theme];
     this.size = width < 480 ? 10 : width < 800 ? 11 : 12;
   }

@@ -2,10 +2,10 @@
 export const WORDS = {
   left: "left hand", right: "right hand", plain: "no hand", leftShort: "L", rightShort: "R",
   longPoint: "Long point", shortPoint: "Short point", longPointShort: "LP", shortPointShort: "SP", line: "Line",
-  tape: "Tape", shortestBoard: "Shortest board", tail: "Tail", heel: "Heel", seat: "Seat", overhang: "Overhang", notch: "Notch",
+  tape: "Tape", shortestBoard: "Shortest board", shortestBoardShort: "Board", tail: "Tail", heel: "Heel", seat: "Seat", overhang: "Overhang", notch: "Notch",
   plumbCut: "Plumb cut", sawTilt: "Saw tilt", edgeAngle: "Edge angle", squareAcross: "square across", plate: "Plate", each: "@",
   sideView: "Side view", topView: "Top edge, from above", foot: "Foot, as it stands", head: "Head, from above",
-  longPointFace: { left: "LP on the left face, looking up", right: "LP on the right face, looking up", plain: "both faces alike" },
+  longPointFace: { left: "LP on left face, looking up", right: "LP on right face, looking up", plain: "both faces alike" },
   toHead: "To the head", hip: "Hip",
   plan: "Framing plan", corner: "Corner", frame: "The frame in the round", hands: { left: "Left", right: "Right" },
   plateMain: "Main plate, to the near edge", plateEnd: "End plate", hipMarks: "Up the hip", hipMarksEnd: "Up the hip, end side",

@@ -1,0 +1,40 @@
+import { drawCorner } from "../../src/drawing/drawCorner.ts";
+import { drawFrame3d } from "../../src/drawing/drawFrame3d.ts";
+import { drawHip } from "../../src/drawing/drawHip.ts";
+import { drawJack } from "../../src/drawing/drawJack.ts";
+import { drawPair } from "../../src/drawing/drawPair.ts";
+import { drawPlan } from "../../src/drawing/drawPlan.ts";
+import { drawRidge } from "../../src/drawing/drawRidge.ts";
+import type { DrawingOptions } from "../../src/drawing/sheet.ts";
+import { lengthText } from "../../src/measure/lengthText.ts";
+import type { RoofSpec } from "../../src/roof/roofSpec.ts";
+import { framed, HALL, handsOf, SHAPES } from "../roof/outlineSpecs.ts";
+
+export const inches = (value: number) => lengthText(value, "in");
+
+const section = (name: string, thickness: number, depth: number) => ({ name, thickness, depth });
+
+/** Roofs whose drawings are hard to lay out: many members on little paper, millimetres, hardly any jack. */
+export const ROOFS: Readonly<Record<string, RoofSpec>> = {
+  ...SHAPES,
+  "large and dense": { ...HALL, span: 480, length: 720, spacing: 16, rafter: section("2x8", 1.5, 7.25), hip: section("2x10", 1.5, 9.25), ridge: section("2x10", 1.5, 9.25) },
+  "metric": { ...HALL, unit: "mm", span: 7200, length: 10300, spacing: 600, overhang: 400, rafter: section("38 x 140 mm", 38, 140), hip: section("38 x 184 mm", 38, 184), ridge: section("38 x 184 mm", 38, 184), seat: 89, boards: [3000, 4200, 5400] },
+  "small": { ...HALL, span: 12 * 8, length: 12 * 11, spacing: 24, overhang: 6 },
+  "steep with a long hip": { ...HALL, pitch: 1.25, endPitch: 1, overhang: 24, spacing: 12 },
+};
+
+/** Every drawing of a roof, by name. */
+export function allDrawings(spec: RoofSpec, given: Partial<DrawingOptions> & { width: number }): [string, string][] {
+  const { frame, pieces } = framed(spec);
+  const options: DrawingOptions = { length: spec.unit === "mm" ? (value) => lengthText(value, "mm") : inches, ...given };
+  return [
+    ["plan", drawPlan(frame, pieces, options)], ["corner", drawCorner(frame, pieces, options)], ["frame", drawFrame3d(frame, pieces, options)],
+    ...(["all", "marks", "cuts"] as const).map((part): [string, string] => [`hip ${part}`, drawHip(frame, pieces, { ...options, part })]),
+    ...pieces.flatMap((piece): [string, string][] => {
+      if (piece.member === "ridge") return [["ridge", drawRidge(frame, piece, options)]];
+      if (piece.member === "hip") return handsOf(piece).map((hand) => [`hip ${hand}`, drawHip(frame, pieces, { ...options, hand })]);
+      return [...handsOf(piece).map((hand): [string, string] => [`${piece.mark} ${hand}`, drawJack(piece, hand, options)]), ...(piece.member === "jack" ? [[`pair ${piece.mark}`, drawPair(piece, options)] as [string, string]] : [])];
+    }),
+  ];
+}
+

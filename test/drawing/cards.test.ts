@@ -1,0 +1,86 @@
+import { describe, expect, it } from "vitest";
+import { cardPages } from "../../src/drawing/cardPages.ts";
+import { cardSize, cardStyles } from "../../src/drawing/cardStyles.ts";
+import { cutCards, type CutCard } from "../../src/drawing/cutCard.ts";
+import { WORDS } from "../../src/drawing/words.ts";
+import { framed, HALL, SHAPES } from "../roof/outlineSpecs.ts";
+import { inches } from "./allDrawings.ts";
+import { drawnBoards } from "./readDrawing.ts";
+
+function cardsOf(spec = HALL): readonly CutCard[] {
+  const { frame, pieces } = framed(spec);
+  return cutCards(frame, pieces, { length: inches, note: ({ notes }) => notes.map(({ tag }) => tag).join("; ") });
+}
+
+const card = (mark: string, spec = HALL) => cardsOf(spec).find((one) => one.mark === mark)!;
+
+describe("cutCards", () => {
+  it("is one card for each distinct piece, and a second for the hip with its jacks' marks", () => {
+    expect(cardsOf().map(({ mark }) => mark)).toEqual(["R", "C", "K", "KE", "H", "H", "J1", "J2", "J3", "J4", "J5"]);
+  });
+
+  it("lays a jack out in order: board, head, length, seat, tail; all from the piece", () => {
+    const jack = framed(HALL).pieces.find(({ mark }) => mark === "J1")!;
+    const { counts, figures, steps } = card("J1");
+    expect(counts).toBe("4 left, 4 right");
+    expect(figures).toEqual([{ name: "Long point", value: inches(jack.longPoint) }, { name: "Tape check", value: inches(jack.tape!) }]);
+    // 12' 10 7/16" of board: of those on hand 14' is the shortest that holds it.
+    expect(steps).toEqual([
+      `Take a 2x6 of 14' 0" (it needs 12' 10 7/16"), crown up.`,
+      "Head: square on 6 and 12, plumb line on the 6 side. Saw on the long-point face, tilt 45°: the far face comes out shorter.",
+      `Hook on the long point, 11' 1 13/16" down the top edge: plumb line over the plate.`,
+      `Down that line 4 3/8" to the seat corner; seat level from there, 3 1/2".`,
+      `From the same line 1' 5 7/8" on down the top edge (1' 4" level): plumb tail cut.`,
+    ]);
+  });
+
+  it("sets the square for a hip to the rise and 17, and to its own rise and 12", () => {
+    // Square on the rise and 17 for a regular hip: common practice, no source. Its own rise is 6 / 16.97 x 12 = 4.24.
+    expect(card("H").steps[1]).toBe("Head: square on 6 and 17 (16.97) (or 4.24 and 12), plumb line on the 6 side. Both cheeks: tilt 45°, from the line on either face into the middle.");
+    // Pitches 6 and 9: tan f = 9 / 6 on the main side, so the hip runs 12 / sin f = 14.42 over 12 of the main run.
+    expect(card("H", SHAPES["unequal pitches"]).steps[1]).toBe("Head: square on 6 and 14.42 (or 4.99 and 12), plumb line on the 6 side. Cheeks: tilt 56.31° from the main side's face, 33.69° from the end side's.");
+    expect(card("H", SHAPES["hips on the ridge"]).steps[1]).toContain("One cheek: tilt 45°");
+  });
+
+  it("says where no board on hand holds a piece, and where there is no tail", () => {
+    expect(card("H").steps[0]).toBe(`No board on hand holds it: it needs 20' 1 7/16" of 2x8.`);
+    expect(card("J1", SHAPES["no ridge, no overhang"]).steps[4]).toBe("No tail: the plumb line over the plate is the end cut.");
+  });
+
+  it("draws both hands of a jack, and any piece in black and white", () => {
+    const hands = drawnBoards(card("J1").drawing(345, true)).map(({ hand }) => hand);
+    expect(new Set(hands)).toEqual(new Set(["left", "right"]));
+    for (const { drawing } of cardsOf()) for (const brief of [true, false]) expect(drawing(345, brief)).not.toContain("var(--");
+  });
+});
+
+describe("cardPages", () => {
+  it.each([["letter", 4, 3], ["letter", 2, 6], ["A4", 4, 3], ["A4", 2, 6]] as const)("fills %s pages with %i cards each: %i pages", (paper, perPage, pages) => {
+    const html = cardPages(cardsOf(), { paper, perPage });
+    expect(html.match(/<section class="page">/g)).toHaveLength(pages);
+    expect(html.match(/<article class="card"/g)).toHaveLength(11);
+    expect(html).toContain(paper === "A4" ? "@page{size:8.26" : "@page{size:8.5in 11in");
+  });
+
+  it("carries the cautions on every card, the notes, and key figures of at least 24 points", () => {
+    const html = cardPages(cardsOf(), { paper: "A4", perPage: 4 });
+    expect(html.split(WORDS.card.cautions)).toHaveLength(12);
+    expect(html).toContain('<p class="note">corner bay</p>');
+    for (const perPage of [2, 4] as const) expect(Number(/\.card dd\{[^}]*font-size:(\d+)pt/.exec(cardStyles({ paper: "letter", perPage }))![1])).toBeGreaterThanOrEqual(24);
+  });
+
+  it("makes each drawing as wide as its place", () => {
+    for (const perPage of [2, 4] as const) {
+      const { drawing, width } = cardSize({ paper: "letter", perPage });
+      expect(drawing).toBeLessThanOrEqual(width);
+      expect(cardPages(cardsOf(), { paper: "letter", perPage })).toContain(`width="${drawing}"`);
+    }
+  });
+
+  it("asks for nothing from elsewhere and lets no text become markup", () => {
+    const { frame, pieces } = framed(HALL);
+    const html = cardPages(cutCards(frame, pieces, { length: inches, note: () => "<script>" }), { paper: "A4", perPage: 2 });
+    expect(html).not.toContain("<script");
+    expect(html.replaceAll("http://www.w3.org/2000/svg", "")).not.toMatch(/https?:|url\(|@import/);
+  });
+});

@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { allDrawings, ROOFS } from "./allDrawings.ts";
+import { drawnSize, drawnTexts, type DrawnText } from "./readDrawing.ts";
+
+const touch = (a: DrawnText, b: DrawnText) => a.left < b.right - 0.01 && b.left < a.right - 0.01 && a.top < b.bottom - 0.01 && b.top < a.bottom - 0.01;
+
+/** What a text has against its place, in words. */
+function faults(svg: string): string[] {
+  const { width, height } = drawnSize(svg);
+  const texts = drawnTexts(svg);
+  return texts.flatMap((one, i) => [
+    ...texts.slice(i + 1).filter((other) => touch(one, other)).map((other) => `"${one.text}" on "${other.text}"`),
+    ...(one.left < -0.01 || one.right > width + 0.01 || one.top < -0.01 || one.bottom > height + 0.01 ? [`"${one.text}" leaves the sheet`] : []),
+  ]);
+}
+
+describe("texts of every drawing", () => {
+  const cases = Object.entries(ROOFS).flatMap(([name, spec]) => [320, 400, 640, 1000].map((width) => [name, width, spec] as const));
+  it.each(cases)("stand clear of one another on the sheet, %s at %i px", (_, width, spec) => {
+    for (const [drawing, svg] of allDrawings(spec, { width })) expect([drawing, faults(svg)]).toEqual([drawing, []]);
+  });
+
+  it("stand clear on the small drawings of cards", () => {
+    for (const spec of Object.values(ROOFS)) for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" })) expect([drawing, faults(svg)]).toEqual([drawing, []]);
+  });
+
+  it("are never smaller than 9 px, and the drawing is as wide as asked", () => {
+    for (const width of [320, 480, 1000]) {
+      for (const [, svg] of allDrawings(ROOFS["large and dense"]!, { width })) {
+        expect(drawnSize(svg).text).toBeGreaterThanOrEqual(9);
+        expect(drawnSize(svg).width).toBe(width);
+        expect(svg.match(/font-size/g)).toHaveLength(1);
+      }
+    }
+  });
+
+  it("finds two texts on one another, so it would find them in a drawing", () => {
+    const root = '<svg width="100" height="50" font-size="10">';
+    expect(faults(`${root}<text x="0" y="20">Long point</text><text x="30" y="22">Tape</text></svg>`)).toEqual(['"Long point" on "Tape"']);
+    expect(faults(`${root}<text x="90" y="20">Long point</text></svg>`)).toEqual(['"Long point" leaves the sheet']);
+    expect(faults(`${root}<text x="20" y="10" text-anchor="end" transform="rotate(-90 20 10)">K</text><text x="14" y="15">C</text></svg>`)).toEqual(['"K" on "C"']);
+  });
+});
+
+describe("every drawing", () => {
+  it.each(Object.entries(ROOFS))("says what it is and is whole, %s", (_, spec) => {
+    for (const [, svg] of allDrawings(spec, { width: 320 })) {
+      expect(svg).toMatch(/^<svg [^>]*role="img"[^>]*><title>[^<]+<\/title><desc>[^<]+<\/desc>/);
+      expect(svg).not.toMatch(/NaN|undefined|Infinity|null/);
+      // No name that could clash with another drawing's on the same page.
+      expect(svg).not.toMatch(/ id=/);
+    }
+  });
+
+  it("is black and white for print, and follows the page's colours on a screen", () => {
+    for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640, theme: "print" })) expect(new Set(svg.match(/(?:fill|stroke):[^;"]+/g)!.map((style) => style.split(":")[1]))).toEqual(new Set([...["#000", "#fff", "#555", "none"].filter((colour) => svg.includes(`:${colour}`))]));
+    for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640 })) expect(svg).not.toMatch(/:#/);
+  });
+
+  it("writes nothing of its own accord: a length's text may hold anything", () => {
+    for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640, length: () => "<b>&\"" })) expect(svg).not.toContain("<b>");
+  });
+});

@@ -1,0 +1,62 @@
+import type { Point } from "../../src/geometry/clipped.ts";
+import { textWidth } from "../../src/drawing/textWidth.ts";
+import type { View } from "../../src/drawing/view.ts";
+
+export interface DrawnText {
+  readonly text: string;
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export interface DrawnBoard {
+  readonly piece: string;
+  readonly hand: string;
+  readonly points: readonly Point[];
+  readonly view: View;
+}
+
+const attribute = (tag: string, name: string) => new RegExp(` ${name}="([^"]*)"`).exec(tag)?.[1];
+const plain = (text: string) => text.replace(/&#(\d+);/g, (_, code: string) => String.fromCharCode(Number(code)));
+
+/** The size that a drawing says of itself, and of its text. */
+export function drawnSize(svg: string): { width: number; height: number; text: number } {
+  const root = /^<svg [^>]*>/.exec(svg)![0];
+  return { width: Number(attribute(root, "width")), height: Number(attribute(root, "height")), text: Number(attribute(root, "font-size")) };
+}
+
+/** The box of every text of a drawing, read from what is drawn and the table of widths. */
+export function drawnTexts(svg: string): DrawnText[] {
+  const { text: size } = drawnSize(svg);
+  return [...svg.matchAll(/<text [^>]*>([^<]*)<\/text>/g)].map(([tag, inner]) => {
+    const text = plain(inner!);
+    const x = Number(attribute(tag, "x"));
+    const y = Number(attribute(tag, "y"));
+    const width = textWidth(text, attribute(tag, "font-weight") ? size * 1.08 : size);
+    const anchor = attribute(tag, "text-anchor");
+    const start = anchor === "end" ? -width : anchor === "middle" ? -width / 2 : 0;
+    if (attribute(tag, "transform")?.startsWith("rotate(-90")) return { text, left: x - 0.8 * size, right: x + 0.24 * size, top: y - start - width, bottom: y - start };
+    return { text, left: x + start, right: x + start + width, top: y - 0.8 * size, bottom: y + 0.24 * size };
+  });
+}
+
+/** Every board of a drawing, with the view that says its scale. */
+export function drawnBoards(svg: string): DrawnBoard[] {
+  return [...svg.matchAll(/<g (data-view[^>]*)>(.*?)<\/g>/g)].flatMap(([, tag, inner]) => {
+    const number = (name: string) => Number(attribute(` ${tag}`, name));
+    const view: View = { name: attribute(` ${tag}`, "data-view")!, scale: number("data-scale"), x: number("data-x"), y: number("data-y"), flip: attribute(` ${tag}`, "data-flip") === "true", slope: number("data-slope") };
+    return [...inner!.matchAll(/<polygon [^>]*>/g)].map(([polygon]) => ({
+      piece: attribute(polygon, "data-piece")!, hand: attribute(polygon, "data-hand")!, view,
+      points: attribute(polygon, "points")!.split(" ").map((pair) => { const [x, y] = pair.split(",").map(Number); return { x: x!, y: y! }; }),
+    }));
+  });
+}
+
+/** A drawn point back in the roof's unit, by the view's own scale: level and height for a board that stands. */
+export function measured({ view: { scale, x, y, flip, slope = 0 } }: DrawnBoard, point: Point): Point {
+  const level = ((flip ? -1 : 1) * (point.x - x)) / scale;
+  const height = (y - point.y) / scale;
+  const along = Math.sqrt(1 + slope * slope);
+  return { x: (level + slope * height) / along, y: (height - slope * level) / along };
+}

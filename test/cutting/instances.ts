@@ -78,3 +78,10 @@ export function hipRoof(seed: number, priced: boolean): Instance {
   const boards = FEET.map((feet): StockBoard => ({ size: "2x6", length: feet * 12, ...(priced ? { price: Math.round((feet * 0.8 + random() * 1.5) * 100) / 100 } : {}) }));
   return { pieces, boards, kerf: 0.125 };
 }
+
+/** A hip roof of two pitches in one size: the commons and jacks of a main and an end side, some 100 pieces of 10 to 25 lengths and two slants. Invented figures. */
+export function twoPitchRoof(seed: number, priced: boolean): Instance {
+  const [main, end] = [hipRoof(2 * seed, priced), hipRoof(2 * seed + 1, priced)];
+  const half = (piece: StockPiece): StockPiece => ({ ...piece, count: Math.ceil(piece.count / 2) });
+  return { ...main, pieces: [...main.pieces.map(half), ...end.pieces.map((piece) => half({ ...piece, name: `end ${piece.name}`, slant: "end" }))] };
+}

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { planCuts } from "../../src/cutting/planCuts.ts";
 import { planCutsNow } from "../../src/cutting/planCutsNow.ts";
 import { checkPlan, planOf } from "./checkPlan.ts";
-import { hipRoof, randomInstance } from "./instances.ts";
+import { hipRoof, randomInstance, twoPitchRoof } from "./instances.ts";
 import type { Instance } from "./instances.ts";
 import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 
@@ -64,6 +64,7 @@ describe("planCuts, by law", () => {
     ["random lists", (seed) => randomInstance(seed)],
     ["hip roofs", (seed) => hipRoof(seed, false)],
     ["hip roofs with prices", (seed) => hipRoof(seed, true)],
+    ["roofs of two pitches", (seed) => twoPitchRoof(seed, seed % 2 === 0)],
   ];
   it.each(lists)("every piece is cut as often as asked and none overlaps: %s", (_, make) => {
     fc.assert(
@@ -77,8 +78,10 @@ describe("planCuts, by law", () => {
 
   it("hip roofs of some hundred members are proved least", () => {
     for (let seed = 1; seed <= 20; seed++) {
-      const { pieces, boards: stock, kerf } = hipRoof(seed, seed % 2 === 0);
-      expect(planOf(planCutsNow(pieces, stock, { kerf })).proved).toBe(true);
+      for (const make of [hipRoof, twoPitchRoof]) {
+        const { pieces, boards: stock, kerf } = make(seed, seed % 2 === 0);
+        expect([seed, planOf(planCutsNow(pieces, stock, { kerf })).proved]).toEqual([seed, true]);
+      }
     }
   });
 

@@ -1,0 +1,51 @@
+import { isBlank } from "./cells.ts";
+import { plainLabel } from "./labelledBlock.ts";
+import { CellError, Refusal } from "./refusal.ts";
+import type { Input } from "./worksheetFunction.ts";
+
+/** A filled row of a table: its place in the block from 1, and its cells by heading. */
+export interface HeadedRow<H extends string> {
+  readonly row: number;
+  readonly cells: Readonly<Partial<Record<H, Input>>>;
+}
+
+/** The most filled rows that are read. */
+const MOST = 2000;
+
+/**
+ * The filled rows of a table whose first row holds headings; null where that row holds fewer than two of those asked for, so that the block is something else.
+ *
+ * Columns may stand in any order, case and blanks do not count, and columns of other headings are passed over, as are rows in which every column asked for is
+ * blank or, as some hosts hand over empty cells, 0. Errors in any cell pass through.
+ */
+export function headedBlock<H extends string>(name: string, input: Input, required: readonly H[], optional: readonly H[]): readonly HeadedRow<H>[] | Refusal | CellError | null {
+  if (!Array.isArray(input) || !input.every((row) => Array.isArray(row))) return null;
+  const block = input as readonly (readonly Input[])[];
+  const error = errorIn(block);
+  if (error) return error;
+  const first = block.findIndex((row) => row.some((cell) => !isBlank(cell)));
+  const known = new Map<string, H>([...required, ...optional].map((heading) => [plainLabel(heading), heading]));
+  const headings = (block[first] ?? []).map((cell) => (typeof cell === "string" && cell.length <= 64 ? known.get(plainLabel(cell)) : undefined));
+  const found = headings.filter((heading) => heading !== undefined);
+  if (new Set(found).size < 2) return null;
+  const twice = found.find((heading, i) => found.indexOf(heading) < i);
+  if (twice !== undefined) return new Refusal("#VALUE!", `${name}: the heading ${twice} stands there twice. Keep one of the two columns.`);
+  const missing = required.find((heading) => !found.includes(heading));
+  if (missing !== undefined) return new Refusal("#VALUE!", `${name}: there is no column ${missing}. The first row needs the headings ${required.join(", ")}.`);
+  const rows: HeadedRow<H>[] = [];
+  for (let i = first + 1; i < block.length; i++) {
+    const cells: Partial<Record<H, Input>> = {};
+    headings.forEach((heading, j) => {
+      if (heading !== undefined) cells[heading] = block[i]![j];
+    });
+    if (Object.values(cells).every((cell) => isBlank(cell) || cell === 0)) continue;
+    if (rows.length === MOST) return new Refusal("#VALUE!", `${name}: there are more than ${MOST} rows. Point to ${MOST} at most; pieces that are alike belong in one row.`);
+    rows.push({ row: i + 1, cells });
+  }
+  return rows.length > 0 ? rows : new Refusal("#VALUE!", `${name}: there is nothing under the headings. Type a row for each.`);
+}
+
+function errorIn(block: readonly (readonly Input[])[]): CellError | null {
+  for (const row of block) for (const cell of row) if (cell instanceof CellError) return cell;
+  return null;
+}

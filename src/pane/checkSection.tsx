@@ -21,13 +21,13 @@ export function CheckSection({ state }: { state: PaneState }) {
     mark,
     lengthText(tape!, unit),
     <Measured state={state} mark={mark} wrong={wrong[mark]} />,
-    byMark.has(mark) ? lengthText(byMark.get(mark)!.longPoint, unit) : "",
     byMark.has(mark) ? texts.offBy(signed(byMark.get(mark)!.off, unit)) : "",
+    byMark.has(mark) ? lengthText(byMark.get(mark)!.longPoint, unit) : "",
   ]);
   return (
     <>
       <p class="lp-note">{texts.checkLead}</p>
-      <TableView name={texts.sections.check} headings={texts.checkColumns} rows={rows} numbers={[false, true, false, true, true]} />
+      <TableView name={texts.sections.check} headings={texts.checkColumns} rows={rows} numbers={[false, true, false, false, true]} />
       {Object.entries(wrong).map(([mark, why]) => (
         <p key={mark} id={`lp-tape-${mark}-wrong`} class="lp-wrong">
           {why}

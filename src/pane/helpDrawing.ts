@@ -46,5 +46,5 @@ const DRAWINGS: Partial<Record<Row, Lines>> = {
 /** A small drawing that shows where a row is measured, as SVG; null for rows that are measured nowhere. */
 export function helpDrawing(row: Row): string | null {
   const lines = DRAWINGS[row];
-  return lines ? `<svg viewBox="0 0 160 104" width="160" height="104" aria-hidden="true" focusable="false"><path class="lp-base" d="${lines.base}"/><path class="lp-mark" d="${lines.mark}"/></svg>` : null;
+  return lines ? `<svg viewBox="0 0 160 104" width="120" height="78" aria-hidden="true" focusable="false"><path class="lp-base" d="${lines.base}"/><path class="lp-mark" d="${lines.mark}"/></svg>` : null;
 }

@@ -1,6 +1,7 @@
 import { render } from "preact";
 import type { Host } from "../hosts/host.ts";
 import { AskDialog } from "./askDialog.tsx";
+import { CardSection } from "./cardSection.tsx";
 import { CautionList, CautionTable } from "./cautionSection.tsx";
 import { CheckSection } from "./checkSection.tsx";
 import { CompareSection } from "./compareSection.tsx";
@@ -44,6 +45,7 @@ function Pane({ state }: { state: PaneState }) {
       <FillSection state={state} />
       <Fold title={texts.sections.check}>{() => <CheckSection state={state} />}</Fold>
       <Fold title={texts.sections.compare}>{() => <CompareSection state={state} />}</Fold>
+      <Fold title={texts.sections.cards}>{() => <CardSection state={state} />}</Fold>
       <section aria-labelledby="lp-cautions">
         <h2 id="lp-cautions">{texts.sections.cautions}</h2>
         <CautionList />

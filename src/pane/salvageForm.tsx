@@ -38,7 +38,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
       </p>
       {found && !(found instanceof Refusal) && (
         <>
-          <TableView name={texts.salvage} {...tableTexts(found, unit, ["Piece", "Hand", "Long point", "How", "Needed"])} />
+          <TableView name={texts.salvage} {...tableTexts(found, unit, ["Piece", "Hand", "How", "Long point", "Needed"])} />
           <div class="lp-buttons">
             <button type="button" onClick={() => void insert(state, spillingTable({ title: texts.salvage, sheet: texts.salvageSheet }, (block) => `=RAFTER.SALVAGE(${block},"${chosen}","${hand.value}",${quoted})`, found, []))}>
               {texts.writeSalvage}

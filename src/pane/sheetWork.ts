@@ -1,6 +1,7 @@
 import type { WriteStep, Written } from "../hosts/host.ts";
 import { areaText } from "./reference.ts";
 import type { PaneState } from "./paneState.ts";
+import { readAgain } from "./sheetBlock.ts";
 import { texts } from "./texts.ts";
 
 /** What takes longer is shown while it goes on. Milliseconds. */
@@ -33,19 +34,24 @@ export async function writeStep(state: PaneState, step: WriteStep): Promise<Writ
   }
 }
 
-/** Takes the last step back, or says which cells were edited since. */
+/** Takes the last step back, or says which cells were edited since. A block that goes with it is followed no longer. */
 export async function takeBack(state: PaneState): Promise<void> {
   const last = state.written.value.at(-1);
   if (!last || state.work.value) return;
+  state.work.value = { done: 0, of: 1, shown: false, stop: () => undefined };
   try {
     const edited = await state.host.takeBack(last);
     if (edited.length > 0) {
       state.says.value = texts.notTakenBack(edited);
       return;
     }
+    const link = state.link.value;
+    if (link && !(await readAgain(state.host, link.area))) state.link.value = null;
     state.written.value = state.written.value.filter((written) => written !== last);
     state.says.value = texts.takenBack(last.title);
   } catch (error) {
     state.says.value = texts.failed(whyOf(error));
+  } finally {
+    state.work.value = null;
   }
 }

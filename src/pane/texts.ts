@@ -15,7 +15,6 @@ export const texts = {
   empty: (words: string) => `empty: ${words}`,
   missing: { Span: "Nothing is typed. Type the width of the building across the plates, such as 24'.", Length: "Nothing is typed. Type the length of the building along the plates, such as 36'.", Pitch: "Nothing is typed. Type the rise in 12, such as 6." },
   choices: { in: "feet and inches", mm: "millimetres" } as Readonly<Record<string, string>>,
-  unitNames: { in: "feet and inches", mm: "millimetres" },
   noRidge: "no ridge board",
   pieces: (count: number) => many(count, "piece", "pieces"),
   boardsUnderstood: (count: number, first: string, last: string) => (count === 1 ? first : `${count} lengths, ${first} to ${last}`),
@@ -89,13 +88,14 @@ export const texts = {
   lacking: (rows: readonly string[]) => `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or fill the sheet with a new block.`,
 
   drawingOf: "Shown",
-  views: { plan: "the whole plan", corner: "one corner", jack: "one jack" },
+  views: { plan: "the whole plan", corner: "one corner", jack: "one jack", hip: "the hip", round: "the frame in the round" },
+  bothHands: "both",
   piece: "Piece",
   side: "Side",
   hand: "Hand",
 
   checkLead: "Measure with the tape from the plate's outer top edge, at the seat, straight to where the long point will be. Type what it reads.",
-  checkColumns: ["Piece", "Tape computed", "Tape measured", "Means long point", "Off by"],
+  checkColumns: ["Piece", "Tape", "Measured", "Off by", "Means long point"],
   tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
   offBy: (length: string) => (/^-?0/.test(length) ? "agrees" : `${length}, ${length.startsWith("-") ? "shorter" : "longer"}`),
   differ: ({ side, count, median, mean, least, most }: { side: string; count: number; median: string; mean: string; least: string; most: string }) => {
@@ -122,6 +122,14 @@ export const texts = {
   compared: "What",
   chartOf: (what: string) => `Bars: ${what}, by pitch and spacing`,
   writeCompare: "Write the comparison into the sheet",
+
+  cardsLead: "One card for each distinct piece, black and white. The browser's print also saves them as a PDF.",
+  paper: "Paper",
+  perPage: "Cards to a page",
+  printCards: "Print the cut cards",
+  cardsIntoSheet: "Put the drawings into the sheet",
+  cardsDrawn: "Pictures stay as they were drawn: after a change of the roof, put them in again.",
+  noPictures: "This sheet takes no pictures. Print the cards instead.",
 
   figures: "This roof's figures beside the published ones",
 

@@ -30,7 +30,7 @@ export function understood(row: Row, spec: RoofSpec, frame: Frame | null): strin
     case "Boards": return texts.boardsUnderstood(spec.boards.length, length(spec.boards[0]), length(spec.boards.at(-1)));
     case "Waste": return `${number(spec.waste)} %`;
     case "Spares": return texts.pieces(spec.spares);
-    case "Unit": return texts.unitNames[unit];
+    case "Unit":
     case "Ends":
     case "Set out from":
     case "Hip top":

@@ -1,0 +1,44 @@
+import { notesText } from "../../functions/notes.ts";
+import type { RoofModel } from "../../functions/roofModel.ts";
+import { cardPages } from "../drawing/cardPages.ts";
+import type { CardPaper } from "../drawing/cardStyles.ts";
+import { cutCards } from "../drawing/cutCard.ts";
+import type { BlockPlan, CellPlan } from "../hosts/host.ts";
+import { lengthText } from "../measure/lengthText.ts";
+import { texts } from "./texts.ts";
+
+const cardsOf = ({ frame, pieces }: RoofModel) => {
+  const { unit } = frame.spec;
+  return cutCards(frame, pieces, { length: (value) => lengthText(value, unit), note: ({ notes }) => notesText(notes, unit) });
+};
+
+/** The cut cards of a roof as a printable page that needs nothing else. */
+export function cardsPage(model: RoofModel, paper: CardPaper): string {
+  return cardPages(cardsOf(model), { ...paper, title: texts.sections.cards });
+}
+
+/** A picture that goes beside a cell: SVG text with its size in pixels. */
+export interface CardPicture {
+  readonly row: number;
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Pixels of a picture's width, and of a row of the sheet. */
+const WIDTH = 560;
+const ROW = 20;
+
+/** A sheet of cards: each card's name stands over its picture. What is in a picture stays as it was drawn, and a line says so. */
+export function cardSheet(model: RoofModel, sheet: string): { block: BlockPlan; pictures: CardPicture[] } {
+  const lines: CellPlan[] = [{ content: texts.cardsDrawn, style: "note" }, { content: texts.cautionInSheet, style: "note" }, { content: "" }];
+  const pictures = cardsOf(model).map(({ mark, title, counts, drawing }) => {
+    const svg = drawing(WIDTH, false);
+    const height = Number(/<svg[^>]*? height="([\d.]+)"/.exec(svg)![1]);
+    lines.push({ content: `${mark}  ${title}: ${counts}`, style: "title" });
+    const row = lines.length;
+    lines.push(...Array.from({ length: Math.ceil(height / ROW) + 2 }, (): CellPlan => ({ content: "" })));
+    return { row, svg, width: WIDTH, height };
+  });
+  return { block: { sheet, newSheet: true, row: 0, column: 0, cells: lines.map((cell) => [cell]), widths: [WIDTH] }, pictures };
+}

@@ -1,0 +1,106 @@
+import { mkdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { afterAll, afterEach, describe, expect, it } from "vitest";
+import type { Opened } from "./open.ts";
+import { closeBrowser, openBench } from "./open.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/** Where screenshots are kept, to be looked at. */
+const SHOTS = ".cache/screenshots";
+
+let t: Opened;
+afterEach(async () => {
+  const { problems } = t;
+  await t.close();
+  expect(problems).toEqual([]);
+});
+afterAll(closeBrowser);
+
+const pane = () => t.page.locator("#pane");
+
+/** What the automatic check finds in the pane, by rule and element. */
+async function findings(): Promise<string[]> {
+  await t.page.evaluate(AXE);
+  return t.page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(where: string): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
+    const { violations } = await axe.run("#pane");
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  });
+}
+
+async function shot(name: string): Promise<void> {
+  mkdirSync(SHOTS, { recursive: true });
+  // The whole pane, not only what fits: its own scrolling is taken off for the picture.
+  await t.page.addStyleTag({ content: "#pane { height: auto !important; overflow: visible !important }" });
+  await pane().screenshot({ path: `${SHOTS}/${name}.png` });
+}
+
+/** Opens everything that can be opened. */
+async function openAll(): Promise<void> {
+  await pane().locator("details:not([open]) > summary").evaluateAll((all) => all.forEach((summary) => (summary as HTMLElement).click()));
+  await pane().locator("button[aria-expanded=false]").evaluateAll((all) => all.forEach((help) => (help as HTMLElement).click()));
+  await pane().getByLabel("Tape measured, J1").waitFor();
+}
+
+describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
+  it("has no finding in any state", async () => {
+    t = await openBench({ colorScheme });
+    expect(await findings()).toEqual([]);
+    await openAll();
+    await pane().getByLabel("Span", { exact: true }).fill("24 wide");
+    await pane().getByLabel("Waste", { exact: true }).fill("all");
+    await t.page.evaluate(() => window.longpoint.host.show({ sheet: "Bid", row: 24, column: 4, rows: 1, columns: 1 }));
+    await pane().locator(".lp-cell").waitFor();
+    await pane().getByRole("button", { name: "Fill the sheet" }).click();
+    expect(await findings()).toEqual([]);
+    await shot(`pane-wrong-${colorScheme}`);
+    await pane().getByLabel("Span", { exact: true }).fill("24'");
+    await pane().getByLabel("Waste", { exact: true }).fill("10");
+    await pane().getByLabel(/at the selected cell/).check();
+    await pane().getByRole("button", { name: "Fill the sheet" }).click();
+    await t.page.getByRole("dialog").waitFor();
+    expect(await findings()).toEqual([]);
+    await t.page.keyboard.press("Escape");
+    await pane().getByLabel("on new sheets").check();
+    await pane().getByRole("button", { name: "Fill the sheet" }).click();
+    await pane().getByRole("button", { name: /^Take back/ }).waitFor();
+    expect(await findings()).toEqual([]);
+    await shot(`pane-${colorScheme}`);
+  });
+
+  it.each([320, 360, 480])("fits %i px without scrolling sideways, and what is pressed is large enough", async (width) => {
+    t = await openBench({ colorScheme, viewport: { width, height: 800 } });
+    await openAll();
+    expect(await t.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(await pane().evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0);
+    const small = await pane().locator("button:visible, input:visible, select:visible, summary:visible").evaluateAll((elements) =>
+      elements.map((element) => (element.closest(".lp-check") ?? element).getBoundingClientRect()).filter(({ width: w, height: h }) => w < 24 || h < 24).length);
+    expect(small).toBe(0);
+    await shot(`pane-${width}-${colorScheme}`);
+  });
+});
+
+describe("the pane by keyboard alone", () => {
+  it("goes through its parts in the order they are read, shows where it is, and fills the sheet", async () => {
+    t = await openBench();
+    await pane().getByLabel("Span", { exact: true }).focus();
+    const order: string[] = [];
+    for (let i = 0; i < 60; i++) {
+      const at = await t.page.evaluate(() => {
+        const element = document.activeElement as HTMLElement;
+        const { outlineStyle } = getComputedStyle(element);
+        return { name: element.id || element.textContent || element.getAttribute("aria-label") || "", seen: outlineStyle !== "none", y: element.getBoundingClientRect().top + (document.getElementById("pane")?.scrollTop ?? 0) };
+      });
+      expect(at.seen, at.name).toBe(true);
+      order.push(at.name);
+      if (at.name === "Fill the sheet") break;
+      await t.page.keyboard.press("Tab");
+    }
+    const ids = ["lp-span", "lp-length", "lp-pitch", "lp-end-pitch", "lp-spacing", "lp-overhang", "lp-rafter", "lp-hip", "lp-ridge", "lp-seat", "lp-set-out-from"];
+    expect(order.filter((name) => ids.includes(name))).toEqual(ids);
+    expect(order.at(-1)).toBe("Fill the sheet");
+    await t.page.keyboard.press("Enter");
+    await pane().getByRole("button", { name: /^Take back/ }).waitFor();
+    expect(await t.page.evaluate(() => window.longpoint.host.sheets())).toContain("Roof");
+  });
+});

@@ -6,10 +6,11 @@ import type { CutOptions, CutPlan, StockBoard, StockPiece } from "./stock.ts";
 const SLICE = 8;
 
 /**
- * Which pieces to cut from which boards, at the least price, or without prices the least total length; of equal ones the one with fewer boards.
+ * Which pieces to cut from which boards, at the least price, or without prices the least total length.
  *
  * The model, the tolerance and where every piece lies are in stock.ts. The plan carries a bound: no plan costs less than that, and `proved` says that this
- * one costs no more. Works in slices of some 8 ms and lets the page have its turn between them.
+ * one costs no more. Of plans that cost the same one with fewer boards, then one with a longer left-over, is preferred where it is found; that is not
+ * proved. Works in slices of some 8 ms and lets the page have its turn between them.
  *
  * @returns a reason when a list cannot be read (see stockReason), a piece is longer than every board of its size ("pieceTooLong"), or limited stock is not enough
  * ("stockShort": proved; "stockNotFound": no plan was found in the work allowed).

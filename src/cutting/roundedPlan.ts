@@ -1,6 +1,6 @@
 import type { BoardSearch } from "./boardSearch.ts";
-import type { Relaxed } from "./master.ts";
 import type { Cut, Pattern, Problem } from "./problem.ts";
+import type { Relaxed } from "./simplex.ts";
 
 /**
  * A whole plan from a fractional one: whole boards are kept, and what is still wanted is cut from one best board after another.

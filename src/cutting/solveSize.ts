@@ -7,8 +7,8 @@ import { mergeBoards } from "./mergeBoards.ts";
 import { roundedPlan } from "./roundedPlan.ts";
 import { safeBound } from "./safeBound.ts";
 import { tidyCuts } from "./tidyCuts.ts";
-import type { Relaxed, Row } from "./master.ts";
 import type { Cut, Problem } from "./problem.ts";
+import type { Relaxed, Row } from "./simplex.ts";
 
 /**
  * Beyond this many distinct pieces in one size neighbouring lengths are counted as one, some COARSE in all (see coarsened): as the longer for a plan, as the shorter for the
@@ -37,7 +37,7 @@ export type Spent = (steps: number) => boolean;
  * board, is nearly always as good as the bound. If not, branch and bound: on the number of boards of a type, on the number with at least so many copies of
  * a piece, at last on single patterns, with new patterns found at every node, so that nothing is lost.
  *
- * @returns null when no plan was found: the stock is limited, and `impossible` says that it is proved too little.
+ * @returns when no plan was found, which only limited stock can bring about, whether it is proved too little (`impossible`).
  */
 export function* solveSize(problem: Problem, spent: Spent): Generator<void, Solved | { readonly impossible: boolean }> {
   const search = new SizeSearch(problem, spent);
@@ -134,10 +134,11 @@ class SizeSearch {
     return Math.ceil(steps - Math.max(1e-6, 1e-9 * steps)) * this.grid;
   }
 
-  /** @param last whether a plan that is as good is taken as well. */
-  private keep(found: Cut[] | null, last = false): void {
-    if (found === null) return;
+  /** @param last whether a plan that is as good is taken as well. @returns whether it is a plan at all. */
+  private keep(found: Cut[] | null, last = false): boolean {
+    if (found === null) return false;
     const cuts = mergeBoards(this.problem, tidyCuts(this.problem, found));
+    if (!meetsDemand(this.problem, cuts)) return false;
     const cost = costOf(this.problem, cuts);
     const boards = cuts.reduce((sum, cut) => sum + cut.times, 0);
     const close = 1e-9 * cost;
@@ -146,6 +147,7 @@ class SizeSearch {
       this.cost = cost;
       this.boards = boards;
     }
+    return true;
   }
 
   private *round(relaxed: Relaxed, attempt: number): Generator<void, void> {
@@ -163,10 +165,11 @@ class SizeSearch {
       if (relaxed === null) return;
       if (relaxed.short || this.hopeless(relaxed.value)) continue;
       const rows = branching(relaxed);
-      // A whole plan is the least of its node only when the node's bound is known.
-      if (rows === null && relaxed.value === -Infinity) complete = false;
-      if (rows === null) this.keep(relaxed.cuts.map(({ column, times }) => ({ pattern: column.pattern, times: Math.round(times) })));
-      else {
+      if (rows === null) {
+        // A whole plan is the least of its node only when the node's bound is known.
+        const kept = this.keep(relaxed.cuts.map(({ column, times }) => ({ pattern: column.pattern, times: Math.round(times) })));
+        if (!kept || relaxed.value === -Infinity) complete = false;
+      } else {
         if (node.rows.length > 0) yield* this.round(relaxed, 0);
         stack.push({ rows: [...node.rows, rows.later], relaxed: null }, { rows: [...node.rows, rows.first], relaxed: null });
       }
@@ -183,6 +186,16 @@ class SizeSearch {
 
 export function costOf(problem: Problem, cuts: readonly Cut[]): number {
   return cuts.reduce((sum, cut) => sum + problem.types[cut.pattern.type]!.cost * cut.times, 0);
+}
+
+function meetsDemand(problem: Problem, cuts: readonly Cut[]): boolean {
+  const cut = problem.items.map(() => 0);
+  const boards = problem.types.map(() => 0);
+  for (const { pattern, times } of cuts) {
+    pattern.items.forEach((item, n) => (cut[item]! += pattern.copies[n]! * times));
+    boards[pattern.type]! += times;
+  }
+  return problem.items.every((item, i) => item.demand === cut[i]) && problem.types.every((type, j) => boards[j]! <= type.count);
 }
 
 /** Two rows of which every whole plan meets one, and this fractional one neither; null when it is whole. */

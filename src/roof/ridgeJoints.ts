@@ -16,7 +16,7 @@ const SLACK = 1e-9;
  * @returns the joints from the first end; none when one board holds the ridge; null when two neighbouring places are farther apart than every board.
  *
  * @example
- * ridgeJoints(432, [96, 192, 216, 240, 336], [{ length: 240, cost: 240 }]) // => [192]
+ * ridgeJoints(432, [96, 216, 336], [{ length: 240, cost: 240 }]) // => [216]
  * ridgeJoints(200, [100], [{ length: 240, cost: 240 }]) // => []
  * ridgeJoints(432, [96], [{ length: 240, cost: 240 }]) // => null
  */

@@ -2,6 +2,14 @@
 export interface Book {
   readonly title: string;
   readonly sheets: readonly BookSheet[];
+  readonly names?: readonly BookName[];
+}
+
+/** A name that formulas on any sheet may use. */
+export interface BookName {
+  readonly name: string;
+  /** As typed: "=Bid!$B$7", or any other formula. */
+  readonly formula: string;
 }
 
 export interface BookSheet {

@@ -1,7 +1,8 @@
 import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
-import type { Book, BookSheet, Line, Print } from "./book.ts";
+import type { Book, BookName, BookSheet, Line, Print } from "./book.ts";
 import { readCells } from "./readCells.ts";
+import { typedFormula } from "./storedFormula.ts";
 import { POINT_PIXELS, WIDTH_PIXELS } from "./writeBook.ts";
 
 /** A file that was read: its book, and in words what the book has no place for. */
@@ -33,9 +34,9 @@ export async function readBook(bytes: Uint8Array, title: string): Promise<ReadFi
   if (count > MOST_CELLS) throw new UnreadableFile(`The file has ${count.toLocaleString("en")} cells; ${MOST_CELLS.toLocaleString("en")} at most can be opened here.`);
   const left = new Set<string>();
   const sheets = await understood(() => workbook.sheets.map((sheet, i) => sheetOf(sheet, `s${i}`, workbook, colors(workbook), left)));
-  if (workbook.namedRanges?.length) left.add(`names for cells (${some(workbook.namedRanges.map(({ name }) => name))})`);
+  const names = namesOf(workbook, left);
   if (workbook.externalLinks?.length) left.add("links to other workbooks");
-  return { book: { title: workbook.properties?.title || title, sheets }, left: [...left] };
+  return { book: { title: workbook.properties?.title || title, sheets, ...(names.length > 0 && { names }) }, left: [...left] };
 }
 
 async function understood<T>(read: () => T | Promise<T>): Promise<T> {
@@ -49,6 +50,14 @@ async function understood<T>(read: () => T | Promise<T>): Promise<T> {
 
 function startsWith(bytes: Uint8Array, start: readonly number[]): boolean {
   return start.every((byte, i) => bytes[i] === byte);
+}
+
+/** The names of the whole workbook; those of one sheet, and those that Excel keeps for itself, are not such. */
+function namesOf({ namedRanges = [] }: Workbook, left: Set<string>): BookName[] {
+  const own = namedRanges.filter(({ name }) => !/^_xl/i.test(name));
+  const ofSheets = own.filter(({ scope }) => scope !== undefined);
+  if (ofSheets.length > 0) left.add(`names that one sheet has for itself (${some(ofSheets.map(({ name }) => name))})`);
+  return own.filter(({ scope }) => scope === undefined).map(({ name, range }) => ({ name, formula: typedFormula(range) }));
 }
 
 function some(names: readonly string[]): string {

@@ -13,10 +13,10 @@ export const POINT_PIXELS = 96 / 72;
 const NO_DAY = new Date(Date.UTC(2000, 0, 1));
 
 /** The book as the bytes of an .xlsx file. */
-export function writeBook({ title, sheets }: Book): Promise<Uint8Array> {
+export function writeBook({ title, sheets, names = [] }: Book): Promise<Uint8Array> {
   return writeXlsx({
     sheets: sheets.map(sheetOf),
-    namedRanges: sheets.flatMap(({ name, print }) => printNames(name, print)),
+    namedRanges: [...names.map(({ name, formula }) => ({ name, range: storedFormula(formula) })), ...sheets.flatMap(({ name, print }) => printNames(name, print))],
     properties: { title, created: NO_DAY, modified: NO_DAY },
     // The spilled table's first sheet may be hidden; a file opens on one that is seen.
     activeSheet: Math.max(0, sheets.findIndex(({ hidden }) => !hidden)),

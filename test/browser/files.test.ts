@@ -129,23 +129,30 @@ describe("files of the user's own", () => {
           ["1,0", { value: 3 }],
           ["0,1", { formula: "A1*10", formulaType: "shared", formulaSharedIndex: 0, formulaRef: "B1:B2", formulaResult: 20 }],
           ["1,1", { formula: "", formulaType: "shared", formulaSharedIndex: 0, formulaResult: 30 }],
+          // The file's own result is an old one.
           ["0,2", { formula: "Spacing*2", formulaResult: 48 }],
           ["1,2", { formula: "SUM(B1:B2)", formulaResult: 50 }],
         ]),
       }],
-      namedRanges: [{ name: "Spacing", range: "'Shop list'!$A$1" }],
+      namedRanges: [{ name: "Spacing", range: "'Shop list'!$A$1" }, { name: "Own", range: "'Shop list'!$A$1", scope: "Shop list" }],
     });
     await choose("list.xlsx", Buffer.from(bytes));
     await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
     const text = await says().textContent();
     expect(text).toContain("list is open.");
-    expect(text).toContain("Not kept from the file: comments; names for cells (Spacing).");
+    expect(text).toContain("Not kept from the file: comments; names that one sheet has for itself (Own).");
     expect(text).toContain("This cell shows another value here than in the file: 'Shop list'!C1.");
     const [[, rows]] = (await shown()) as [[string, unknown[][]]];
     expect(rows.slice(0, 2).map((row) => (row as [string | null, unknown][]).slice(1, 3).map(([formula, value]) => [formula, value]))).toEqual([
-      [["=A1*10", 20], ["=Spacing*2", "#NAME?"]],
+      [["=A1*10", 20], ["=Spacing*2", 4]],
       [["=A2*10", 30], ["=SUM(B1:B2)", 50]],
     ]);
+    const file = await saved();
+    expect(file.book.names).toEqual([{ name: "Spacing", formula: "='Shop list'!$A$1" }]);
+    expect(file.book.sheets[0]!.rows[1]![1]).toEqual({ formula: "=A2*10", value: 30 });
+    await t.page.evaluate(() => window.longpoint.undo());
+    await t.page.evaluate(() => window.longpoint.settled());
+    expect((await saved()).book.names).toBeUndefined();
   });
 
   it("an edit goes into the saved file, with everything that hangs on it", async () => {

@@ -71,10 +71,11 @@ describe("a file from elsewhere", () => {
         conditionalRules: [{ type: "cellIs", operator: "greaterThan", formula: "1", priority: 1, range: "A1", style: { font: { bold: true } } }],
         autoFilter: { range: "A1:B2" },
       },
-      { namedRanges: [{ name: "Spacing", range: "S!$A$1" }] },
+      { namedRanges: [{ name: "Spacing", range: "S!$A$1" }, { name: "Own", range: "S!$A$1", scope: "S" }] },
     );
-    const { left } = await readBook(bytes, "x");
-    expect([...left].sort()).toEqual(["comments", "filters", "formats of single words in a cell", "formats that depend on values", "links", "names for cells (Spacing)", "rules for what may be typed"]);
+    const { left, book } = await readBook(bytes, "x");
+    expect(book.names).toEqual([{ name: "Spacing", formula: "=S!$A$1" }]);
+    expect([...left].sort()).toEqual(["comments", "filters", "formats of single words in a cell", "formats that depend on values", "links", "names that one sheet has for itself (Own)", "rules for what may be typed"]);
   });
 
   it("takes the file's name where the file has no title", async () => {

@@ -5,14 +5,17 @@ import type { Book, BookCell, BookSheet, Line, Print } from "../../xlsx/book.ts"
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import { lookOf } from "./lookStyle.ts";
+import { knownNames } from "./names.ts";
 import { PRINT_KEY } from "./sheetData.ts";
 
 /** The sheets as they stand, as a book; what a book has no place for is named in `left`. Everything has been calculated before. */
 export function bookOf(sheet: EmbeddedSheet, title: string): { readonly book: Book; readonly left: readonly string[] } {
   const left = new Set<string>();
   const sheets = sheet.workbook.getWorkbook().getSheets().map((worksheet) => sheetOf(sheet, worksheet, left));
-  if (sheet.workbook.getDefinedNames().length > 0) left.add("names for cells");
-  return { book: { title, sheets }, left: [...left] };
+  const { all, ofBook } = knownNames(sheet);
+  if (all.length > ofBook.length) left.add("names that one sheet has for itself");
+  if (Object.keys(sheet.workbook.getCustomMetadata() ?? {}).length > 0) left.add("what the side pane remembers (the roof blocks in the sheets are kept)");
+  return { book: { title, sheets, ...(ofBook.length > 0 && { names: ofBook }) }, left: [...left] };
 }
 
 function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): BookSheet {

@@ -1,10 +1,12 @@
 import type { IWorksheetData } from "@univerjs/core";
 import { mergeWorksheetSnapshotWithDefault } from "@univerjs/core";
+import { RemoveDefinedNameMutation, SetDefinedNameMutation } from "@univerjs/engine-formula";
 import { InsertSheetMutation, RemoveSheetMutation, SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { address } from "../address.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import { knownNames, nameParams } from "./names.ts";
 import { settled } from "./settled.ts";
 import { sheetData } from "./sheetData.ts";
 import { UndoStep } from "./undoStep.ts";
@@ -23,6 +25,8 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
   if (!first) throw new Error("A workbook has at least one sheet.");
   const undo = new UndoStep(univer.__getInjector(), workbook);
   try {
+    for (const params of knownNames(sheet).all) undo.do({ id: RemoveDefinedNameMutation.id, params });
+    for (const name of book.names ?? []) undo.do({ id: SetDefinedNameMutation.id, params: nameParams(unitId, name) });
     made.forEach((data, i) => undo.do({ id: InsertSheetMutation.id, params: { unitId, index: old.length + i, sheet: mergeWorksheetSnapshotWithDefault(data as Partial<IWorksheetData>) } }));
     undo.do({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId: first.id } });
     for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });

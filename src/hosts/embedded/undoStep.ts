@@ -1,5 +1,6 @@
 import type { IMutationInfo, Injector } from "@univerjs/core";
 import { ICommandService, IUndoRedoService } from "@univerjs/core";
+import { RemoveDefinedNameMutation, SetDefinedNameMutation } from "@univerjs/engine-formula";
 import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
 import {
   InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveSheetMutation, RemoveSheetUndoMutationFactory, SetRangeValuesMutation, SetRangeValuesUndoMutationFactory, SetWorksheetActiveOperation,
@@ -97,6 +98,10 @@ export class UndoStep {
         return [{ id: InsertSheetMutation.id, params: structuredClone(RemoveSheetUndoMutationFactory(injector, params)) }];
       case SetWorksheetActiveOperation.id:
         return [this.#activate(this.#active())];
+      case SetDefinedNameMutation.id:
+        return [{ id: RemoveDefinedNameMutation.id, params }];
+      case RemoveDefinedNameMutation.id:
+        return [{ id: SetDefinedNameMutation.id, params }];
       default:
         throw new Error(`No way back is known for the change ${id}.`);
     }

@@ -1,9 +1,15 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { Book } from "../../xlsx/book.ts";
+import { nameParams } from "./names.ts";
 import { sheetData } from "./sheetData.ts";
 
+const ID = "longpoint";
+// Where the sheet's maker keeps names in a workbook's data.
+const NAMES = "SHEET_DEFINED_NAME_PLUGIN";
+
 /** A book as a workbook that the embedded sheet starts with. */
-export function workbookData({ title, sheets }: Book): Partial<IWorkbookData> {
+export function workbookData({ title, sheets, names = [] }: Book): Partial<IWorkbookData> {
   const data = sheets.map(sheetData);
-  return { id: "longpoint", name: title, sheetOrder: data.map(({ id }) => id), sheets: Object.fromEntries(data.map((one) => [one.id, one])) };
+  const kept = Object.fromEntries(names.map((name) => nameParams(ID, name)).map((params) => [params.id, params]));
+  return { id: ID, name: title, resources: [{ name: NAMES, data: JSON.stringify(kept) }], sheetOrder: data.map(({ id }) => id), sheets: Object.fromEntries(data.map((one) => [one.id, one])) };
 }

@@ -1,5 +1,6 @@
 import { planCuts } from "../src/cutting/planCuts.ts";
 import type { CutPlan, PlannedBoard, StockBoard, StockPiece } from "../src/cutting/stock.ts";
+import { lengthText } from "../src/measure/lengthText.ts";
 import { nominalOf } from "../src/measure/nominalOf.ts";
 import { readSize } from "../src/measure/readSize.ts";
 import { Reason } from "../src/measure/reason.ts";
@@ -17,6 +18,8 @@ export interface CutOrder {
   readonly plan: CutPlan;
   readonly pieces: readonly StockPiece[];
   readonly boards: readonly StockBoard[];
+  /** Depths by size, where they are known. */
+  readonly depths: ReadonlyMap<string, number>;
   readonly unit: Unit | null;
   readonly kerf: number;
   readonly priced: boolean;
@@ -35,13 +38,13 @@ export const kerfParameter = optionalLength("kerf", "Width of the saw cut; 0 is 
 export async function cutOrder(source: PieceSource, listed: readonly ListedBoard[], kerf: number | null, { unit }: Pick<Reading, "unit">): Promise<CutOrder | Refusal> {
   const cut = kerf ?? KERF[unit ?? "in"];
   const names = new Map<string, string>();
-  const { pieces, boards, ridge } = "roof" in source ? ofRoof(source, listed, names) : ofList(source.list, listed, unit, names);
+  const { pieces, boards, ridge, depths } = "roof" in source ? ofRoof(source, listed, names) : ofList(source.list, listed, unit, names);
   const plan = await shared(pieces, boards, cut);
   if (plan instanceof Reason) return orderRefusal(plan, source, unit);
-  return { plan, pieces, boards, unit, kerf: cut, priced: listed.some(({ price }) => price !== null), ridge, waste: "roof" in source ? source.roof.frame.spec.waste : 0 };
+  return { plan, pieces, boards, depths, unit, kerf: cut, priced: listed.some(({ price }) => price !== null), ridge, waste: "roof" in source ? source.roof.frame.spec.waste : 0 };
 }
 
-type Lists = Pick<CutOrder, "pieces" | "boards" | "ridge">;
+type Lists = Pick<CutOrder, "pieces" | "boards" | "ridge" | "depths">;
 
 function ofRoof({ roof: { frame, pieces } }: Extract<PieceSource, { roof: unknown }>, listed: readonly ListedBoard[], names: Map<string, string>): Lists {
   const size = frame.spec.ridge?.name ?? "";
@@ -49,13 +52,16 @@ function ofRoof({ roof: { frame, pieces } }: Extract<PieceSource, { roof: unknow
   const order = stockPieces(frame, pieces, ridgeBoards);
   // A size may be written in two ways in one block, 2x8 and 1.5 x 7.25: it is one stock of boards.
   const stock = order.pieces.map((piece): StockPiece => ({ ...piece, size: nameIn(names, keyOf(piece.size), piece.size) }));
-  return { pieces: stock, boards: boardsOf(listed, names), ridge: order.joints.length === 0 ? null : { size: nameIn(names, keyOf(size), size), joints: order.joints } };
+  const depths = new Map(pieces.map(({ section }) => [nameIn(names, keyOf(section.name), section.name), section.depth]));
+  return { pieces: stock, boards: boardsOf(listed, names), depths, ridge: order.joints.length === 0 ? null : { size: nameIn(names, keyOf(size), size), joints: order.joints } };
 }
 
 function ofList(list: readonly ListedPiece[], listed: readonly ListedBoard[], unit: Unit | null, names: Map<string, string>): Lists {
+  const depths = new Map<string, number>();
   const pieces = list.map((piece): StockPiece => {
     const { name, size, length, count, hand, slope, tilt } = piece;
     const { thickness, depth } = sectionOf(size, unit);
+    if (depth > 0) depths.set(nameIn(names, sizeKey(size), size.name), depth);
     const along = Math.sqrt(1 + slope * slope);
     const turn = (tilt * Math.PI) / 180;
     return {
@@ -63,7 +69,7 @@ function ofList(list: readonly ListedPiece[], listed: readonly ListedBoard[], un
       turn: thickness * Math.tan(turn) * along, spread: along / Math.cos(turn),
     };
   });
-  return { pieces, boards: boardsOf(listed, names), ridge: null };
+  return { pieces, boards: boardsOf(listed, names), depths, ridge: null };
 }
 
 /** Thickness and depth in the unit of the call; dressed lumber is sold to whole millimetres. */
@@ -136,4 +142,11 @@ export function wasteBoards({ plan, boards, waste }: CutOrder): WasteBoards[] {
     const count = Math.max(0, Math.min(wanted, left));
     return { size, length: longest.length, price: longest.price, count, short: wanted - count };
   });
+}
+
+/** Where a ridge longer than every board is joined, in words, for the boards of its size; empty for every other. */
+export function ridgeNote({ ridge, unit }: Pick<CutOrder, "ridge" | "unit">, size: string): string {
+  if (ridge?.size !== size) return "";
+  const where = ridge.joints.slice(0, 8).map((at) => lengthText(at, unit)).join(", ");
+  return `ridge longer than every board: in ${ridge.joints.length + 1} parts, joined over rafters at ${where}${ridge.joints.length > 8 ? " and so on" : ""} from its first end; hold the joints as the local code says`;
 }

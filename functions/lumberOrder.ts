@@ -2,7 +2,7 @@ import { lengthText } from "../src/measure/lengthText.ts";
 import { Refusal } from "../src/registry/refusal.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
 import { boardsParameter } from "./boardStock.ts";
-import { cutOrder, kerfParameter, wasteBoards, type CutOrder } from "./cutOrder.ts";
+import { cutOrder, kerfParameter, ridgeNote, wasteBoards, type CutOrder } from "./cutOrder.ts";
 import { piecesParameter } from "./pieceList.ts";
 import { markOf, stickText } from "./stickText.ts";
 
@@ -101,12 +101,6 @@ function provedText({ plan, priced, unit }: CutOrder): string {
   const sizes = plan.sizes.filter(({ proved }) => !proved).map(({ size }) => size);
   const gap = plan.cost - plan.bound;
   return `not proved: the order comes to ${money(plan.cost)}, and at most ${money(gap)} of it (${((gap / plan.cost) * 100).toFixed(2)} per cent) could be saved, on ${sizes.join(", ")}; the search stopped at its limit`;
-}
-
-function ridgeNote({ ridge, unit }: CutOrder, size: string): string {
-  if (ridge?.size !== size) return "";
-  const where = ridge.joints.slice(0, 8).map((at) => lengthText(at, unit)).join(", ");
-  return `ridge longer than every board: in ${ridge.joints.length + 1} parts, joined over rafters at ${where}${ridge.joints.length > 8 ? " and so on" : ""} from its first end; hold the joints as the local code says`;
 }
 
 /** Up to here every board has a row of its own. */

@@ -13,6 +13,20 @@ export const WORDS = {
   handSeen: "Hands are seen from outside, looking up the hip.", mainSide: "main side", endSide: "end side",
   faces: { left: "Left face, looking up", right: "Right face, looking up" }, markFrom: "Marks from the corner's plumb line, squared across",
   ridge: "Ridge", ridgeMarks: "Both faces: from the end to each one's near side",
+  setOut: "Setting out along the main plate, centre to centre", apex: "The apex, from above",
+  ridgePast: (length: string) => `ridge ${length} past the apex`, offEndKing: (length: string) => `end king common ${length} short`,
+  courses: "Sheets by courses", sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
+  plane: (side: "Main" | "End", numbers: readonly number[], sheets: number): string =>
+    `${side} ${numbers.length === 1 ? `plane ${numbers[0]}` : `planes ${numbers.join(" and ")}, each`}: ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}`,
+  course: (number: number, edge: string, start: string | null, sheets: number, offCut: string | null, kept: boolean): string =>
+    `Course ${number}, ${edge}: ${start === null ? "" : `off-cut ${start}, `}${sheets === 1 ? "1 sheet" : `${sheets} sheets`}${offCut === null ? "" : `, ${offCut} left, ${kept ? "starts the next" : "waste"}`}`,
+  sticks: {
+    title: "Cutting plan",
+    board: (number: string, size: string, length: string, left: string) => `Board ${number}: ${size}, ${length}; left over ${left}`,
+    boards: (first: string, last: string, times: string, size: string, length: string, left: string) => `Boards ${first} to ${last}, ${times} times: ${size}, ${length}; left over ${left}`,
+    alike: (count: string, mark: string, each: string) => `${count} × ${mark}, each ${each}`,
+    key: "Heavy line: a piece's top edge, along which it is measured. Where that is the lower edge the piece is turned end for end, its crown down: take a straight board. Dashed: the cut on the far face. Hatched: left over.",
+  },
   card: {
     members: { "ridge": "Ridge", "common": "Common", "king common": "King common", "hip": "Hip", "jack": "Jack" },
     sides: { Main: "main side", End: "end side", Both: "main and end sides" },

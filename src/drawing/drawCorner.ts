@@ -32,27 +32,27 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   const scale = (width - left - right) / (reach.x + end.overhang + air);
   const top = (alike ? 1 : 2) * lineHeight + above + 4;
   const view: View = { name: "corner", scale, x: left + (end.overhang + air) * scale, y: top + reach.y * scale };
-  const window: Box = { left, top, right: width - right, bottom: view.y + (main.overhang + air) * scale };
+  const opening: Box = { left, top, right: width - right, bottom: view.y + (main.overhang + air) * scale };
   const at = (x: number, y: number) => onSheet(view, { x, y });
 
-  sheet.boards(view, boards.filter(({ plan }) => plan.some(({ x, y }) => x < reach.x && y < reach.y)).map((board) => boardShape(board, board.plan, true)), window);
+  sheet.boards(view, boards.filter(({ plan }) => plan.some(({ x, y }) => x < reach.x && y < reach.y)).map((board) => boardShape(board, board.plan, true)), opening);
   sheet.line([at(0, reach.y), at(0, 0), at(reach.x, 0)], "faint", "6 3");
   sheet.line([at(-end.overhang, reach.y), at(-end.overhang, -main.overhang), at(reach.x, -main.overhang)], "faint", "2 2");
 
-  drawReadings(sheet, onMain.map(({ piece }) => ({ at: at(piece.plateMark!, 0).x, text: length(piece.plateMark!) })), { way: "down", object: at(0, 0).y, at: window.bottom + 4, least: left, most: window.right });
-  drawReadings(sheet, onEnd.map(({ piece }) => ({ at: at(0, piece.plateMark!).y, text: length(piece.plateMark!) })), { way: "left", object: at(0, 0).x, at: left - 4, least: top, most: window.bottom });
+  drawReadings(sheet, onMain.map(({ piece }) => ({ at: at(piece.plateMark!, 0).x, text: length(piece.plateMark!) })), { way: "down", object: at(0, 0).y, at: opening.bottom + 4, least: left, most: opening.right });
+  drawReadings(sheet, onEnd.map(({ piece }) => ({ at: at(0, piece.plateMark!).y, text: length(piece.plateMark!) })), { way: "left", object: at(0, 0).x, at: left - 4, least: top, most: opening.bottom });
   const upHip = hipMarks("right");
-  for (const mark of upHip) sheet.line([mark, { x: window.right, y: mark.y }], "ink", "1 3");
-  drawReadings(sheet, upHip.map(({ y, text }) => ({ at: y, text })), { way: "right", object: window.right, at: window.right + 6, least: top, most: window.bottom });
+  for (const mark of upHip) sheet.line([mark, { x: opening.right, y: mark.y }], "ink", "1 3");
+  drawReadings(sheet, upHip.map(({ y, text }) => ({ at: y, text })), { way: "right", object: opening.right, at: opening.right + 6, least: top, most: opening.bottom });
   if (!alike) {
     const upEnd = hipMarks("left");
     for (const mark of upEnd) sheet.line([mark, { x: mark.x, y: top }], "ink", "1 3");
-    drawReadings(sheet, upEnd.map(({ x, text }) => ({ at: x, text })), { way: "up", object: top, at: top - 6, least: left, most: window.right });
+    drawReadings(sheet, upEnd.map(({ x, text }) => ({ at: x, text })), { way: "up", object: top, at: top - 6, least: left, most: opening.right });
     sheet.text({ x: left, y: 2 * lineHeight - 3 }, words.hipMarksEnd, { anchor: "start", colour: "faint" });
   }
   for (const board of [...onMain, ...onEnd]) writeAlong(sheet, view, board);
 
-  const bottom = window.bottom + below + lineHeight;
+  const bottom = opening.bottom + below + lineHeight;
   sheet.text({ x: 0, y: lineHeight - 3 }, words.plateEnd, { anchor: "start", colour: "faint" });
   sheet.text({ x: width, y: lineHeight - 3 }, words.hipMarks, { anchor: "end", colour: "faint" });
   sheet.text({ x: left, y: bottom }, words.plateMain, { anchor: "start", colour: "faint" });

@@ -1,6 +1,7 @@
 import type { Point } from "../geometry/clipped.ts";
 import type { Step } from "../geometry/plane.ts";
 import type { Frame } from "../roof/frame.ts";
+import type { Outline } from "../roof/outline.ts";
 import { outlineFace, type OutlineFace, type PointName } from "../roof/outlineFace.ts";
 import type { Piece } from "../roof/piece.ts";
 import { inSpace, placedBoards, type PlacedBoard } from "../roof/placedBoards.ts";
@@ -22,7 +23,8 @@ export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: Dra
   const sheet = new Sheet(options);
   const { width, words } = sheet;
   const boards = placedBoards(frame, pieces);
-  const solids = boards.map((board) => ({ board, sides: sidesOf(board) }));
+  const sections = new Map([...new Set(boards.map((board) => board.outline))].map((outline) => [outline, sectionsOf(outline)]));
+  const solids = boards.map((board) => ({ board, sides: sidesOf(board, sections.get(board.outline)!) }));
   const points = solids.flatMap(({ sides }) => sides.flatMap(({ corners }) => corners.map(projected)));
   const margin = 2 * sheet.size;
   const [least, most] = [Math.min(...points.map(({ x }) => x)), Math.max(...points.map(({ x }) => x))];
@@ -42,13 +44,21 @@ function projected({ x, y, z }: Step): Point {
   return { x: right, y: z * Math.cos(DOWN) + away * Math.sin(DOWN) };
 }
 
-/** The sides of a board in space, corners counterclockwise seen from outside: its two side faces, and what joins them round. */
-function sidesOf(board: PlacedBoard): Side[] {
-  const { shape, left, right, edge } = board.outline;
+/** The plumb sections of an outline from right to left, one at each corner of its plan. */
+function sectionsOf({ shape, left, right, edge }: Outline): OutlineFace[] {
   const across = [...new Set([right.across, ...edge.map(({ y }) => y), left.across])].sort((a, b) => a - b);
-  const sections = across.map((at) => outlineFace(shape, at));
+  return across.map((at) => outlineFace(shape, at));
+}
+
+/** The names of a face's corners in the order in which they stand round it. */
+function round({ points, polygon }: OutlineFace): PointName[] {
+  return (Object.keys(points) as PointName[]).filter((name) => polygon.includes(points[name]!));
+}
+
+/** The sides of a board in space, corners counterclockwise seen from outside: its two side faces, and what joins them round. */
+function sidesOf(board: PlacedBoard, sections: readonly OutlineFace[]): Side[] {
+  const { left, right } = board.outline;
   const corner = (face: OutlineFace, name: PointName) => inSpace(board, face.points[name]!, face.across);
-  const round = (face: OutlineFace) => (Object.keys(face.points) as PointName[]).filter((name) => face.polygon.includes(face.points[name]!));
   const joins = sections.slice(1).flatMap((to, i) => {
     const from = sections[i]!;
     const names = round(to).filter((name) => round(from).includes(name));

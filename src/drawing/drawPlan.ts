@@ -77,9 +77,9 @@ function outlinePlates(sheet: Sheet, view: View, { spec: { length, span }, main,
   if (main.overhang + end.overhang > 0) sheet.line(ring(-end.overhang, -main.overhang, length + east, span + main.overhang), "faint", "2 2");
 }
 
-/** Marks at the feet: first one of each mark and hand, then all that have room. */
+/** Marks at the feet: first each mark somewhere, then each with either hand, then all that still have room. */
 function writeLabels(sheet: Sheet, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
-  const shown = new Set<string>();
+  const done = new Set<PlacedBoard>();
   const write = (board: PlacedBoard, text: string): boolean => {
     const { x, y } = onSheet(view, board.from);
     const { heading } = board;
@@ -88,10 +88,13 @@ function writeLabels(sheet: Sheet, view: View, feet: readonly PlacedBoard[], upr
     if (upright) return sheet.label([{ x: x + size * 0.28, y: y + heading.y * 4 }], text, { vertical: true, anchor: heading.y > 0 ? "end" : "start", colour });
     return sheet.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { colour });
   };
-  for (const again of [false, true]) {
+  for (const once of [({ piece }: PlacedBoard) => piece.mark, (board: PlacedBoard) => labelOf(board, sheet.words), null]) {
+    const shown = new Set(once ? [...done].map(once) : []);
     for (const board of feet) {
-      const text = labelOf(board, sheet.words);
-      if (shown.has(text) === again && write(board, text)) shown.add(text);
+      if (done.has(board) || (once && shown.has(once(board)))) continue;
+      if (!write(board, labelOf(board, sheet.words))) continue;
+      done.add(board);
+      if (once) shown.add(once(board));
     }
   }
 }

@@ -17,9 +17,10 @@ const TOUCH = 1e-6;
  * @returns their indices, farthest first.
  */
 export function painted(solids: readonly (readonly Side[])[], towards: Step): number[] {
-  const shadows = solids.map((sides) => shadowOf(sides, towards));
   const planes = solids.map((sides) => sides.map(planeOf).filter(({ normal }) => Math.hypot(normal.x, normal.y, normal.z) > 0.5));
-  const corners = solids.map((sides) => sides.flatMap((side) => side.corners));
+  // Every corner belongs to several sides, and is wanted once.
+  const corners = solids.map((sides) => [...new Map(sides.flatMap((side) => side.corners).map((corner) => [`${corner.x} ${corner.y} ${corner.z}`, corner])).values()]);
+  const shadows = corners.map((points) => shadowOf(points, towards));
   const farther: number[][] = solids.map(() => []);
   for (let i = 0; i < solids.length; i++) {
     for (let j = i + 1; j < solids.length; j++) {
@@ -73,16 +74,23 @@ function planeOf({ corners }: Side): Plane {
 const dot = (a: Step, b: Step) => a.x * b.x + a.y * b.y + a.z * b.z;
 
 /** Extents of a solid along some directions square to the line of sight: solids whose extents miss each other cannot hide each other. */
-function shadowOf(sides: readonly Side[], towards: Step): readonly (readonly [number, number])[] {
+function shadowOf(corners: readonly Step[], towards: Step): readonly (readonly [number, number])[] {
   const level = Math.hypot(towards.x, towards.y);
   const right: Step = { x: -towards.y / level, y: towards.x / level, z: 0 };
   const up: Step = { x: towards.y * right.z - towards.z * right.y, y: towards.z * right.x - towards.x * right.z, z: towards.x * right.y - towards.y * right.x };
-  return Array.from({ length: 8 }, (_, k) => {
-    const [cos, sin] = [Math.cos((k * Math.PI) / 8), Math.sin((k * Math.PI) / 8)];
-    const reach = sides.flatMap(({ corners }) => corners.map((corner) => cos * dot(corner, right) + sin * dot(corner, up)));
-    return [Math.min(...reach), Math.max(...reach)] as const;
+  const seen = corners.map((corner) => [dot(corner, right), dot(corner, up)] as const);
+  return DIRECTIONS.map(([cos, sin]) => {
+    let [least, most] = [Infinity, -Infinity];
+    for (const [x, y] of seen) {
+      const reach = cos * x + sin * y;
+      if (reach < least) least = reach;
+      if (reach > most) most = reach;
+    }
+    return [least, most] as const;
   });
 }
+
+const DIRECTIONS = Array.from({ length: 8 }, (_, k) => [Math.cos((k * Math.PI) / 8), Math.sin((k * Math.PI) / 8)] as const);
 
 function meets(one: readonly (readonly [number, number])[], two: readonly (readonly [number, number])[]): boolean {
   return one.every(([least, most], k) => least < two[k]![1] - TOUCH && two[k]![0] < most - TOUCH);

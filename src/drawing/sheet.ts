@@ -66,14 +66,14 @@ export class Sheet {
     return Math.ceil(this.size * 1.3);
   }
 
-  /** Draws boards to the scale of a view; with a window, only what shows in it. */
-  boards(view: View, boards: readonly BoardShape[], window?: Box): void {
+  /** Draws boards to the scale of a view; with an opening, only what shows in it. */
+  boards(view: View, boards: readonly BoardShape[], opening?: Box): void {
     const polygons = boards.map(({ polygon, mark, hand, colour = "ink", fill = "wood" }) =>
       `<polygon data-piece="${mark}" data-hand="${hand}" points="${polygon.map((point) => pair(onSheet(view, point))).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[colour]}"/>`);
-    const { left, top, right, bottom } = window ?? { left: 0, top: 0, right: 0, bottom: 0 };
+    const { left, top, right, bottom } = opening ?? { left: 0, top: 0, right: 0, bottom: 0 };
     const frame = [left, top, right - left, bottom - top].map(short);
-    // An inner svg cuts off what leaves its window, with no name that could clash on a page with many drawings.
-    const [open, close] = window ? [`<svg x="${frame[0]}" y="${frame[1]}" width="${frame[2]}" height="${frame[3]}" viewBox="${frame.join(" ")}">`, "</svg>"] : ["", ""];
+    // An inner svg cuts off what leaves its opening, with no name that could clash on a page with many drawings.
+    const [open, close] = opening ? [`<svg x="${frame[0]}" y="${frame[1]}" width="${frame[2]}" height="${frame[3]}" viewBox="${frame.join(" ")}">`, "</svg>"] : ["", ""];
     this.#boards.push(`${open}<g data-view="${view.name}" data-scale="${view.scale}" data-x="${view.x}" data-y="${view.y}" data-flip="${view.flip ?? false}" data-slope="${view.slope ?? 0}"${view.weight === undefined ? "" : ` stroke-width="${view.weight}"`}>${polygons.join("")}</g>${close}`);
   }
 

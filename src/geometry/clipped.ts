@@ -18,7 +18,7 @@ export function clipped(polygon: readonly Point[], a: number, b: number, c: numb
     const from = polygon.at(i - 1)!;
     const before = a * from.x + b * from.y - c;
     const after = a * to.x + b * to.y - c;
-    if (before * after < 0) {
+    if ((before < 0 && after > 0) || (before > 0 && after < 0)) {
       const part = before / (before - after);
       kept.push({ x: from.x + part * (to.x - from.x), y: from.y + part * (to.y - from.y) });
     }

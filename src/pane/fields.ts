@@ -38,7 +38,7 @@ export const FIELDS: readonly Field[] = [
   { row: "Heel", kind: "length", start: "", more: true },
   { row: "Correction", kind: "length", start: "0", more: true },
   { row: "End correction", kind: "length", start: "0", more: true },
-  { row: "Boards", kind: "text", start: "8' to 20' by 2'", more: true },
+  { row: "Boards", kind: "text", start: "8' to 24' by 2'", more: true },
   { row: "Waste", kind: "text", start: "10", more: true },
   { row: "Spares", kind: "text", start: "0", more: true },
   { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], more: true },

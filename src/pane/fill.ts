@@ -1,35 +1,21 @@
 import { Refusal } from "../registry/refusal.ts";
 import type { Area } from "../hosts/host.ts";
-import type { Unit } from "../measure/unit.ts";
-import { blockRows } from "./blockCells.ts";
+import type { Inputs } from "./fields.ts";
 import { ask, type PaneState } from "./paneState.ts";
 import { updateBlock, useBlock } from "./follow.ts";
-import { planFill, spillingTable, type FillPlan, type FillRequest, type PlannedTable } from "./planFill.ts";
+import { planFill, type FillPlan, type FillRequest, type PlannedTable } from "./planFill.ts";
 import { report } from "./report.ts";
 import { differing, labels, readAgain } from "./sheetBlock.ts";
-import { TABLES, type SheetTable } from "./tables.ts";
-import { tableNow } from "./tableNow.ts";
 import { texts } from "./texts.ts";
-import { whyOf, writeStep } from "./sheetWork.ts";
+import { stopped, whyNot, working, writeStep } from "./sheetWork.ts";
 
 /** What the user chose to write, and where. */
 export interface Choice {
   /** The block itself; without it the tables hang on the block that the fields follow. */
   readonly block: boolean;
-  /** The tables for the rows of a block, or why one cannot be made. */
-  tables(rows: readonly (readonly string[])[], unit: Unit): Promise<readonly PlannedTable[] | Refusal> | readonly PlannedTable[] | Refusal;
+  /** The tables for a block of these inputs, or why one cannot be made. */
+  tables(inputs: Inputs): Promise<readonly PlannedTable[] | Refusal> | readonly PlannedTable[] | Refusal;
   readonly newSheets: boolean;
-}
-
-/** The tables of the roof that are one call on its block. */
-export async function roofTables(ids: ReadonlySet<SheetTable["id"]>, rows: readonly (readonly string[])[], unit: Unit): Promise<readonly PlannedTable[] | Refusal> {
-  const planned: PlannedTable[] = [];
-  for (const { id, functionName, sheet, onTape } of TABLES.filter((table) => ids.has(table.id))) {
-    const now = await tableNow(functionName, [rows]);
-    if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
-    planned.push(spillingTable({ title: texts.tables[id], sheet }, (block) => `=RAFTER.${functionName}(${block})`, now, unit === "in" ? onTape : []));
-  }
-  return planned;
 }
 
 /** How far to the right a free place is looked for before giving up. */
@@ -52,7 +38,7 @@ export async function fill(state: PaneState, choice: Choice): Promise<string | n
     if (general) state.says.value = texts.fixGeneral(general);
     else await fillNow(state, choice);
   } catch (error) {
-    state.says.value = texts.failed(whyOf(error));
+    state.says.value = whyNot(error);
   }
   return null;
 }
@@ -94,16 +80,15 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
   const link = state.link.value;
   const ownBlock = choice.block || !link;
   const inputs = ownBlock ? state.inputs.value : link.inputs;
-  // What hangs on the sheet's block is in the unit of that one.
-  const { unit } = report(inputs);
-  const tables = await choice.tables(blockRows(inputs), unit);
+  const tables = await working(state, async (signal) => Promise.race([choice.tables(inputs), stopped(signal)]));
   if (tables instanceof Refusal) return texts.fixGeneral(tables.message);
   if (!choice.block && tables.length === 0) return texts.nothingChosen;
-  const unitLine = link ? labels(await host.read(link.area)).get("Unit") : undefined;
   return {
     inputs: ownBlock ? inputs : null,
-    block: link && { area: link.area, unitRow: unitLine === undefined ? null : link.area.row + unitLine },
-    unit, tables,
+    block: link && { area: link.area, lines: labels(await host.read(link.area)) },
+    // What hangs on the sheet's block is in the unit of that one.
+    unit: report(inputs).unit,
+    tables,
     at: choice.newSheets ? null : await host.selection(),
     sheets: await host.sheets(),
   };

@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
-import { functions } from "../../functions/index.ts";
 import { address } from "../hosts/address.ts";
-import { fill, roofTables } from "./fill.ts";
+import { fill } from "./fill.ts";
+import { roofTables } from "./roofTables.ts";
 import { fieldId } from "./fieldView.tsx";
 import type { Row } from "../../functions/roofBlock.ts";
 import type { PaneState } from "./paneState.ts";
@@ -25,7 +25,7 @@ export function FillSection({ state }: { state: PaneState }) {
   };
   const selection = state.selection.value;
   const press = async () => {
-    const wrong = await fill(state, { block: withBlock, tables: (rows, unit) => roofTables(tables.value, rows, unit), newSheets: newSheets.value });
+    const wrong = await fill(state, { block: withBlock, tables: (inputs) => roofTables(tables.value, inputs), newSheets: newSheets.value });
     if (wrong) document.getElementById(fieldId({ row: wrong as Row }))?.focus();
   };
   return (
@@ -34,7 +34,7 @@ export function FillSection({ state }: { state: PaneState }) {
       <fieldset>
         <legend>{texts.what}</legend>
         <Check label={texts.roofBlock} on={withBlock} change={(on) => (block.value = on)} />
-        {TABLES.filter(({ functionName }) => functions.some(({ name }) => name === functionName)).map(({ id }) => (
+        {TABLES.map(({ id }) => (
           <Check key={id} label={texts.tables[id]} on={tables.value.has(id)} change={(on) => toggle(id, on)} />
         ))}
       </fieldset>
@@ -73,7 +73,7 @@ function WorkLine({ state }: { state: PaneState }) {
     <>
       {work?.shown && (
         <div class="lp-line">
-          <progress max={work.of} value={work.done} aria-label={texts.writing(work.done, work.of)} />
+          {work.of > 0 ? <progress max={work.of} value={work.done} aria-label={texts.writing(work.done, work.of)} /> : <progress aria-label={texts.working} />}
           <button type="button" onClick={work.stop}>
             {texts.stop}
           </button>

@@ -1,10 +1,9 @@
 import { batch, effect } from "@preact/signals";
 import { address } from "../hosts/address.ts";
-import type { Area } from "../hosts/host.ts";
-import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
 import { ask, type PaneState } from "./paneState.ts";
 import { planUpdate, type UpdatePlan } from "./planUpdate.ts";
 import { areaText } from "./reference.ts";
+import { readRemembered, type Remembered } from "./remembered.ts";
 import { blockUnder, followed, readAgain, type SheetBlock } from "./sheetBlock.ts";
 import { whyOf, writeStep } from "./sheetWork.ts";
 import { texts } from "./texts.ts";
@@ -19,7 +18,7 @@ export function follow(state: PaneState): () => void {
   let restored = false;
   const selected = calm(CALM.selection, () => lookAtSelection(state));
   const changed = calm(CALM.change, () => lookAtLink(state).then(() => lookAtSelection(state)));
-  const keep = calm(CALM.keep, () => host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value })));
+  const keep = calm(CALM.keep, () => host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value } satisfies Remembered)));
   const stops = [
     host.onSelection(selected),
     host.onChange(changed),
@@ -46,25 +45,26 @@ function calm(wait: number, task: () => Promise<unknown>): () => void {
 
 async function restore(state: PaneState): Promise<void> {
   const text = await state.host.recall(KEY);
-  if (text === null) return;
-  const kept = JSON.parse(text) as { inputs?: Partial<Inputs>; link?: Area | null; measured?: Record<string, string> };
-  const inputs = Object.fromEntries(Object.keys(EMPTY_INPUTS).map((row) => [row, String(kept.inputs?.[row as keyof Inputs] ?? "")])) as Inputs;
+  const kept = text === null ? null : readRemembered(text);
+  if (!kept) return;
   const link = kept.link ? await readAgain(state.host, kept.link) : null;
   batch(() => {
-    state.inputs.value = inputs;
-    state.measured.value = kept.measured ?? {};
-    if (link) {
-      state.link.value = link;
-      state.inputs.value = link.inputs;
-    }
+    state.inputs.value = link?.inputs ?? kept.inputs;
+    state.measured.value = kept.measured;
+    state.link.value = link;
   });
 }
 
+let looks = 0;
+
 async function lookAtSelection(state: PaneState): Promise<void> {
   const { host } = state;
+  const mine = ++looks;
   const area = await host.selection();
   const message = await host.messageAt(area.sheet, area.row, area.column);
   const offer = await blockUnder(host, area);
+  // A later look has overtaken this one.
+  if (mine !== looks) return;
   batch(() => {
     state.selection.value = area;
     state.cellMessage.value = message === null ? null : { at: address(area.sheet, area.row, area.column), message };

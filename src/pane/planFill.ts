@@ -1,3 +1,4 @@
+import type { Row } from "../../functions/roofBlock.ts";
 import type { Unit } from "../measure/unit.ts";
 import type { Area, BlockPlan, CellPlan, WriteStep } from "../hosts/host.ts";
 import type { Cell } from "../registry/worksheetFunction.ts";
@@ -11,8 +12,8 @@ import { texts } from "./texts.ts";
 /** What a table hangs on, as a formula on its sheet names it. */
 export interface HangsOn {
   readonly block: string;
-  /** The cell that says the unit; null where none does. */
-  readonly unitCell: string | null;
+  /** The cell that holds the value of a row of the block; null where the block does not have that row. */
+  cell(row: Row): string | null;
 }
 
 /** A table to write: its name, the sheet it gets where it stands alone, and its cells for a place. */
@@ -26,8 +27,8 @@ export interface PlannedTable {
 export interface FillRequest {
   /** The block to write; null where the tables hang on one that stands in the sheet already. */
   readonly inputs: Inputs | null;
-  /** The block in the sheet, with the row that says its unit, where `inputs` is null. */
-  readonly block: { readonly area: Area; readonly unitRow: number | null } | null;
+  /** The block in the sheet, and on which of its lines each row stands, where `inputs` is null. */
+  readonly block: { readonly area: Area; readonly lines: ReadonlyMap<Row, number> } | null;
   readonly unit: Unit;
   readonly tables: readonly PlannedTable[];
   /** A cell to start from, or null for new sheets. */
@@ -43,8 +44,8 @@ export interface FillPlan {
 }
 
 /** A table that is one call on the block, as it spills now. */
-export function spillingTable(name: { title: string; sheet: string }, formula: (block: string) => string, now: readonly (readonly Cell[])[], onTape: readonly string[]): PlannedTable {
-  return { ...name, plan: (place, { block, unitCell }) => planTable(place, { formula: formula(block), now, onTape, unitCell }) };
+export function spillingTable(name: { title: string; sheet: string }, formula: (on: HangsOn) => string, now: readonly (readonly Cell[])[], onTape: readonly string[]): PlannedTable {
+  return { ...name, plan: (place, on) => planTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }) };
 }
 
 /**
@@ -62,18 +63,19 @@ export function planFill({ inputs, block, unit, tables, at, sheets }: FillReques
   const blocks: BlockPlan[] = [];
   let column = at?.column ?? 0;
   let area = block?.area ?? null;
-  let unitRow = block?.unitRow ?? null;
+  let lines = block?.lines ?? new Map<Row, number>();
   if (inputs) {
     const written = planBlock(inputs, unit, { sheet: at?.sheet ?? nameFor(texts.roofSheet), newSheet: !at, row: at?.row ?? 0, column });
     blocks.push(written.plan);
     area = written.area;
-    unitRow = area.row + blockRows({ ...inputs, Unit: unit }).findIndex(([row]) => row === "Unit");
+    lines = new Map(blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row, i]));
     column += 3;
   }
   if (!area) throw new Error("A table needs a block.");
+  const { sheet: from, row: top, column: left } = area;
   for (const table of tables) {
     const sheet = at?.sheet ?? nameFor(table.sheet);
-    const on = { block: areaReference(area, sheet), unitCell: unitRow === null ? null : reference(area.sheet, unitRow, area.column + 1, sheet) };
+    const on = { block: areaReference(area, sheet), cell: (row: Row) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null) };
     const plan = table.plan(at ? { sheet, newSheet: false, row: at.row, column, title: table.title } : { sheet, newSheet: true, row: 0, column: 0, title: null }, on);
     blocks.push(plan);
     column += plan.cells[0]!.length + 1;

@@ -1,3 +1,4 @@
+import { useSignal } from "@preact/signals";
 import { FIELDS, START_INPUTS } from "./fields.ts";
 import { FieldView } from "./fieldView.tsx";
 import { updateBlock, useBlock } from "./follow.ts";
@@ -12,6 +13,7 @@ const MORE = FIELDS.filter(({ more }) => more);
 /** What the roof is made from, and the block in the sheet that it follows. */
 export function RoofSection({ state }: { state: PaneState }) {
   const { general, messages } = state.report.value;
+  const open = useSignal(false);
   const faultInMore = MORE.some(({ row }) => messages[row] !== undefined);
   return (
     <section aria-labelledby="lp-roof">
@@ -20,7 +22,7 @@ export function RoofSection({ state }: { state: PaneState }) {
       {FIRST.map((field) => (
         <FieldView key={field.row} state={state} field={field} />
       ))}
-      <details open={faultInMore || undefined}>
+      <details open={open.value || faultInMore} onToggle={(event) => (open.value = event.currentTarget.open)}>
         <summary>{texts.more}</summary>
         {MORE.map((field) => (
           <FieldView key={field.row} state={state} field={field} />

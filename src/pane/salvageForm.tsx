@@ -40,7 +40,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
         <>
           <TableView name={texts.salvage} {...tableTexts(found, unit, ["Piece", "Hand", "How", "Long point", "Needed"])} />
           <div class="lp-buttons">
-            <button type="button" onClick={() => void insert(state, spillingTable({ title: texts.salvage, sheet: texts.salvageSheet }, (block) => `=RAFTER.SALVAGE(${block},"${chosen}","${hand.value}",${quoted})`, found, []))}>
+            <button type="button" onClick={() => void insert(state, spillingTable({ title: texts.salvage, sheet: texts.salvageSheet }, ({ block }) => `=RAFTER.SALVAGE(${block},"${chosen}","${hand.value}",${quoted})`, found, []))}>
               {texts.writeSalvage}
             </button>
           </div>

@@ -1,6 +1,6 @@
 import type { WriteStep, Written } from "../hosts/host.ts";
 import { areaText } from "./reference.ts";
-import type { PaneState } from "./paneState.ts";
+import type { PaneState, Work } from "./paneState.ts";
 import { readAgain } from "./sheetBlock.ts";
 import { texts } from "./texts.ts";
 
@@ -12,25 +12,40 @@ export function whyOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }
 
+/** What is said of a failure; a stop is none. */
+export function whyNot(error: unknown): string {
+  return error instanceof DOMException && error.name === "AbortError" ? texts.stopped : texts.failed(whyOf(error));
+}
+
+/** Does something that may take long: it is shown after a while, and can be stopped. */
+export async function working<T>(state: PaneState, task: (signal: AbortSignal, progress: (done: number, of: number) => void) => Promise<T>): Promise<T> {
+  const controller = new AbortController();
+  const change = (more: Partial<Work>) => state.work.value && (state.work.value = { ...state.work.value, ...more });
+  state.work.value = { done: 0, of: 0, shown: false, stop: () => controller.abort() };
+  const timer = setTimeout(() => change({ shown: true }), SHOWN_AFTER);
+  try {
+    return await task(controller.signal, (done, of) => void change({ done, of }));
+  } finally {
+    clearTimeout(timer);
+    state.work.value = null;
+  }
+}
+
+/** Fails when the signal says stop. For what cannot be stopped itself and leaves nothing behind. */
+export function stopped(signal: AbortSignal): Promise<never> {
+  return new Promise((_, reject) => signal.addEventListener("abort", () => reject(signal.reason)));
+}
+
 /** Writes a step, with its progress shown when it takes long; it can be stopped. Gives null when nothing was written. */
 export async function writeStep(state: PaneState, step: WriteStep): Promise<Written | null> {
-  const controller = new AbortController();
-  state.work.value = { done: 0, of: 1, shown: false, stop: () => controller.abort() };
-  const timer = setTimeout(() => state.work.value && (state.work.value = { ...state.work.value, shown: true }), SHOWN_AFTER);
   try {
-    const written = await state.host.write(step, {
-      signal: controller.signal,
-      progress: (done, of) => state.work.value && (state.work.value = { ...state.work.value, done, of }),
-    });
+    const written = await working(state, (signal, progress) => state.host.write(step, { signal, progress }));
     state.written.value = [...state.written.value, written];
     state.says.value = texts.written(step.title, areaText(written.areas[0]!));
     return written;
   } catch (error) {
-    state.says.value = controller.signal.aborted ? texts.stopped : texts.failed(whyOf(error));
+    state.says.value = whyNot(error);
     return null;
-  } finally {
-    clearTimeout(timer);
-    state.work.value = null;
   }
 }
 
@@ -38,9 +53,8 @@ export async function writeStep(state: PaneState, step: WriteStep): Promise<Writ
 export async function takeBack(state: PaneState): Promise<void> {
   const last = state.written.value.at(-1);
   if (!last || state.work.value) return;
-  state.work.value = { done: 0, of: 1, shown: false, stop: () => undefined };
   try {
-    const edited = await state.host.takeBack(last);
+    const edited = await working(state, () => state.host.takeBack(last));
     if (edited.length > 0) {
       state.says.value = texts.notTakenBack(edited);
       return;
@@ -50,8 +64,6 @@ export async function takeBack(state: PaneState): Promise<void> {
     state.written.value = state.written.value.filter((written) => written !== last);
     state.says.value = texts.takenBack(last.title);
   } catch (error) {
-    state.says.value = texts.failed(whyOf(error));
-  } finally {
-    state.work.value = null;
+    state.says.value = whyNot(error);
   }
 }

@@ -2,10 +2,10 @@
 export type ColumnKind = "length" | "angle" | "count" | "amount" | "text";
 
 const KINDS: Readonly<Record<string, ColumnKind>> = {
-  ...Object.fromEntries(["Offset", "Plate mark", "Hip mark", "From hip head", "Long point", "Short point", "Tape", "Shortest board", "Line length", "Tail", "Heel", "Seat", "Notch", "Mark", "Board", "Left over", "Bay", "Cut off"].map((name) => [name, "length"])),
+  ...Object.fromEntries(["Offset", "Plate mark", "Hip mark", "From hip head", "Long point", "Short point", "Tape", "Shortest board", "Line length", "Tail", "Heel", "Seat", "Notch", "Mark", "Board", "Left over", "Bay", "Cut off", "Used"].map((name) => [name, "length"])),
   ...Object.fromEntries(["Saw tilt", "Plumb cut", "Edge angle", "Head cut"].map((name) => [name, "angle"])),
-  ...Object.fromEntries(["Left", "Right", "Plain", "Count", "Board number", "Plates", "Needed"].map((name) => [name, "count"])),
-  ...Object.fromEntries(["Board feet", "Amount", "Cost", "Used"].map((name) => [name, "amount"])),
+  ...Object.fromEntries(["Left", "Right", "Plain", "Count", "Board number", "Plates", "Needed", "Times"].map((name) => [name, "count"])),
+  ...Object.fromEntries(["Board feet", "Amount", "Cost"].map((name) => [name, "amount"])),
 };
 
 /** The kind of a column; what is not known is text and keeps its general format. */
@@ -18,10 +18,12 @@ export const FORMATS: Readonly<Record<ColumnKind, string | null>> = { length: "0
 
 /** A table that the pane can write: one call on the roof block that spills. */
 export interface SheetTable {
-  readonly id: "schedule" | "members" | "marks" | "takeoff" | "cautions" | "order";
+  readonly id: "schedule" | "members" | "marks" | "takeoff" | "cautions" | "order" | "cutting";
   readonly functionName: string;
   /** The sheet it gets where it stands alone. */
   readonly sheet: string;
+  /** The function also takes the lengths of board on hand. */
+  readonly boardsToo?: boolean;
   /** Columns that are also written as read on a tape, beside the table. */
   readonly onTape: readonly string[];
   /** Written unless the user says otherwise. */
@@ -35,7 +37,8 @@ export const TABLES: readonly SheetTable[] = [
   { id: "marks", functionName: "PLATEMARKS", sheet: "Plate marks", onTape: ["Mark"], usual: false },
   { id: "takeoff", functionName: "TAKEOFF", sheet: "Take-off", onTape: [], usual: false },
   { id: "cautions", functionName: "CAUTIONS", sheet: "Cautions", onTape: [], usual: false },
-  { id: "order", functionName: "LUMBERORDER", sheet: "Lumber order", onTape: [], usual: false },
+  { id: "order", functionName: "LUMBERORDER", sheet: "Lumber order", boardsToo: true, onTape: ["Board"], usual: false },
+  { id: "cutting", functionName: "STICKPLAN", sheet: "Cutting plan", boardsToo: true, onTape: ["Board", "Left over"], usual: false },
 ];
 
 const WIDE: Readonly<Record<string, number>> = { Note: 320, How: 360, Remark: 360, Source: 260, Check: 200, Item: 190, Published: 150, Here: 150, Pieces: 260, Member: 110, "Saw tilt": 110, "Shortest board": 112, "Board number": 104, Edge: 190, "Cut off": 92 };

@@ -54,7 +54,7 @@ export const texts = {
 
   roofBlock: "Roof block",
   roofSheet: "Roof",
-  tables: { schedule: "Jack schedule", members: "All members", marks: "Plate marks", takeoff: "Take-off", cautions: "Cautions", order: "Lumber order" } satisfies Record<SheetTable["id"], string>,
+  tables: { schedule: "Jack schedule", members: "All members", marks: "Plate marks", takeoff: "Take-off", cautions: "Cautions", order: "Lumber order", cutting: "Cutting plan" } satisfies Record<SheetTable["id"], string>,
   onTape: (heading: string) => `${heading}, on tape`,
   cautionInSheet: "Geometry only: no strength is proved. Sizes, spans, ties and bracing follow the local code and a licensed designer. Check the first cut against the building.",
   what: "What to write",
@@ -68,6 +68,7 @@ export const texts = {
   notNow: (table: string, why: string) => `${table} cannot be made of this roof: ${why}`,
   written: (title: string, at: string) => `Written: ${title}, at ${at}.`,
   writing: (done: number, of: number) => `Writing, ${done} of ${of} cells`,
+  working: "Working it out",
   stop: "Stop",
   stopped: "Stopped. Nothing was left behind.",
   failed: (why: string) => `Nothing was written. ${why}`,

@@ -168,7 +168,7 @@ describe("the pane at work", () => {
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("Written");
     const made = (await sheets()).slice(2);
-    expect(made.slice(0, 6)).toEqual(["Roof", "Jacks 2", "Members", "Plate marks", "Take-off", "Cautions"]);
+    expect(made).toEqual(["Roof", "Jacks 2", "Members", "Plate marks", "Take-off", "Cautions", "Lumber order", "Cutting plan"]);
     for (const sheet of made) {
       const all = (await values(sheet, 0, 0, 60, 26)).flat();
       expect(all.filter((value) => typeof value === "string" && /^#/.test(value)), sheet).toEqual([]);

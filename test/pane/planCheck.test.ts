@@ -9,7 +9,7 @@ import { report } from "../../src/pane/report.ts";
 import { tableNow, type Table } from "../../src/pane/tableNow.ts";
 
 const rows = blockRows(START_INPUTS);
-const on = { block: "Roof!$A$2:$B$18", unitCell: null };
+const on = { block: "Roof!$A$2:$B$18", cell: () => null };
 const own = { sheet: "Check", newSheet: true, row: 0, column: 0, title: null };
 const at = { sheet: "Bid", newSheet: false, row: 4, column: 2, title: "Here" };
 

@@ -4,7 +4,7 @@ import { Refusal } from "../../src/registry/refusal.ts";
 import { checkStep } from "../../src/hosts/checkStep.ts";
 import { blockRows } from "../../src/pane/blockCells.ts";
 import { START_INPUTS } from "../../src/pane/fields.ts";
-import { roofTables } from "../../src/pane/fill.ts";
+import { roofTables } from "../../src/pane/roofTables.ts";
 import { planFill, type FillRequest, type PlannedTable } from "../../src/pane/planFill.ts";
 import { roomToGrow, tapeFormula } from "../../src/pane/planTable.ts";
 import { TABLES } from "../../src/pane/tables.ts";
@@ -12,7 +12,7 @@ import { tableNow, type Table } from "../../src/pane/tableNow.ts";
 
 const rows = blockRows(START_INPUTS);
 const now = TABLES.slice(0, 2).map(({ functionName }) => tableNow(functionName, [rows]) as Table);
-const chosen = await roofTables(new Set(["schedule", "members"]), rows, "in") as PlannedTable[];
+const chosen = await roofTables(new Set(["schedule", "members"]), START_INPUTS) as PlannedTable[];
 const request: FillRequest = { inputs: START_INPUTS, block: null, unit: "in", tables: chosen, at: null, sheets: ["Bid", "Jacks"] };
 
 describe("planFill", () => {
@@ -36,7 +36,7 @@ describe("planFill", () => {
   });
 
   it("hangs tables on a block that is there, without writing it again", () => {
-    const { step } = planFill({ ...request, inputs: null, block: { area: { sheet: "Bid 1", row: 4, column: 0, rows: 11, columns: 2 }, unitRow: null } });
+    const { step } = planFill({ ...request, inputs: null, block: { area: { sheet: "Bid 1", row: 4, column: 0, rows: 11, columns: 2 }, lines: new Map() } });
     expect(step.blocks.map(({ sheet }) => sheet)).toEqual(["Jacks 2", "Members"]);
     expect(step.blocks[0]!.cells[0]![0]!.content).toBe("=RAFTER.JACKTABLE('Bid 1'!$A$5:$B$15)");
   });
@@ -51,6 +51,15 @@ describe("planFill", () => {
     expect(schedule.cells[1]!.slice(width).map((cell) => cell!.content)).toEqual(["F2", "H2", "I2"].map((cell) => tapeFormula(cell, unitCell)));
     expect(tapeFormula("F2", unitCell)).toBe(`=IF(F2="","",IF(${unitCell}="mm",ROUND(F2,0)&" mm",RAFTER.TAPE(F2)))`);
     expect(schedule.spill!.formats!.slice(2, 10)).toEqual([...Array.from({ length: 7 }, () => "0.000"), "0.00"]);
+  });
+
+  it("gives the lumber order the block's own lengths of board, or the usual ones where the block has none", async () => {
+    const [order] = await roofTables(new Set(["order"]), START_INPUTS) as PlannedTable[];
+    const formula = (plan: ReturnType<typeof planFill>) => plan.step.blocks.at(-1)!.cells[0]![0]!.content;
+    const line = rows.findIndex(([row]) => row === "Boards") + 2;
+    expect(formula(planFill({ ...request, tables: [order!] }))).toBe(`=RAFTER.LUMBERORDER(Roof!$A$2:$B$${1 + rows.length},Roof!$B$${line})`);
+    expect(formula(planFill({ ...request, tables: [order!], inputs: null, block: { area: { sheet: "Bid", row: 4, column: 0, rows: 3, columns: 2 }, lines: new Map() } })))
+      .toBe(`=RAFTER.LUMBERORDER(Bid!$A$5:$B$7,"8' 0"", 10' 0"", 12' 0"", 14' 0"", 16' 0"", 18' 0"", 20' 0"", 22' 0"", 24' 0""")`);
   });
 
   it("fits any place of a sheet, and no two of its blocks touch the same cell", () => {

@@ -12,7 +12,7 @@ describe("report", () => {
     const { model, unit, messages, general, understood } = typed({});
     expect(model).not.toBeNull();
     expect({ unit, messages, general }).toEqual({ unit: "in", messages: {}, general: null });
-    expect(understood).toMatchObject({ "Span": `24' 0"`, "Length": `36' 0"`, "Pitch": "6 in 12, 26.57°", "End pitch": "6 in 12, 26.57°", "Spacing": `2' 0"`, "Rafter": `1 1/2" x 7 1/4"`, "Seat": `3 1/2"`, "Boards": `7 lengths, 8' 0" to 20' 0"` });
+    expect(understood).toMatchObject({ "Span": `24' 0"`, "Length": `36' 0"`, "Pitch": "6 in 12, 26.57°", "End pitch": "6 in 12, 26.57°", "Spacing": `2' 0"`, "Rafter": `1 1/2" x 7 1/4"`, "Seat": `3 1/2"`, "Boards": `9 lengths, 8' 0" to 24' 0"` });
   });
 
   it("reads lengths as people write them", () => {

@@ -19,7 +19,7 @@ export const THEMES = {
   screen: {
     ink: "var(--drawing-ink,currentColor)",
     faint: "var(--drawing-faint,color-mix(in srgb,currentColor 62%,transparent))",
-    accent: "var(--drawing-accent,light-dark(#0b5cad,#7db8ff))",
+    accent: "var(--drawing-accent,LinkText)",
     paper: "var(--drawing-paper,Canvas)",
     wood: "var(--drawing-wood,color-mix(in srgb,CanvasText 7%,Canvas))",
   },

@@ -1,15 +1,12 @@
 import type { IWorkbookData } from "@univerjs/core";
 import { CellValueType, ICommandService } from "@univerjs/core";
-import { SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import "@univerjs/engine-formula/facade";
-import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
-import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
-import "@univerjs/sheets-formula/facade";
 import { functions } from "../../../functions/index.ts";
 import { embeddedHost } from "../../../src/hosts/embedded/embeddedHost.ts";
-import type { EmbeddedSheet, Parts } from "../../../src/hosts/embedded/embeddedSheet.ts";
+import type { EmbeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
 import { embeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
+import { engineParts } from "../../../src/hosts/embedded/engineParts.ts";
 import type { Host } from "../../../src/hosts/host.ts";
 import type { WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
 import { testFunctions } from "./testFunctions.ts";
@@ -37,15 +34,10 @@ export { functionInfo } from "../../../src/hosts/embedded/functionInfo.ts";
 /** The functions that users have. */
 export const real = functions;
 
-const PARTS: Parts = {
-  locale: {},
-  plugins: (functions, infos) => [[UniverFormulaEnginePlugin, { function: [...functions] }], UniverSheetsPlugin, [UniverSheetsFormulaPlugin, { description: [...infos] }]],
-};
-
 /** The same engine, functions and host as on the page, in plain Node. */
 export function headless(definitions: readonly WorksheetFunction[] = testFunctions, rowCount = 1000): Headless {
   const snapshot: Partial<IWorkbookData> = { id: "book", name: "Book", sheetOrder: ["s1"], sheets: { s1: { id: "s1", name: "Sheet1", rowCount, columnCount: 26 } } };
-  const sheet = embeddedSheet(PARTS, definitions, snapshot);
+  const sheet = embeddedSheet(engineParts, definitions, snapshot);
   const { univer, workbook } = sheet;
   const host = embeddedHost(sheet);
   const worksheet = (name = "Sheet1") => workbook.getSheetByName(name)!;

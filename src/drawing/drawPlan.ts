@@ -45,8 +45,9 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 
   const eaves = at(0, -frame.main.overhang).y;
   const shift = (ones: readonly Dimension[], by: number) => ones.map((one) => ({ ...one, from: one.from + by, to: one.to + by }));
-  let bottom = drawDimensions(sheet, shift(chains.main, view.x), { way: "down", at: eaves + depth, object: eaves, least: 0, most: width });
-  drawDimensions(sheet, chains.end.map(({ from, to, text }) => ({ from: view.y - from, to: view.y - to, text })), { way: "left", at: left - longest - 8, object: left, least: 0, most: bottom });
+  // Extension lines begin beyond the marks, so that none is struck through.
+  let bottom = drawDimensions(sheet, shift(chains.main, view.x), { way: "down", at: eaves + depth, object: eaves + depth - 4, least: 0, most: width });
+  drawDimensions(sheet, chains.end.map(({ from, to, text }) => ({ from: view.y - from, to: view.y - to, text })), { way: "left", at: left - longest - 8, object: left - longest - 8, least: 0, most: bottom });
   const tells = frame.spec.rafter.thickness * scale >= TELLS;
   bottom = sheet.lines([`${tells ? words.handKey : words.handLetters} ${words.handSeen}`], { left: 0, right: width }, bottom, { colour: "faint" });
   return sheet.svg(bottom + 6, words.plan, `${words.plan}: ${options.length(span)} × ${options.length(length)}. ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`);

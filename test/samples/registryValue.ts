@@ -11,13 +11,13 @@ const CELL = /^(?:(?:'([^']+)'|(\w+))!)?\$?([A-Z]+)\$?(\d+)(?::\$?([A-Z]+)\$?(\d
  *
  * Written apart from the sheet's engine, so that the values in a file can be held against it.
  */
-export function registryValue(book: Book, sheet: string, formula: string): Answer | null {
+export function registryValue(book: Book, sheet: string, formula: string): Answer | Promise<Answer> | null {
   const found = CALL.exec(formula);
   if (!found) return null;
   const definition = functions.find(({ name }) => name === found[1]);
   if (!definition) throw new Error(`No function ${found[1]}.`);
   const inputs = split(found[2]!).map((text) => argument(book, sheet, text));
-  return inputs.includes(UNKNOWN) ? null : (call(definition, inputs) as Answer);
+  return inputs.includes(UNKNOWN) ? null : (call(definition, inputs));
 }
 
 const UNKNOWN = Symbol("more than a call");

@@ -38,11 +38,11 @@ describe.each(samples.map(({ name, book }) => ({ name, book })))("samples/$name.
     }
   });
 
-  it("keeps for every call of ours what the registry itself gives, spills to their last cell", () => {
+  it("keeps for every call of ours what the registry itself gives, spills to their last cell", async () => {
     const book = books.get(name)!;
     let held = 0;
     for (const { sheet, row, column, cell } of cellsOf(book)) {
-      const value = cell.formula === undefined ? null : registryValue(book, sheet, cell.formula);
+      const value = cell.formula === undefined ? null : await registryValue(book, sheet, cell.formula);
       if (value === null) continue;
       held++;
       const rows = Array.isArray(value) ? (value as unknown[][]) : [[value]];

@@ -81,7 +81,7 @@ export function planFill({ inputs, block, unit, tables, at, sheets }: FillReques
     column += plan.cells[0]!.length + 1;
   }
   const titles = [...(inputs ? [texts.roofBlock] : []), ...tables.map(({ title }) => title)];
-  return { step: { title: titles.join(", "), blocks }, block: area };
+  return { step: { title: texts.together(titles), blocks }, block: area };
 }
 
 /** The roof block under a title, with the caution that goes wherever the numbers go. */

@@ -55,6 +55,7 @@ export const texts = {
   roofBlock: "Roof block",
   roofSheet: "Roof",
   tables: { schedule: "Jack schedule", members: "All members", marks: "Plate marks", takeoff: "Take-off", cautions: "Cautions", order: "Lumber order", cutting: "Cutting plan" } satisfies Record<SheetTable["id"], string>,
+  together: (titles: readonly string[]) => (titles.length <= 3 ? titles.join(", ") : `${titles[0]} and ${titles.length - 1} more`),
   onTape: (heading: string) => `${heading}, on tape`,
   cautionInSheet: "Geometry only: no strength is proved. Sizes, spans, ties and bracing follow the local code and a licensed designer. Check the first cut against the building.",
   what: "What to write",
@@ -101,7 +102,7 @@ export const texts = {
   offBy: (length: string) => (/^-?0/.test(length) ? "agrees" : `${length}, ${length.startsWith("-") ? "shorter" : "longer"}`),
   differ: ({ side, count, median, mean, least, most }: { side: string; count: number; median: string; mean: string; least: string; most: string }) => {
     const where = side === "Both" ? "" : `${side} jacks: `;
-    return count === 1 ? `${where}one measured, off by ${median}.` : `${where}${count} measured, off by ${least} to ${most}; the middle one (median) is ${median}, their mean ${mean}.`;
+    return count === 1 ? `${where}1 measured, off by ${median}.` : `${where}${count} measured, off by ${least} to ${most}; the middle one (median) is ${median}, their mean ${mean}.`;
   },
   grows: (by: string, over: string) => `The differences change by ${by} from the jack nearest the corner to the farthest measured, ${over} along the plate: one correction does not fit all.`,
   standsOut: (mark: string, by: string, others: string) => `${mark} is ${by} from the median of the others, which lie within ${others} of each other: measure it once more.`,

@@ -182,7 +182,7 @@ describe("the pane at work", () => {
     await field("Tape measured, J1").fill("nonsense");
     await expect.poll(() => pane().locator("#lp-tape-J1-wrong").textContent()).toContain("no length");
     await field("Tape measured, J1").fill(await computed());
-    await expect.poll(() => pane().locator(".lp-found").textContent()).toContain("one measured");
+    await expect.poll(() => pane().locator(".lp-found").textContent()).toContain("1 measured");
     await field("Tape measured, J2").fill("10'");
     await field("Tape measured, J3").fill("8'");
     await expect.poll(() => pane().locator(".lp-found").textContent()).toContain("3 measured");

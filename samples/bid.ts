@@ -1,13 +1,29 @@
 import { CAUTION_HEADINGS } from "../functions/cautions.ts";
+import { ORDER_HEADINGS, STICK_HEADINGS } from "../functions/lumberOrder.ts";
 import { PLATE_HEADINGS } from "../functions/plateMarks.ts";
 import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
 import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
-import type { BookCell } from "../src/xlsx/book.ts";
+import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
 import { between, CAUTION, cell, centred, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, numbers, PITCH, PLAIN_NOTE, result, title, total } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 import { tableSheet } from "./table.ts";
 
 const BLOCK = "Bid!$A$7:$B$19";
+
+/** Boards that can be bought, with what one costs: all invented. */
+const PRICES: readonly (readonly [size: string, length: string, price: number])[] = [
+  ["2x8", "8'", 9.6], ["2x8", "10'", 12.4], ["2x8", "12'", 15.2], ["2x8", "14'", 18.1], ["2x8", "16'", 21.2], ["2x8", "18'", 24.9], ["2x8", "20'", 28.4],
+  ["2x10", "12'", 21], ["2x10", "16'", 28.9], ["2x10", "20'", 38.6], ["2x10", "24'", 49.5],
+];
+const BOARDS = `Boards!$A$1:$C$${PRICES.length + 1}`;
+
+const boards: BookSheet = {
+  name: "Boards",
+  rows: [[heading("Size"), heading("Length"), numbers("Price"), null, note("Boards that can be bought, with invented prices: the sheet Lumber order buys from these.")], ...PRICES.map(([size, length, price]) => [input(size), input(length), input(price, MONEY)])],
+  columns: [{ size: 84 }, { size: 84 }, { size: 84 }],
+  frozenRows: 1,
+  print: { fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
+};
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
@@ -15,11 +31,13 @@ const TABLES = [
   tableSheet("Members", `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS),
   tableSheet("Plate marks", `=RAFTER.PLATEMARKS(${BLOCK})`, PLATE_HEADINGS, ["Mark"]),
   tableSheet("Take-off", `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS),
+  tableSheet("Lumber order", `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS),
+  tableSheet("Cutting plan", `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS),
   tableSheet("Cautions", `=RAFTER.CAUTIONS(${BLOCK})`, CAUTION_HEADINGS),
 ];
 
-/** An amount of the sheet Take-off, by its item; an asterisk stands for any beginning. */
-const amount = (item: string): string => `SUMIFS('Take-off'!$B$2:$B$61,'Take-off'!$A$2:$A$61,${item})`;
+/** An amount of the sheet Take-off, by its item. */
+const amount = (item: string): string => `=SUMIFS('Take-off'!$B$2:$B$101,'Take-off'!$A$2:$A$101,"${item}")`;
 
 /** A priced line: quantity times price. */
 const priced = (name: string, quantity: string, format: string, unit: string, price: number, row: number, how: string): (BookCell | null)[] => [
@@ -48,20 +66,22 @@ const left: BookCell[][] = [
 
 const right: (BookCell | null)[][] = [
   [heading("Priced"), numbers("Quantity"), centred("Unit"), numbers("Price"), numbers("Amount"), heading(""), heading("How")],
-  priced("Lumber, rafter size", `=${amount('B13&", board feet"')}`, "0.0", "board feet", 1.1, 7, "sheet Take-off, waste included"),
-  priced("Lumber, other sizes", `=${amount('"*, board feet"')}-E7`, "0.0", "board feet", 1.35, 8, "the same"),
-  priced("Roof sheets, 4 by 8 feet", `=${amount('"Sheathing, sheets by courses"')}`, "0", "sheets", 34, 9, "sheet Take-off, laid in courses"),
-  priced("Roofing", `=${amount('"Roofing"')}`, "0.00", "squares", 118, 10, "sheet Take-off, waste included"),
-  priced("Fascia", `=${amount('"Fascia"')}`, "0.0", "ft", 2.4, 11, "sheet Take-off"),
-  priced("Cutting and setting jacks", "=SUM(Jacks!K2:L61)*0.75", "0.0", "hours", 52, 12, "pieces on the sheet Jacks, three quarters of an hour each"),
-  priced("Setting hips, ridge and commons", "=SUM(Members!D2:F61)-SUM(Jacks!K2:L61)", "0", "pieces", 38, 13, "all other pieces"),
-  [label("Sum"), result(""), result(""), result(""), total("=SUM(H7:H13)", MONEY)],
-  [label("Overhead"), input(12, 'General" per cent"'), result(""), result(""), result("=H14*E15/100", MONEY)],
-  [label("Bid"), result(""), result(""), result(""), total("=H14+H15", MONEY)],
+  [
+    label("Lumber"), result("=SUM('Lumber order'!C2:C101)", "0"), between("boards"), null,
+    result(`=SUMIFS('Lumber order'!D2:D101,'Lumber order'!A2:A101,"<>Least possible")`, MONEY), null, note("sheet Lumber order, waste and spares included"),
+  ],
+  priced("Roof sheets, 4 by 8 feet", amount("Sheathing, sheets by courses"), "0", "sheets", 34, 8, "sheet Take-off, laid in courses"),
+  priced("Roofing", amount("Roofing"), "0.00", "squares", 118, 9, "sheet Take-off, waste included"),
+  priced("Fascia", amount("Fascia"), "0.0", "ft", 2.4, 10, "sheet Take-off"),
+  priced("Cutting and setting jacks", "=SUM(Jacks!K2:L101)*0.75", "0.0", "hours", 52, 11, "pieces on the sheet Jacks, three quarters of an hour each"),
+  priced("Setting hips, ridge and commons", "=SUM(Members!D2:F101)-SUM(Jacks!K2:L101)", "0", "pieces", 38, 12, "all other pieces"),
+  [label("Sum"), null, null, null, total("=SUM(H7:H12)", MONEY)],
+  [label("Overhead"), input(12, 'General" per cent"'), null, null, result("=H13*E14/100", MONEY)],
+  [label("Bid"), null, null, null, total("=H13+H14", MONEY)],
   [],
   [heading("For the saw"), numbers("Value"), numbers("On the tape")],
-  measured("Common, plate line to ridge", "=RAFTER.COMMONLEN(B9,RAFTER.INCHES(B7)/2,1.5)", 19),
-  measured("Step of the jacks", "=RAFTER.JACKSTEP(B9,B11,B10)", 20),
+  measured("Common, plate line to ridge", "=RAFTER.COMMONLEN(B9,RAFTER.INCHES(B7)/2,1.5)", 18),
+  measured("Step of the jacks", "=RAFTER.JACKSTEP(B9,B11,B10)", 19),
   angle("Saw tilt of the jacks", "=RAFTER.JACKTILT(B9,B10)"),
 ];
 
@@ -86,6 +106,7 @@ export const bid: Sample = {
         frozenRows: 1,
         print: { landscape: true, fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
       },
+      boards,
       ...TABLES,
     ],
   },

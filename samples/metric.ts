@@ -48,7 +48,7 @@ const right: BookCell[][] = [
   figure("Drop of the hip", "=RAFTER.HIPDROP(B10,45)", TENTH),
   [],
   [heading("Timber"), numbers("Value"), heading("")],
-  figure("Rafter timber, with waste", `=SUMIFS('Take-off'!B2:B61,'Take-off'!A2:A61,B13&", lineal")*(1+B18/100)`, METRES),
+  figure("Rafter timber, with waste", `=SUMIFS('Take-off'!B2:B101,'Take-off'!A2:A101,B13&", lineal")*(1+B18/100)`, METRES),
   [label("Price of a metre"), input(6.4, PRICE), note("invented")],
   [label("Timber for rafters"), total("=E17*E18", PRICE)],
 ];

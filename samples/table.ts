@@ -3,7 +3,7 @@ import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
 import { cell, heading, numbers } from "./cells.ts";
 
 // Rows that are made ready below the headings: a longer roof has more pieces.
-const READY = 60;
+const READY = 100;
 
 /**
  * A sheet that holds one spilling call: its headings are the call's first row, and its columns are formatted by them.

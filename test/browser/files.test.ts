@@ -31,7 +31,7 @@ async function shown(): Promise<[string, unknown[][]][]> {
   return t.page.evaluate(async () => {
     const { host } = window.longpoint;
     const all: [string, unknown[][]][] = [];
-    for (const sheet of await host.sheets()) all.push([sheet, (await host.read({ sheet, row: 0, column: 0, rows: 90, columns: 30 })).map((row) => row.map(({ formula, value, format }) => [formula, value, format]))]);
+    for (const sheet of await host.sheets()) all.push([sheet, (await host.read({ sheet, row: 0, column: 0, rows: 130, columns: 30 })).map((row) => row.map(({ formula, value, format }) => [formula, value, format]))]);
     return all;
   });
 }

@@ -2,8 +2,10 @@ import { readdir, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { argv } from "node:process";
 import { fileURLToPath } from "node:url";
+import { functions } from "../../functions/index.ts";
 import { benchConfig } from "./benchConfig.ts";
 import { bundle } from "./bundle.ts";
+import { writeHelp } from "./writeHelp.ts";
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), "../..");
 /** Where the built bench page is. */
@@ -12,9 +14,11 @@ export const BENCH = join(ROOT, "dist/bench");
 // What the page is made of: changed since the last build, it is built again.
 const SOURCES = ["src", "functions", "samples", "package-lock.json"];
 
-/** Builds the bench page into dist/bench. */
+/** Builds the bench page into dist/bench, and the help pages beside it. */
 export async function buildBench(): Promise<void> {
   await bundle(benchConfig(ROOT, BENCH));
+  // After the bundle, which empties the folder.
+  writeHelp(BENCH, functions);
 }
 
 /** Builds the bench page unless it is there and newer than everything it is made of. Says whether it built. */

@@ -1,11 +1,17 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { helpIndexPage, helpPage, helpPath } from "../registry/helpPage.ts";
+import { GUIDE_PAGE, helpIndexPage, helpPage, helpPath } from "../registry/helpPage.ts";
 import type { WorksheetFunction } from "../registry/worksheetFunction.ts";
+import { GUIDE_WIDTHS, guideDrawings } from "./guideDrawings.ts";
+import { guidePage } from "./guidePage.ts";
 
-/** Writes a help page for each function, and the list of them, below `folder`, where a function's helpUrl finds it. */
+/** Writes a help page for each function, the list of them, and the guide with its drawings below `folder`, where a function's helpUrl finds it. */
 export function writeHelp(folder: string, functions: readonly WorksheetFunction[]): void {
-  mkdirSync(join(folder, "help"), { recursive: true });
+  mkdirSync(join(folder, "help/drawings/narrow"), { recursive: true });
   writeFileSync(join(folder, "help/index.html"), helpIndexPage(functions));
   for (const definition of functions) writeFileSync(join(folder, helpPath(definition)), helpPage(definition));
+  writeFileSync(join(folder, "help", GUIDE_PAGE), guidePage(readFileSync(new URL("../../functions/GUIDE.md", import.meta.url), "utf8")));
+  for (const [width, place] of [[GUIDE_WIDTHS.wide, "help/drawings"], [GUIDE_WIDTHS.narrow, "help/drawings/narrow"]] as const) {
+    for (const [name, drawing] of Object.entries(guideDrawings(width))) writeFileSync(join(folder, place, name), drawing);
+  }
 }

@@ -1,7 +1,11 @@
 import { formulaText } from "./formulaText.ts";
 import { kindText, signature } from "./parameterText.ts";
+import { html, plainPage } from "./plainPage.ts";
 import { resultRows } from "./resultRows.ts";
 import type { Example, WorksheetFunction } from "./worksheetFunction.ts";
+
+/** The guide's page, which stands beside the help pages. */
+export const GUIDE_PAGE = "guide.html";
 
 /** Where a function's help page stands, from the pages' root: `help/JACKLEN.html`. */
 export function helpPath({ name }: Pick<WorksheetFunction, "name">): string {
@@ -12,8 +16,8 @@ export function helpPath({ name }: Pick<WorksheetFunction, "name">): string {
 export function helpPage(definition: WorksheetFunction): string {
   const { name, summary, parameters, returns, examples, refuses = [] } = definition;
   const meanings = parameters.map((parameter) => `<dt><code>${html(parameter.name)}</code></dt><dd>${html(parameter.description)}<br>Written as ${html(kindText(parameter))}.</dd>`);
-  return page(name, [
-    `<nav><a href="index.html">All functions</a></nav>`,
+  return plainPage(name, [
+    `<nav><a href="index.html">All functions</a> <a href="${GUIDE_PAGE}">The trade, as used here</a></nav>`,
     `<h1>${html(name)}</h1>`,
     `<p>${html(summary)}</p>`,
     `<p><code>=${html(signature(definition))}</code></p>`,
@@ -30,8 +34,9 @@ export function helpPage(definition: WorksheetFunction): string {
 /** The list of all help pages, family by family. */
 export function helpIndexPage(functions: readonly WorksheetFunction[]): string {
   const families = [...new Set(functions.map(({ family }) => family))];
-  return page("All functions", [
+  return plainPage("All functions", [
     `<h1>All functions</h1>`,
+    `<p><a href="${GUIDE_PAGE}">The trade, as Longpoint uses it</a>: what each word means, where each length is measured, every row of the roof block, with drawings.</p>`,
     ...families.flatMap((family) => [
       `<h2>${html(family[0]!.toUpperCase() + family.slice(1))}</h2>`,
       `<dl>${functions.filter((one) => one.family === family).map(({ name, summary }) => `<dt><a href="${html(name)}.html">${html(name)}</a></dt><dd>${html(summary)}</dd>`).join("")}</dl>`,
@@ -47,38 +52,4 @@ function worked(definition: WorksheetFunction, example: Example): string {
   const cells = (row: readonly string[], tag: string) => `<tr>${row.map((cell) => `<${tag}>${html(cell)}</${tag.split(" ")[0]!}>`).join("")}</tr>`;
   const [head, ...body] = rows;
   return `<p><code>${formula}</code> gives</p><div class="wide" tabindex="0" role="region" aria-label="Result of the example"><table><thead>${cells(head!, 'th scope="col"')}</thead><tbody>${body.map((row) => cells(row, "td")).join("")}</tbody></table></div>${source}`;
-}
-
-function page(title: string, body: readonly string[]): string {
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="color-scheme" content="light dark">
-<title>${html(title)} - Longpoint</title>
-<style>
-:root { color-scheme: light dark; --ink: #1d1d1b; --paper: #fff; --line: #c9c8c4; --link: #0b57a4; --shade: #f1f0ec; }
-@media (prefers-color-scheme: dark) { :root { --ink: #ececea; --paper: #1b1c1e; --line: #4a4b4f; --link: #8cc1ff; --shade: #2a2b2f; } }
-body { margin: 0 auto; padding: 1rem; max-width: 48rem; font: 1rem/1.5 system-ui, sans-serif; color: var(--ink); background: var(--paper); overflow-wrap: anywhere; }
-a { color: var(--link); }
-code { padding: .1em .3em; background: var(--shade); font: .95em ui-monospace, monospace; }
-.wide { overflow-x: auto; }
-table { border-collapse: collapse; overflow-wrap: normal; }
-th, td { padding: .3rem .6rem; border: 1px solid var(--line); text-align: left; vertical-align: top; }
-.source { margin-top: -.75rem; font-size: .9rem; }
-.caution { margin-top: 2rem; padding-top: .75rem; border-top: 1px solid var(--line); }
-</style>
-</head>
-<body>
-<main>
-${body.join("\n")}
-</main>
-</body>
-</html>
-`;
-}
-
-function html(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

@@ -9,6 +9,7 @@ export function referencePage(functions: readonly WorksheetFunction[]): string {
   return [
     "# Functions",
     "<!-- Written by `npm run generate` from the definitions in this folder; change those. -->",
+    "What each word means, where each length is measured, and every row of the roof block: [the guide](GUIDE.md).",
     "Arguments in [brackets] may be left out. Results come back in the unit of the lengths that went in, angles in degrees. " +
       "Geometry only: sizes, spans and strength follow the local code and a licensed designer.",
     families.map((family) => `- ${family}: ${functions.filter((one) => one.family === family).map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ")}`).join("\n"),

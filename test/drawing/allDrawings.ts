@@ -1,13 +1,17 @@
+import { drawApex } from "../../src/drawing/drawApex.ts";
 import { drawCorner } from "../../src/drawing/drawCorner.ts";
+import { drawCourses } from "../../src/drawing/drawCourses.ts";
 import { drawFrame3d } from "../../src/drawing/drawFrame3d.ts";
 import { drawHip } from "../../src/drawing/drawHip.ts";
 import { drawJack } from "../../src/drawing/drawJack.ts";
 import { drawPair } from "../../src/drawing/drawPair.ts";
 import { drawPlan } from "../../src/drawing/drawPlan.ts";
 import { drawRidge } from "../../src/drawing/drawRidge.ts";
+import { drawSetOut } from "../../src/drawing/drawSetOut.ts";
 import type { DrawingOptions } from "../../src/drawing/sheet.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
 import type { RoofSpec } from "../../src/roof/roofSpec.ts";
+import { takeOff } from "../../src/roof/takeOff.ts";
 import { framed, HALL, handsOf, SHAPES } from "../roof/outlineSpecs.ts";
 
 export const inches = (value: number) => lengthText(value, "in");
@@ -29,6 +33,8 @@ export function allDrawings(spec: RoofSpec, given: Partial<DrawingOptions> & { w
   const options: DrawingOptions = { length: spec.unit === "mm" ? (value) => lengthText(value, "mm") : inches, ...given };
   return [
     ["plan", drawPlan(frame, pieces, options)], ["corner", drawCorner(frame, pieces, options)], ["frame", drawFrame3d(frame, pieces, options)],
+    ["courses", drawCourses(takeOff(frame, pieces), options)], ["set out", drawSetOut([{ title: "One corner", frame, pieces }, { title: "The same", frame, pieces }], options)],
+    ["apex", drawApex([{ title: "A hip end", frame, pieces, end: "hip" }, ...(spec.ends === "hip and gable" ? [{ title: "The gable", frame, pieces, end: "gable" } as const] : [])], options)],
     ...(["all", "marks", "cuts"] as const).map((part): [string, string] => [`hip ${part}`, drawHip(frame, pieces, { ...options, part })]),
     ...pieces.flatMap((piece): [string, string][] => {
       if (piece.member === "ridge") return [["ridge", drawRidge(frame, piece, options)]];

@@ -1,0 +1,51 @@
+import { readRoof, type RoofModel } from "../../functions/roofModel.ts";
+import type { Row } from "../../functions/roofBlock.ts";
+import { drawApex } from "../drawing/drawApex.ts";
+import { drawCorner } from "../drawing/drawCorner.ts";
+import { drawCourses } from "../drawing/drawCourses.ts";
+import { drawFrame3d } from "../drawing/drawFrame3d.ts";
+import { drawHip } from "../drawing/drawHip.ts";
+import { drawJack } from "../drawing/drawJack.ts";
+import { drawPlan } from "../drawing/drawPlan.ts";
+import { drawSetOut } from "../drawing/drawSetOut.ts";
+import type { DrawingOptions } from "../drawing/sheet.ts";
+import { lengthText } from "../measure/lengthText.ts";
+import { CellError, Refusal } from "../registry/refusal.ts";
+import { takeOff } from "../roof/takeOff.ts";
+import { standaloneSvg } from "./standaloneSvg.ts";
+
+/** The reading room that the guide draws and counts: an invented small hall. */
+const HALL: Readonly<Partial<Record<Row, string | number>>> = { "Span": "16'", "Length": "24'", "Pitch": 9, "Overhang": 16 };
+
+/** Widths in pixels that the guide's drawings are laid out for: a page, and a phone. */
+export const GUIDE_WIDTHS = { wide: 680, narrow: 300 } as const;
+
+/** The drawings of functions/GUIDE.md by file name, laid out for a width in pixels and made by what draws in the pane. */
+export function guideDrawings(width: number): Readonly<Record<string, string>> {
+  const options: DrawingOptions = { width, length: (value) => lengthText(value, "in") };
+  const hall = model({});
+  const longest = hall.pieces.find(({ mark }) => mark === "J1")!;
+  const odd = (title: string, rows: typeof HALL) => ({ title, ...model({ "Span": "18'", ...rows }) });
+  const apex = (title: string, rows: typeof HALL, end: "hip" | "gable" = "hip") => ({ title, ...model(rows), end });
+  const drawings = {
+    "plan": drawPlan(hall.frame, hall.pieces, options),
+    "frame": drawFrame3d(hall.frame, hall.pieces, options),
+    "jack": drawJack(longest, "right", options),
+    "hip": drawHip(hall.frame, hall.pieces, options),
+    "corner": drawCorner(hall.frame, hall.pieces, options),
+    "set-out": drawSetOut([odd("From the king common", {}), odd("From the corner", { "Set out from": "corner" })], options),
+    "apex": drawApex([
+      apex("King commons", {}), apex("Hips on the ridge", { "Hip head": "ridge" }),
+      apex("Square pyramid", { "Length": "16'" }), apex("The gable's end", { "Ends": "hip and gable" }, "gable"),
+    ], options),
+    "courses": drawCourses(takeOff(hall.frame, hall.pieces), options),
+  };
+  return Object.fromEntries(Object.entries(drawings).map(([name, drawing]) => [`${name}.svg`, standaloneSvg(drawing)]));
+}
+
+function model(rows: typeof HALL): RoofModel {
+  const read = readRoof("roof", Object.entries({ ...HALL, ...rows }));
+  if (read instanceof Refusal) throw new Error(read.message);
+  if (read instanceof CellError) throw new Error(read.error);
+  return read;
+}

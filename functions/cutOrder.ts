@@ -5,7 +5,7 @@ import { nominalOf } from "../src/measure/nominalOf.ts";
 import { readSize } from "../src/measure/readSize.ts";
 import { Reason } from "../src/measure/reason.ts";
 import { MM_PER_INCH, type Unit } from "../src/measure/unit.ts";
-import { Refusal } from "../src/registry/refusal.ts";
+import type { Refusal } from "../src/registry/refusal.ts";
 import { optionalLength } from "../src/registry/parameters.ts";
 import type { Reading } from "../src/registry/worksheetFunction.ts";
 import { stockPieces } from "../src/roof/stockPieces.ts";
@@ -40,8 +40,14 @@ export async function cutOrder(source: PieceSource, listed: readonly ListedBoard
   const names = new Map<string, string>();
   const { pieces, boards, ridge, depths } = "roof" in source ? ofRoof(source, listed, names) : ofList(source.list, listed, unit, names);
   const plan = await shared(pieces, boards, cut);
-  if (plan instanceof Reason) return orderRefusal(plan, source, unit);
+  if (plan instanceof Reason) return orderRefusal(plan.tag === "noBoards" ? noBoardFor(pieces) : plan, source, unit);
   return { plan, pieces, boards, depths, unit, kerf: cut, priced: listed.some(({ price }) => price !== null), ridge, waste: "roof" in source ? source.roof.frame.spec.waste : 0 };
+}
+
+/** With no board of any size that is asked for, the first piece names what is missing. */
+function noBoardFor(pieces: readonly StockPiece[]): Reason {
+  const first = pieces.findIndex(({ count }) => count > 0);
+  return new Reason("noBoardOfSize", { row: first + 1, name: pieces[first]!.name, size: pieces[first]!.size });
 }
 
 type Lists = Pick<CutOrder, "pieces" | "boards" | "ridge" | "depths">;

@@ -3,6 +3,7 @@ import type { Hand } from "../roof/piece.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "./dimensions.ts";
 import { hatched } from "./hatched.ts";
 import { escaped, Sheet, type DrawingOptions } from "./sheet.ts";
+import { textWidth } from "./textWidth.ts";
 import { onSheet, type View } from "./view.ts";
 
 /** A piece in its board, by the cutting plan's convention: start and end along the edge of the board that is the piece's top edge. */
@@ -79,7 +80,7 @@ function headOf({ words: { sticks }, length }: Sheet, { number, times, size, len
 }
 
 /** Lengths along the top edges of the pieces that are turned round or of those that are not, neighbours that are alike taken together, in pixels. */
-function dimensionsOf({ words, length }: Sheet, pieces: readonly StickPiece[], flipped: boolean, scale: number): Dimension[] {
+function dimensionsOf({ words, length, width, size }: Sheet, pieces: readonly StickPiece[], flipped: boolean, scale: number): Dimension[] {
   const runs: { first: StickPiece; last: StickPiece; count: number }[] = [];
   for (const [i, piece] of pieces.entries()) {
     if (piece.flipped !== flipped) continue;
@@ -91,8 +92,17 @@ function dimensionsOf({ words, length }: Sheet, pieces: readonly StickPiece[], f
   return runs.map(({ first, last, count }) => {
     const mark = first.hand === "plain" ? first.name : `${first.name} ${first.hand === "left" ? words.leftShort : words.rightShort}`;
     const each = length(first.end - first.start);
-    return { from: 1 + first.start * scale, to: 1 + last.end * scale, text: count === 1 ? `${mark} ${each}` : words.sticks.alike(String(count), mark, each) };
+    const text = (name: string) => (count === 1 ? `${name} ${each}` : words.sticks.alike(String(count), name, each));
+    return { from: 1 + first.start * scale, to: 1 + last.end * scale, text: fitting(mark, text, width, size) };
   });
+}
+
+/** The text for a mark, of which only as much is written as the sheet is wide. */
+function fitting(mark: string, text: (mark: string) => string, width: number, size: number): string {
+  let letters = mark.length;
+  let shown = text(mark);
+  while (letters > 1 && textWidth(shown, size) > width - 2) shown = text(`${mark.slice(0, --letters)}…`);
+  return shown;
 }
 
 /** What a piece looks like on the near face of the board or on the far one, inside the board. The near one is its right face. */

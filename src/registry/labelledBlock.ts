@@ -29,7 +29,8 @@ export function labelledBlock(name: string, input: Input, labels: readonly strin
     const error = [label, value].find((cell) => cell instanceof CellError);
     if (error) return error as CellError;
     if (more.some((cell) => !isBlank(cell))) return refuse(`the block has more than two filled columns. Point to the label and value columns only.`);
-    if (isBlank(label)) {
+    // An empty cell comes as 0 from some hosts, label and value alike.
+    if (isBlank(label) || label === 0) {
       if (isBlank(value) || value === 0) continue;
       return refuse(`the value ${shown(value)} has no label beside it. Type one of: ${labels.join(", ")}.`);
     }

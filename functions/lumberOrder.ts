@@ -2,9 +2,11 @@ import { lengthText } from "../src/measure/lengthText.ts";
 import { Refusal } from "../src/registry/refusal.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
 import { boardsParameter } from "./boardStock.ts";
-import { cutOrder, kerfParameter, ridgeNote, wasteBoards, type CutOrder } from "./cutOrder.ts";
+import { cutOrder, kerfParameter, type CutOrder } from "./cutOrder.ts";
 import { piecesParameter } from "./pieceList.ts";
+import { ridgeNote } from "./ridgeNote.ts";
 import { markOf, stickText } from "./stickText.ts";
+import { wasteBoards } from "./wasteBoards.ts";
 
 const family = "lumber";
 

@@ -3,8 +3,9 @@ import type { Unit } from "../src/measure/unit.ts";
 import { CellError, Refusal } from "../src/registry/refusal.ts";
 import type { Input, Reading } from "../src/registry/worksheetFunction.ts";
 import { boardsParameter } from "./boardStock.ts";
-import { cutOrder, kerfParameter, ridgeNote, type CutOrder } from "./cutOrder.ts";
+import { cutOrder, kerfParameter, type CutOrder } from "./cutOrder.ts";
 import { piecesParameter } from "./pieceList.ts";
+import { ridgeNote } from "./ridgeNote.ts";
 
 /** What the drawing of a cutting plan needs. */
 export interface StickSheet {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { headedBlock } from "../../src/registry/headedBlock.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import { CellError, type Refusal } from "../../src/registry/refusal.ts";
 
 const read = (input: unknown) => headedBlock("list", input, ["Piece", "Length"], ["Hand"]);
 

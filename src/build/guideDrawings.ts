@@ -5,6 +5,7 @@ import { drawCorner } from "../drawing/drawCorner.ts";
 import { drawCourses } from "../drawing/drawCourses.ts";
 import { drawFrame3d } from "../drawing/drawFrame3d.ts";
 import { drawHip } from "../drawing/drawHip.ts";
+import { drawHipTops } from "../drawing/drawHipTops.ts";
 import { drawJack } from "../drawing/drawJack.ts";
 import { drawPlan } from "../drawing/drawPlan.ts";
 import { drawSetOut } from "../drawing/drawSetOut.ts";
@@ -26,12 +27,18 @@ export function guideDrawings(width: number): Readonly<Record<string, string>> {
   const hall = model({});
   const longest = hall.pieces.find(({ mark }) => mark === "J1")!;
   const odd = (title: string, rows: typeof HALL) => ({ title, ...model({ "Span": "18'", ...rows }) });
+  // Ends flatter than the sides need a longer hall.
+  const top = (title: string, rows: typeof HALL) => ({ title, ...model({ "Length": "32'", ...rows }) });
   const apex = (title: string, rows: typeof HALL, end: "hip" | "gable" = "hip") => ({ title, ...model(rows), end });
   const drawings = {
     "plan": drawPlan(hall.frame, hall.pieces, options),
     "frame": drawFrame3d(hall.frame, hall.pieces, options),
     "jack": drawJack(longest, "right", options),
     "hip": drawHip(hall.frame, hall.pieces, options),
+    "hip-top": drawHipTops([
+      top("Dropped", {}), top("Backed", { "Hip top": "backed" }),
+      top("Dropped, ends at 6 in 12", { "End pitch": 6 }), top("Shifted, ends at 6 in 12", { "End pitch": 6, "Hip top": "shifted" }),
+    ], options),
     "corner": drawCorner(hall.frame, hall.pieces, options),
     "set-out": drawSetOut([odd("From the king common", {}), odd("From the corner", { "Set out from": "corner" })], options),
     "apex": drawApex([

@@ -10,7 +10,7 @@ export function guidePage(markdown: string): string {
         return `<h${depth} id="${anchorOf(text)}">${this.parser.parseInline(tokens)}</h${depth}>\n`;
       },
       table(token: Tokens.Table) {
-        return `<div class="wide" tabindex="0" role="region" aria-label="${html(token.header.map(({ text }) => text).join(", "))}">${usual.table.call(this, token)}</div>\n`;
+        return `<div class="wide words" tabindex="0" role="region" aria-label="${html(token.header.map(({ text }) => text).join(", "))}">${usual.table.call(this, token)}</div>\n`;
       },
       image({ href, text }: Tokens.Image) {
         return `<picture><source media="(max-width: 45rem)" srcset="${html(narrowName(href))}"><img src="${html(href)}" alt="${html(text)}"></picture>`;
@@ -21,7 +21,7 @@ export function guidePage(markdown: string): string {
     },
   });
   const title = /^# (.+)$/m.exec(markdown)![1]!;
-  return plainPage(title, [`<nav><a href="index.html">All functions</a></nav>`, (marked.parse(markdown, { async: false })).trim()]);
+  return plainPage(title, [`<nav><a href="index.html">All functions</a></nav>`, marked.parse(markdown, { async: false }).trim()]);
 }
 
 /** Where a phone's drawing stands beside a page's: drawings/narrow/plan.svg. */

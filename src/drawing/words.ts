@@ -15,6 +15,9 @@ export const WORDS = {
   ridge: "Ridge", ridgeMarks: "Both faces: from the end to each one's near side",
   setOut: "Setting out along the main plate, centre to centre", apex: "The apex, from above",
   ridgePast: (length: string) => `ridge ${length} past the apex`, offEndKing: (length: string) => `end king common ${length} short`,
+  hipTops: "The top of the hip, looking up it", dropped: (length: string) => `Dropped ${length}, plumb`, proud: (length: string, side: string) => `Jacks of the ${side} stand ${length} above its corner`,
+  backed: (main: string, end: string) => (main === end ? `Backed ${main} both ways` : `Backed ${main} main side, ${end} end side`),
+  shifted: (main: string, end: string) => `Faces ${main} to the main side, ${end} to the end side`,
   courses: "Sheets by courses", sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
   plane: (side: "Main" | "End", numbers: readonly number[], sheets: number): string =>
     `${side} ${numbers.length === 1 ? `plane ${numbers[0]}` : `planes ${numbers.join(" and ")}, each`}: ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}`,

@@ -3,6 +3,7 @@ import { drawCorner } from "../../src/drawing/drawCorner.ts";
 import { drawCourses } from "../../src/drawing/drawCourses.ts";
 import { drawFrame3d } from "../../src/drawing/drawFrame3d.ts";
 import { drawHip } from "../../src/drawing/drawHip.ts";
+import { drawHipTops } from "../../src/drawing/drawHipTops.ts";
 import { drawJack } from "../../src/drawing/drawJack.ts";
 import { drawPair } from "../../src/drawing/drawPair.ts";
 import { drawPlan } from "../../src/drawing/drawPlan.ts";
@@ -34,6 +35,7 @@ export function allDrawings(spec: RoofSpec, given: Partial<DrawingOptions> & { w
   return [
     ["plan", drawPlan(frame, pieces, options)], ["corner", drawCorner(frame, pieces, options)], ["frame", drawFrame3d(frame, pieces, options)],
     ["courses", drawCourses(takeOff(frame, pieces), options)], ["set out", drawSetOut([{ title: "One corner", frame, pieces }, { title: "The same", frame, pieces }], options)],
+    ["hip top", drawHipTops([{ title: "The top", frame, pieces }], options)],
     ["apex", drawApex([{ title: "A hip end", frame, pieces, end: "hip" }, ...(spec.ends === "hip and gable" ? [{ title: "The gable", frame, pieces, end: "gable" } as const] : [])], options)],
     ...(["all", "marks", "cuts"] as const).map((part): [string, string] => [`hip ${part}`, drawHip(frame, pieces, { ...options, part })]),
     ...pieces.flatMap((piece): [string, string][] => {

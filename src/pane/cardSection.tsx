@@ -1,8 +1,8 @@
 import { useSignal } from "@preact/signals";
-import { useRef } from "preact/hooks";
 import type { CardPaper } from "../drawing/cardStyles.ts";
 import { cardsPage } from "./cards.ts";
 import type { PaneState } from "./paneState.ts";
+import { PrintFrame } from "./printFrame.tsx";
 import { putCards } from "./putCards.ts";
 import { Choice } from "./salvageForm.tsx";
 import { texts } from "./texts.ts";
@@ -12,7 +12,6 @@ export function CardSection({ state }: { state: PaneState }) {
   const paper = useSignal<CardPaper["paper"]>(state.report.value.unit === "mm" ? "A4" : "letter");
   const perPage = useSignal<CardPaper["perPage"]>(2);
   const page = useSignal<string | null>(null);
-  const frame = useRef<HTMLIFrameElement>(null);
   const { model } = state.report.value;
   if (!model) return <p class="lp-note">{texts.noSchedule}</p>;
   return (
@@ -31,21 +30,7 @@ export function CardSection({ state }: { state: PaneState }) {
           {texts.cardsIntoSheet}
         </button>
       )}
-      {page.value !== null && (
-        <iframe
-          ref={frame}
-          key={page.value}
-          class="lp-pages"
-          title={texts.sections.cards}
-          srcdoc={page.value}
-          onLoad={() => {
-            const pages = frame.current!.contentWindow!;
-            pages.addEventListener("afterprint", () => (page.value = null));
-            pages.focus();
-            pages.print();
-          }}
-        />
-      )}
+      <PrintFrame page={page.value} title={texts.sections.cards} done={() => (page.value = null)} />
     </>
   );
 }

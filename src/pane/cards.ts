@@ -1,6 +1,7 @@
 import { notesText } from "../../functions/notes.ts";
 import type { RoofModel } from "../../functions/roofModel.ts";
 import { cardPages } from "../drawing/cardPages.ts";
+import { cardPicture } from "../drawing/cardPicture.ts";
 import type { CardPaper } from "../drawing/cardStyles.ts";
 import { cutCards } from "../drawing/cutCard.ts";
 import type { BlockPlan, CellPlan } from "../hosts/host.ts";
@@ -32,10 +33,9 @@ const ROW = 20;
 /** A sheet of cards: each card's name stands over its picture. What is in a picture stays as it was drawn, and a line says so. */
 export function cardSheet(model: RoofModel, sheet: string): { block: BlockPlan; pictures: CardPicture[] } {
   const lines: CellPlan[] = [{ content: texts.cardsDrawn, style: "note" }, { content: texts.cautionInSheet, style: "note" }, { content: "" }];
-  const pictures = cardsOf(model).map(({ mark, title, counts, drawing }) => {
-    const svg = drawing(WIDTH, false);
-    const height = Number(/<svg[^>]*? height="([\d.]+)"/.exec(svg)![1]);
-    lines.push({ content: `${mark}  ${title}: ${counts}`, style: "title" });
+  const pictures = cardsOf(model).map((card) => {
+    const { svg, height } = cardPicture(card, WIDTH);
+    lines.push({ content: `${card.mark}  ${card.title}: ${card.counts}`, style: "title" });
     const row = lines.length;
     lines.push(...Array.from({ length: Math.ceil(height / ROW) + 2 }, (): CellPlan => ({ content: "" })));
     return { row, svg, width: WIDTH, height };

@@ -18,12 +18,12 @@ export function follow(state: PaneState): () => void {
   let restored = false;
   const selected = calm(CALM.selection, () => lookAtSelection(state));
   const changed = calm(CALM.change, () => lookAtLink(state).then(() => lookAtSelection(state)));
-  const keep = calm(CALM.keep, () => host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value } satisfies Remembered)));
+  const keep = calm(CALM.keep, () => host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value, kerf: state.kerf.value } satisfies Remembered)));
   const stops = [
     host.onSelection(selected),
     host.onChange(changed),
     effect(() => {
-      void [state.inputs.value, state.link.value, state.measured.value];
+      void [state.inputs.value, state.link.value, state.measured.value, state.kerf.value];
       if (restored) keep();
     }),
   ];
@@ -51,6 +51,7 @@ async function restore(state: PaneState): Promise<void> {
   batch(() => {
     state.inputs.value = link?.inputs ?? kept.inputs;
     state.measured.value = kept.measured;
+    state.kerf.value = kept.kerf;
     state.link.value = link;
   });
 }

@@ -12,6 +12,7 @@ import { follow } from "./follow.ts";
 import "./pane.css";
 import "./fields.css";
 import "./tables.css";
+import { OrderSection } from "./orderSection.tsx";
 import { paneState, type PaneState } from "./paneState.ts";
 import { RoofSection } from "./roofSection.tsx";
 import { ScheduleSection } from "./scheduleSection.tsx";
@@ -45,6 +46,7 @@ function Pane({ state }: { state: PaneState }) {
       <FillSection state={state} />
       <Fold title={texts.sections.check}>{() => <CheckSection state={state} />}</Fold>
       <Fold title={texts.sections.compare}>{() => <CompareSection state={state} />}</Fold>
+      <Fold title={texts.sections.order}>{() => <OrderSection state={state} />}</Fold>
       <Fold title={texts.sections.cards}>{() => <CardSection state={state} />}</Fold>
       <section aria-labelledby="lp-cautions">
         <h2 id="lp-cautions">{texts.sections.cautions}</h2>

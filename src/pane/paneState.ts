@@ -44,6 +44,8 @@ export interface PaneState {
   readonly written: Signal<readonly Written[]>;
   /** What was last done, or why it was not: shown and read out. */
   readonly says: Signal<string>;
+  /** Width of the saw cut that the lumber order counts, as typed. */
+  readonly kerf: Signal<string>;
   /** Tapes measured on site, by the jack's name. */
   readonly measured: Signal<Readonly<Record<string, string>>>;
 }
@@ -66,6 +68,7 @@ export function paneState(host: Host): PaneState {
     work: signal<Work | null>(null),
     written: signal<readonly Written[]>([]),
     says: signal(""),
+    kerf: signal(""),
     measured: signal({}),
   };
 }

@@ -9,6 +9,7 @@ export interface Remembered {
   /** Where the block stands that the fields follow. */
   readonly link: Area | null;
   readonly measured: Readonly<Record<string, string>>;
+  readonly kerf: string;
 }
 
 const at = z.int().check(z.gte(0));
@@ -17,6 +18,7 @@ const Kept = z.object({
   inputs: z.partialRecord(z.enum(ROWS), z.string()),
   link: z.nullable(z.object({ sheet: z.string(), row: at, column: at, rows: at, columns: at })),
   measured: z.record(z.string(), z.string()),
+  kerf: z._default(z.string(), ""),
 });
 
 /** Reads what was kept; null for anything else, whoever wrote it there. */

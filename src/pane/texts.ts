@@ -8,7 +8,7 @@ const listed = (items: readonly string[], most = 8) => items.slice(0, most).join
 export const texts = {
   title: "Longpoint",
   lead: "Hip roof, every jack to its long point.",
-  sections: { roof: "Roof", drawing: "Drawing", schedule: "Jacks", fill: "Fill the sheet", check: "Check a cut", compare: "Compare", cards: "Cut cards", cautions: "Cautions" },
+  sections: { roof: "Roof", drawing: "Drawing", schedule: "Jacks", fill: "Fill the sheet", check: "Check a cut", compare: "Compare", order: "Lumber order and cutting plan", cards: "Cut cards", cautions: "Cautions" },
 
   more: "More",
   helpFor: (label: string) => `Where ${label} is measured`,
@@ -125,11 +125,26 @@ export const texts = {
   chartOf: (what: string) => `Bars: ${what}, by pitch and spacing`,
   writeCompare: "Write the comparison into the sheet",
 
+  noOrder: "The order shows here once every field above can be read.",
+  orderFrom: (boards: string) => `From boards of ${boards} (row Boards, under More).`,
+  kerf: "Kerf, width of the saw cut",
+  orderWorking: "Working the order out.",
+  orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
+  orderColumns: ["Size", "Board", "Count", "For", "Left over"],
+  forPlan: "the plan",
+  forWaste: "waste",
+  proof: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
+  scrollsDown: (name: string) => `${name}, scrolls`,
+  planFor: (span: string, length: string, kerf: string) => `For a roof of ${span} by ${length} over the plates. Kerf ${kerf}.`,
+  printPlan: "Print the cutting plan",
+  writeOrder: "Write order and plan into the sheet",
+  orderPrices: "By price: in the sheet, give RAFTER.LUMBERORDER a table of boards with the headings Size, Length and Price (and Count for what is on hand) in place of the lengths. It then finds the cheapest order.",
+
   cardsLead: "One card for each distinct piece, black and white. The browser's print also saves them as a PDF.",
   paper: "Paper",
   perPage: "Cards to a page",
   printCards: "Print the cut cards",
-  cardsIntoSheet: "Put the drawings into the sheet",
+  cardsIntoSheet: "Put the cards into the sheet as pictures",
   cardsDrawn: "Pictures stay as they were drawn: after a change of the roof, put them in again.",
   noPictures: "This sheet takes no pictures. Print the cards instead.",
 

@@ -62,6 +62,13 @@ describe("planFill", () => {
       .toBe(`=RAFTER.LUMBERORDER(Bid!$A$5:$B$7,"8' 0"", 10' 0"", 12' 0"", 14' 0"", 16' 0"", 18' 0"", 20' 0"", 22' 0"", 24' 0""")`);
   });
 
+  it("gives the lumber order the kerf that is typed, and the usual lengths for as long as the block's row of boards is empty", async () => {
+    const [order] = await roofTables(new Set(["order"]), { ...START_INPUTS, Span: "20'", Boards: "" }, ` 3/32" `) as PlannedTable[];
+    const { step } = planFill({ ...request, tables: [order!], inputs: null, block: { area: { sheet: "Bid", row: 4, column: 0, rows: 4, columns: 2 }, lines: new Map([["Boards", 3]]) } });
+    expect(step.blocks[0]!.cells[0]![0]!.content).toMatch(/^=RAFTER\.LUMBERORDER\(Bid!\$A\$5:\$B\$8,IF\(Bid!\$B\$8="","8' 0"", 10' 0"",.*",Bid!\$B\$8\),"3\/32"""\)$/);
+    expect(await roofTables(new Set(["order"]), START_INPUTS, "thin")).toBeInstanceOf(Refusal);
+  });
+
   it("fits any place of a sheet, and no two of its blocks touch the same cell", () => {
     fc.assert(fc.property(fc.nat(1000), fc.nat(1000), (row, column) => {
       const { step } = planFill({ ...request, at: { sheet: "Bid", row, column } });

@@ -1,0 +1,67 @@
+import { KERF, kerfParameter } from "../../functions/cutOrder.ts";
+import { stickSheet, type StickSheet } from "../../functions/stickSheet.ts";
+import { CellError, Refusal } from "../registry/refusal.ts";
+import type { Unit } from "../measure/unit.ts";
+import { blockRows } from "./blockCells.ts";
+import { boardsOnHand } from "./boardsOnHand.ts";
+import type { Inputs } from "./fields.ts";
+import { tableNow, type Table } from "./tableNow.ts";
+
+/** What an order is worked out for. */
+export interface OrderAsked {
+  readonly inputs: Inputs;
+  /** As typed; empty for the usual one. */
+  readonly kerf: string;
+}
+
+/** Boards of one length to buy. */
+export interface OrderLine {
+  readonly size: string;
+  readonly board: number;
+  readonly count: number;
+  readonly leftOver: number;
+  /** On top of what the plan takes, for waste. */
+  readonly spare: boolean;
+}
+
+/** The boards to buy and how they are cut. Lengths in the roof's unit. */
+export interface Order {
+  readonly lines: readonly OrderLine[];
+  /** Boards, and the length of all of them. */
+  readonly boards: number;
+  readonly length: number;
+  /** That nothing less will do, or how much less might. */
+  readonly proof: string;
+  readonly plan: StickSheet;
+}
+
+/** The kerf as a length, the usual one where nothing is typed; or why it cannot be read. */
+export function kerfNow(text: string, unit: Unit): number | Refusal {
+  const read = kerfParameter.read(text.trim() === "" ? undefined : text.trim(), { unit, unitFrom: "the roof" });
+  if (read instanceof CellError) return new Refusal("#VALUE!", read.error);
+  return read ?? KERF[unit];
+}
+
+/** What LUMBERORDER and STICKPLAN say of a roof and its boards on hand. */
+export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Order | Refusal> {
+  const args = [blockRows(inputs), boardsOnHand(inputs).boards, ...(kerf.trim() === "" ? [] : [kerf.trim()])] as const;
+  const table = await tableNow("LUMBERORDER", args);
+  if (table instanceof Refusal) return table;
+  const plan = await stickSheet(...args);
+  if (plan instanceof Refusal) return plan;
+  if (plan instanceof CellError) return new Refusal("#VALUE!", plan.error);
+  return { ...orderOf(table), plan };
+}
+
+function orderOf(table: Table): Omit<Order, "plan"> {
+  const [headings, ...rows] = table as [Table[number], ...Table];
+  const at = (name: string) => headings.indexOf(name);
+  const bought = rows.slice(0, -1);
+  const lines = bought.map((row): OrderLine => ({ size: String(row[at("Size")]), board: Number(row[at("Board")]), count: Number(row[at("Count")]), leftOver: Number(row[at("Left over")]), spare: row[at("Used")] === 0 }));
+  return {
+    lines,
+    boards: lines.reduce((sum, { count }) => sum + count, 0),
+    length: lines.reduce((sum, { board, count }) => sum + board * count, 0),
+    proof: String(rows.at(-1)![at("Note")]),
+  };
+}

@@ -1,0 +1,101 @@
+import { useSignal } from "@preact/signals";
+import { useEffect, useMemo } from "preact/hooks";
+import type { CardPaper } from "../drawing/cardStyles.ts";
+import { drawSticks } from "../drawing/drawSticks.ts";
+import { stickPages } from "../drawing/stickPages.ts";
+import { lengthText } from "../measure/lengthText.ts";
+import { Refusal } from "../registry/refusal.ts";
+import { boardsOnHand } from "./boardsOnHand.ts";
+import { Drawing } from "./drawing.tsx";
+import { fill } from "./fill.ts";
+import { newestOnly } from "./newestOnly.ts";
+import { kerfNow, orderNow, type Order, type OrderAsked } from "./orderNow.ts";
+import { OrderTable } from "./orderTable.tsx";
+import type { PaneState } from "./paneState.ts";
+import { PrintFrame } from "./printFrame.tsx";
+import { roofTables } from "./roofTables.ts";
+import { Choice } from "./salvageForm.tsx";
+import { whyOf } from "./sheetWork.ts";
+import { texts } from "./texts.ts";
+
+/** Milliseconds without typing before the search for an order starts. */
+const CALM = 300;
+
+/** The boards to buy, how each is cut, and both on paper or in the sheet. Worked out only while it is looked at. */
+export function OrderSection({ state }: { state: PaneState }) {
+  const { model, unit } = state.report.value;
+  const asked: OrderAsked = { inputs: state.inputs.value, kerf: state.kerf.value };
+  const key = JSON.stringify(asked);
+  const kerf = kerfNow(asked.kerf, unit);
+  const ready = model !== null && !(kerf instanceof Refusal);
+  const found = useSignal<{ readonly key: string; readonly order: Order | Refusal } | null>(null);
+  const newest = useMemo(() => newestOnly(CALM, (one: OrderAsked) => orderNow(one).catch((error) => new Refusal("#VALUE!", whyOf(error))), (one, order) => (found.value = { key: JSON.stringify(one), order })), []);
+  useEffect(() => newest.stop, []);
+  useEffect(() => void (ready && found.value?.key !== key && newest.ask(asked)), [key, ready]);
+  if (!model) return <p class="lp-note">{texts.noOrder}</p>;
+  // An answer for the roof before is none for this one.
+  const order = found.value?.key === key ? found.value.order : null;
+  const wrong = kerf instanceof Refusal ? kerf.message : "";
+  return (
+    <>
+      <p class="lp-note">{texts.orderFrom(boardsOnHand(asked.inputs).boards)}</p>
+      <div class="lp-three">
+        <label>
+          {texts.kerf}
+          <input type="text" autocomplete="off" maxLength={100} value={asked.kerf} aria-invalid={wrong !== ""} aria-describedby="lp-kerf-read lp-kerf-wrong" onInput={(event) => (state.kerf.value = event.currentTarget.value)} />
+          <span class="lp-understood" id="lp-kerf-read">
+            {kerf instanceof Refusal ? "" : asked.kerf.trim() === "" ? texts.empty(lengthText(kerf, unit)) : lengthText(kerf, unit)}
+          </span>
+        </label>
+      </div>
+      <p id="lp-kerf-wrong" class="lp-wrong" hidden={wrong === ""}>
+        {wrong}
+      </p>
+      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{order.message}</p> : <p>{texts.orderTotal(order.boards, lengthText(order.length, unit))}</p>}</div>
+      {ready && order && !(order instanceof Refusal) && <Found state={state} order={order} kerf={lengthText(kerf, unit)} />}
+    </>
+  );
+}
+
+/** An order that was found: its lines, how good it is, the plan drawn, and the ways out of the pane. */
+function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: string }) {
+  const { model, unit } = state.report.value;
+  const paper = useSignal<CardPaper["paper"]>(unit === "mm" ? "A4" : "letter");
+  const page = useSignal<string | null>(null);
+  const { sticks, notes } = order.plan;
+  const length = (value: number) => lengthText(value, unit);
+  const print = () => {
+    const { spec } = model!.frame;
+    page.value = stickPages(sticks, { paper: paper.value, length, notes: [texts.planFor(length(spec.span), length(spec.length), kerf), ...notes] });
+  };
+  const write = () => fill(state, { block: state.link.value === null, tables: (inputs) => roofTables(new Set(["order", "cutting"]), inputs, state.kerf.value), newSheets: true });
+  return (
+    <>
+      <OrderTable lines={order.lines} unit={unit} />
+      <p>{texts.proof(order.proof)}</p>
+      <ul class="lp-notes">
+        {notes.map((note) => (
+          <li key={note}>{texts.proof(note)}</li>
+        ))}
+      </ul>
+      <h3>{texts.tables.cutting}</h3>
+      <div class="lp-scroll lp-sticks" role="region" tabIndex={0} aria-label={texts.scrollsDown(texts.tables.cutting)}>
+        <Drawing draw={(width) => drawSticks(sticks, { width, length })} />
+      </div>
+      <p class="lp-caution">{texts.cautionInSheet}</p>
+      <div class="lp-three">
+        <Choice label={texts.paper} value={paper.value} of={["letter", "A4"]} change={(value) => (paper.value = value as CardPaper["paper"])} />
+      </div>
+      <button type="button" class="lp-main" onClick={print}>
+        {texts.printPlan}
+      </button>
+      <div class="lp-buttons">
+        <button type="button" onClick={() => void write()}>
+          {texts.writeOrder}
+        </button>
+      </div>
+      <p class="lp-note">{texts.orderPrices}</p>
+      <PrintFrame page={page.value} title={texts.tables.cutting} done={() => (page.value = null)} />
+    </>
+  );
+}

@@ -1,0 +1,11 @@
+import { lengthText } from "../measure/lengthText.ts";
+import type { Unit } from "../measure/unit.ts";
+import type { OrderLine } from "./orderNow.ts";
+import { TableView } from "./tableView.tsx";
+import { texts } from "./texts.ts";
+
+/** The boards to buy, by size and length. */
+export function OrderTable({ lines, unit }: { lines: readonly OrderLine[]; unit: Unit }) {
+  const rows = lines.map(({ size, board, count, leftOver, spare }) => [size, lengthText(board, unit), String(count), spare ? texts.forWaste : texts.forPlan, spare ? "" : lengthText(leftOver, unit)]);
+  return <TableView name={texts.tables.order} headings={texts.orderColumns} rows={rows} numbers={[false, true, true, false, true]} />;
+}

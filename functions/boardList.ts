@@ -17,12 +17,14 @@ const LONGEST = 2_000;
 export function boardList(name: string, cell: Input, reading: Reading): readonly number[] | Refusal | CellError {
   if (typeof cell === "string" && cell.length > LONGEST) return new Refusal("#VALUE!", `${name}: ${shown(cell)} was read, which is too long for a list of lengths. Type lengths such as 8', 12', 16'.`);
   // The comma parts lengths: 2,4 m would be read as 2 and as 4 m.
-  if (typeof cell === "string" && /\d,\d/.test(cell) && /m/i.test(cell)) return new Refusal("#VALUE!", `${name}: ${shown(cell)} was read. Type a decimal point instead of the comma, and a blank after a comma between two lengths.`);
-  const cells: Input[] = Array.isArray(cell) ? cell.flat().filter((one) => !isBlank(one)) : typeof cell === "string" ? cell.split(/[,;]/) : [cell];
+  if (typeof cell === "string" && /\d,\d/.test(cell) && /m/i.test(cell)) return new Refusal("#VALUE!", `${name}: ${shown(cell)} was read. Type a decimal point instead of a decimal comma, and a blank after a comma between two lengths.`);
+  const cells: Input[] = Array.isArray(cell) ? cell.flat() : typeof cell === "string" ? cell.split(/[,;]/).map((part) => part.trim()) : [cell];
   const lengths: number[] = [];
   for (const one of cells) {
     if (one instanceof CellError) return one;
-    const read = typeof one === "string" && /\bto\b/i.test(one) ? range(name, one, reading) : readLengthCell(name, typeof one === "string" ? one.trim() : one, reading, { example: `8' or 96` });
+    if (isBlank(one)) continue;
+    if (one === 0 && Array.isArray(cell)) return new Refusal("#VALUE!", `${name}: 0 was read, as some sheets hand over an empty cell. Point to the filled cells only.`);
+    const read = typeof one === "string" && /\bto\b/i.test(one) ? range(name, one, reading) : readLengthCell(name, one, reading, { example: `8' or 96` });
     if (typeof read === "number") lengths.push(read);
     else if (Array.isArray(read)) lengths.push(...read);
     else return read as Refusal | CellError;
@@ -37,7 +39,9 @@ const tooMany = (name: string) => new Refusal("#VALUE!", `${name}: more than ${M
 function range(name: string, text: string, reading: Reading): number[] | Refusal | CellError {
   const [ends = "", by = ""] = text.split(/\bby\b/i);
   const [from = "", to = ""] = ends.split(/\bto\b/i);
-  const read = [from, to, by].map((part) => readLengthCell(name, part.trim(), reading, { example: `"8' to 20' by 2'"` }));
+  const parts = [from, to, by].map((part) => part.trim());
+  if (parts.includes("")) return new Refusal("#VALUE!", `${name}: ${shown(text.trim())} was read. Type the shortest length, the longest and the step between them, such as ${reading.unit === "mm" ? `"2.4 m to 6 m by 0.6 m"` : `"8' to 20' by 2'"`}.`);
+  const read = parts.map((part) => readLengthCell(name, part, reading, { example: `8' or 96` }));
   const wrong = read.find((one) => typeof one !== "number");
   if (wrong !== undefined) return wrong as Refusal | CellError;
   const [first, last, step] = read as [number, number, number];

@@ -29,8 +29,9 @@ export const agree = worksheetFunction({
     const off = measured - computed;
     // A tolerance that the difference meets exactly counts as met, in spite of the last bit of a double.
     if (Math.abs(off) <= (tolerance ?? USUAL[metric ? "mm" : "in"]) + 1e-9) return "agrees";
-    const by = lengthText(Math.abs(off), metric ? "mm" : "in", 16);
-    return `${off > 0 ? "long" : "short"} by ${by}`;
+    const text = (value: number) => lengthText(value, metric ? "mm" : "in", 16);
+    const by = text(Math.abs(off));
+    return `${off > 0 ? "long" : "short"} by ${by === text(0) ? `less than ${text(metric ? 1 : 1 / 16)}` : by}`;
   },
 });
 

@@ -17,6 +17,7 @@ export function listParameter<T>(name: string, description: string, most: number
       for (const cell of Array.isArray(input) ? (input.flat() as Input[]) : [input]) {
         if (cell instanceof CellError) return cell;
         if (isBlank(cell)) continue;
+        if (cell === 0 && Array.isArray(input)) return new Refusal("#VALUE!", `${name}, value ${list.length + 1}: 0 was read, as some sheets hand over an empty cell. Point to the filled cells only.`);
         if (list.length === most) return new Refusal("#VALUE!", `${name}: more than ${most} values were given. Point to ${most} cells at most.`);
         const value = read(Array.isArray(input) ? `${name}, value ${list.length + 1}` : name, cell, reading);
         if (value instanceof Refusal || value instanceof CellError) return value;

@@ -3,7 +3,7 @@ import { Reason } from "../src/measure/reason.ts";
 import { isBlank, shown } from "../src/registry/cells.ts";
 import { headedBlock, type HeadedRow } from "../src/registry/headedBlock.ts";
 import { plainLabel } from "../src/registry/labelledBlock.ts";
-import { choice, number, readLengthCell, readPitchCell, readSizeCell } from "../src/registry/parameters.ts";
+import { choice, number, readAngle, readLengthCell, readPitchCell, readSizeCell } from "../src/registry/parameters.ts";
 import { CellError, Refusal } from "../src/registry/refusal.ts";
 import type { Input, Parameter, Reading } from "../src/registry/worksheetFunction.ts";
 import type { Hand } from "../src/roof/piece.ts";
@@ -111,7 +111,7 @@ export function readListedSize(at: string, cell: Input, reading: Reading): Liste
 
 function tiltOf(at: string, cell: Input): number | Refusal {
   if (isBlank(cell)) return 0;
-  const value = typeof cell === "string" && cell.length < 32 ? Number(cell.trim().replace(/\s*(?:°|deg|degrees)$/i, "") || NaN) : cell;
+  const value = typeof cell === "string" ? readAngle(cell) : cell;
   if (typeof value === "number" && value >= 0 && value < 85) return value;
   return new Refusal("#VALUE!", `${at}: ${shown(cell)} was read; it is the saw's tilt from square, from 0 to 85 degrees. Type 45 for a regular jack.`);
 }

@@ -23,6 +23,9 @@ export type Row = (typeof ROWS)[number];
 const LENGTHS: readonly Row[] = ["Span", "Length", "Spacing", "Overhang", "End overhang", "Seat", "Heel", "Correction", "End correction"];
 const SIZES: readonly Row[] = ["Rafter", "Hip", "Ridge"];
 
+/** Rows in which no 0 can be meant: it is an empty cell there, as some hosts hand it over. */
+const NEVER_ZERO: readonly Row[] = ["End pitch", "Ends", ...SIZES, "Set out from", "Hip top", "Hip head", "Boards", "Unit"];
+
 /** What stands in a roof block's optional rows when they are blank. */
 export const DEFAULTS = {
   in: { spacing: 24, seat: 3.5, rafter: "2x6", least: 60, boards: [96, 120, 144, 168, 192, 216, 240] },
@@ -63,54 +66,67 @@ export function readRoofBlock(name: string, input: Input): RoofSpec | Refusal | 
   }
 }
 
+/** What may be typed for the rows that every block needs. */
+const NEEDED = {
+  in: { Span: "24' or 288", Length: "36' or 432", Pitch: `6 or "6/12"` },
+  mm: { Span: `"7.2 m"`, Length: `"10.8 m"`, Pitch: `6 or "6/12"` },
+} as const;
+
 function roofSpec(rows: Map<Row, Input>): RoofSpec {
-  for (const row of ["Span", "Length", "Pitch"] as const) {
-    if (!rows.has(row)) refused(row, `the block has no value for it. Type ${row === "Pitch" ? "6, for 6 in 12" : row === "Span" ? "24' or 288" : "36' or 432"} beside the label ${row}.`);
-  }
+  for (const row of NEVER_ZERO) if (rows.get(row) === 0) rows.delete(row);
   const unit = blockUnit(rows);
+  for (const row of ["Span", "Length", "Pitch"] as const) {
+    if (!rows.has(row)) refused(row, `the block has no value for it. Type ${NEEDED[unit][row]} beside the label ${row}.`);
+  }
   const preset = DEFAULTS[unit];
   const at = (row: Row): Reading => ({ unit, unitFrom: rows.has("Unit") ? "Unit" : `the block (${row})` });
   const length = (row: Row, fallback: number | null, options: LengthOptions = {}) => (rows.has(row) ? must(readLengthCell(row, rows.get(row), at(row), options)) : fallback);
   const word = <T extends string>(row: Row, choices: readonly T[], fallback: T) => must(choice(row, "", choices, fallback).read(rows.get(row), at(row)));
-  const count = (row: Row, to: number, whole: boolean, example: string) => must(number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(percent(rows.get(row)), at(row)));
+  const count = (row: Row, to: number, whole: boolean, example: string) => must(number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(row === "Waste" ? percent(rows.get(row)) : rows.get(row), at(row)));
 
   const pitch = must(readPitchCell("Pitch", rows.get("Pitch")));
-  const endPitch = rows.get("End pitch") === 0 || !rows.has("End pitch") ? null : must(readPitchCell("End pitch", rows.get("End pitch")));
+  const endPitch = !rows.has("End pitch") ? null : must(readPitchCell("End pitch", rows.get("End pitch")));
   const rafter = section("Rafter", rows.get("Rafter") ?? preset.rafter, unit);
   const deeper = deeperSize(rafter.name);
   if (rows.has("Seat") && rows.has("Heel")) refused("Heel", "the block has both Heel and Seat, and one follows from the other. Keep one of the two rows.");
   const waste = count("Waste", 100, false, "10, for 10 per cent");
-  if (waste > 0 && waste < 1) refused("Waste", `${waste} was read, which a sheet makes of ${waste * 100}%. Type ${waste * 100} for ${waste * 100} per cent.`);
+  if (waste > 0 && waste < 1) refused("Waste", wasteAsPart(waste));
   return {
     unit,
     span: span("Span", rows, at, preset.least),
     length: span("Length", rows, at, preset.least),
     pitch, endPitch,
     ends: ends(rows, at("Ends")),
-    spacing: length("Spacing", preset.spacing, { example: String(preset.spacing) })!,
-    overhang: length("Overhang", 0, { zero: true })!,
-    endOverhang: length("End overhang", null, { zero: true }),
+    spacing: length("Spacing", preset.spacing, { example: "24" })!,
+    overhang: length("Overhang", 0, { zero: true, example: "16" })!,
+    endOverhang: length("End overhang", null, { zero: true, example: "16" }),
     rafter,
     hip: section("Hip", rows.get("Hip") ?? deeper, unit),
     ridge: isNone(rows.get("Ridge")) ? null : section("Ridge", rows.get("Ridge") ?? deeper, unit),
-    seat: rows.has("Heel") ? null : length("Seat", preset.seat, { example: String(preset.seat) }),
+    seat: rows.has("Heel") ? null : length("Seat", preset.seat, { example: "3.5" }),
     heel: length("Heel", null, { example: "4.4" }),
     setOutFrom: word("Set out from", ["king common", "corner"], "king common"),
     hipTop: word("Hip top", ["dropped", "backed", "shifted"], "dropped"),
     hipHead: word("Hip head", ["king commons", "ridge"], "king commons"),
-    correction: length("Correction", 0, { zero: true, negative: true })!,
-    endCorrection: length("End correction", 0, { zero: true, negative: true })!,
+    correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" })!,
+    endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" })!,
     boards: rows.has("Boards") ? must(boardList("Boards", rows.get("Boards"), at("Boards"))) : preset.boards,
     waste,
     spares: count("Spares", 1000, true, "2, for two pieces"),
   };
 }
 
+/** A per cent that a sheet turned into a part of one: 0.07 for 7%. */
+function wasteAsPart(waste: number): string {
+  const percent = Number((waste * 100).toPrecision(12));
+  return `${waste} was read, which a sheet makes of ${percent}%. Type ${percent} for ${percent} per cent.`;
+}
+
 /** A bare number that is far too small for a roof is feet taken for inches. */
 function span(row: "Span" | "Length", rows: Map<Row, Input>, at: (row: Row) => Reading, least: number): number {
   const cell = rows.get(row);
   const reading = at(row);
-  const value = must(readLengthCell(row, cell, reading, { example: row === "Span" ? "24' or 288" : "36' or 432" }));
+  const value = must(readLengthCell(row, cell, reading, { example: NEEDED.in[row] }));
   const bare = typeof cell === "number" || (typeof cell === "string" && /^[\s\d.]+$/.test(cell));
   if (bare && value < least) {
     refused(row, reading.unit === "mm" ? `${shown(cell)} was read, which is too short in millimetres. Type "${value} m" for metres.` : `${shown(cell)} was read, which is too short in inches. Type ${value}' for feet.`);

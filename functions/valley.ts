@@ -3,7 +3,7 @@ import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { crippleRun, valleyJackRuns } from "../src/roof/valley.ts";
 import { atCorner, otherSide, andThen } from "./corners.ts";
-import { crippleVanishes, jackTooWide, noHip, valleyJackVanishes } from "./refusals.ts";
+import { crippleVanishes, jackTooWide, noHip, noValleyJack, valleyJackVanishes } from "./refusals.ts";
 
 const family = "valley";
 
@@ -16,7 +16,7 @@ const jackParameters = [
   length("jackThickness", "Thickness of the valley jack.", { example: "1.5" }),
   length("ridgeThickness", "Thickness of the ridge; 0 for none.", { zero: true, example: "1.5" }),
 ] as const;
-const jackRefusals = [noHip, jackTooWide, valleyJackVanishes];
+const jackRefusals = [noHip, jackTooWide, valleyJackVanishes, noValleyJack];
 const crippleParameters = [
   pitch("pitch", "Pitch of the cripple's roof plane."),
   length("distance", "Distance along the plate line between the corners of hip and valley.", { example: "72" }),

@@ -70,6 +70,8 @@ function before(text: string, ending: RegExp): Fraction | null {
 }
 
 function ratio(text: string): number | null {
+  // 6/12/26 is a date, not half an inch in 26.
+  if (/^\d+ ?\/ ?\d+ ?\//.test(text)) return null;
   const parts = /^([^:i]+?)(?:in|:)([^:i]+)$/.exec(text) ?? /^(.+)\/([^/]+)$/.exec(text);
   if (!parts) return null;
   const [rise, run] = [parts[1]!, parts[2]!].map((part) => exact(part.replace(/"? ?$/, "").trim()));

@@ -57,5 +57,5 @@ function worded(definition: WorksheetFunction, answer: Output | Reason | Refusal
 
 function tooMany(definition: WorksheetFunction, given: number): Refusal {
   const most = definition.parameters.length;
-  return new Refusal("#VALUE!", `${definition.name} takes ${most} argument${most === 1 ? "" : "s"} at most and was given ${given}. Remove the last ${given - most}.`);
+  return new Refusal("#VALUE!", `${definition.name} takes ${most} argument${most === 1 ? "" : "s"} at most and was given ${given}. Remove the last${given - most === 1 ? "" : ` ${given - most}`}.`);
 }

@@ -26,10 +26,10 @@ export function labelledBlock(name: string, input: Input, labels: readonly strin
   const values = new Map<string, Input>();
   const seen = new Set<string>();
   for (const [label, value, ...more] of block.data) {
+    // An empty cell comes as 0 from some hosts, wherever it stands.
     const error = [label, value].find((cell) => cell instanceof CellError);
     if (error) return error as CellError;
-    if (more.some((cell) => !isBlank(cell))) return refuse(`the block has more than two filled columns. Point to the label and value columns only.`);
-    // An empty cell comes as 0 from some hosts, label and value alike.
+    if (more.some((cell) => !isBlank(cell) && cell !== 0)) return refuse(`the block has more than two filled columns. Point to the label and value columns only.`);
     if (isBlank(label) || label === 0) {
       if (isBlank(value) || value === 0) continue;
       return refuse(`the value ${shown(value)} has no label beside it. Type one of: ${labels.join(", ")}.`);

@@ -21,13 +21,13 @@ export interface JackHead {
  * The head is cut along the hip's face, which stands face / cos f before the meeting line; the two sides of the jack
  * meet it t tan f apart. All lengths in one unit.
  *
- * @returns a reason "jack wider than offset", or "short point below plate" with the least offset that works.
+ * @returns a reason "jack wider than offset" or "short point below plate", with the offset that it must be more than.
  *
  * @example
  * jackRuns(corner(0.5, 0.5, degrees(90)).near, 48, { face: 0, thickness: 1.5 }) // => { line: 48, long: 48.75, short: 47.25 }
  */
 export function jackRuns(side: CornerSide, offset: number, { face, thickness }: JackHead): JackRuns | Reason {
-  if (thickness > offset) return new Reason("jack wider than offset", { thickness, offset });
+  if (thickness > offset) return new Reason("jack wider than offset", { thickness, offset, least: Math.max(thickness, face / side.sin + thickness / 2) });
   const line = offset * side.tan;
   const centre = line - face / side.cos;
   const half = (thickness * side.tan) / 2;

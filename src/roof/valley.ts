@@ -6,12 +6,15 @@ import type { CornerSide } from "./corner.ts";
  *
  * Its long point is at the foot, on the side nearer the inner corner. Offset is along the plate line from the inner corner.
  *
- * @returns a reason "valley jack vanishes" with the largest offset that leaves a short side.
+ * @returns a reason "jack wider than offset"; "valley jack vanishes" with the largest offset that leaves a short side; or "no valley jack fits" with the
+ * run that is needed before any offset does.
  */
 export function valleyJackRuns(side: CornerSide, offset: number, run: number, valleyThickness: number, jackThickness: number, ridgeThickness: number): { long: number; short: number } | Reason {
-  const centre = run - ridgeThickness / 2 - valleyThickness / 2 / side.cos - offset * side.tan;
+  const faces = ridgeThickness / 2 + valleyThickness / 2 / side.cos;
+  const centre = run - faces - offset * side.tan;
   const half = (jackThickness * side.tan) / 2;
-  if (jackThickness > offset) return new Reason("jack wider than offset", { thickness: jackThickness, offset });
+  if (run <= faces + 3 * half) return new Reason("no valley jack fits", { least: faces + 3 * half });
+  if (jackThickness > offset) return new Reason("jack wider than offset", { thickness: jackThickness, offset, least: jackThickness });
   if (!(centre > half)) return new Reason("valley jack vanishes", { most: offset + (centre - half) / side.tan, offset });
   return { long: centre + half, short: centre - half };
 }

@@ -25,6 +25,7 @@ describe("boardList", () => {
     ["metric", "2.4 m, 3 m", [2400, 3000]],
     ["a number", 144, [144]],
     ["cells", [[`8'`, 144], [null, ""], [192, undefined]], [96, 144, 192]],
+    ["a list with a comma too many", `8', , 12',`, [96, 144]],
     ["a range with a fraction", `1 1/2" to 3" by 1/2"`, [1.5, 2, 2.5, 3]],
   ])("%s: %j", (_, cell, lengths) => expect(read(cell)).toEqual(lengths.map((length) => expect.closeTo(length, 9))));
 
@@ -40,15 +41,16 @@ describe("boardList", () => {
     ["nothing", "", /^boards: /],
     ["empty cells", [[null, ""]], /^boards: no length of board was given/],
     ["a range that runs backwards", `20' to 8' by 2'`, /runs backwards\. Type the shortest length first/],
-    ["a range without its step", `8' to 20'`, /^boards: nothing was given\. Type a length, such as "8' to 20' by 2'"/],
+    ["a range without its step", `8' to 20'`, /^boards: "8' to 20'" was read\. Type the shortest length, the longest and the step between them, such as "8' to 20' by 2'"/],
+    ["an empty cell handed over as 0", [[96], [0]], /^boards: 0 was read, as some sheets hand over an empty cell\. Point to the filled cells only/],
     ["a step of nothing", `8' to 20' by 0`, /^boards: 0 was read/],
     ["too many lengths", `8' to 20' by 1/16"`, /more than 60 lengths/],
     ["too many cells", [Array.from({ length: 61 }, (_, i) => 90 + i)], /more than 60 lengths/],
     ["a word among them", `8', twelve`, /^boards: "twelve" was read/],
     ["a negative length", -96, /must not be negative/],
     // The comma parts lengths, so 2,4 m would be boards of 2 mm and of 4 m.
-    ["a decimal comma", "2,4 m", /^boards: "2,4 m" was read\. Type a decimal point instead of the comma/],
-    ["decimal commas in a list", "2,4 m; 3,6 m", /decimal point instead of the comma/],
+    ["a decimal comma", "2,4 m", /^boards: "2,4 m" was read\. Type a decimal point instead of a decimal comma/],
+    ["decimal commas in a list", "2,4 m; 3,6 m", /decimal point instead of a decimal comma/],
   ])("refuses %s", (_, cell, words) => expect(message(cell)).toMatch(words));
 
   it("loses nothing of a long list: what it cannot read whole it refuses", () => {

@@ -7,7 +7,7 @@ import { asked, number, refusal } from "./asked.ts";
 describe("a pitch: a bare number from 1 to 24 is the rise in 12", () => {
   it.each([1, 6, 6.5, 24])("%s", (cell) => expect(number("PITCHRISE", cell)).toBeCloseTo(cell, 12));
   // tan 26.565... = 1/2; 50 per cent is 1 in 2.
-  it.each(["6/12", "6:12", "6 in 12", "26.565051177078 deg", "26.565051177078°", "50%", "6", " 6 / 12 "])("text %s is 6 in 12", (cell) => expect(number("PITCHRISE", cell)).toBeCloseTo(6, 10));
+  it.each(["6/12", "6:12", "6 in 12", "26.565051177078 deg", "26.565051177078°", "50%", "6", " 6 / 12 ", "6/12 ", " 6 : 12", "6in12", "6 IN 12", "６／１２"])("text %s is 6 in 12", (cell) => expect(number("PITCHRISE", cell)).toBeCloseTo(6, 10));
   it.each(["0.1/12", "84.9°", "1100%"])("text may be any slope above 0 and below 85 degrees: %s", (cell) => expect(number("PITCHDEG", cell)).toBeLessThan(85));
   it.each(["0/12", "85°", "-6/12", "90 deg"])("and none other: %s", (cell) => expect(refusal("PITCHDEG", cell)).toMatch(/^pitch: /));
 });
@@ -49,6 +49,7 @@ describe("a length: text with marks decides the unit", () => {
     expect(number("TOMM", cell)).toBe(millimetres);
     expect(number("INCHES", cell)).toBeCloseTo(millimetres / 25.4, 12);
   });
+  it.each([["24' 6", 294], [`12'-6"`, 150], [`12' - 6 1/2"`, 150.5], ["24\u00a0' 6", 294], ["½", 0.5], ["２４'\u3000６", 294]])("%s is %s inches, as people write it", (cell, inches) => expect(number("INCHES", cell)).toBe(inches));
   it("a text with no marks is a bare number", () => expect(number("TOMM", "48")).toBe(48));
 });
 
@@ -122,8 +123,8 @@ describe("angles come back in degrees", () => {
 });
 
 describe("corner is the angle between the two plate lines, 90 for a square corner, for hips and valleys alike", () => {
-  it.each([[135, 135], ["135°", 135], ["135 deg", 135], ["135", 135]])("%s", (cell, angle) => expect(number("JACKTILT", 6, 6, cell)).toBeCloseTo(angle / 2, 10));
-  it.each([180, -90, 360, 1e9, "square", "90,5", "π"])("%s is none", (cell) => expect(refusal("JACKTILT", 6, 6, cell)).toMatch(/^corner: .*more than 0 and less than 180 degrees\. Type 90/));
+  it.each([[135, 135], ["135°", 135], ["135 deg", 135], ["135 deg.", 135], ["135", 135], ["１３５°", 135]])("%s", (cell, angle) => expect(number("JACKTILT", 6, 6, cell)).toBeCloseTo(angle / 2, 10));
+  it.each([180, -90, 360, 1e9, "square", "π"])("%s is none", (cell) => expect(refusal("JACKTILT", 6, 6, cell)).toMatch(/^corner: .*more than 0 and less than 180 degrees\. Type 90/));
 });
 
 describe("what is no value at all is refused, named and shown", () => {
@@ -135,7 +136,27 @@ describe("what is no value at all is refused, named and shown", () => {
       expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, 6, cell)).toMatch(/^corner: .* Type /);
     });
   it("a length past all reason", () => expect(refusal("JACKLEN", 6, 1e300, 1.5, 1.5)).toMatch(/^offset: 1e\+300 was read, which is too long\. Type a length under 1,000,000/));
-  it("a decimal comma gets its own word", () => expect(refusal("COMMONLEN", 6, "2,62 m", 0)).toMatch(/^run: "2,62 m" was read\. Type a decimal point/));
+  it("a comma gets its own word, for it stands for a decimal point or between thousands", () => {
+    const way = "Type a decimal point instead of a decimal comma, and leave out a comma between thousands.";
+    expect(refusal("COMMONLEN", 6, "2,62 m", 0)).toBe(`run: "2,62 m" was read. ${way}`);
+    expect(refusal("COMMONLEN", 6, "1,200 mm", 0)).toBe(`run: "1,200 mm" was read. ${way}`);
+    expect(refusal("COMMONLEN", "26,57°", 144, 0)).toBe(`pitch: "26,57°" was read. ${way}`);
+    expect(refusal("JACKTILT", 6, 6, "90,5")).toBe(`corner: "90,5" was read. ${way}`);
+    expect(refusal("BOARDFEET", "1,5 x 7,25", 96)).toBe(`size: "1,5 x 7,25" was read. ${way}`);
+    expect(refusal("BOARDFEET", "2x8", 96, "1,5")).toBe(`count: "1,5" was read. ${way}`);
+  });
+  it("a date as text is no pitch", () => expect(refusal("PITCHDEG", "6/12/2026")).toMatch(/^pitch: "6\/12\/2026" was read, which is no pitch\. Type 6, /));
+  it("a lone text under 1 says how a flatter pitch is written, and that is read", () => {
+    expect(refusal("PITCHDEG", "0.5")).toContain(`Type 6, or a flatter pitch as "1/2 in 12"`);
+    expect(number("PITCHRISE", "1/2 in 12")).toBeCloseTo(0.5, 12);
+  });
+  it("in a metric call the example is metric, and is read", () => {
+    expect(refusal("COMMONLEN", 6, "3.6 m", "thick")).toBe(`ridgeThickness: "thick" was read, which is no length. Type "38 mm".`);
+    expect(number("COMMONLEN", 6, "3.6 m", "38 mm")).toBe(number("COMMONLEN", 6, 3600, 38));
+    expect(refusal("JACKLEN", 6, "1.2 m", 0, 38)).toBe(`hipThickness: 0 was read; it must be more than 0. Type a length such as "38 mm".`);
+    expect(refusal("JACKLEN", 6, "1.2 m", "", 38)).toBe(`hipThickness: nothing was given. Type a length, such as "38 mm".`);
+    expect(refusal("COMMONLEN", 6, "12'", "thick")).toBe(`ridgeThickness: "thick" was read, which is no length. Type 1.5.`);
+  });
   it("a fraction over nothing too", () => expect(refusal("COMMONLEN", 6, `8' 7 3/0"`, 0)).toMatch(/^run: .*a fraction over 0/));
 });
 
@@ -178,7 +199,7 @@ function steps(work: () => void): number {
 
 describe("too many arguments", () => {
   it("are refused with the number of them", () => {
-    expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, 6, 90, 1)).toBe("JACKLEN takes 6 arguments at most and was given 7. Remove the last 1.");
+    expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, 6, 90, 1)).toBe("JACKLEN takes 6 arguments at most and was given 7. Remove the last.");
     expect(refusal("PITCHDEG", 6, 7, 8)).toBe("PITCHDEG takes 1 argument at most and was given 3. Remove the last 2.");
   });
 });

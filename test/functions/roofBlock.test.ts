@@ -36,6 +36,12 @@ describe("readRoofBlock", () => {
     expect(read([...usual, ["Spacing", ""], ["End pitch", 0], ["Overhang", null]])).toMatchObject({ spacing: 24, endPitch: null, overhang: 0 });
   });
 
+  it.each(["End pitch", "Ends", "Rafter", "Hip", "Ridge", "Set out from", "Hip top", "Hip head", "Boards", "Unit"])("a 0 in the row %s can only be an empty cell", (row) => {
+    expect(read([...usual, [row, 0]])).toEqual(read(usual));
+  });
+
+  it("an empty third column may come as 0 too", () => expect(read(usual.map((row) => [...row, 0]) as unknown as Rows)).toEqual(read(usual)));
+
   it("is metric when every length text is, or when the row Unit says so", () => {
     const metric = { unit: "mm", span: 6000, length: 9000, spacing: 600, seat: 89, rafter: { name: "38 x 140 mm", thickness: 38, depth: 140 }, hip: { depth: 184 }, boards: DEFAULTS.mm.boards };
     expect(read([["Span", "6 m"], ["Length", "900 cm"], ["Pitch", "30°"]])).toMatchObject(metric);
@@ -86,6 +92,11 @@ describe("a block is refused by the label at fault", () => {
     ["a negative overhang", withRows(["Overhang", -4]), /^Overhang: /],
     ["a negative waste", withRows(["Waste", -1]), /^Waste: /],
     ["waste as a sheet's per cent", withRows(["Waste", 0.1]), /^Waste: 0\.1 was read, which a sheet makes of 10%/],
+    ["a per cent whose double is not whole", withRows(["Waste", 0.07]), /^Waste: 0\.07 was read, which a sheet makes of 7%\. Type 7 for 7 per cent\.$/],
+    ["spares in per cent", withRows(["Spares", "10%"]), /^Spares: "10%" was read; it must be a whole number/],
+    ["a word in a block of feet", withRows(["Spacing", "wide"]), /^Spacing: "wide" was read, which is no length\. Type 24\.$/],
+    ["a word in a metric block", [["Span", "6 m"], ["Length", "9 m"], ["Pitch", 6], ["Seat", "wide"]], /^Seat: "wide" was read, which is no length\. Type "89 mm"\.$/],
+    ["no span in a metric block", [["Length", "9 m"], ["Pitch", 6]], /^Span: the block has no value for it\. Type "7\.2 m" beside the label Span\.$/],
     ["half a spare", withRows(["Spares", 1.5]), /^Spares: .*whole number/],
     ["no boards", withRows(["Boards", ", ,"]), /^Boards: /],
     ["boards backwards", withRows(["Boards", `20' to 8' by 2'`]), /^Boards: .*backwards/],

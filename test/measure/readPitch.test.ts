@@ -21,7 +21,7 @@ describe("readPitch", () => {
   });
 
   it.each([
-    ["", "not a pitch"], ["in", "not a pitch"], ["/", "not a pitch"], ["6/", "not a pitch"], ["/12", "not a pitch"], ["6:12:1", "not a pitch"], ["6 12", "not a pitch"], ["6/0", "not a pitch"], ["0/0", "not a pitch"],
+    ["", "not a pitch"], ["in", "not a pitch"], ["/", "not a pitch"], ["6/", "not a pitch"], ["/12", "not a pitch"], ["6:12:1", "not a pitch"], ["6/12/26", "not a pitch"], ["6/12/2026", "not a pitch"], ["6 12", "not a pitch"], ["6/0", "not a pitch"], ["0/0", "not a pitch"],
     ["6/-12", "not a pitch"], ["deg", "not a pitch"], ["%", "not a pitch"], ["steep", "not a pitch"], ["Infinity", "not a pitch"], ["24'", "not a pitch"], ["6 in", "not a pitch"], ["📐", "not a pitch"],
     ["0/12", "pitch not positive"], ["-6/12", "pitch not positive"], ["0%", "pitch not positive"], ["-5 deg", "pitch not positive"], ["0°", "pitch not positive"],
     ["26,57°", "decimal comma"], ["6,5/12", "decimal comma"],

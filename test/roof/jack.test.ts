@@ -89,8 +89,11 @@ describe("the tape", () => {
 
 describe("a jack that is none", () => {
   it("wider than its offset", () => {
-    expect(refusal("JACKLEN", 12, 1, 0.1, 1.5)).toBe("offset: 1 is less than the jack's own thickness of 1.5. Type an offset of 1.5 or more.");
+    expect(refusal("JACKLEN", 12, 1, 0.1, 1.5)).toBe("offset: 1 is less than the jack's own thickness of 1.5. Type more than 1.5.");
     expect(number("JACKLEN", 12, 1.5, 0.1, 1.5)).toBeGreaterThan(0);
+    // With a thick hip the short point asks for more: 0.75 of the hip's square corner, and half the jack.
+    expect(refusal("JACKLEN", 6, 1, 1.5, 1.5)).toMatch(/Type more than 1\.8107\.$/);
+    expect(number("JACKLEN", 6, 1.8107, 1.5, 1.5)).toBeGreaterThan(0);
   });
 
   it.each(["JACKLEN", "JACKSHORT", "JACKTAPE", "JACKBOARD"])("%s: its short point below the plate line", (name) => {

@@ -39,10 +39,16 @@ describe("a valley jack", () => {
     expect(refusal(name, 6, named + 2e-4, 144, 1.5, 1.5, 1.5, ...more)).toMatch(/^offset: /);
   });
 
+  it.each(["VALLEYJACK", "VALLEYSHORT"])("%s: refuses a run that leaves no offset, with the run that does", (name) => {
+    const named = Number(/^run: .* Type a run of more than ([\d.]+)\.$/.exec(refusal(name, 6, 48, 2, 1.5, 1.5, 1.5))![1]);
+    expect(number(name, 6, 1.5, named + 1e-6, 1.5, 1.5, 1.5)).toBeGreaterThan(0);
+    expect(refusal(name, 6, 1.5, named - 2e-4, 1.5, 1.5, 1.5)).toMatch(/^run: /);
+  });
+
   it("refuses one wider than its offset", () => {
     const message = refusal("VALLEYJACK", 6, 0.5, 144, 1.5, 1.5, 1.5);
     expect(message).toMatch(/^offset: 0\.5 /);
-    const named = Number(/Type (?:an offset of )?([\d.]+) or more/.exec(message)![1]);
+    const named = Number(/Type more than ([\d.]+)\.$/.exec(message)![1]);
     expect(number("VALLEYJACK", 6, named, 144, 1.5, 1.5, 1.5)).toBeGreaterThan(0);
     expect(refusal("VALLEYJACK", 6, named - 0.01, 144, 1.5, 1.5, 1.5)).toMatch(/^offset: /);
   });

@@ -6,6 +6,8 @@ import { textWidth } from "./textWidth.ts";
 export interface Dimension {
   readonly from: number;
   readonly to: number;
+  /** What it is called; on a line of its own where name and length have no room side by side. */
+  readonly name?: string;
   readonly text: string;
 }
 
@@ -25,63 +27,107 @@ type Reach = Pick<Rows, "least" | "most">;
 
 const AIR = 6;
 
-/** The height of one row of dimensions. */
-export function rowHeight(size: number): number {
-  return Math.ceil(size * 1.04) + AIR;
+/** The height of one row of dimensions, so many lines of text high. */
+export function rowHeight(size: number, lines = 1): number {
+  return lines * Math.ceil(size * 1.04) + AIR;
 }
 
-/** Where a dimension's text stands along its row: in its middle, but on the sheet. */
-function middle({ from, to, text }: Dimension, size: number, { least, most }: Reach): number {
-  const half = textWidth(text, size) / 2;
-  return Math.max(least + half, Math.min(most - half, (from + to) / 2));
+/** Where a dimension stands: its row, 0 the nearest to what it measures, the lines of its text and their middle along that row. */
+export interface DimensionPlace {
+  readonly row: number;
+  readonly at: number;
+  readonly lines: readonly string[];
+}
+
+/** Between a text and an extension line, in pixels. */
+const CLEAR = 4;
+
+/** Where a dimension's text stands along its row: as near to the middle as the extension lines that run through the row let it. */
+function textPlace({ from, to, name, text }: Dimension, size: number, { least, most }: Reach, crossing: readonly number[]): Omit<DimensionPlace, "row"> {
+  const edges = [-Infinity, ...[...crossing].sort((a, b) => a - b), Infinity];
+  const forms = name === undefined ? [[text]] : [[`${name} ${text}`], [name, text]];
+  for (const lines of forms) {
+    const half = halfOf(lines, size);
+    const middle = Math.max(least + half, Math.min(most - half, (from + to) / 2));
+    const places = edges.slice(1).flatMap((end, i) => {
+      const [start, stop] = [Math.max(least, edges[i]! + CLEAR) + half, Math.min(most, end - CLEAR) - half];
+      return start <= stop + 1e-9 ? [Math.max(start, Math.min(stop, middle))] : [];
+    });
+    if (places.length > 0) return { lines, at: places.reduce((a, b) => (Math.abs(b - middle) < Math.abs(a - middle) ? b : a)) };
+  }
+  // Where no gap has room the lines are broken off behind the text.
+  const lines = forms.at(-1)!;
+  return { lines, at: Math.max(least + halfOf(lines, size), Math.min(most - halfOf(lines, size), (from + to) / 2)) };
+}
+
+function halfOf(lines: readonly string[], size: number): number {
+  return Math.max(...lines.map((line) => textWidth(line, size))) / 2;
 }
 
 /**
- * Puts dimensions into rows so that no two of a row touch: the shortest nearest to what they measure.
+ * Puts dimensions into rows so that no two of a row touch and no extension line runs through a text: the shortest nearest to what
+ * they measure. A text that has no room between its own extension lines stands beside them.
  *
  * @example
- * dimensionRows([{ from: 0, to: 90, text: "8'" }, { from: 0, to: 40, text: "4'" }, { from: 40, to: 90, text: "4'" }], 10, { least: 0, most: 100 }) // => [1, 0, 0]
+ * placedDimensions([{ from: 0, to: 90, text: "8'" }, { from: 0, to: 40, text: "4'" }, { from: 40, to: 90, text: "4'" }], 10, { least: 0, most: 100 }) // => [{ row: 1, at: 45, lines: ["8'"] }, { row: 0, at: 20, lines: ["4'"] }, { row: 0, at: 65, lines: ["4'"] }]
  */
-export function dimensionRows(dimensions: readonly Dimension[], size: number, reach: Reach): number[] {
-  const rows: { from: number; to: number }[][] = [];
-  const found = dimensions.map(() => 0);
+export function placedDimensions(dimensions: readonly Dimension[], size: number, reach: Reach): DimensionPlace[] {
+  const rows: { from: number; to: number; ends: readonly number[] }[][] = [];
+  const found: DimensionPlace[] = dimensions.map(() => ({ row: 0, at: 0, lines: [] }));
   const order = dimensions.map((_, i) => i).sort((a, b) => Math.abs(dimensions[a]!.to - dimensions[a]!.from) - Math.abs(dimensions[b]!.to - dimensions[b]!.from));
-  for (const i of order) {
+  for (const [k, i] of order.entries()) {
     const one = dimensions[i]!;
-    const half = textWidth(one.text, size) / 2 + 2;
-    const at = middle(one, size, reach);
-    const taken = { from: Math.min(one.from, one.to, at - half), to: Math.max(one.from, one.to, at + half) };
-    let row = 0;
-    while (rows[row]?.some(({ from, to }) => from < taken.to - 0.01 && taken.from < to - 0.01)) row++;
-    (rows[row] ??= []).push(taken);
-    found[i] = row;
+    const ends = [one.from, one.to];
+    const later = order.slice(k + 1).flatMap((j) => [dimensions[j]!.from, dimensions[j]!.to]);
+    for (let row = 0; ; row++) {
+      const beyond = rows.slice(row + 1).flatMap((others) => others.flatMap((other) => other.ends));
+      const place = textPlace(one, size, reach, [...ends, ...later, ...beyond]);
+      const half = halfOf(place.lines, size) + 2;
+      const taken = { from: Math.min(...ends, place.at - half), to: Math.max(...ends, place.at + half), ends };
+      if (rows[row]?.some(({ from, to }) => from < taken.to - 0.01 && taken.from < to - 0.01)) continue;
+      (rows[row] ??= []).push(taken);
+      found[i] = { row, ...place };
+      break;
+    }
   }
   return found;
 }
 
+/** How far across its rows each begins and the last one ends. */
+function rowStarts(places: readonly DimensionPlace[], size: number): number[] {
+  const starts = [0];
+  for (let row = 0; places.some((place) => place.row === row); row++) starts.push(starts[row]! + rowHeight(size, Math.max(...places.filter((place) => place.row === row).map(({ lines }) => lines.length))));
+  return starts;
+}
+
 /** The room that dimensions take across their rows. */
 export function dimensionDepth(dimensions: readonly Dimension[], size: number, reach: Reach): number {
-  return dimensions.length === 0 ? 0 : (Math.max(...dimensionRows(dimensions, size, reach)) + 1) * rowHeight(size);
+  return rowStarts(placedDimensions(dimensions, size, reach), size).at(-1)!;
 }
 
 /** Draws dimensions in rows, each with its extension lines and ticks. Gives where the rows end. */
 export function drawDimensions(sheet: Sheet, dimensions: readonly Dimension[], rowsAt: Rows): number {
   const { way, at, object } = rowsAt;
-  const rows = dimensionRows(dimensions, sheet.size, rowsAt);
-  const high = rowHeight(sheet.size);
+  const { size } = sheet;
+  const places = placedDimensions(dimensions, size, rowsAt);
+  const starts = rowStarts(places, size);
   const away = way === "down" ? 1 : -1;
   const point = (along: number, across: number) => (way === "left" ? { x: across, y: along } : { x: along, y: across });
   for (const [i, one] of dimensions.entries()) {
+    const { row, at: middle, lines } = places[i]!;
     // A text stands over its line: to the left of it where rows run along y.
-    const line = way === "down" ? at + (rows[i]! + 1) * high - 3 : at - rows[i]! * high - 3;
+    const line = way === "down" ? at + starts[row + 1]! - 3 : at - starts[row]! - 3;
     for (const end of [one.from, one.to]) {
       sheet.line([point(end, object + 2 * away), point(end, line + 3 * away)]);
       sheet.line([point(end - 2.5, line + 2.5), point(end + 2.5, line - 2.5)], "ink");
     }
-    sheet.line([point(one.from, line), point(one.to, line)]);
-    sheet.text(point(middle(one, sheet.size, rowsAt), line - 3), one.text, { vertical: way === "left" });
+    // The line runs on under a text that stands beside it.
+    const half = halfOf(lines, size);
+    const [least, most] = [Math.min(one.from, one.to), Math.max(one.from, one.to)];
+    sheet.line([point(middle < least ? middle - half : least, line), point(middle > most ? middle + half : most, line)]);
+    for (const [k, text] of [...lines].reverse().entries()) sheet.text(point(middle, line - 3 - k * Math.ceil(size * 1.04)), text, { vertical: way === "left" });
   }
-  return at + away * dimensionDepth(dimensions, sheet.size, rowsAt);
+  return at + away * starts.at(-1)!;
 }
 
 /** A mark of a tape that stays hooked: a place and what is read there. */

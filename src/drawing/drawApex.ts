@@ -25,17 +25,18 @@ function drawOne(sheet: Sheet, one: RoofCase & { readonly end: "hip" | "gable" }
   const { thickness } = spec.rafter;
   const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;
   const side = size * 1.6;
-  const { opening, at } = windowOn(sheet, "apex", one, { ...room, left: room.left + side, top }, [
+  const { opening, at, label } = windowOn(sheet, "apex", one, { ...room, left: room.left + side, top }, [
     { x: apex.x - AROUND.x * thickness, y: apex.y - AROUND.y * thickness }, { x: apex.x + AROUND.x * thickness, y: apex.y + AROUND.y * thickness },
   ]);
   const middle = at(apex.x, apex.y);
   sheet.line([{ x: opening.left, y: middle.y }, { x: opening.right, y: middle.y }], "faint", "8 3 2 3");
   sheet.line([{ x: middle.x, y: opening.top }, { x: middle.x, y: opening.bottom }], "faint", "8 3 2 3");
+  label();
   if (ridgeThickness > 0) {
     const face = at(apex.x, apex.y - ridgeThickness / 2).y;
     drawDimensions(sheet, [{ from: face, to: middle.y, text: length(ridgeThickness / 2) }], { way: "left", at: opening.left, object: opening.left, least: opening.top, most: opening.bottom });
   }
   const past = pyramid ? thickness / 2 : ridgePast;
-  if (one.end === "gable" || past === 0) return opening.bottom + lineHeight;
-  return drawDimensions(sheet, [{ from: at(apex.x - past, 0).x, to: middle.x, text: pyramid ? words.offEndKing(length(past)) : words.ridgePast(length(past)) }], { way: "down", at: opening.bottom, object: opening.bottom, least: opening.left, most: opening.right });
+  if (one.end === "gable" || past === 0 || (!pyramid && ridgeThickness === 0)) return opening.bottom + lineHeight;
+  return drawDimensions(sheet, [{ from: at(apex.x - past, 0).x, to: middle.x, name: pyramid ? words.endKingShort : words.ridgePast, text: length(past) }], { way: "down", at: opening.bottom, object: opening.bottom, least: opening.left, most: opening.right });
 }

@@ -1,9 +1,11 @@
 import type { Frame } from "../roof/frame.ts";
 import type { Piece } from "../roof/piece.ts";
-import { inSpace, placedBoards, type PlacedBoard } from "../roof/placedBoards.ts";
+import { inSpace, placedBoards } from "../roof/placedBoards.ts";
 import { drawReadings } from "./dimensions.ts";
+import { labelBoard } from "./labelBoard.ts";
 import { boardShape, labelOf } from "./labelOf.ts";
-import { Sheet, type Box, type DrawingOptions } from "./sheet.ts";
+import type { Box } from "./segment.ts";
+import { Sheet, type DrawingOptions } from "./sheet.ts";
 import { textWidth } from "./textWidth.ts";
 import { onSheet, type View } from "./view.ts";
 
@@ -50,21 +52,11 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
     drawReadings(sheet, upEnd.map(({ x, text }) => ({ at: x, text })), { way: "up", object: top, at: top - 6, least: left, most: opening.right });
     sheet.text({ x: left, y: 2 * lineHeight - 3 }, words.hipMarksEnd, { anchor: "start", colour: "faint" });
   }
-  for (const board of [...onMain, ...onEnd]) writeAlong(sheet, view, board);
+  for (const board of [...onMain, ...onEnd]) labelBoard(sheet, view, board, { colour: "accent", opening });
 
   const bottom = opening.bottom + below + lineHeight;
   sheet.text({ x: 0, y: lineHeight - 3 }, words.plateEnd, { anchor: "start", colour: "faint" });
   sheet.text({ x: width, y: lineHeight - 3 }, words.hipMarks, { anchor: "end", colour: "faint" });
   sheet.text({ x: left, y: bottom }, words.plateMain, { anchor: "start", colour: "faint" });
   return sheet.svg(bottom + 6, words.corner, `${words.corner}. ${[...onMain, ...onEnd].map((board) => `${labelOf(board, words)}: ${words.plate} ${length(board.piece.plateMark!)}, ${words.hipMarks} ${length(board.piece.hipMark!)}`).join("; ")}.`);
-}
-
-/** A jack's mark beside it, where along it there is room. */
-function writeAlong(sheet: Sheet, view: View, board: PlacedBoard): void {
-  const a = onSheet(view, board.foot);
-  const b = onSheet(view, board.to);
-  const vertical = a.x === b.x;
-  const off = (board.piece.section.thickness / 2) * view.scale + 3;
-  const places = [0.5, 0.4, 0.6, 0.3, 0.7].map((part) => ({ x: a.x + part * (b.x - a.x) - (vertical ? off : 0), y: a.y + part * (b.y - a.y) - (vertical ? 0 : off) }));
-  sheet.label(places, labelOf(board, sheet.words), { vertical, colour: "accent" });
 }

@@ -65,15 +65,14 @@ function drawPlane(sheet: Sheet, one: Laid, boards: TakeOff["sheet"], gable: boo
   const at = (x: number, y: number) => onSheet(view, { x, y });
 
   let number = 0;
+  const numbers: SheetNumber[] = [];
   for (const [i, { from, length, start, sheets, offCut }] of courses.entries()) {
     const edge = left(length);
     const upper = Math.min(from + boards.wide, high);
     const piece = (x: number, to: number, text: string, fill: BoardShape["fill"] = "wood"): void => {
       const polygon: Point[] = [{ x: edge + x, y: from }, { x: edge + to, y: from }, { x: edge + to, y: upper }, { x: edge + x, y: upper }];
       sheet.boards(view, [{ polygon, mark: text, hand: "plain", colour: "faint", fill }]);
-      const place = at(edge + (x + to) / 2, (from + upper) / 2);
-      const box = sheet.boxOf(place, text);
-      if (box.right - box.left < (to - x) * scale - 2) sheet.label([{ x: place.x, y: place.y + sheet.size * 0.3 }], text, { colour: fill === "wood" ? "ink" : "accent" });
+      numbers.push({ text, from: at(edge + x, upper), to: at(edge + to, from), colour: fill === "wood" ? "ink" : "accent" });
     };
     if (start > 0) piece(0, start, String(number || ""), "none");
     for (let k = 0; k < sheets; k++) piece(start + k * boards.long, Math.min(start + (k + 1) * boards.long, length), String(++number));
@@ -84,7 +83,25 @@ function drawPlane(sheet: Sheet, one: Laid, boards: TakeOff["sheet"], gable: boo
   }
   const levels = plane.levels.map(({ up, width }) => ({ up: up * along, from: left(width), to: left(width) + width }));
   sheet.line([...levels.map(({ up, from }) => at(from, up)), ...[...levels].reverse().map(({ up, to }) => at(to, up)), at(levels[0]!.from, 0)], "ink");
+  for (const one of numbers) writeNumber(sheet, one);
   return sheet.lines(courses.map((course, i) => courseText(course, kept[i]!, sheet)), room, view.y + 2) + 4;
+}
+
+/** The number of a sheet or an off-cut, and its corners on the drawing. */
+interface SheetNumber {
+  readonly text: string;
+  readonly from: Point;
+  readonly to: Point;
+  readonly colour: "ink" | "accent";
+}
+
+/** Writes a number in the middle of its sheet, or beside the hip's line that runs through there, if the sheet has room for it. */
+function writeNumber(sheet: Sheet, { text, from, to, colour }: SheetNumber): void {
+  const { left, right } = sheet.boxOf({ x: 0, y: 0 }, text);
+  if (right - left >= to.x - from.x - 2) return;
+  const y = (from.y + to.y) / 2 + sheet.size * 0.3;
+  const room = Math.max(0, (to.x - from.x - (right - left)) / 2 - 2);
+  sheet.label([0, -0.5, 0.5, -1, 1].map((part) => ({ x: (from.x + to.x) / 2 + part * room, y })), text, { colour });
 }
 
 function titleOf({ plane, alike, courses }: Laid, { words }: Sheet): string {

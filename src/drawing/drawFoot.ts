@@ -1,7 +1,8 @@
 import type { Point } from "../geometry/clipped.ts";
+import type { Piece } from "../roof/piece.ts";
 import { drawDimensions, type Dimension } from "./dimensions.ts";
 import { reach } from "./drawSide.ts";
-import type { Sheet } from "./sheet.ts";
+import type { Sheet, TextStyle } from "./sheet.ts";
 import { angleText, isFlipped, type Room, type Shown } from "./shown.ts";
 import { onSheet, type View } from "./view.ts";
 
@@ -25,7 +26,7 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): 
   const from = place(tip!).x;
   const scale = Math.min((room.right - room.left - 2 * size) / (beyond - from), ((sheet.brief ? 8 : 14) * size) / (low - high));
   const top = room.top + (sheet.brief ? 2 : sheet.lineHeight);
-  const flat = (a: number, b: number, name: string, value: number): Dimension => ({ from: x(a), to: x(b), text: `${name} ${length(value)}` });
+  const flat = (a: number, b: number, name: string, value: number): Dimension => ({ from: x(a), to: x(b), name, text: length(value) });
   const middle = (room.left + room.right) / 2 + (flip ? 1 : -1) * ((beyond + from) / 2) * scale;
   const x = (level: number) => middle + (flip ? -scale : scale) * level;
   const view: View = { ...stands, scale, flip, x: middle, y: top - high * scale };
@@ -39,13 +40,38 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): 
   const inward = flip ? -1 : 1;
   sheet.line([{ x: seatCorner.x, y: bottom }, seatCorner, { x: x(beyond), y: seatCorner.y }], "faint", "6 3");
   sheet.line([{ x: face, y: Math.min(top + 4, at(plate!).y) }, at(plate!), seatCorner], "faint", "2 2");
-  sheet.text({ x: x(beyond) - inward * 2, y: seatCorner.y + size + 2 }, words.plate, { anchor: flip ? "start" : "end", colour: "faint" });
+  // Under the line of the plate's top as far in as may be, else over it.
+  const ends = [0, 4, 8, 12, 16, 20, 24, 28].map((back) => x(beyond) - inward * (2 + back));
+  sheet.label([size + 2, -4].flatMap((y) => ends.map((end) => ({ x: end, y: seatCorner.y + y }))), words.plate, { anchor: flip ? "start" : "end", colour: "faint" });
   if (!sheet.brief) sheet.text({ x: room.left, y: room.top + size }, words.foot, { anchor: "start", colour: "faint" });
   const dimensions = [flat(0, piece.seat, words.seat, piece.seat), ...(piece.overhang > 0 ? [flat(from, 0, words.overhang, piece.overhang)] : [])];
   const done = drawDimensions(sheet, dimensions, { way: "down", at: bottom + 2, object: bottom, ...reach(room) });
-  const heel = `${words.heel} ${length(piece.heel)}`;
-  const beside = { x: seatCorner.x + inward * 4, y: (at(plate!).y + seatCorner.y) / 2 + size * 0.3 };
   sheet.line([at(plate!), seatCorner], "accent");
-  const texts = [...(sheet.label([beside], heel, { anchor: flip ? "end" : "start" }) ? [] : [heel]), `${words.notch} ${length(piece.notch)}`, `${words.plumbCut} ${angleText(piece.headCut)}`];
+  const texts = [...(writeHeel(sheet, shown, at(plate!), seatCorner, room) ? [] : [heelText(sheet, piece)]), `${words.notch} ${length(piece.notch)}`, `${words.plumbCut} ${angleText(piece.headCut)}`];
   return facts ? Math.max(done, sheet.lines(texts, facts, facts.top)) + 4 : sheet.lines(texts, room, done) + 4;
+}
+
+const heelText = ({ words, length }: Sheet, { heel }: Piece): string => `${words.heel} ${length(heel)}`;
+
+/** The heel at its line: on the wood beside it where that is clear, else outside over the tail with a leader. Whether it had room. */
+function writeHeel(sheet: Sheet, shown: Shown, plate: Point, corner: Point, room: Room): boolean {
+  const { size } = sheet;
+  const text = heelText(sheet, shown.piece);
+  const inward = isFlipped(shown) ? -1 : 1;
+  const middle: Point = { x: plate.x, y: (plate.y + corner.y) / 2 };
+  const [onWood, outside]: TextStyle[] = [{ anchor: inward > 0 ? "start" : "end" }, { anchor: inward > 0 ? "end" : "start" }];
+  const fits = (at: Point, style: TextStyle): boolean => {
+    const box = sheet.boxOf(at, text, style);
+    return box.left >= room.left && box.right <= room.right && sheet.isClear(at, text, style);
+  };
+  const inside = { x: middle.x + inward * 5, y: middle.y + size * 0.3 };
+  if (fits(inside, onWood!)) sheet.text(inside, text, onWood);
+  else {
+    const place = [4, 8, 12, 16].map((up): Point => ({ x: plate.x - inward * 8, y: plate.y - up })).find((at) => fits(at, outside!));
+    if (!place) return false;
+    sheet.line([{ x: place.x + inward * 2, y: place.y - size * 0.3 }, { x: middle.x, y: middle.y }], "ink");
+    sheet.shape([[0, -2], [2, 0], [0, 2], [-2, 0]].map(([x, y]) => ({ x: middle.x + x!, y: middle.y + y! })), "ink");
+    sheet.text(place, text, outside);
+  }
+  return true;
 }

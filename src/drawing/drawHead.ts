@@ -23,7 +23,9 @@ export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
   const scale = Math.min((room.right - room.left - flagRoom) / (farthest - from), ((sheet.brief ? 3.5 : 6) * size) / piece.section.thickness);
   const middle = flip ? room.left + flagRoom + farthest * scale : room.right - flagRoom - farthest * scale;
   const along = (a: number, b: number): Dimension => ({ from: middle + (flip ? -a : a) * scale, to: middle + (flip ? -b : b) * scale, text: length(b - a) });
-  const steps = [...new Set([leftFace, rightFace].map(({ points }) => farthest - points.head!.x).filter((step) => step * scale > 1))].map((step) => along(farthest - step, farthest));
+  const short = [leftFace, rightFace].map(({ points }) => farthest - points.head!.x).filter((step) => step * scale > 1);
+  // Faces that are alike differ by what a double loses.
+  const steps = short.filter((step, i) => i === 0 || Math.abs(step - short[0]!) * scale > 0.01).map((step) => along(farthest - step, farthest));
   const top = room.top + (sheet.brief ? 0 : lineHeight) + dimensionDepth(steps, size, reach(room)) + 4;
   // Turned about its line for the hand that is seen from the other side: the face shown stays towards the reader.
   const turned = (point: Point): Point => ({ x: point.x, y: flip ? -point.y : point.y });
@@ -49,7 +51,8 @@ export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
     const anchor = flip ? "end" : "start";
     sheet.shape([longPoint, { x: longPoint.x + out * 7, y: longPoint.y - 4 }, { x: longPoint.x + out * 7, y: longPoint.y + 4 }], "accent");
     sheet.text({ x: longPoint.x + out * 9, y: longPoint.y + size * 0.35 }, words.longPointShort, { anchor, bold: true, colour: "accent" });
-    sheet.text({ x: shortPoint.x + out * 5, y: shortPoint.y + size * 0.5 }, words.shortPointShort, { anchor });
+    // Inside the corner, on the wood.
+    sheet.text({ x: shortPoint.x - out * 4, y: shortPoint.y + size + 1 }, words.shortPointShort, { anchor: flip ? "start" : "end" });
     line = sheet.lines([words.longPointFace[hand]], room, line, { bold: true });
   }
   // A card says the angles in its steps.

@@ -59,7 +59,7 @@ function drawFace(sheet: Sheet, { piece, hand, outline: { shape, marks, edge, ..
   }
   drawReadings(sheet, here.map(({ at }, i) => ({ at: x(at), text: texts[i]! })), { way: "up", object: view.y, at: view.y - 8, least: room.left, most: room.right });
   const low = onSheet(view, { x: 0, y: -piece.section.depth }).y;
-  const dimension = (from: number, to: number, text: string, value: number): Dimension => ({ from: x(from), to: x(to), text: `${text} ${length(value)}` });
+  const dimension = (from: number, to: number, name: string, value: number): Dimension => ({ from: x(from), to: x(to), name, text: length(value) });
   if (!lengths) return low + 2;
   const under = [
     dimension(0, piece.longPoint, words.toHead, piece.longPoint),

@@ -22,8 +22,9 @@ function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
   const { main, end, spec } = one.frame;
   const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;
   const air = 3 * spec.rafter.thickness;
-  const { opening, at } = windowOn(sheet, "corner", one, { ...room, top }, [{ x: -end.overhang - air, y: -main.overhang - air }, { x: main.king + 2 * air, y: end.king + 2 * air }]);
+  const { opening, at, label } = windowOn(sheet, "corner", one, { ...room, top }, [{ x: -end.overhang - air, y: -main.overhang - air }, { x: main.king + 2 * air, y: end.king + 2 * air }]);
   sheet.line([at(0, end.king + 2 * air), at(0, 0), at(main.king + 2 * air, 0)], "faint", "6 3");
+  label();
   const stations = [0, ...main.jacks.map(({ offset }) => offset), main.king];
   const dimension = (from: number, to: number, text: string): Dimension => ({ from: at(from, 0).x, to: at(to, 0).x, text });
   const each = bays(stations).map(({ from, to, count, each: bay }) => dimension(from, to, count > 1 ? `${count} ${words.each} ${length(bay)}` : length(bay)));

@@ -2,7 +2,6 @@ import type { Point } from "../geometry/clipped.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "./dimensions.ts";
 import type { Sheet } from "./sheet.ts";
 import { isFlipped, type Room, type Shown } from "./shown.ts";
-import { textWidth } from "./textWidth.ts";
 import { onSheet, type View } from "./view.ts";
 
 /**
@@ -17,7 +16,7 @@ export function drawSide(sheet: Sheet, shown: Shown, room: Room): number {
   const far = outline[outline.longFace === "left" ? "right" : "left"];
   const flip = isFlipped(shown);
   const level = lyingView("side", face.polygon, room, flip);
-  const along = (from: number, to: number, name: string, value: number): Dimension => ({ from: onSheet(level, { x: from, y: 0 }).x, to: onSheet(level, { x: to, y: 0 }).x, text: `${name} ${length(value)}` });
+  const along = (from: number, to: number, name: string, value: number): Dimension => ({ from: onSheet(level, { x: from, y: 0 }).x, to: onSheet(level, { x: to, y: 0 }).x, name, text: length(value) });
   const rest = [
     ...(piece.shortPoint < piece.longPoint ? [along(0, piece.shortPoint, words.shortPoint, piece.shortPoint)] : []),
     ...(piece.tail > 0 ? [along(-piece.tail, 0, words.tail, piece.tail)] : []),
@@ -32,8 +31,7 @@ export function drawSide(sheet: Sheet, shown: Shown, room: Room): number {
   if (piece.shortPoint < piece.longPoint) sheet.line([at(far.points.head!), at(far.points.toe!)], "faint", "3 2");
   sheet.line([at(corner!), at(head!)], "accent");
   const low = at({ x: 0, y: -piece.section.depth }).y;
-  const fits = textWidth(`${words.shortestBoard} ${length(piece.shortestBoard)}`, size) <= room.right - room.left;
-  const whole = along(Math.min(...face.polygon.map(({ x }) => x)), head!.x, fits ? words.shortestBoard : words.shortestBoardShort, piece.shortestBoard);
+  const whole = along(Math.min(...face.polygon.map(({ x }) => x)), head!.x, words.shortestBoard, piece.shortestBoard);
   const under = [along(corner!.x, head!.x, words.tape, piece.tape!), ...(sheet.brief ? [] : [whole])];
   return drawDimensions(sheet, under, { way: "down", at: low + 1, object: low, ...reach(room) });
 }

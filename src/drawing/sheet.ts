@@ -1,5 +1,6 @@
 import type { Point } from "../geometry/clipped.ts";
 import type { Hand } from "../roof/piece.ts";
+import { isInside, segmentIn, sidesOfPolygon, type Box, type Segment } from "./segment.ts";
 import { textWidth } from "./textWidth.ts";
 import { THEMES, type Theme } from "./theme.ts";
 import { onSheet, type View } from "./view.ts";
@@ -18,14 +19,6 @@ export interface DrawingOptions {
   readonly brief?: boolean;
 }
 
-/** The room that a text takes on the sheet. */
-export interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
-
 export interface TextStyle {
   readonly anchor?: "start" | "middle" | "end";
   /** Read from below upwards. */
@@ -38,6 +31,20 @@ export interface TextStyle {
 const OVER = 0.8;
 const UNDER = 0.24;
 
+/** In pixels: a line this far inside a text's room touches no letter yet. */
+const INSIDE = 1;
+
+/** Widths of lines in pixels: what is an object, what tells most of it, and what only helps. */
+const WEIGHTS = { object: 1.25, accent: 1.25, help: 0.75 } as const;
+
+/** A text that is written, and what it stands on. */
+interface Written {
+  readonly at: Point;
+  readonly text: string;
+  readonly style: TextStyle;
+  readonly box: Box;
+}
+
 /** A drawing in the making: scaled boards, lines, and texts that keep their room. */
 export class Sheet {
   readonly width: number;
@@ -49,8 +56,11 @@ export class Sheet {
   readonly size: number;
   readonly #boards: string[] = [];
   readonly #lines: string[] = [];
-  readonly #texts: string[] = [];
-  readonly #boxes: Box[] = [];
+  readonly #texts: Written[] = [];
+  /** Edges of boards, and all other lines. */
+  readonly #edges: Segment[] = [];
+  readonly #segments: Segment[] = [];
+  readonly #grounds: { readonly polygon: readonly Point[]; readonly fill: keyof Theme }[] = [];
 
   constructor({ width, length, theme = "screen", words = WORDS, brief = false }: DrawingOptions) {
     this.width = width;
@@ -68,8 +78,12 @@ export class Sheet {
 
   /** Draws boards to the scale of a view; with an opening, only what shows in it. */
   boards(view: View, boards: readonly BoardShape[], opening?: Box): void {
-    const polygons = boards.map(({ polygon, mark, hand, colour = "ink", fill = "wood" }) =>
-      `<polygon data-piece="${mark}" data-hand="${hand}" points="${polygon.map((point) => pair(onSheet(view, point))).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[colour]}"/>`);
+    const polygons = boards.map(({ polygon, mark, hand, colour = "ink", fill = "wood" }) => {
+      const points = polygon.map((point) => onSheet(view, point));
+      this.#edges.push(...(opening ? sidesOfPolygon(points).map((side) => segmentIn(side, opening)).filter((side) => side !== null) : sidesOfPolygon(points)));
+      if (fill !== "none") this.#grounds.push({ polygon: points, fill });
+      return `<polygon data-piece="${mark}" data-hand="${hand}" points="${points.map(pair).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[colour]}"/>`;
+    });
     const { left, top, right, bottom } = opening ?? { left: 0, top: 0, right: 0, bottom: 0 };
     const frame = [left, top, right - left, bottom - top].map(short);
     // An inner svg cuts off what leaves its opening, with no name that could clash on a page with many drawings.
@@ -78,11 +92,13 @@ export class Sheet {
   }
 
   line(points: readonly Point[], colour: keyof Theme = "faint", dash = ""): void {
-    this.#lines.push(`<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[colour]}"${dash && ` stroke-dasharray="${dash}"`}/>`);
+    for (const [i, to] of points.slice(1).entries()) this.#segments.push([points[i]!, to]);
+    this.#lines.push(`<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[colour]}"${colour === "accent" ? ` stroke-width="${WEIGHTS.accent}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`);
   }
 
   /** A filled shape among the lines: an arrow's head, a flag. */
   shape(points: readonly Point[], colour: keyof Theme): void {
+    this.#segments.push(...sidesOfPolygon(points));
     this.#lines.push(`<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[colour]};stroke:none"/>`);
   }
 
@@ -97,20 +113,29 @@ export class Sheet {
   /** Whether a text would stand clear of all others and on the sheet. */
   isFree(at: Point, text: string, style: TextStyle = {}): boolean {
     const box = this.boxOf(at, text, style);
-    return box.left >= 0 && box.right <= this.width && box.top >= 0 && !this.#boxes.some((other) => box.left < other.right + 1 && other.left < box.right + 1 && box.top < other.bottom && other.top < box.bottom);
+    return box.left >= 0 && box.right <= this.width && box.top >= 0 && !this.#texts.some(({ box: other }) => box.left < other.right + 1 && other.left < box.right + 1 && box.top < other.bottom && other.top < box.bottom);
   }
 
-  /** Writes a text; its place must be free, which is for the layout to see to. */
+  /** Whether it would stand clear of every line drawn so far as well. */
+  isClear(at: Point, text: string, style: TextStyle = {}): boolean {
+    return this.isFree(at, text, style) && !this.#isStruck(this.boxOf(at, text, style));
+  }
+
+  #isStruck({ left, top, right, bottom }: Box, by = [this.#edges, this.#segments]): boolean {
+    const inner = { left: left + INSIDE, top: top + INSIDE, right: right - INSIDE, bottom: bottom - INSIDE };
+    return by.some((segments) => segments.some((segment) => segmentIn(segment, inner) !== null));
+  }
+
+  /** Writes a text; its place must be free, which is for the layout to see to. A line that runs through it is broken off behind it. */
   text(at: Point, text: string, style: TextStyle = {}): void {
-    const { anchor = "middle", vertical = false, colour = "ink", bold = false } = style;
-    this.#boxes.push(this.boxOf(at, text, style));
-    const turn = vertical ? ` transform="rotate(-90 ${short(at.x)} ${short(at.y)})"` : "";
-    this.#texts.push(`<text x="${short(at.x)}" y="${short(at.y)}"${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${turn}${bold ? ' font-weight="600"' : ""} style="fill:${this.theme[colour]}">${escaped(text)}</text>`);
+    this.#texts.push({ at, text, style, box: this.boxOf(at, text, style) });
   }
 
-  /** Writes a text at the first free one of some places. */
-  label(places: readonly Point[], text: string, style: TextStyle = {}): boolean {
-    const place = places.find((at) => this.isFree(at, text, style));
+  /** Writes a text at the first of some places that is clear, else where it breaks off lines but no board's edge, else, unless told not to, where it is free. */
+  label(places: readonly Point[], text: string, style: TextStyle = {}, onEdges = true): boolean {
+    const free = places.filter((at) => this.isFree(at, text, style));
+    const boxes = free.map((at) => this.boxOf(at, text, style));
+    const place = free.find((_, i) => !this.#isStruck(boxes[i]!)) ?? free.find((_, i) => !this.#isStruck(boxes[i]!, [this.#edges])) ?? (onEdges ? free[0] : undefined);
     if (place) this.text(place, text, style);
     return place !== undefined;
   }
@@ -127,11 +152,25 @@ export class Sheet {
     return bold ? this.size * 1.08 : this.size;
   }
 
+  /** A text with what it needs to be read: a ground that breaks off the lines behind it, and the ground's colour round its letters. */
+  #written({ at, text, style: { anchor = "middle", vertical = false, colour = "ink", bold = false }, box }: Written): string {
+    const corners = [{ x: box.left, y: box.top }, { x: box.right, y: box.top }, { x: box.right, y: box.bottom }, { x: box.left, y: box.bottom }];
+    const under = this.#grounds.findLast(({ polygon }) => corners.every((corner) => isInside(polygon, corner)));
+    const struck = this.#isStruck(box);
+    const ground = under?.fill ?? "paper";
+    const backing = struck ? `<rect data-backing="" x="${short(box.left - 1)}" y="${short(box.top)}" width="${short(box.right - box.left + 2)}" height="${short(box.bottom - box.top)}" style="fill:${this.theme[ground]};stroke:none"/>` : "";
+    const turn = vertical ? ` transform="rotate(-90 ${short(at.x)} ${short(at.y)})"` : "";
+    const halo = ground === "paper" ? "" : `;stroke:${this.theme[ground]}`;
+    // On a filled board letters are cut out of the fill.
+    const fill = this.theme[ground === "wood" || ground === "paper" ? colour : "paper"];
+    return `${backing}<text x="${short(at.x)}" y="${short(at.y)}"${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${turn}${bold ? ' font-weight="600"' : ""} style="fill:${fill}${halo}">${escaped(text)}</text>`;
+  }
+
   /** The finished drawing. */
   svg(height: number, title: string, description: string): string {
     const size = `${short(this.width)} ${short(height)}`;
     return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${size}" width="${short(this.width)}" height="${short(height)}" font-family="system-ui,sans-serif" font-size="${this.size}" style="max-width:100%;height:auto"><title>${escaped(title)}</title><desc>${escaped(description)}</desc>` +
-      `<g stroke-width="1" stroke-linejoin="round">${this.#boards.join("")}<g fill="none">${this.#lines.join("")}</g></g><g stroke-width="3" stroke-linejoin="round" paint-order="stroke" style="stroke:${this.theme.paper}">${this.#texts.join("")}</g></svg>`;
+      `<g stroke-width="${WEIGHTS.object}" stroke-linejoin="round">${this.#boards.join("")}<g fill="none" stroke-width="${WEIGHTS.help}">${this.#lines.join("")}</g></g><g stroke-width="3" stroke-linejoin="round" paint-order="stroke" style="stroke:${this.theme.paper}">${this.#texts.map((one) => this.#written(one)).join("")}</g></svg>`;
   }
 }
 

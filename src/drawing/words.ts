@@ -2,7 +2,7 @@
 export const WORDS = {
   left: "left hand", right: "right hand", plain: "no hand", leftShort: "L", rightShort: "R",
   longPoint: "Long point", shortPoint: "Short point", longPointShort: "LP", shortPointShort: "SP", line: "Line",
-  tape: "Tape", shortestBoard: "Shortest board", shortestBoardShort: "Board", tail: "Tail", heel: "Heel", seat: "Seat", overhang: "Overhang", notch: "Notch",
+  tape: "Tape", shortestBoard: "Shortest board", tail: "Tail", heel: "Heel", seat: "Seat", overhang: "Overhang", notch: "Notch",
   plumbCut: "Plumb cut", sawTilt: "Saw tilt", edgeAngle: "Edge angle", squareAcross: "square across", plate: "Plate", each: "@",
   sideView: "Side view", topView: "Top edge, from above", foot: "Foot, as it stands", head: "Head, from above",
   longPointFace: { left: "LP on left face, looking up", right: "LP on right face, looking up", plain: "both faces alike" },
@@ -14,7 +14,7 @@ export const WORDS = {
   faces: { left: "Left face, looking up", right: "Right face, looking up" }, markFrom: "Marks from the corner's plumb line, squared across",
   ridge: "Ridge", ridgeMarks: "Both faces: from the end to each one's near side",
   setOut: "Setting out along the main plate, centre to centre", apex: "The apex, from above",
-  ridgePast: (length: string) => `ridge ${length} past the apex`, offEndKing: (length: string) => `end king common ${length} short`,
+  ridgePast: "Ridge past the apex", endKingShort: "End king common short",
   hipTops: "The top of the hip, looking up it", dropped: (length: string) => `Dropped ${length}, plumb`, proud: (length: string, side: string) => `Jacks of the ${side} stand ${length} above its corner`,
   backed: (main: string, end: string) => (main === end ? `Backed ${main} both ways` : `Backed ${main} main side, ${end} end side`),
   shifted: (main: string, end: string) => `Faces ${main} to the main side, ${end} to the end side`,

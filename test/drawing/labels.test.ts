@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bays } from "../../src/drawing/bays.ts";
-import { dimensionRows, type Dimension } from "../../src/drawing/dimensions.ts";
+import { placedDimensions, type Dimension } from "../../src/drawing/dimensions.ts";
 import { drawPlan } from "../../src/drawing/drawPlan.ts";
 import { textWidth } from "../../src/drawing/textWidth.ts";
 import { wrapped } from "../../src/drawing/wrapped.ts";
@@ -44,18 +44,40 @@ describe("bays", () => {
   it("are none on a plate with one mark", () => { expect(bays([7])).toEqual([]); });
 });
 
-describe("dimensionRows", () => {
-  it("lets no two of one row touch", () => {
-    const dimension = fc.record({ from: fc.integer({ min: 0, max: 300 }), to: fc.integer({ min: 0, max: 300 }), text: fc.constantFrom(`2' 0"`, `Long point 13' 4 3/16"`, "38 mm") });
-    fc.assert(fc.property(fc.array(dimension, { maxLength: 12 }), (all: Dimension[]) => {
-      const rows = dimensionRows(all, 10, { least: 0, most: 300 });
-      const spans = all.map(({ from, to, text }) => {
-        const half = textWidth(text, 10) / 2;
-        const at = Math.max(half, Math.min(300 - half, (from + to) / 2));
-        return [Math.min(from, to, at - half), Math.max(from, to, at + half)] as const;
-      });
-      for (const [i, one] of spans.entries()) for (const [j, two] of spans.entries()) if (i < j && rows[i] === rows[j]) expect(one[0] >= two[1] || two[0] >= one[1]).toBe(true);
+describe("placedDimensions", () => {
+  const reach = { least: 0, most: 300 };
+  const dimension = fc.record({ from: fc.integer({ min: 0, max: 300 }), to: fc.integer({ min: 0, max: 300 }), name: fc.constantFrom("Long point", "Tail", undefined), text: fc.constantFrom(`2' 0"`, `13' 4 3/16"`, "38 mm") })
+    .map(({ from, to, name, text }): Dimension => (name === undefined ? { from, to, text } : { from, to, name, text }));
+  const placed = (all: readonly Dimension[]) => placedDimensions(all, 10, reach).map(({ row, at, lines }, i) => {
+    const half = Math.max(...lines.map((line) => textWidth(line, 10))) / 2;
+    return { row, text: [at - half, at + half] as const, ends: [all[i]!.from, all[i]!.to].sort((a, b) => a - b) as [number, number] };
+  });
+
+  it("lets no two of one row touch, and no text leave its reach", () => {
+    fc.assert(fc.property(fc.array(dimension, { maxLength: 12 }), (all) => {
+      const spans = placed(all).map(({ row, text, ends }) => ({ row, from: Math.min(text[0], ends[0]), to: Math.max(text[1], ends[1]) }));
+      for (const [i, one] of spans.entries()) {
+        expect(one.from).toBeGreaterThanOrEqual(-1e-9);
+        expect(one.to).toBeLessThanOrEqual(300 + 1e-9);
+        for (const two of spans.slice(i + 1)) if (one.row === two.row) expect(one.from >= two.to || two.from >= one.to).toBe(true);
+      }
     }), { seed: 6 });
+  });
+
+  it("lets no extension line run through a text that has room anywhere, its own included", () => {
+    fc.assert(fc.property(fc.array(dimension, { minLength: 1, maxLength: 4 }), (all) => {
+      const every = placed(all);
+      // The widest of these texts is 65 px in two lines: with lines at three places at most some gap of 300 px has room for it.
+      const lines = new Set(all.flatMap(({ from, to }) => [from, to]));
+      if (lines.size > 3) return;
+      for (const { row, text } of every) for (const { row: other, ends } of every) for (const end of ends) if (other >= row) expect(end <= text[0] || end >= text[1]).toBe(true);
+    }), { seed: 8, numRuns: 2000 });
+  });
+
+  it("writes a text beside a short dimension, and its name over it where both have no room in one line", () => {
+    expect(placed([{ from: 0, to: 20, text: `2' 0"` }])[0]!.text[0]).toBeCloseTo(24, 9);
+    const [tail] = placedDimensions([{ from: 0, to: 60, name: "Tail", text: `13' 4 3/16"` }], 10, { least: 0, most: 70 });
+    expect(tail!.lines).toEqual(["Tail", `13' 4 3/16"`]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { allDrawings, ROOFS } from "./allDrawings.ts";
 import { drawnSize, drawnTexts, type DrawnText } from "./readDrawing.ts";
+import { struckTexts } from "./struckTexts.ts";
 
 const touch = (a: DrawnText, b: DrawnText) => a.left < b.right - 0.01 && b.left < a.right - 0.01 && a.top < b.bottom - 0.01 && b.top < a.bottom - 0.01;
 
@@ -39,6 +40,36 @@ describe("texts of every drawing", () => {
     expect(faults(`${root}<text x="0" y="20">Long point</text><text x="30" y="22">Tape</text></svg>`)).toEqual(['"Long point" on "Tape"']);
     expect(faults(`${root}<text x="90" y="20">Long point</text></svg>`)).toEqual(['"Long point" leaves the sheet']);
     expect(faults(`${root}<text x="20" y="10" text-anchor="end" transform="rotate(-90 20 10)">K</text><text x="14" y="15">C</text></svg>`)).toEqual(['"K" on "C"']);
+  });
+});
+
+describe("lines of every drawing", () => {
+  // Marks among many boards, and numbers on sheets that a hip runs over, may break lines off behind them. Nothing else needs to.
+  const crowded = /^(plan|corner|frame|courses|set out)$/;
+  const cases = Object.entries(ROOFS).flatMap(([name, spec]) => [320, 480, 1000].map((width) => [name, width, spec] as const));
+
+  it.each(cases)("run through no text, or are broken off behind it, %s at %i px", (name, width, spec) => {
+    for (const [drawing, svg] of allDrawings(spec, { width })) {
+      const struck = struckTexts(svg);
+      expect([drawing, struck.filter(({ backed }) => !backed)]).toEqual([drawing, []]);
+      if (!crowded.test(drawing) && !(name === "small" && width === 320)) expect([drawing, struck]).toEqual([drawing, []]);
+    }
+  });
+
+  it("run through no text on the small drawings of cards", () => {
+    for (const spec of Object.values(ROOFS)) for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" })) if (!crowded.test(drawing)) expect([drawing, struckTexts(svg)]).toEqual([drawing, []]);
+  });
+
+  it("that strike a text through are found, whole boards and what shows of them in an opening", () => {
+    const root = '<svg width="100" height="50" font-size="10">';
+    const text = '<text x="10" y="20">Tail</text>';
+    const struck = [{ text: "Tail", backed: false }];
+    expect(struckTexts(`${root}<polyline points="15,0 15,50"/>${text}</svg>`)).toEqual(struck);
+    expect(struckTexts(`${root}<polygon points="0,0 15,0 15,50 0,50"/>${text}</svg>`)).toEqual(struck);
+    expect(struckTexts(`${root}<polygon points="0,15 50,15 50,50"/>${text}</svg>`)).toEqual(struck);
+    expect(struckTexts(`${root}<svg x="30" y="0" width="50" height="50"><polygon points="0,15 50,15 50,50"/></svg>${text}</svg>`)).toEqual([]);
+    expect(struckTexts(`${root}<polyline points="0,23 50,23"/>${text}</svg>`)).toEqual([]);
+    expect(struckTexts(`${root}<polyline points="15,0 15,50"/><rect data-backing="" x="9" y="12" width="30" height="11"/>${text}</svg>`)).toEqual([{ text: "Tail", backed: true }]);
   });
 });
 

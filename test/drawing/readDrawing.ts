@@ -41,6 +41,55 @@ export function drawnTexts(svg: string): DrawnText[] {
   });
 }
 
+/** A piece of a line, from point to point. */
+export type Segment = readonly [Point, Point];
+
+const pointsOf = (tag: string): Point[] => attribute(tag, "points")!.split(" ").map((pair) => { const [x, y] = pair.split(",").map(Number); return { x: x!, y: y! }; });
+
+/** Every line that is drawn: of boards their edges, as far as they show in their opening, of filled shapes their outline, and all else that is a line. */
+export function drawnSegments(svg: string): Segment[] {
+  const found: Segment[] = [];
+  let opening: Box | null = null;
+  for (const [tag] of svg.matchAll(/<svg x=[^>]*>|<\/svg>|<polygon [^>]*>|<polyline [^>]*>/g)) {
+    if (tag.startsWith("<svg")) {
+      const [left, top, width, height] = ["x", "y", "width", "height"].map((name) => Number(attribute(tag, name)));
+      opening = { left: left!, top: top!, right: left! + width!, bottom: top! + height! };
+    } else if (tag === "</svg>") opening = null;
+    else {
+      const points = pointsOf(tag);
+      const around = tag.startsWith("<polygon") ? [...points, points[0]!] : points;
+      for (const [i, to] of around.slice(1).entries()) {
+        const part = opening ? within(around[i]!, to, opening) : ([around[i]!, to] as const);
+        if (part) found.push(part);
+      }
+    }
+  }
+  return found;
+}
+
+/** The rooms behind texts in which all lines are broken off. */
+export function drawnBackings(svg: string): Box[] {
+  return [...svg.matchAll(/<rect [^>]*data-backing[^>]*>/g)].map(([tag]) => {
+    const [left, top, width, height] = ["x", "y", "width", "height"].map((name) => Number(attribute(tag, name)));
+    return { left: left!, top: top!, right: left! + width!, bottom: top! + height! };
+  });
+}
+
+type Box = Omit<DrawnText, "text">;
+
+/** The part of a segment in a box (Liang and Barsky's clipping); null where there is none. */
+export function within(a: Point, b: Point, { left, top, right, bottom }: Box): Segment | null {
+  let [from, to] = [0, 1];
+  for (const [step, room] of [[a.x - b.x, a.x - left], [b.x - a.x, right - a.x], [a.y - b.y, a.y - top], [b.y - a.y, bottom - a.y]] as const) {
+    if (step === 0 && room < 0) return null;
+    if (step < 0) from = Math.max(from, room / step);
+    if (step > 0) to = Math.min(to, room / step);
+  }
+  if (from > to) return null;
+  const at = (part: number) => ({ x: a.x + part * (b.x - a.x), y: a.y + part * (b.y - a.y) });
+  return [at(from), at(to)];
+}
+
 /** Every board of a drawing, with the view that says its scale. */
 export function drawnBoards(svg: string): DrawnBoard[] {
   return [...svg.matchAll(/<g (data-view[^>]*)>(.*?)<\/g>/g)].flatMap(([, tag, inner]) => {
@@ -48,7 +97,7 @@ export function drawnBoards(svg: string): DrawnBoard[] {
     const view: View = { name: attribute(` ${tag}`, "data-view")!, scale: number("data-scale"), x: number("data-x"), y: number("data-y"), flip: attribute(` ${tag}`, "data-flip") === "true", slope: number("data-slope") };
     return [...inner!.matchAll(/<polygon [^>]*>/g)].map(([polygon]) => ({
       piece: attribute(polygon, "data-piece")!, hand: attribute(polygon, "data-hand")!, view,
-      points: attribute(polygon, "points")!.split(" ").map((pair) => { const [x, y] = pair.split(",").map(Number); return { x: x!, y: y! }; }),
+      points: pointsOf(polygon),
     }));
   });
 }

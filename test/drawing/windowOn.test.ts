@@ -47,7 +47,8 @@ describe("drawApex", () => {
   });
 
   it("says how far the ridge runs on: half a rafter between king commons, 3/4 + 0.75 root 2 in with hips on it", () => {
-    expect(texts(drawApex([{ title: "", ...framed(HALL), end: "hip" }], options))).toContain(`ridge 3/4" past the apex`);
-    expect(texts(drawApex([{ title: "", ...framed({ ...HALL, hipHead: "ridge" }), end: "hip" }], options))).toContain(`ridge 1 13/16" past the apex`);
+    expect(texts(drawApex([{ title: "", ...framed(HALL), end: "hip" }], options))).toContain(`Ridge past the apex 3/4"`);
+    expect(texts(drawApex([{ title: "", ...framed({ ...HALL, hipHead: "ridge" }), end: "hip" }], options))).toContain(`Ridge past the apex 1 13/16"`);
+    expect(texts(drawApex([{ title: "", ...framed({ ...HALL, ridge: null }), end: "hip" }], options)).join()).not.toContain("Ridge");
   });
 });

@@ -9,7 +9,7 @@ import type { WorksheetFunction } from "../../registry/worksheetFunction.ts";
 import { Calculation } from "./calculation.ts";
 import type { EngineFunction } from "./engineFunction.ts";
 import { engineFunction } from "./engineFunction.ts";
-import { watchResults, watchSpills } from "./engineHooks.ts";
+import { askNoProtection, watchResults, watchSpills } from "./engineHooks.ts";
 import { functionInfo } from "./functionInfo.ts";
 import { LateAnswers } from "./lateAnswers.ts";
 import { Messages } from "./messages.ts";
@@ -48,5 +48,6 @@ export function embeddedSheet(parts: Parts, definitions: readonly WorksheetFunct
   const calculation = new Calculation(injector);
   watchResults(injector, messages);
   watchSpills(injector, calculation);
+  askNoProtection(injector);
   return { univer, api, workbook, calculation, messages, late };
 }

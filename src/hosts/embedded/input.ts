@@ -8,7 +8,7 @@ import type { Input } from "../../registry/worksheetFunction.ts";
 /**
  * What the engine hands over for one argument, as the raw cell (or rows of raw cells) that `call` reads.
  *
- * Single cells are read where they stand, without the engine's own value objects: it turns a blank cell into 0 and is slower.
+ * Cells are read where they stand, without the engine's own value objects: it turns a blank cell into 0 and is slower.
  */
 export function input(variant: FunctionVariantType, block: boolean): Input {
   if (variant.isReferenceObject()) return ofReference(variant as BaseReferenceObject, block);
@@ -22,8 +22,12 @@ function ofReference(reference: BaseReferenceObject, block: boolean): Input {
   // The engine keeps the name of a sheet that is not there, and would read this sheet instead.
   if (reference.getForcedSheetName() && !reference.getForcedSheetId()) return new CellError("#REF!");
   const { startRow, startColumn, endRow, endColumn } = reference.getRangePosition();
-  if (block || startRow !== endRow || startColumn !== endColumn) return rowsOf(reference.toArrayValueObject());
-  return ofCell(reference.getCellData(startRow, startColumn));
+  const single = startRow === endRow && startColumn === endColumn;
+  if (single && !block) return ofCell(reference.getCellData(startRow, startColumn));
+  // Beyond the sheet's edge all is blank, and a reference may reach a long way beyond it: A1:XFD1048576 has 17 thousand million cells.
+  const bottom = Math.min(endRow, Math.max(startRow, reference.getActiveSheetRowCount() - 1));
+  const right = Math.min(endColumn, Math.max(startColumn, reference.getActiveSheetColumnCount() - 1));
+  return Array.from({ length: bottom - startRow + 1 }, (_, i) => Array.from({ length: right - startColumn + 1 }, (_, j) => ofCell(reference.getCellData(startRow + i, startColumn + j))));
 }
 
 function ofCell(cell: Nullable<ICellData>): Input {

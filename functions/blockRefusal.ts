@@ -17,6 +17,8 @@ export function blockRefusal({ tag, figures }: Reason, unit: Unit): Refusal {
     "length too short": `Length: the hipped end${figures["hipEnds"] === 2 ? "s take" : " takes"} more than that. Type ${lengths}.`,
     "ridge too short": `Length: the ridge would be too short ${figures["hipEnds"] === 2 ? "for its king commons to stand side by side" : "between king commons and gable"}. Type ${lengths}.`,
     "spacing too narrow": `Spacing: rafters so near each other leave no room to nail. Type ${l("least")} or more, centre to centre.`,
+    "too many rafters": `${figures["row"]}: at a spacing of ${l("spacing")} more than ${n("rafters")} rafters would stand along a plate. Type ${l("most")} or less, or a wider Spacing.`,
+    "correction below plate": `${figures["row"]}: the shortest jack would end below the plate line. Type more than ${l("least")}.`,
     "spacing wider than run": `Spacing: ${l("spacing")} is not less than the run of ${l("run")}, so no jack stands beside the king common. Type a smaller Spacing or a wider Span.`,
     "no ridge for the hips": `Hip head: there is no ridge for the hips to meet. Type king commons, or a roof with a Ridge longer than a pyramid's.`,
     "roof too narrow": `Span: ${l("span")} is too narrow for the hips' heads. Type a wider Span.`,

@@ -1,3 +1,4 @@
+import { alongSlope } from "../geometry/alongSlope.ts";
 import { degrees } from "../measure/degrees.ts";
 import { Reason } from "../measure/reason.ts";
 import { heelOf, plumbDepthOf, seatOf } from "./common.ts";
@@ -155,8 +156,12 @@ function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line:
   return new Reason(line < 0 ? "length too short" : "ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + clear, hipEnds });
 }
 
-function contradiction({ spacing, rafter, hipHead, ridge }: RoofSpec, mainRun: number, endRun: number, pyramid: boolean): Reason | null {
+/** No roof has more rafters along a plate; a slip in a length would keep every table busy for minutes. */
+const MOST_RAFTERS = 1000;
+
+function contradiction({ span, length, spacing, rafter, hipHead, ridge }: RoofSpec, mainRun: number, endRun: number, pyramid: boolean): Reason | null {
   if (spacing < 2 * rafter.thickness) return new Reason("spacing too narrow", { least: 2 * rafter.thickness });
+  if (Math.max(span, length) > MOST_RAFTERS * spacing) return new Reason("too many rafters", { row: span > MOST_RAFTERS * spacing ? "Span" : "Length", rafters: MOST_RAFTERS, spacing, most: MOST_RAFTERS * spacing });
   if (spacing >= Math.min(mainRun, endRun)) return new Reason("spacing wider than run", { run: Math.min(mainRun, endRun), spacing });
   if (hipHead === "ridge" && (pyramid || ridge === null)) return new Reason("no ridge for the hips", {});
   if (hipHead === "ridge" && ridge !== null && ridge.thickness >= mainRun) return new Reason("roof too narrow", { span: 2 * mainRun });
@@ -174,6 +179,8 @@ function side(spec: RoofSpec, name: FrameSide["name"], at: Corner, given: Pick<F
     const runs = jackRuns(at.near, offset, { face: given.face, thickness });
     if (!(runs instanceof Reason) && runs.short >= seat) jacks.push({ offset, runs });
   }
+  const shortest = jacks.length === 0 ? Infinity : jacks.at(-1)!.runs.short * alongSlope(at.near.pitch);
+  if (shortest + given.correction <= 0) return new Reason("correction below plate", { row: name === "Main" ? "Correction" : "End correction", least: -shortest });
   return { name, at, seat, jacks, dropped: offsets.length - jacks.length, ...rest };
 }
 

@@ -34,6 +34,11 @@ const limits: readonly (readonly [string, Limit])[] = [
   ["a spacing without room", { given: { Spacing: 2 }, row: "Spacing", limit: /Type (.+?) or more/, answered: (l) => l, refused: 2.99 }],
   ["a spacing as wide as the run", { given: { Spacing: `12'` }, row: "Spacing", limit: /run of (.+?),/, answered: (l) => number("INCHES", l) - 12, refused: 144 }],
   ["a hip too shallow for the plate", { given: { Heel: 5, Hip: "1.5 x 3" }, row: "Hip", limit: /at least (.+?) deep/, answered: (l) => `1.5 x ${Number.parseInt(l) + 1}.0`, refused: "1.5 x 4.4" }],
+  ["more rafters along a plate than any roof has", { given: { Length: 30_000 }, row: "Length", limit: /Type (.+?) or less/, answered: (l) => l, refused: `2000' 1"` }],
+  ["more rafters along an end than any roof has", { given: { Span: `260'`, Length: 2900, Spacing: 3, Rafter: "1x12", Hip: "2x14", Ends: "hip and gable" }, row: "Span", limit: /Type (.+?) or less/, answered: (l) => l, refused: `250' 1"` }],
+  // The shortest jack's short point at 24.8084 in: 22.1893 in level (24 - 0.75 - 0.75 x root 2), over the cosine of 26.57 degrees.
+  ["a correction that leaves nothing of a jack", { given: { Correction: -100 }, row: "Correction", limit: /more than (.+?)\.$/, answered: (l) => l, refused: -24.8085 }],
+  ["an end correction that leaves nothing of a jack", { given: { "End correction": -25 }, row: "End correction", limit: /more than (.+?)\.$/, answered: (l) => l, refused: -24.8085 }],
   ["millimetres", { given: { ...metric, Spacing: "70 mm" }, row: "Spacing", limit: /Type (.+?) or more/, answered: (l) => l, refused: "75 mm" }],
 ];
 

@@ -84,7 +84,7 @@ describe("frame", () => {
     ["length too short", { length: 280 }], ["length too short", { length: 140, ends: "hip and gable" }], ["ridge too short", { length: 290 }], ["ridge too short", { length: 147, ends: "hip and gable" }],
     ["spacing wider than run", { spacing: 144 }], ["spacing too narrow", { spacing: 2.9 }], ["no ridge for the hips", { hipHead: "ridge", ridge: null }], ["no ridge for the hips", { hipHead: "ridge", length: 288 }],
     ["row seat takes the heel", { seat: 13 }], ["row heel above depth", { seat: null, heel: 6.2 }], ["no seat on the flatter side", { pitch: 0.25, endPitch: 1, seat: 1 }],
-    ["hip too shallow for the plate", { hip: { name: "2x4", thickness: 1.5, depth: 3.5 } }], ["no jack fits", { spacing: 143 }],
+    ["hip too shallow for the plate", { hip: { name: "2x4", thickness: 1.5, depth: 3.5 } }], ["no jack fits", { spacing: 143 }], ["too many rafters", { length: 30_000 }], ["correction below plate", { correction: -100 }], ["correction below plate", { endCorrection: -100 }],
   ])("refuses: %s", (tag, change) => {
     const made = frame({ ...usual, ...change });
     expect(made).toBeInstanceOf(Reason);

@@ -13,7 +13,7 @@ export function CardSection({ state }: { state: PaneState }) {
   const perPage = useSignal<CardPaper["perPage"]>(2);
   const page = useSignal<string | null>(null);
   const { model } = state.report.value;
-  if (!model) return <p class="lp-note">{texts.noSchedule}</p>;
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
   return (
     <>
       <p class="lp-note">{texts.cardsLead}</p>

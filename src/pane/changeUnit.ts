@@ -7,7 +7,7 @@ import { sizeName } from "../measure/sizeName.ts";
 import { tapeText } from "../measure/tapeText.ts";
 import { MM_PER_INCH, type Unit } from "../measure/unit.ts";
 import type { RoofSpec, Section } from "../roof/roofSpec.ts";
-import type { Inputs } from "./fields.ts";
+import { START_BOARDS, type Inputs } from "./fields.ts";
 import type { PaneState } from "./paneState.ts";
 
 /** Chooses the unit, and turns what is typed into it where all of it can be read. */
@@ -27,8 +27,8 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
     "End overhang": spec.endOverhang === null ? "" : length(spec.endOverhang), "Seat": spec.seat === null ? "" : length(spec.seat), "Heel": spec.heel === null ? "" : length(spec.heel),
     "Correction": spec.correction === 0 ? "0" : length(spec.correction), "End correction": spec.endCorrection === 0 ? "0" : length(spec.endCorrection),
     "Rafter": sizes(spec.rafter), "Hip": sizes(spec.hip), "Ridge": sizes(spec.ridge),
-    // Lengths on hand are not sold in the other unit: the usual ones of the new unit stand in.
-    "Boards": "",
+    // Lengths on hand are not sold in the other unit: those that the pane starts with stand in.
+    "Boards": START_BOARDS[to],
   };
   const kept = Object.fromEntries(Object.entries(turned).filter(([row]) => inputs[row as Row].trim() !== "")) as Partial<Record<Row, string>>;
   return { ...inputs, ...kept, Unit: to };

@@ -13,21 +13,21 @@ import type { Row } from "../../functions/roofBlock.ts";
 export function CheckSection({ state }: { state: PaneState }) {
   const { model, unit } = state.report.value;
   const now = state.schedule.value;
-  if (!model || !now) return <p class="lp-note">{texts.noSchedule}</p>;
+  if (!model || !now) return <p class="lp-note">{texts.notYet}</p>;
   const { cuts, wrong } = checkCuts(model, state.measured.value);
   const byMark = new Map(cuts.map((cut) => [cut.piece.mark, cut]));
   const jacks = model.pieces.filter(({ member }) => member === "jack");
   const rows = jacks.map(({ mark, tape }) => [
     mark,
-    lengthText(tape!, unit),
     <Measured state={state} mark={mark} wrong={wrong[mark]} />,
     byMark.has(mark) ? texts.offBy(signed(byMark.get(mark)!.off, unit)) : "",
+    lengthText(tape!, unit),
     byMark.has(mark) ? lengthText(byMark.get(mark)!.longPoint, unit) : "",
   ]);
   return (
     <>
       <p class="lp-note">{texts.checkLead}</p>
-      <TableView name={texts.sections.check} headings={texts.checkColumns} rows={rows} numbers={[false, true, false, false, true]} />
+      <TableView name={texts.sections.check} headings={texts.checkColumns} rows={rows} numbers={[false, false, false, true, true]} />
       {Object.entries(wrong).map(([mark, why]) => (
         <p key={mark} id={`lp-tape-${mark}-wrong`} class="lp-wrong">
           {why}

@@ -1,6 +1,9 @@
 import { useSignal } from "@preact/signals";
 import { drawComparison } from "../drawing/drawComparison.ts";
+import { lengthText } from "../measure/lengthText.ts";
+import type { Unit } from "../measure/unit.ts";
 import { Refusal } from "../registry/refusal.ts";
+import type { Cell } from "../registry/worksheetFunction.ts";
 import { blockRows } from "./blockCells.ts";
 import { Drawing } from "./drawing.tsx";
 import { insert } from "./insert.ts";
@@ -12,6 +15,7 @@ import { TableView } from "./tableView.tsx";
 import { texts } from "./texts.ts";
 
 const WHAT = ["longest jack", "step", "jacks", "hip length", "board feet", "roof area", "squares"];
+const LENGTHS: ReadonlySet<string> = new Set(["longest jack", "step", "hip length"]);
 
 /** One figure over several pitches and spacings, as a grid and as bars. */
 export function CompareSection({ state }: { state: PaneState }) {
@@ -22,6 +26,7 @@ export function CompareSection({ state }: { state: PaneState }) {
   const across = spacings.value ?? (unit === "mm" ? "400, 600" : "16, 24");
   const asked = { pitches: listed(pitches.value), spacings: listed(across), what: what.value };
   const grid = tableNow("COMPARE", [blockRows(state.inputs.value), asked.pitches.map((one) => [one]), [asked.spacings], asked.what]) as Table | Refusal;
+  const figure = figureOf(what.value, unit);
   return (
     <>
       <div class="lp-three">
@@ -40,8 +45,8 @@ export function CompareSection({ state }: { state: PaneState }) {
       </p>
       {!(grid instanceof Refusal) && (
         <>
-          <TableView name={texts.sections.compare} headings={grid[0]!.map(String)} rows={grid.slice(1).map((row) => row.map((cell) => figure(cell)))} numbers={grid[0]!.map((_, j) => j > 0)} />
-          <Drawing draw={(width) => drawComparison(grid, { width, figure, title: texts.chartOf(String(grid[0]![0])) })} />
+          <TableView name={texts.sections.compare} headings={grid[0]!.map((cell, j) => (j === 0 && LENGTHS.has(what.value) ? what.value : String(cell)))} rows={grid.slice(1).map((row) => row.map((cell, j) => (j === 0 ? String(cell) : figure(cell))))} numbers={grid[0]!.map((_, j) => j > 0)} />
+          <Drawing draw={(width) => drawComparison(grid, { width, figure, title: texts.chartOf(what.value) })} />
           <div class="lp-buttons">
             <button type="button" onClick={() => void insert(state, { title: texts.sections.compare, sheet: texts.sections.compare, plan: (place, on) => planCompare(place, on, asked, grid) })}>
               {texts.writeCompare}
@@ -53,4 +58,7 @@ export function CompareSection({ state }: { state: PaneState }) {
   );
 }
 
-const figure = (cell: string | number | boolean) => (typeof cell === "number" ? String(Number(cell.toFixed(2))) : String(cell));
+/** A figure as people read it: a length on the tape or in whole millimetres. */
+function figureOf(what: string, unit: Unit): (cell: Cell) => string {
+  return (cell) => (typeof cell !== "number" ? String(cell) : LENGTHS.has(what) ? lengthText(cell, unit) : String(Number(cell.toFixed(2))));
+}

@@ -5,24 +5,29 @@ import { drawHip } from "../drawing/drawHip.ts";
 import { drawJack } from "../drawing/drawJack.ts";
 import { drawPair } from "../drawing/drawPair.ts";
 import { drawPlan } from "../drawing/drawPlan.ts";
+import { drawRidge } from "../drawing/drawRidge.ts";
+import type { DrawingOptions } from "../drawing/sheet.ts";
 import { lengthText } from "../measure/lengthText.ts";
 import { Drawing } from "./drawing.tsx";
+import type { Frame } from "../roof/frame.ts";
+import type { Piece } from "../roof/piece.ts";
 import type { PaneState } from "./paneState.ts";
 import { Choice } from "./salvageForm.tsx";
 import { texts } from "./texts.ts";
 
 type View = keyof typeof texts.views;
 
-/** The roof as it is typed: the whole plan, one corner enlarged, or one jack with everything that is laid out on it. */
+/** The roof as it is typed: the whole plan, one corner enlarged, or one piece with everything that is laid out on it. */
 export function DrawingSection({ state }: { state: PaneState }) {
   const view = useSignal<View>("plan");
   const mark = useSignal("");
   const hand = useSignal("left");
   const { model, unit } = state.report.value;
-  if (!model) return <p class="lp-note">{texts.noSchedule}</p>;
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
   const { frame, pieces } = model;
-  const jacks = pieces.filter(({ member }) => member === "jack");
-  const jack = jacks.find((piece) => piece.mark === mark.value) ?? jacks[0]!;
+  // The hip has a view of its own; jacks come first.
+  const shown = pieces.filter(({ member }) => member !== "hip").sort((a, b) => Number(b.member === "jack") - Number(a.member === "jack"));
+  const piece = shown.find((one) => one.mark === mark.value) ?? shown[0]!;
   const draw = (width: number) => {
     const options = { width, length: (value: number) => lengthText(value, unit) };
     switch (view.value) {
@@ -30,17 +35,23 @@ export function DrawingSection({ state }: { state: PaneState }) {
       case "corner": return drawCorner(frame, pieces, options);
       case "hip": return drawHip(frame, pieces, options);
       case "round": return drawFrame3d(frame, pieces, options);
-      case "jack": return hand.value === "left" || hand.value === "right" ? drawJack(jack, hand.value, options) : drawPair(jack, options);
+      case "piece": return drawPiece(frame, piece, hand.value, options);
     }
   };
   return (
     <>
       <div class="lp-three">
         <Choice label={texts.drawingOf} value={texts.views[view.value]} of={Object.values(texts.views)} change={(words) => (view.value = (Object.keys(texts.views) as View[]).find((key) => texts.views[key] === words)!)} />
-        {view.value === "jack" && <Choice label={texts.piece} value={jack.mark} of={jacks.map((piece) => piece.mark)} change={(value) => (mark.value = value)} />}
-        {view.value === "jack" && <Choice label={texts.hand} value={hand.value} of={["left", "right", texts.bothHands]} change={(value) => (hand.value = value)} />}
+        {view.value === "piece" && <Choice label={texts.piece} value={piece.mark} of={shown.map((one) => one.mark)} change={(value) => (mark.value = value)} />}
+        {view.value === "piece" && piece.member === "jack" && <Choice label={texts.hand} value={hand.value} of={["left", "right", texts.bothHands]} change={(value) => (hand.value = value)} />}
       </div>
       <Drawing draw={draw} />
     </>
   );
+}
+
+function drawPiece(frame: Frame, piece: Piece, hand: string, options: DrawingOptions): string {
+  if (piece.member === "ridge") return drawRidge(frame, piece, options);
+  if (piece.plain > 0) return drawJack(piece, "plain", options);
+  return hand === "left" || hand === "right" ? drawJack(piece, hand, options) : drawPair(piece, options);
 }

@@ -16,6 +16,9 @@ export interface Field {
   readonly more?: boolean;
 }
 
+/** Lengths on hand before anybody says otherwise, long enough for the hip of an ordinary roof. */
+export const START_BOARDS = { in: "8' to 24' by 2'", mm: "2.4 m to 7.2 m by 0.6 m" } as const;
+
 const SIZES = ["2x4", "2x6", "2x8", "2x10", "2x12"];
 
 /** The fields in the order in which a roof is measured: the plan, the slope, the lumber, the setting out. */
@@ -38,7 +41,7 @@ export const FIELDS: readonly Field[] = [
   { row: "Heel", kind: "length", start: "", more: true },
   { row: "Correction", kind: "length", start: "0", more: true },
   { row: "End correction", kind: "length", start: "0", more: true },
-  { row: "Boards", kind: "text", start: "8' to 24' by 2'", more: true },
+  { row: "Boards", kind: "text", start: START_BOARDS.in, more: true },
   { row: "Waste", kind: "text", start: "10", more: true },
   { row: "Spares", kind: "text", start: "0", more: true },
   { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], more: true },

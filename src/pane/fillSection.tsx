@@ -5,7 +5,6 @@ import { roofTables } from "./roofTables.ts";
 import { fieldId } from "./fieldView.tsx";
 import type { Row } from "../../functions/roofBlock.ts";
 import type { PaneState } from "./paneState.ts";
-import { takeBack } from "./sheetWork.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
 import { texts } from "./texts.ts";
 
@@ -52,7 +51,6 @@ export function FillSection({ state }: { state: PaneState }) {
       <button type="button" class="lp-main" onClick={() => void press()}>
         {texts.fill}
       </button>
-      <WorkLine state={state} />
     </section>
   );
 }
@@ -62,28 +60,5 @@ function Check({ label, on, change }: { label: string; on: boolean; change: (on:
     <label class="lp-check">
       <input type="checkbox" checked={on} onChange={(event) => change(event.currentTarget.checked)} /> {label}
     </label>
-  );
-}
-
-/** How far the writing is, what was done, and the way back. */
-function WorkLine({ state }: { state: PaneState }) {
-  const work = state.work.value;
-  const last = state.written.value.at(-1);
-  return (
-    <>
-      {work?.shown && (
-        <div class="lp-line">
-          {work.of > 0 ? <progress max={work.of} value={work.done} aria-label={texts.writing(work.done, work.of)} /> : <progress aria-label={texts.working} />}
-          <button type="button" onClick={work.stop}>
-            {texts.stop}
-          </button>
-        </div>
-      )}
-      {last && (
-        <button type="button" onClick={() => void takeBack(state)}>
-          {texts.takeBack(last.title)}
-        </button>
-      )}
-    </>
   );
 }

@@ -1,10 +1,12 @@
 import { KERF, kerfParameter } from "../../functions/cutOrder.ts";
 import { stickSheet, type StickSheet } from "../../functions/stickSheet.ts";
+import { lengthText } from "../measure/lengthText.ts";
 import { CellError, Refusal } from "../registry/refusal.ts";
 import type { Unit } from "../measure/unit.ts";
 import { blockRows } from "./blockCells.ts";
 import { boardsOnHand } from "./boardsOnHand.ts";
 import type { Inputs } from "./fields.ts";
+import { report } from "./report.ts";
 import { tableNow, type Table } from "./tableNow.ts";
 
 /** What an order is worked out for. */
@@ -42,9 +44,14 @@ export function kerfNow(text: string, unit: Unit): number | Refusal {
   return read ?? KERF[unit];
 }
 
+/** A kerf as people read it: finer than other lengths. */
+export function kerfText(kerf: number, unit: Unit): string {
+  return unit === "mm" ? `${Number(kerf.toFixed(2))} mm` : lengthText(kerf, unit, 64);
+}
+
 /** What LUMBERORDER and STICKPLAN say of a roof and its boards on hand. */
 export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Order | Refusal> {
-  const args = [blockRows(inputs), boardsOnHand(inputs).boards, ...(kerf.trim() === "" ? [] : [kerf.trim()])] as const;
+  const args = [blockRows(inputs), boardsOnHand(inputs, report(inputs)).boards, ...(kerf.trim() === "" ? [] : [kerf.trim()])] as const;
   const table = await tableNow("LUMBERORDER", args);
   if (table instanceof Refusal) return table;
   const plan = await stickSheet(...args);

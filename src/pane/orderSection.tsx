@@ -9,7 +9,7 @@ import { boardsOnHand } from "./boardsOnHand.ts";
 import { Drawing } from "./drawing.tsx";
 import { fill } from "./fill.ts";
 import { newestOnly } from "./newestOnly.ts";
-import { kerfNow, orderNow, type Order, type OrderAsked } from "./orderNow.ts";
+import { kerfNow, kerfText, orderNow, type Order, type OrderAsked } from "./orderNow.ts";
 import { OrderTable } from "./orderTable.tsx";
 import type { PaneState } from "./paneState.ts";
 import { PrintFrame } from "./printFrame.tsx";
@@ -24,6 +24,7 @@ const CALM = 300;
 /** The boards to buy, how each is cut, and both on paper or in the sheet. Worked out only while it is looked at. */
 export function OrderSection({ state }: { state: PaneState }) {
   const { model, unit } = state.report.value;
+  const { boards } = boardsOnHand(state.inputs.value, state.report.value);
   const asked: OrderAsked = { inputs: state.inputs.value, kerf: state.kerf.value };
   const key = JSON.stringify(asked);
   const kerf = kerfNow(asked.kerf, unit);
@@ -32,27 +33,27 @@ export function OrderSection({ state }: { state: PaneState }) {
   const newest = useMemo(() => newestOnly(CALM, (one: OrderAsked) => orderNow(one).catch((error) => new Refusal("#VALUE!", whyOf(error))), (one, order) => (found.value = { key: JSON.stringify(one), order })), []);
   useEffect(() => newest.stop, []);
   useEffect(() => void (ready && found.value?.key !== key && newest.ask(asked)), [key, ready]);
-  if (!model) return <p class="lp-note">{texts.noOrder}</p>;
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
   // An answer for the roof before is none for this one.
   const order = found.value?.key === key ? found.value.order : null;
   const wrong = kerf instanceof Refusal ? kerf.message : "";
   return (
     <>
-      <p class="lp-note">{texts.orderFrom(boardsOnHand(asked.inputs).boards)}</p>
+      <p class="lp-note">{texts.orderFrom(boards)}</p>
       <div class="lp-three">
         <label>
           {texts.kerf}
           <input type="text" autocomplete="off" maxLength={100} value={asked.kerf} aria-invalid={wrong !== ""} aria-describedby="lp-kerf-read lp-kerf-wrong" onInput={(event) => (state.kerf.value = event.currentTarget.value)} />
           <span class="lp-understood" id="lp-kerf-read">
-            {kerf instanceof Refusal ? "" : asked.kerf.trim() === "" ? texts.empty(lengthText(kerf, unit)) : lengthText(kerf, unit)}
+            {kerf instanceof Refusal ? "" : asked.kerf.trim() === "" ? texts.empty(kerfText(kerf, unit)) : kerfText(kerf, unit)}
           </span>
         </label>
       </div>
       <p id="lp-kerf-wrong" class="lp-wrong" hidden={wrong === ""}>
         {wrong}
       </p>
-      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{order.message}</p> : <p>{texts.orderTotal(order.boards, lengthText(order.length, unit))}</p>}</div>
-      {ready && order && !(order instanceof Refusal) && <Found state={state} order={order} kerf={lengthText(kerf, unit)} />}
+      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{texts.noOrderOf(order.message)}</p> : <p>{texts.orderTotal(order.boards, lengthText(order.length, unit))}</p>}</div>
+      {ready && order && !(order instanceof Refusal) && <Found state={state} order={order} kerf={kerfText(kerf, unit)} />}
     </>
   );
 }
@@ -82,7 +83,6 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
       <div class="lp-scroll lp-sticks" role="region" tabIndex={0} aria-label={texts.scrollsDown(texts.tables.cutting)}>
         <Drawing draw={(width) => drawSticks(sticks, { width, length })} />
       </div>
-      <p class="lp-caution">{texts.cautionInSheet}</p>
       <div class="lp-three">
         <Choice label={texts.paper} value={paper.value} of={["letter", "A4"]} change={(value) => (paper.value = value as CardPaper["paper"])} />
       </div>

@@ -11,11 +11,13 @@ import { Fold } from "./fold.tsx";
 import { follow } from "./follow.ts";
 import "./pane.css";
 import "./fields.css";
+import "./over.css";
 import "./tables.css";
 import { OrderSection } from "./orderSection.tsx";
 import { paneState, type PaneState } from "./paneState.ts";
 import { RoofSection } from "./roofSection.tsx";
 import { ScheduleSection } from "./scheduleSection.tsx";
+import { takeBack } from "./sheetWork.ts";
 import { texts } from "./texts.ts";
 
 /** Shows the pane in an element and keeps it in step with the sheet until the returned function takes it away. */
@@ -53,7 +55,7 @@ function Pane({ state }: { state: PaneState }) {
         <CautionList />
       </section>
       <Fold title={texts.figures}>{() => <CautionTable state={state} />}</Fold>
-      <Says state={state} />
+      <Foot state={state} />
       <AskDialog state={state} />
     </div>
   );
@@ -73,11 +75,28 @@ function CellMessage({ state }: { state: PaneState }) {
   );
 }
 
-/** What was last done, at the foot of the pane where it is always seen, and read out. */
-function Says({ state }: { state: PaneState }) {
+/** At the foot, where it is always seen: how far the writing is, what was last done (which is read out), and the way back. */
+function Foot({ state }: { state: PaneState }) {
+  const work = state.work.value;
+  const last = state.written.value.at(-1);
   return (
-    <div role="status" class="lp-says">
-      {state.says.value}
+    <div class={work?.shown || last || state.says.value !== "" ? "lp-foot" : undefined}>
+      <div role="status" class="lp-says">
+        {state.says.value}
+      </div>
+      {work?.shown && (
+        <div class="lp-work">
+          {work.of > 0 ? <progress max={work.of} value={work.done} aria-label={texts.writing(work.done, work.of)} /> : <progress aria-label={texts.working} />}
+          <button type="button" onClick={work.stop}>
+            {texts.stop}
+          </button>
+        </div>
+      )}
+      {last && (
+        <button type="button" class="lp-quiet" onClick={() => void takeBack(state)}>
+          {texts.takeBack(last.title)}
+        </button>
+      )}
     </div>
   );
 }

@@ -12,8 +12,9 @@ const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
 /** The chosen tables of a roof, each one call on its block, as they spill now; or why one of them cannot be made. The kerf is as typed. */
 export async function roofTables(ids: ReadonlySet<SheetTable["id"]>, inputs: Inputs, kerf = ""): Promise<readonly PlannedTable[] | Refusal> {
-  const { unit } = report(inputs);
-  const { boards, usual } = boardsOnHand(inputs);
+  const read = report(inputs);
+  const { unit } = read;
+  const { boards, usual } = boardsOnHand(inputs, read);
   // The block's own lengths, and while its row is empty (or it has none) the usual ones.
   const fromBlock = (cell: string | null) => (cell === null ? quoted(usual) : inputs.Boards.trim() === "" ? `IF(${cell}="",${quoted(usual)},${cell})` : cell);
   const cut = kerf.trim();

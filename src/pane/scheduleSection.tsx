@@ -27,7 +27,7 @@ export function ScheduleSection({ state }: { state: PaneState }) {
           </ul>
         </>
       ) : (
-        <p class="lp-note">{texts.noSchedule}</p>
+        <p class="lp-note">{texts.notYet}</p>
       )}
     </section>
   );

@@ -41,7 +41,7 @@ export const texts = {
     "Heel": "Plumb, over the plate's outer edge, from its top to the top of the rafter. Type it in place of Seat, and leave Seat empty.",
     "Correction": "Added to the long point of every main jack, as the first jack tried has taught. Check a cut, below, works it out.",
     "End correction": "The same for the jacks of the ends.",
-    "Boards": "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'.",
+    "Boards": "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
     "Waste": "Per cent added to areas and to board feet.",
     "Spares": "Pieces ordered beyond the count.",
     "Unit": "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
@@ -49,7 +49,7 @@ export const texts = {
 
   scheduleCaption: "Jacks as they would be cut, longest first",
   scrolls: (name: string) => `${name}, scrolls sideways`,
-  noSchedule: "The jacks show here once every field above can be read.",
+  notYet: "Shows here once every field above can be read.",
   jackCount: (jacks: number, kinds: number) => `${many(jacks, "jack", "jacks")} of ${many(kinds, "length", "lengths")}.`,
 
   roofBlock: "Roof block",
@@ -90,14 +90,14 @@ export const texts = {
   lacking: (rows: readonly string[]) => `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or fill the sheet with a new block.`,
 
   drawingOf: "Shown",
-  views: { plan: "the whole plan", corner: "one corner", jack: "one jack", hip: "the hip", round: "the frame in the round" },
+  views: { plan: "the whole plan", corner: "one corner", piece: "one piece", hip: "the hip", round: "the frame in the round" },
   bothHands: "both",
   piece: "Piece",
   side: "Side",
   hand: "Hand",
 
   checkLead: "Measure with the tape from the plate's outer top edge, at the seat, straight to where the long point will be. Type what it reads.",
-  checkColumns: ["Piece", "Tape", "Measured", "Off by", "Means long point"],
+  checkColumns: ["Piece", "Measured", "Off by", "Tape as computed", "Means long point"],
   tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
   offBy: (length: string) => (/^-?0/.test(length) ? "agrees" : `${length}, ${length.startsWith("-") ? "shorter" : "longer"}`),
   differ: ({ side, count, median, mean, least, most }: { side: string; count: number; median: string; mean: string; least: string; most: string }) => {
@@ -125,12 +125,12 @@ export const texts = {
   chartOf: (what: string) => `Bars: ${what}, by pitch and spacing`,
   writeCompare: "Write the comparison into the sheet",
 
-  noOrder: "The order shows here once every field above can be read.",
+  noOrderOf: (why: string) => why.replace(/^pieces: /, ""),
   orderFrom: (boards: string) => `From boards of ${boards} (row Boards, under More).`,
   kerf: "Kerf, width of the saw cut",
   orderWorking: "Working the order out.",
   orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
-  orderColumns: ["Size", "Board", "Count", "For", "Left over"],
+  orderColumns: ["Board", "Count", "For", "Left over"],
   forPlan: "the plan",
   forWaste: "waste",
   proof: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,

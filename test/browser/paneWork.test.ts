@@ -178,7 +178,7 @@ describe("the pane at work", () => {
 
   it("works a correction out from measured tapes, and writes the check as a live table", async () => {
     await unfold("Check a cut");
-    const computed = async () => (await pane().locator("section:has(details[open]) tbody tr").first().locator("td").first().textContent())!;
+    const computed = async () => (await pane().locator("section:has(details[open]) tbody tr").first().locator("td").nth(2).textContent())!;
     await field("Tape measured, J1").fill("nonsense");
     await expect.poll(() => pane().locator("#lp-tape-J1-wrong").textContent()).toContain("no length");
     await field("Tape measured, J1").fill(await computed());

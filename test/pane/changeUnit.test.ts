@@ -8,7 +8,7 @@ const spec = report(START_INPUTS).model!.frame.spec;
 
 describe("inUnit", () => {
   it("turns lengths into millimetres and keeps names of sizes", () => {
-    expect(inUnit(START_INPUTS, spec, "mm")).toMatchObject({ Span: "7315", Length: "10973", Spacing: "610", Seat: "89", Rafter: "2x8", Boards: "", Unit: "mm", Heel: "" });
+    expect(inUnit(START_INPUTS, spec, "mm")).toMatchObject({ Span: "7315", Length: "10973", Spacing: "610", Seat: "89", Rafter: "2x8", Boards: "2.4 m to 7.2 m by 0.6 m", Unit: "mm", Heel: "" });
   });
   it("turns actual sizes, a metric one into its nominal name where it has one", () => {
     const metric = { ...START_INPUTS, Span: "7315", Length: "10973", Spacing: "610", Overhang: "457", Seat: "89", Rafter: "38 x 184", Hip: "45 x 240", Ridge: "none", Boards: "", Unit: "mm" };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { EMPTY_INPUTS, START_INPUTS } from "../../src/pane/fields.ts";
-import { kerfNow, orderNow, type Order } from "../../src/pane/orderNow.ts";
+import { kerfNow, kerfText, orderNow, type Order } from "../../src/pane/orderNow.ts";
 import { report } from "../../src/pane/report.ts";
 import { Refusal } from "../../src/registry/refusal.ts";
 
@@ -48,6 +48,10 @@ describe("orderNow", () => {
     expect(order).toBeInstanceOf(Refusal);
     expect((order as Refusal).message).toMatch(/\b(K|C|H)\b/);
   });
+});
+
+describe("kerfText", () => {
+  it.each([[0.125, "in", `1/8"`], [3 / 32, "in", `3/32"`], [2.4, "mm", "2.4 mm"], [0, "in", `0"`]] as const)("%d in %s reads %s", (kerf, unit, text) => { expect(kerfText(kerf, unit)).toBe(text); });
 });
 
 describe("kerfNow", () => {

@@ -154,7 +154,8 @@ export function drawReadings(sheet: Sheet, readings: readonly Reading[], { way, 
     const point = (along: number, across: number) => (upright ? { x: along, y: across } : { x: across, y: along });
     for (const [i, { at: from, text }] of kept.entries()) {
       const place = places[i]!;
-      sheet.line([point(from, object), point(from, object + 3 * away), point(place, at - 4 * away), point(place, at - away)]);
+      // A leader ends a little before its text, or it would read as a minus.
+      sheet.line([point(from, object), point(from, object + 2 * away), point(place, at - 5 * away), point(place, at - 3 * away)]);
       sheet.text(point(place + sheet.size * 0.28, at + away), text, { vertical: upright, anchor: way === "up" || way === "right" ? "start" : "end" });
     }
     return;

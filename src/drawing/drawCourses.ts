@@ -60,8 +60,7 @@ function drawPlane(sheet: Sheet, one: Laid, boards: TakeOff["sheet"], gable: boo
   const most = Math.max(widest, ...courses.map(({ length, offCut }) => left(length) + length + offCut));
   const scale = (room.right - room.left - 2) / most;
   const top = sheet.lines([titleOf(one, sheet)], room, room.top, { bold: true }) + 6;
-  const last = courses.at(-1)!;
-  const view: View = { name: "courses", scale, x: room.left + 1, y: top + Math.max(high, last.from + boards.wide) * scale };
+  const view: View = { name: "courses", scale, x: room.left + 1, y: top + high * scale };
   const at = (x: number, y: number) => onSheet(view, { x, y });
 
   let number = 0;

@@ -24,7 +24,7 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): 
   const low = Math.max(place(toe ?? corner!).y, place(corner!).y + piece.section.depth / 3);
   const high = place(plate!).y - beyond * piece.slope;
   const from = place(tip!).x;
-  const scale = Math.min((room.right - room.left - 2 * size) / (beyond - from), ((sheet.brief ? 8 : 14) * size) / (low - high));
+  const scale = Math.min((room.right - room.left - 2 * size) / (beyond - from), (sheet.brief ? 8 * size : Math.max(14 * size, 0.42 * (room.right - room.left))) / (low - high));
   const top = room.top + (sheet.brief ? 2 : sheet.lineHeight);
   const flat = (a: number, b: number, name: string, value: number): Dimension => ({ from: x(a), to: x(b), name, text: length(value) });
   const middle = (room.left + room.right) / 2 + (flip ? 1 : -1) * ((beyond + from) / 2) * scale;

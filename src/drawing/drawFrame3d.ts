@@ -33,9 +33,8 @@ export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: Dra
   const view: View = { name: "frame", scale, x: margin - least * scale, y: 4 + high * scale, weight: 0.6 };
   const order = painted(solids.map(({ sides }) => sides), TOWARDS);
   sheet.boards(view, order.flatMap((i) => shapesOf(solids[i]!.board, solids[i]!.sides, SEEN / scale ** 2)));
-  const bottom = view.y - low * scale;
-  writeFeet(sheet, view, order.map((i) => solids[i]!.board).reverse());
-  return sheet.svg(bottom + sheet.lineHeight + 6, words.frame, `${words.frame}: ${pieces.map(({ mark, left, right, plain }) => `${mark} ×${left + right + plain}`).join(", ")}.`);
+  const bottom = Math.max(view.y - low * scale, writeFeet(sheet, view, order.map((i) => solids[i]!.board).reverse()));
+  return sheet.svg(bottom + 6, words.frame, `${words.frame}: ${pieces.map(({ mark, left, right, plain }) => `${mark} ×${left + right + plain}`).join(", ")}.`);
 }
 
 /** A point of space as it is seen: x to the right, y up. */
@@ -79,15 +78,31 @@ function doubleArea(polygon: readonly Point[]): number {
   return polygon.reduce((sum, b, i) => sum + polygon.at(i - 1)!.x * b.y - b.x * polygon.at(i - 1)!.y, 0);
 }
 
-/** One mark of each piece and hand, under the foot of the nearest board that has room. */
-function writeFeet(sheet: Sheet, view: View, nearest: readonly PlacedBoard[]): void {
+/** How far under its first place a mark is tried, in pixels. */
+const STEPS = [0, 3, 6, 9];
+
+/** Marks at the feet of the nearest boards, as far as they have room: first each mark once, then with either hand. Gives the lowest one's line. */
+function writeFeet(sheet: Sheet, view: View, nearest: readonly PlacedBoard[]): number {
   const shown = new Set<string>();
-  for (const board of nearest) {
-    const text = labelOf(board, sheet.words);
-    const { "tail tip": tip, "tail toe": toe } = board.outline.middle.points;
-    if (shown.has(text) || board.piece.member === "ridge" || board.heading.y < 0 || (board.heading.y === 0 && board.heading.x < 0)) continue;
-    const { x, y } = projected(inSpace(board, toe ?? tip!, 0));
-    const at = { x: view.x + x * view.scale, y: view.y - y * view.scale + sheet.size + 3 };
-    if (sheet.label([at], text, { colour: board.piece.member === "jack" ? "accent" : "ink" })) shown.add(text);
+  const known = new Set<string>();
+  let lowest = 0;
+  const feet = nearest.filter(({ piece, heading }) => piece.member !== "ridge" && (heading.y > 0 || (heading.y === 0 && heading.x > 0)));
+  for (const first of [true, false]) {
+    for (const board of feet) {
+      const text = labelOf(board, sheet.words);
+      if (shown.has(text) || (first && known.has(board.piece.mark))) continue;
+      const { "tail tip": tip, "tail toe": toe } = board.outline.middle.points;
+      const { x, y } = projected(inSpace(board, toe ?? tip!, 0));
+      const foot: Point = { x: view.x + x * view.scale, y: view.y - y * view.scale };
+      // The end's feet run away to the left: their marks stand on that side.
+      const aside = board.heading.y === 0;
+      const places = STEPS.map((down): Point => (aside ? { x: foot.x - 4, y: foot.y + sheet.size * 0.6 + down } : { x: foot.x, y: foot.y + sheet.size + 3 + down }));
+      const place = sheet.label(places, text, { anchor: aside ? "end" : "middle", colour: board.piece.member === "jack" ? "accent" : "ink" }, first);
+      if (!place) continue;
+      shown.add(text);
+      known.add(board.piece.mark);
+      lowest = Math.max(lowest, place.y);
+    }
   }
+  return lowest;
 }

@@ -81,7 +81,7 @@ function outlinePlates(sheet: Sheet, view: View, { spec: { length, span }, main,
 /** Marks at the feet: first each mark somewhere, then each with either hand, then all that still have room. */
 function writeLabels(sheet: Sheet, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
   const done = new Set<PlacedBoard>();
-  const write = (board: PlacedBoard, text: string): boolean => {
+  const write = (board: PlacedBoard, text: string): Point | undefined => {
     const { x, y } = onSheet(view, board.from);
     const { heading } = board;
     const colour = board.piece.member === "jack" ? "accent" : "ink";

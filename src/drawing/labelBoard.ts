@@ -30,12 +30,14 @@ export function labelBoard(sheet: Sheet, view: View, board: PlacedBoard, { openi
   const { left, right, top, bottom } = sheet.boxOf({ x: 0, y: 0 }, text, set);
   // How far the text reaches square to the board, from its own middle.
   const reach = (Math.abs(normal.x) * (right - left) + Math.abs(normal.y) * (bottom - top)) / 2;
-  const beside = (board.piece.section.thickness / 2) * view.scale + reach + AIR;
+  const half = (board.piece.section.thickness / 2) * view.scale;
+  const beside = half + reach + AIR;
+  const sides = half >= reach + AIR / 2 ? [0, -beside, beside] : [-beside, beside];
   const at = (part: number, off: number): Point => ({ x: a.x + part * along.x + off * normal.x - (left + right) / 2, y: a.y + part * along.y + off * normal.y - (top + bottom) / 2 });
   const shows = (place: Point): boolean => {
     if (!opening) return true;
     const box = sheet.boxOf(place, text, set);
     return box.left > opening.left && box.right < opening.right && box.top > opening.top && box.bottom < opening.bottom;
   };
-  return sheet.label([0, -beside, beside].flatMap((off) => PARTS.map((part) => at(part, off))).filter(shows), text, set, onEdges);
+  return undefined !== sheet.label(sides.flatMap((off) => PARTS.map((part) => at(part, off))).filter(shows), text, set, onEdges);
 }

@@ -131,13 +131,13 @@ export class Sheet {
     this.#texts.push({ at, text, style, box: this.boxOf(at, text, style) });
   }
 
-  /** Writes a text at the first of some places that is clear, else where it breaks off lines but no board's edge, else, unless told not to, where it is free. */
-  label(places: readonly Point[], text: string, style: TextStyle = {}, onEdges = true): boolean {
+  /** Writes a text at the first of some places that is clear, else where it breaks off lines but no board's edge, else, unless told not to, where it is free. Gives the place. */
+  label(places: readonly Point[], text: string, style: TextStyle = {}, onEdges = true): Point | undefined {
     const free = places.filter((at) => this.isFree(at, text, style));
     const boxes = free.map((at) => this.boxOf(at, text, style));
     const place = free.find((_, i) => !this.#isStruck(boxes[i]!)) ?? free.find((_, i) => !this.#isStruck(boxes[i]!, [this.#edges])) ?? (onEdges ? free[0] : undefined);
     if (place) this.text(place, text, style);
-    return place !== undefined;
+    return place;
   }
 
   /** Writes texts one under another from a line on, each in as many lines as the room asks. Gives the last line. */

@@ -22,7 +22,7 @@ export const WORDS = {
   plane: (side: "Main" | "End", numbers: readonly number[], sheets: number): string =>
     `${side} ${numbers.length === 1 ? `plane ${numbers[0]}` : `planes ${numbers.join(" and ")}, each`}: ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}`,
   course: (number: number, edge: string, start: string | null, sheets: number, offCut: string | null, kept: boolean): string =>
-    `Course ${number}, ${edge}: ${start === null ? "" : `off-cut ${start}, `}${sheets === 1 ? "1 sheet" : `${sheets} sheets`}${offCut === null ? "" : `, ${offCut} left, ${kept ? "starts the next" : "waste"}`}`,
+    `Course ${number}, ${edge}: ${[...(start === null ? [] : [`off-cut ${start}`]), ...(sheets === 0 ? [] : [sheets === 1 ? "1 sheet" : `${sheets} sheets`])].join(", ")}${offCut === null ? "" : `, ${offCut} left, ${kept ? "starts the next" : "waste"}`}`,
   sticks: {
     title: "Cutting plan",
     board: (number: string, size: string, length: string, left: string) => `Board ${number}: ${size}, ${length}; left over ${left}`,

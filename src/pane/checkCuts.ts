@@ -4,6 +4,7 @@ import { CellError, Refusal } from "../registry/refusal.ts";
 import type { Unit } from "../measure/unit.ts";
 import type { Piece, Side } from "../roof/piece.ts";
 import { tableNow } from "./tableNow.ts";
+import { typedHere } from "./typedHere.ts";
 
 /** A jack whose tape was measured: what that means for its long point, and how far it is from the computed one. */
 export interface Cut {
@@ -30,8 +31,8 @@ export function checkCuts({ frame, pieces }: RoofModel, measured: Readonly<Recor
 }
 
 function cutOf(piece: Piece, text: string, unit: Unit): Cut | string {
-  const tape = readLengthCell(piece.mark, text, { unit, unitFrom: "the roof" }, { example: unit === "mm" ? "1408" : `55 7/16` });
-  if (tape instanceof Refusal) return tape.message;
+  const tape = readLengthCell(piece.mark, text, { unit, unitFrom: "the roof" }, { example: "55 7/16" });
+  if (tape instanceof Refusal) return typedHere(tape.message);
   if (tape instanceof CellError) return tape.error;
   // The pitch as a per cent: any slope can be said so, which a rise in 12 cannot.
   const means = tableNow("JACKFROMTAPE", [`${(piece.slope * 100).toFixed(12)}%`, tape, piece.heel]);

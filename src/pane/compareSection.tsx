@@ -13,6 +13,7 @@ import { Choice } from "./salvageForm.tsx";
 import { tableNow, type Table } from "./tableNow.ts";
 import { TableView } from "./tableView.tsx";
 import { texts } from "./texts.ts";
+import { typedHere } from "./typedHere.ts";
 
 const WHAT = ["longest jack", "step", "jacks", "hip length", "board feet", "roof area", "squares"];
 const LENGTHS: ReadonlySet<string> = new Set(["longest jack", "step", "hip length"]);
@@ -41,7 +42,7 @@ export function CompareSection({ state }: { state: PaneState }) {
         <Choice label={texts.compared} value={what.value} of={WHAT} change={(value) => (what.value = value)} />
       </div>
       <p id="lp-compare-wrong" class="lp-wrong" hidden={!(grid instanceof Refusal)}>
-        {grid instanceof Refusal ? grid.message : ""}
+        {grid instanceof Refusal ? typedHere(grid.message) : ""}
       </p>
       {!(grid instanceof Refusal) && (
         <>

@@ -20,10 +20,11 @@ export interface OrderAsked {
 export interface OrderLine {
   readonly size: string;
   readonly board: number;
+  /** All of them, and how many of these the plan does not cut: they are for waste. */
   readonly count: number;
+  readonly waste: number;
+  /** Of the boards that the plan cuts. */
   readonly leftOver: number;
-  /** On top of what the plan takes, for waste. */
-  readonly spare: boolean;
 }
 
 /** The boards to buy and how they are cut. Lengths in the roof's unit. */
@@ -63,8 +64,14 @@ export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Order | Re
 function orderOf(table: Table): Omit<Order, "plan"> {
   const [headings, ...rows] = table as [Table[number], ...Table];
   const at = (name: string) => headings.indexOf(name);
-  const bought = rows.slice(0, -1);
-  const lines = bought.map((row): OrderLine => ({ size: String(row[at("Size")]), board: Number(row[at("Board")]), count: Number(row[at("Count")]), leftOver: Number(row[at("Left over")]), spare: row[at("Used")] === 0 }));
+  const byBoard = new Map<string, OrderLine>();
+  for (const row of rows.slice(0, -1)) {
+    const [size, board, count, used, leftOver] = [String(row[at("Size")]), ...["Board", "Count", "Used", "Left over"].map((name) => Number(row[at(name)]))] as [string, number, number, number, number];
+    const line = byBoard.get(`${size} ${board}`) ?? { size, board, count: 0, waste: 0, leftOver: 0 };
+    // Nothing is used of a board that is bought for waste.
+    byBoard.set(`${size} ${board}`, used > 0 ? { ...line, count: line.count + count, leftOver: line.leftOver + leftOver } : { ...line, count: line.count + count, waste: line.waste + count });
+  }
+  const lines = [...byBoard.values()];
   return {
     lines,
     boards: lines.reduce((sum, { count }) => sum + count, 0),

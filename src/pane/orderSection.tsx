@@ -17,6 +17,7 @@ import { roofTables } from "./roofTables.ts";
 import { Choice } from "./salvageForm.tsx";
 import { whyOf } from "./sheetWork.ts";
 import { texts } from "./texts.ts";
+import { typedHere } from "./typedHere.ts";
 
 /** Milliseconds without typing before the search for an order starts. */
 const CALM = 300;
@@ -36,7 +37,7 @@ export function OrderSection({ state }: { state: PaneState }) {
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   // An answer for the roof before is none for this one.
   const order = found.value?.key === key ? found.value.order : null;
-  const wrong = kerf instanceof Refusal ? kerf.message : "";
+  const wrong = kerf instanceof Refusal ? typedHere(kerf.message) : "";
   return (
     <>
       <p class="lp-note">{texts.orderFrom(boards)}</p>
@@ -52,7 +53,7 @@ export function OrderSection({ state }: { state: PaneState }) {
       <p id="lp-kerf-wrong" class="lp-wrong" hidden={wrong === ""}>
         {wrong}
       </p>
-      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{texts.noOrderOf(order.message)}</p> : <p>{texts.orderTotal(order.boards, lengthText(order.length, unit))}</p>}</div>
+      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{texts.noOrderOf(typedHere(order.message))}</p> : <p>{texts.orderTotal(order.boards, unit === "mm" ? texts.metres(order.length / 1000) : lengthText(order.length, unit))}</p>}</div>
       {ready && order && !(order instanceof Refusal) && <Found state={state} order={order} kerf={kerfText(kerf, unit)} />}
     </>
   );

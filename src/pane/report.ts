@@ -9,6 +9,7 @@ import type { RoofSpec } from "../roof/roofSpec.ts";
 import { blockRows } from "./blockCells.ts";
 import { FIELDS, NEEDED, type Inputs } from "./fields.ts";
 import { texts } from "./texts.ts";
+import { typedHere } from "./typedHere.ts";
 import { understood } from "./understood.ts";
 
 /** What the inputs come to: the framed roof, or what is wrong with which field. */
@@ -45,7 +46,7 @@ export function report(inputs: Inputs): Report {
   const at = ROWS.filter((row) => whole.startsWith(`${row}: `)).sort((a, b) => b.length - a.length)[0];
   if (at) messages[at] ??= withoutLabel(whole, at);
   const read = (row: Row) => (messages[row] === undefined ? specOf(alone.get(row)) : null);
-  return { model: null, unit, understood: allUnderstood(filled, read, null), messages, general: at ? null : whole };
+  return { model: null, unit, understood: allUnderstood(filled, read, null), messages, general: at ? null : typedHere(whole) };
 }
 
 function allUnderstood(rows: readonly Row[], spec: (row: Row) => RoofSpec | null, frame: Frame | null): Partial<Record<Row, string>> {
@@ -64,7 +65,7 @@ function readAlone(row: Row, text: string, unit: Unit): RoofSpec | Refusal | Cel
 }
 
 function withoutLabel(message: string, row: Row): string {
-  const words = message.startsWith(`${row}: `) ? message.slice(row.length + 2) : message;
+  const words = typedHere(message.startsWith(`${row}: `) ? message.slice(row.length + 2) : message);
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 

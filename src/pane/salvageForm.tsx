@@ -8,6 +8,7 @@ import { tableNow, type Table } from "./tableNow.ts";
 import { TableView } from "./tableView.tsx";
 import { tableTexts } from "./tableTexts.ts";
 import { texts } from "./texts.ts";
+import { typedHere } from "./typedHere.ts";
 
 /** What a wrongly cut jack can still become. */
 export function SalvageForm({ state }: { state: PaneState }) {
@@ -34,7 +35,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
         </label>
       </div>
       <p id="lp-salvage-wrong" class="lp-wrong" hidden={!(found instanceof Refusal)}>
-        {found instanceof Refusal ? found.message : ""}
+        {found instanceof Refusal ? typedHere(found.message) : ""}
       </p>
       {found && !(found instanceof Refusal) && (
         <>

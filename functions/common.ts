@@ -7,11 +7,11 @@ import { andThen } from "./corners.ts";
 import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./refusals.ts";
 
 const family = "common";
-const roofPitch = pitch("pitch", "Pitch of the roof plane.");
+export const roofPitch = pitch("pitch", "Pitch of the roof plane.");
 const run = length("run", "Half the span: level, from the plate line to the centre of the ridge.", { example: `144 or 12'` });
 const ridgeThickness = length("ridgeThickness", "Thickness of the ridge board; 0 for none.", { zero: true, example: "1.5" });
-const depth = length("depth", "Depth of the rafter, square to its slope.", { example: "5.5" });
-const heel = length("heel", "Height above plate: plumb, over the plate line, from plate to top edge.", { example: "4.4" });
+export const depth = length("depth", "Depth of the rafter, square to its slope.", { example: "5.5" });
+export const heel = length("heel", "Height above plate: plumb, over the plate line, from plate to top edge.", { example: "4.4" });
 const overhang = length("overhang", "Level distance from the plate line to the plumb tail cut; 0 for none.", { zero: true, example: "16" });
 
 export const commonLen = worksheetFunction({

@@ -7,9 +7,10 @@ import { atCorner, otherSide, andThen } from "./corners.ts";
 import { dropTakesHeel, headPastCorner, noHip, ridgeFillsRun } from "./refusals.ts";
 
 const family = "hip";
-const sidePitch = pitch("pitch", "Pitch of the roof plane on this side of the hip.");
-const run = length("run", "Run of this side's common: level, from the plate line to the centre of the ridge.", { example: `144 or 12'` });
-const hipThickness = length("hipThickness", "Thickness of the hip.", { example: "1.5" });
+export const sidePitch = pitch("pitch", "Pitch of the roof plane on this side of the hip.");
+export const run = length("run", "Run of this side's common: level, from the plate line to the centre of the ridge.", { example: `144 or 12'` });
+export const hipThickness = length("hipThickness", "Thickness of the hip.", { example: "1.5" });
+export const heel = length("heel", "Height above plate of the commons.", { example: "4.4" });
 
 export const hipRunFunction = worksheetFunction({
   name: "HIPRUN", family,
@@ -107,16 +108,16 @@ export const hipDropFunction = worksheetFunction({
 export const hipHeel = worksheetFunction({
   name: "HIPHEEL", family,
   summary: "Height above plate of a dropped hip on its centre line, over the corner.",
-  parameters: [sidePitch, length("heel", "Height above plate of the commons.", { example: "4.4" }), hipThickness, ...otherSide],
+  parameters: [sidePitch, heel, hipThickness, ...otherSide],
   returns: "the height, in the unit of heel: the commons' less the drop.",
   examples: [
     { cells: [12, 5, 1.5], result: 4.4697, source: "the drop at 12 in 12 from 12 over 16.97 (NAVEDTRA 14044, ch. 2): 5 - 0.75 x 12 / 16.97" },
     { cells: [6, 4.3992, 1.5], result: 4.134 },
   ],
   refuses: [noHip, dropTakesHeel],
-  compute: (slope, heel, thickness, other, angle) =>
+  compute: (slope, height, thickness, other, angle) =>
     atCorner(slope, other, angle, (at) => {
-      const left = heel - hipDrop(at, thickness);
+      const left = height - hipDrop(at, thickness);
       return left > 0 ? left : new Reason("drop takes the heel", { least: hipDrop(at, thickness) });
     }),
 });

@@ -1,19 +1,16 @@
 import { Reason } from "../src/measure/reason.ts";
-import { length, pitch } from "../src/registry/parameters.ts";
+import { length } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { plumbDepthOf, shortestBoard } from "../src/roof/common.ts";
 import type { Corner } from "../src/roof/corner.ts";
 import { hipMember } from "../src/roof/hipMember.ts";
 import type { RoofSpec } from "../src/roof/roofSpec.ts";
 import { atCorner, otherSide } from "./corners.ts";
+import { heel, hipThickness, run, sidePitch } from "./hip.ts";
 import { dropTakesHeel, headPastCorner, hipAbovePlate, noHip, ridgeFillsRun } from "./refusals.ts";
 
 const family = "hip";
-const sidePitch = pitch("pitch", "Pitch of the roof plane on this side of the hip.");
-const run = length("run", "Run of this side's common: level, from the plate line to the centre of the ridge.", { example: `144 or 12'` });
-const hipThickness = length("hipThickness", "Thickness of the hip.", { example: "1.5" });
 const depth = length("depth", "Depth of the hip, square to its slope.", { example: "7.25" });
-const heel = length("heel", "Height above plate of the commons.", { example: "4.4" });
 const overhang = length("overhang", "Overhang of this side's commons, level; the fascias meet level. 0 for none.", { zero: true, example: "16" });
 
 interface Hip {

@@ -79,13 +79,13 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
     if (!rows.has(row)) refused(row, `the block has no value for it. Type ${NEEDED[unit][row]} beside the label ${row}.`);
   }
   const preset = DEFAULTS[unit];
-  const at = (row: Row): Reading => ({ unit, unitFrom: rows.has("Unit") ? "Unit" : `the block (${row})` });
-  const length = (row: Row, fallback: number | null, options: LengthOptions = {}) => (rows.has(row) ? must(readLengthCell(row, rows.get(row), at(row), options)) : fallback);
-  const word = <T extends string>(row: Row, choices: readonly T[], fallback: T) => must(choice(row, "", choices, fallback).read(rows.get(row), at(row)));
-  const count = (row: Row, to: number, whole: boolean, example: string) => must(number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(row === "Waste" ? percent(rows.get(row)) : rows.get(row), at(row)));
+  const reading: Reading = { unit, unitFrom: rows.has("Unit") ? "the row Unit" : "the rest of the block" };
+  const length = (row: Row, fallback: number | null, options: LengthOptions = {}) => (rows.has(row) ? must(readLengthCell(row, rows.get(row), reading, options)) : fallback);
+  const word = <T extends string>(row: Row, choices: readonly T[], fallback: T) => must(choice(row, "", choices, fallback).read(rows.get(row), reading));
+  const count = (row: Row, to: number, whole: boolean, example: string) => must(number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(row === "Waste" ? percent(rows.get(row)) : rows.get(row), reading));
 
   const pitch = must(readPitchCell("Pitch", rows.get("Pitch")));
-  const endPitch = !rows.has("End pitch") ? null : must(readPitchCell("End pitch", rows.get("End pitch")));
+  const endPitch = rows.has("End pitch") ? must(readPitchCell("End pitch", rows.get("End pitch"))) : null;
   const rafter = section("Rafter", rows.get("Rafter") ?? preset.rafter, unit);
   const deeper = deeperSize(rafter.name);
   if (rows.has("Seat") && rows.has("Heel")) refused("Heel", "the block has both Heel and Seat, and one follows from the other. Keep one of the two rows.");
@@ -93,10 +93,10 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
   if (waste > 0 && waste < 1) refused("Waste", wasteAsPart(waste));
   return {
     unit,
-    span: span("Span", rows, at, preset.least),
-    length: span("Length", rows, at, preset.least),
+    span: span("Span", rows, reading, preset.least),
+    length: span("Length", rows, reading, preset.least),
     pitch, endPitch,
-    ends: ends(rows, at("Ends")),
+    ends: ends(rows, reading),
     spacing: length("Spacing", preset.spacing, { example: "24" })!,
     overhang: length("Overhang", 0, { zero: true, example: "16" })!,
     endOverhang: length("End overhang", null, { zero: true, example: "16" }),
@@ -110,7 +110,7 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
     hipHead: word("Hip head", ["king commons", "ridge"], "king commons"),
     correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" })!,
     endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" })!,
-    boards: rows.has("Boards") ? must(boardList("Boards", rows.get("Boards"), at("Boards"))) : preset.boards,
+    boards: rows.has("Boards") ? must(boardList("Boards", rows.get("Boards"), reading)) : preset.boards,
     waste,
     spares: count("Spares", 1000, true, "2, for two pieces"),
   };
@@ -123,9 +123,8 @@ function wasteAsPart(waste: number): string {
 }
 
 /** A bare number that is far too small for a roof is feet taken for inches. */
-function span(row: "Span" | "Length", rows: Map<Row, Input>, at: (row: Row) => Reading, least: number): number {
+function span(row: "Span" | "Length", rows: Map<Row, Input>, reading: Reading, least: number): number {
   const cell = rows.get(row);
-  const reading = at(row);
   const value = must(readLengthCell(row, cell, reading, { example: NEEDED.in[row] }));
   const bare = typeof cell === "number" || (typeof cell === "string" && /^[\s\d.]+$/.test(cell));
   if (bare && value < least) {

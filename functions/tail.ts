@@ -1,14 +1,12 @@
 import { choice, length, optionalLength, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { levelOverhang, soffitCut, tailOf } from "../src/roof/tail.ts";
+import { depth, heel, roofPitch } from "./common.ts";
 import { andThen } from "./corners.ts";
 import { fasciaAbovePlate, fasciaMissing, fasciaNotUsed, fasciaTooDeep, heelAboveDepth, squareTailCutsSeat } from "./refusals.ts";
 
 const family = "common";
-const roofPitch = pitch("pitch", "Pitch of the roof plane.");
 const overhang = length("overhang", "Level distance from the plate line to the tail's top edge; 0 for none.", { zero: true, example: "16" });
-const depth = length("depth", "Depth of the rafter, square to its slope.", { example: "5.5" });
-const heel = length("heel", "Height above plate: plumb, over the plate line, from plate to top edge.", { example: "4.4" });
 const fasciaText = "Depth of the tail's plumb cut above a level soffit";
 const tailParameters = [
   roofPitch, overhang, depth, heel,

@@ -21,7 +21,10 @@ export function plainLabel(text: string): string {
 export function labelledBlock(name: string, input: Input, labels: readonly string[]): Map<string, Input> | Refusal | CellError {
   const refuse = (words: string) => new Refusal("#VALUE!", `${name}: ${words}`);
   const block = Block.safeParse(input);
-  if (!block.success) return refuse(`${Array.isArray(input) ? "this block" : shown(input)} is no roof block. Point to two columns, label and value, of at most 200 rows.`);
+  if (!block.success) {
+    const was = isBlank(input) ? "nothing was given" : `${Array.isArray(input) ? "this block" : shown(input)} is no roof block`;
+    return refuse(`${was}. Point to two columns, label and value, of at most 200 rows.`);
+  }
   const known = new Map(labels.map((label) => [plainLabel(label), label]));
   const values = new Map<string, Input>();
   const seen = new Set<string>();

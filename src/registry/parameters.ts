@@ -192,7 +192,7 @@ export function choice<T extends string | number>(name: string, description: str
     name, description, quantity: "text", optional: fallback !== undefined, ...(fallback === undefined ? {} : { defaultText: String(fallback) }),
     read(cell) {
       if (isBlank(cell)) return fallback ?? missing(name, choices.map((c) => JSON.stringify(c)).join(" or "));
-      const text = String(cell).slice(0, 64).trim().toLowerCase();
+      const text = String(cell).slice(0, 64).trim().replace(/\s+/g, " ").toLowerCase();
       return choices.find((c) => String(c).toLowerCase() === text) ?? refuse(name, `${shown(cell)} was read; it must be one of ${choices.join(", ")}.`);
     },
   };

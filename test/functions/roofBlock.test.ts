@@ -40,6 +40,8 @@ describe("readRoofBlock", () => {
     expect(read([...usual, [row, 0]])).toEqual(read(usual));
   });
 
+  it("blanks within a word's words do not count", () => expect(read([...usual, ["Ends", " Hip  and\u00a0gable "]])).toMatchObject({ ends: "hip and gable" }));
+
   it("an empty third column may come as 0 too", () => expect(read(usual.map((row) => [...row, 0]) as unknown as Rows)).toEqual(read(usual)));
 
   it("is metric when every length text is, or when the row Unit says so", () => {
@@ -81,7 +83,7 @@ describe("a block is refused by the label at fault", () => {
     ["metric among feet", withRows(["Overhang", "400 mm"]), /^Overhang: "400 mm" is metric/],
     ["feet under Unit mm", withRows(["Span", 6000], ["Length", 9000], ["Overhang", `1'`], ["Unit", "mm"]), /^Overhang: .*row Unit/],
     ["a metric size among feet", withRows(["Rafter", "38 x 140"]), /^Rafter: /],
-    ["a metric board among feet", withRows(["Boards", "2400 mm, 3000 mm"]), /^Boards: .*metric/],
+    ["a metric board among feet", withRows(["Boards", "2400 mm, 3000 mm"]), /^Boards: "2400 mm" is metric, but the rest of the block is feet and inches\. Type both in the same unit\.$/],
     ["no such unit", withRows(["Unit", "cubits"]), /^Unit: "cubits".*in, mm/],
     ["no such shape", withRows(["Ends", "dome"]), /^Ends: "dome".*hip and hip/],
     ["no such size", withRows(["Rafter", "2x7"]), /^Rafter: "2x7" is no nominal size/],

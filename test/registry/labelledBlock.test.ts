@@ -34,7 +34,7 @@ describe("labelledBlock", () => {
     ["no rows", [], "is no roof block"],
     ["one cell", 288, "288 is no roof block"],
     ["a text", "Span", `"Span" is no roof block`],
-    ["nothing", undefined, "is no roof block"],
+    ["nothing", undefined, "nothing was given. Point to two columns, label and value"],
     ["more than 200 rows", Array.from({ length: 201 }, () => ["", ""]), "at most 200 rows"],
   ])("refuses %s", (_, input, words) => {
     expect(message(input)).toContain(words);

@@ -34,7 +34,14 @@ export function sidesOfPolygon(polygon: readonly Point[]): Segment[] {
   return polygon.map((point, i) => [polygon.at(i - 1)!, point]);
 }
 
-/** Whether a point lies in a polygon: a ray to the right crosses its sides an odd number of times. */
-export function isInside(polygon: readonly Point[], { x, y }: Point): boolean {
-  return sidesOfPolygon(polygon).filter(([a, b]) => a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)).length % 2 === 1;
+/** The box round some points. */
+export function boxAround(points: readonly Point[]): Box {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+/** Whether a box lies in a polygon, by its corners: a ray to the right of each crosses the polygon's sides an odd number of times. */
+export function holds(polygon: readonly Point[], { left, right, top, bottom }: Box): boolean {
+  const inside = (x: number, y: number) => sidesOfPolygon(polygon).filter(([a, b]) => a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)).length % 2 === 1;
+  return inside(left, top) && inside(right, top) && inside(left, bottom) && inside(right, bottom);
 }

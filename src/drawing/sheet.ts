@@ -1,6 +1,7 @@
 import type { Point } from "../geometry/clipped.ts";
 import type { Hand } from "../roof/piece.ts";
-import { isInside, segmentIn, sidesOfPolygon, type Box, type Segment } from "./segment.ts";
+import { LineIndex } from "./lineIndex.ts";
+import { boxAround, holds, segmentIn, sidesOfPolygon, type Box } from "./segment.ts";
 import { textWidth } from "./textWidth.ts";
 import { THEMES, type Theme } from "./theme.ts";
 import { onSheet, type View } from "./view.ts";
@@ -58,9 +59,9 @@ export class Sheet {
   readonly #lines: string[] = [];
   readonly #texts: Written[] = [];
   /** Edges of boards, and all other lines. */
-  readonly #edges: Segment[] = [];
-  readonly #segments: Segment[] = [];
-  readonly #grounds: { readonly polygon: readonly Point[]; readonly fill: keyof Theme }[] = [];
+  readonly #edges = new LineIndex();
+  readonly #rules = new LineIndex();
+  readonly #grounds: { readonly polygon: readonly Point[]; readonly around: Box; readonly fill: keyof Theme }[] = [];
 
   constructor({ width, length, theme = "screen", words = WORDS, brief = false }: DrawingOptions) {
     this.width = width;
@@ -80,8 +81,11 @@ export class Sheet {
   boards(view: View, boards: readonly BoardShape[], opening?: Box): void {
     const polygons = boards.map(({ polygon, mark, hand, colour = "ink", fill = "wood" }) => {
       const points = polygon.map((point) => onSheet(view, point));
-      this.#edges.push(...(opening ? sidesOfPolygon(points).map((side) => segmentIn(side, opening)).filter((side) => side !== null) : sidesOfPolygon(points)));
-      if (fill !== "none") this.#grounds.push({ polygon: points, fill });
+      for (const side of sidesOfPolygon(points)) {
+        const shown = opening ? segmentIn(side, opening) : side;
+        if (shown) this.#edges.add(shown);
+      }
+      if (fill !== "none") this.#grounds.push({ polygon: points, around: boxAround(points), fill });
       return `<polygon data-piece="${mark}" data-hand="${hand}" points="${points.map(pair).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[colour]}"/>`;
     });
     const { left, top, right, bottom } = opening ?? { left: 0, top: 0, right: 0, bottom: 0 };
@@ -92,13 +96,13 @@ export class Sheet {
   }
 
   line(points: readonly Point[], colour: keyof Theme = "faint", dash = ""): void {
-    for (const [i, to] of points.slice(1).entries()) this.#segments.push([points[i]!, to]);
+    for (const [i, to] of points.slice(1).entries()) this.#rules.add([points[i]!, to]);
     this.#lines.push(`<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[colour]}"${colour === "accent" ? ` stroke-width="${WEIGHTS.accent}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`);
   }
 
   /** A filled shape among the lines: an arrow's head, a flag. */
   shape(points: readonly Point[], colour: keyof Theme): void {
-    this.#segments.push(...sidesOfPolygon(points));
+    for (const side of sidesOfPolygon(points)) this.#rules.add(side);
     this.#lines.push(`<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[colour]};stroke:none"/>`);
   }
 
@@ -121,9 +125,9 @@ export class Sheet {
     return this.isFree(at, text, style) && !this.#isStruck(this.boxOf(at, text, style));
   }
 
-  #isStruck({ left, top, right, bottom }: Box, by = [this.#edges, this.#segments]): boolean {
+  #isStruck({ left, top, right, bottom }: Box, by = [this.#edges, this.#rules]): boolean {
     const inner = { left: left + INSIDE, top: top + INSIDE, right: right - INSIDE, bottom: bottom - INSIDE };
-    return by.some((segments) => segments.some((segment) => segmentIn(segment, inner) !== null));
+    return by.some((lines) => lines.crosses(inner));
   }
 
   /** Writes a text; its place must be free, which is for the layout to see to. A line that runs through it is broken off behind it. */
@@ -154,8 +158,7 @@ export class Sheet {
 
   /** A text with what it needs to be read: a ground that breaks off the lines behind it, and the ground's colour round its letters. */
   #written({ at, text, style: { anchor = "middle", vertical = false, colour = "ink", bold = false }, box }: Written): string {
-    const corners = [{ x: box.left, y: box.top }, { x: box.right, y: box.top }, { x: box.right, y: box.bottom }, { x: box.left, y: box.bottom }];
-    const under = this.#grounds.findLast(({ polygon }) => corners.every((corner) => isInside(polygon, corner)));
+    const under = this.#grounds.findLast(({ polygon, around }) => around.left < box.left && around.right > box.right && around.top < box.top && around.bottom > box.bottom && holds(polygon, box));
     const struck = this.#isStruck(box);
     const ground = under?.fill ?? "paper";
     const backing = struck ? `<rect data-backing="" x="${short(box.left - 1)}" y="${short(box.top)}" width="${short(box.right - box.left + 2)}" height="${short(box.bottom - box.top)}" style="fill:${this.theme[ground]};stroke:none"/>` : "";

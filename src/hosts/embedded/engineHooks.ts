@@ -1,6 +1,6 @@
 import type { Injector } from "@univerjs/core";
-import type { FunctionVariantType, IArrayFormulaRangeType } from "@univerjs/engine-formula";
-import { FormulaDataModel, IFormulaRuntimeService, SetFormulaCalculationNotificationMutation } from "@univerjs/engine-formula";
+import type { FunctionVariantType } from "@univerjs/engine-formula";
+import { ErrorType, FormulaDataModel, IFormulaRuntimeService, SetFormulaCalculationNotificationMutation } from "@univerjs/engine-formula";
 import { ICommandService } from "@univerjs/core";
 import type { IRange } from "@univerjs/core";
 import { SheetPermissionCheckController } from "@univerjs/sheets";
@@ -30,11 +30,11 @@ function endsInError(result: FunctionVariantType): boolean {
  */
 export function watchSpills(injector: Injector, calculation: Calculation): void {
   const model = injector.get(FormulaDataModel);
-  let before = areasOf(model.getArrayFormulaRange());
+  let before = areasOf(model);
   injector.get(ICommandService).onCommandExecuted((command) => {
     if (command.id !== SetFormulaCalculationNotificationMutation.id) return;
     if ((command.params as { functionsExecutedState?: number }).functionsExecutedState === undefined) return;
-    const now = areasOf(model.getArrayFormulaRange());
+    const now = areasOf(model);
     const givenUp = [...before].filter(([key, area]) => !covers(now.get(key)?.range, area.range)).map(([, area]) => area);
     before = now;
     if (givenUp.length) calculation.recalculate(givenUp);
@@ -58,12 +58,17 @@ interface SpillArea {
   readonly range: IRange;
 }
 
-function areasOf(all: IArrayFormulaRangeType): Map<string, SpillArea> {
+function areasOf(model: FormulaDataModel): Map<string, SpillArea> {
   const areas = new Map<string, SpillArea>();
-  for (const [unitId, sheets] of Object.entries(all))
+  const shown = model.getArrayFormulaCellData();
+  for (const [unitId, sheets] of Object.entries(model.getArrayFormulaRange()))
     for (const [sheetId, rows] of Object.entries(sheets ?? {}))
       for (const [row, columns] of Object.entries(rows ?? {}))
-        for (const [column, range] of Object.entries((columns ?? {}) as Record<string, IRange | null>)) if (range) areas.set(`${unitId}/${sheetId}/${row}/${column}`, { unitId, sheetId, range: { ...range } });
+        for (const [column, range] of Object.entries((columns ?? {}) as Record<string, IRange | null>)) {
+          // The engine keeps the area of a spill that is blocked, though nothing of it is shown.
+          if (!range || shown[unitId]?.[sheetId]?.[Number(row)]?.[Number(column)]?.v === ErrorType.SPILL) continue;
+          areas.set(`${unitId}/${sheetId}/${row}/${column}`, { unitId, sheetId, range: { ...range } });
+        }
   return areas;
 }
 

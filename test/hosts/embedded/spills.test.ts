@@ -50,6 +50,18 @@ describe.each([["our own function", "=RAFTER.ROWS(A1)", 10], ["SEQUENCE", "=SEQU
     expect(await sum()).toBe(total(4));
     expect((await t.values("B3:B4")).every(([v]) => v !== "")).toBe(true);
   });
+  it("leaves nothing behind where it is blocked, for what depends on a part of it", async () => {
+    t.type("E3", "=SUM(B2:C9)");
+    t.type("E4", "=SUM(B2:B3)");
+    await sum();
+    const before = await t.values("E3:E4");
+    for (const cell of ["B3", "B4"]) {
+      t.type(cell, 1000);
+      expect([cell, (await t.values("E3:E4")).map(([v]) => v)]).toEqual([cell, [1000, cell === "B3" ? 1000 : 0]]);
+      t.type(cell, "");
+      expect(await t.values("E3:E4")).toEqual(before);
+    }
+  });
   it("grows into a filled cell and shrinks out of it", async () => {
     t.type("B6", 1000);
     expect(await sum()).toBe(total(4) + 1000);

@@ -51,6 +51,6 @@ export const hipAbovePlate = refuses("hip too shallow for the plate", "the hip i
 export const noTriangle = refuses("no triangle", "the three measures do not make a triangle",
   (f) => `diagonal: with these sides it lies between ${f("least")} and ${f("most")}. Measure the diagonal between the ends of the two sides again.`);
 export const noBoard = refuses("no board long enough", "no board on hand is long enough",
-  (f) => `length: ${f("length")} is longer than the longest board, ${f("longest")}. Type longer boards in boards, or splice the piece as the local code allows.`);
+  (f) => `length: ${f("length")} is longer than the longest board, ${f("longest")}. Type a longer length under boards, or splice the piece as the local code allows.`);
 export const sidesDiffer = refuses("sides differ", "side is Both, and the roof's main and end jacks differ",
   () => `side: the main and end jacks of this roof differ. Type Main or End, whichever the jack was cut for.`);

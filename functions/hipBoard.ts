@@ -50,7 +50,7 @@ export const hipKingBoard = worksheetFunction({
 export const hipRidgeBoard = worksheetFunction({
   name: "HIPRIDGEBOARD", family,
   summary: "Shortest straight board that holds a dropped hip whose head stands on the ridge's face.",
-  parameters: [sidePitch, run, hipThickness, length("ridgeThickness", "Thickness of the ridge, parallel to this side's plate.", { example: "1.5" }), depth, heel, overhang, ...otherSide],
+  parameters: [sidePitch, run, hipThickness, length("ridgeThickness", "Thickness of the ridge, parallel to this side's plate; 0 for none.", { zero: true, example: "1.5" }), depth, heel, overhang, ...otherSide],
   returns: "the length of the board, in the unit of run, to the long point of the head.",
   examples: [
     { cells: [9, 144, 1.5, 1.5, 9.25, 7, 16, 12], result: 238.3508, source: "3-4-5 triangles in plan and a hip of 7.2 in 12: ((144 - 0.75 + 0.75 x 3/5 + 16) x 5/4) x root 1.36 + 9.25 x 0.6" },

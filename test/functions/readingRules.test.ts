@@ -94,6 +94,9 @@ describe("0 is a value for overhang and ridgeThickness; elsewhere it is refused"
     expect(number("COMMONLEN", 9, 80, 0)).toBeCloseTo(100, 12);
     expect(number("TAILLEN", 9, 0)).toBe(0);
     expect(number("COMMONBOARD", 9, 80, 0, 8, 5, 0)).toBeCloseTo(103, 12);
+    expect(number("HIPTORIDGE", 6, 144, 0)).toBe(number("HIPLEN", 6, 144));
+    // A hip of 7.2 in 12 over 3-4-5 triangles: half its thickness reaches 0.75 x 3/5 past the run of 144.
+    expect(number("HIPRIDGEBOARD", 9, 144, 1.5, 0, 9.25, 7, 16, 12)).toBeCloseTo((144 + 0.45 + 16) * 1.25 * Math.sqrt(1.36) + 9.25 * 0.6, 9);
   });
   it.each([["offset", [6, 0, 1.5, 1.5]], ["hipThickness", [6, 48, 0, 1.5]], ["jackThickness", [6, 48, 1.5, 0]]])("%s", (name, cells) =>
     expect(refusal("JACKLEN", ...cells)).toMatch(new RegExp(`^${name}: 0 was read; it must be more than 0\\. Type `)));

@@ -4,25 +4,26 @@ import { IActiveDirtyManagerService, SetFormulaCalculationStartMutation, SetTrig
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 
-// The engine gathers edits for a tenth of a second before it calculates them; on a busy machine it takes longer.
-const LONGEST_GATHERING = 3_000;
+// The engine gathers edits for a tenth of a second before it calculates them. Counted in turns, for a busy page stands still for seconds.
+const TURN = 5;
+const MOST_TURNS_GATHERING = 600;
 const LONGEST_WAIT = 60_000;
 
 /** Knows whether the sheet's values are up to date, and can have cells calculated again. */
 export class Calculation {
   readonly #commands: ICommandService;
   readonly #session: FormulaCalculationSessionService;
-  // Edits that the engine has not begun to calculate since then, or null.
-  #gatheringSince: number | null = null;
+  // There are edits that the engine has not begun to calculate: at first the whole workbook, which has just been added.
+  #gathering = true;
 
   constructor(injector: Injector) {
     this.#commands = injector.get(ICommandService);
     this.#session = injector.get(FormulaCalculationSessionService);
     const dirty = injector.get(IActiveDirtyManagerService);
     this.#commands.onCommandExecuted((command, options) => {
-      if (command.id === SetFormulaCalculationStartMutation.id) this.#gatheringSince = null;
+      if (command.id === SetFormulaCalculationStartMutation.id) this.#gathering = false;
       // Results come back as a local change of cells; they are no edit.
-      else if (dirty.get(command.id) && !(command.id === SetRangeValuesMutation.id && options?.onlyLocal)) this.#gatheringSince = performance.now();
+      else if (dirty.get(command.id) && !(command.id === SetRangeValuesMutation.id && options?.onlyLocal)) this.#gathering = true;
     });
   }
 
@@ -34,12 +35,14 @@ export class Calculation {
   /** Waits until every edit is calculated and its results stand in the cells. */
   async settled(): Promise<void> {
     const end = performance.now() + LONGEST_WAIT;
-    while (this.#busy() && performance.now() < end) await new Promise((resolve) => setTimeout(resolve, 5));
+    for (let turns = 0; this.#busy() && performance.now() < end; turns = this.#gathering ? turns + 1 : 0) {
+      if (turns === MOST_TURNS_GATHERING) this.#gathering = false;
+      else await new Promise((resolve) => setTimeout(resolve, TURN));
+    }
   }
 
   #busy(): boolean {
-    if (this.#gatheringSince !== null && performance.now() - this.#gatheringSince < LONGEST_GATHERING) return true;
     const { started, resultApplied } = this.#session.state;
-    return started && !resultApplied;
+    return this.#gathering || (started && !resultApplied);
   }
 }

@@ -1,4 +1,4 @@
-import type { IWorkbookData } from "@univerjs/core";
+import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { CellValueType, ICommandService } from "@univerjs/core";
 import { SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
@@ -35,8 +35,8 @@ export { functionInfo } from "../../../src/hosts/embedded/functionInfo.ts";
 export const real = functions;
 
 /** The same engine, functions and host as on the page, in plain Node. */
-export function headless(definitions: readonly WorksheetFunction[] = testFunctions, rowCount = 1000): Headless {
-  const snapshot: Partial<IWorkbookData> = { id: "book", name: "Book", sheetOrder: ["s1"], sheets: { s1: { id: "s1", name: "Sheet1", rowCount, columnCount: 26 } } };
+export function headless(definitions: readonly WorksheetFunction[] = testFunctions, rowCount = 1000, cellData: IWorksheetData["cellData"] = {}): Headless {
+  const snapshot: Partial<IWorkbookData> = { id: "book", name: "Book", sheetOrder: ["s1"], sheets: { s1: { id: "s1", name: "Sheet1", rowCount, columnCount: 26, cellData } } };
   const sheet = embeddedSheet(engineParts, definitions, snapshot);
   const { univer, workbook } = sheet;
   const host = embeddedHost(sheet);

@@ -22,6 +22,12 @@ const STEP: WriteStep = {
   ],
 };
 
+it("reads a workbook just opened when its formulas have their first results", async () => {
+  t.dispose();
+  t = headless(undefined, 20, { 0: { 0: { f: "=RAFTER.ROWS(2)" }, 3: { f: "=SUM(A1:B2)*2" } } });
+  expect((await t.values("A1:D1"))[0]).toEqual([1, 10, "", 66]);
+});
+
 describe("onChange", () => {
   it.each<[string, () => unknown]>([
     ["a new sheet", () => t.sheet.workbook.insertSheet("Other")],

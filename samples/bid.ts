@@ -3,7 +3,9 @@ import { ORDER_HEADINGS, STICK_HEADINGS } from "../functions/lumberOrder.ts";
 import { PLATE_HEADINGS } from "../functions/plateMarks.ts";
 import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
 import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
-import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
+import type { BookCell } from "../src/xlsx/book.ts";
+import type { Priced } from "./boards.ts";
+import { boardsRange, boardsSheet } from "./boards.ts";
 import { between, CAUTION, cell, centred, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, numbers, PITCH, PLAIN_NOTE, result, title, total } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 import { tableSheet } from "./table.ts";
@@ -11,19 +13,11 @@ import { tableSheet } from "./table.ts";
 const BLOCK = "Bid!$A$7:$B$19";
 
 /** Boards that can be bought, with what one costs: all invented. */
-const PRICES: readonly (readonly [size: string, length: string, price: number])[] = [
+const PRICES: readonly Priced[] = [
   ["2x8", "8'", 9.6], ["2x8", "10'", 12.4], ["2x8", "12'", 15.2], ["2x8", "14'", 18.1], ["2x8", "16'", 21.2], ["2x8", "18'", 24.9], ["2x8", "20'", 28.4],
   ["2x10", "12'", 21], ["2x10", "16'", 28.9], ["2x10", "20'", 38.6], ["2x10", "24'", 49.5],
 ];
-const BOARDS = `Boards!$A$1:$C$${PRICES.length + 1}`;
-
-const boards: BookSheet = {
-  name: "Boards",
-  rows: [[heading("Size"), heading("Length"), numbers("Price"), null, note("Boards that can be bought, with invented prices: the sheet Lumber order buys from these.")], ...PRICES.map(([size, length, price]) => [input(size), input(length), input(price, MONEY)])],
-  columns: [{ size: 84 }, { size: 84 }, { size: 84 }],
-  frozenRows: 1,
-  print: { fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
-};
+const BOARDS = boardsRange(PRICES);
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
@@ -106,7 +100,7 @@ export const bid: Sample = {
         frozenRows: 1,
         print: { landscape: true, fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
       },
-      boards,
+      boardsSheet(PRICES, MONEY),
       ...TABLES,
     ],
   },

@@ -1,15 +1,24 @@
+import { ORDER_HEADINGS, STICK_HEADINGS } from "../functions/lumberOrder.ts";
 import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
 import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
+import type { Priced } from "./boards.ts";
+import { boardsRange, boardsSheet } from "./boards.ts";
 import { CAUTION, DEGREES, heading, input, label, note, numbers, PLAIN_NOTE, result, title, total } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 import { tableSheet } from "./table.ts";
 
 const MM = '0 "mm"';
 const TENTH = '0.0 "mm"';
-const METRES = '0.0 "m"';
 const PRICE = "#,##0.00";
 const BLOCK = "Job!$A$7:$B$18";
+
+/** Boards that can be bought, with what one costs: all invented. */
+const PRICES: readonly Priced[] = [
+  ["45 x 195 mm", "3.0 m", 19], ["45 x 195 mm", "3.6 m", 22.9], ["45 x 195 mm", "4.2 m", 26.8], ["45 x 195 mm", "4.8 m", 30.9], ["45 x 195 mm", "5.4 m", 35.2], ["45 x 195 mm", "6.0 m", 39.8],
+  ["45 x 245 mm", "4.8 m", 40.5], ["45 x 245 mm", "5.4 m", 46.1], ["45 x 245 mm", "6.0 m", 52.2], ["45 x 245 mm", "7.2 m", 66.4],
+];
+const BOARDS = boardsRange(PRICES);
 
 const left: BookCell[][] = [
   [heading("The roof"), heading("")],
@@ -32,6 +41,8 @@ const TABLES = [
   tableSheet("Jacks", `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS),
   tableSheet("Members", `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS),
   tableSheet("Take-off", `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS),
+  tableSheet("Lumber order", `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS),
+  tableSheet("Cutting plan", `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS),
 ];
 
 const figure = (name: string, formula: string, format: string): BookCell[] => [label(name), result(formula, format)];
@@ -48,12 +59,11 @@ const right: BookCell[][] = [
   figure("Drop of the hip", "=RAFTER.HIPDROP(B10,45)", TENTH),
   [],
   [heading("Timber"), numbers("Value"), heading("")],
-  figure("Rafter timber, with waste", `=SUMIFS('Take-off'!B2:B101,'Take-off'!A2:A101,B13&", lineal")*(1+B18/100)`, METRES),
-  [label("Price of a metre"), input(6.4, PRICE), note("invented")],
-  [label("Timber for rafters"), total("=E17*E18", PRICE)],
+  [...figure("Boards, waste included", "=SUM('Lumber order'!C2:C101)", "0"), note("sheet Lumber order")],
+  [label("Sum"), total(`=SUMIFS('Lumber order'!D2:D101,'Lumber order'!A2:A101,"<>Least possible")`, PRICE), note("invented prices, sheet Boards")],
 ];
 
-/** A roof in metres and millimetres. The building and its price are invented. */
+/** A roof in metres and millimetres. The building and its prices are invented. */
 export const metric: Sample = {
   name: "metric",
   says: "A roof in metres and millimetres",
@@ -64,16 +74,17 @@ export const metric: Sample = {
         name: "Job",
         rows: [
           [title("Visitor shelter at a nature reserve: hip roof, metric")],
-          [note("An invented building with an invented price. Lengths with m, cm or mm say the unit; the block is in millimetres.")],
+          [note("An invented building with invented prices. Lengths with m, cm or mm say the unit; the block is in millimetres.")],
           [CAUTION],
           [PLAIN_NOTE],
           [],
           ...Array.from({ length: Math.max(left.length, right.length) }, (_, i): (BookCell | null)[] => [...(left[i] ?? [null, null]), null, ...(right[i] ?? [])]),
         ],
-        columns: [104, 112, 24, 220, 112, 96].map((size) => ({ size })),
+        columns: [104, 112, 24, 220, 112, 220].map((size) => ({ size })),
         frozenRows: 1,
         print: { landscape: true, paper: "a4", fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
       },
+      boardsSheet(PRICES, PRICE),
       ...TABLES,
     ],
   },

@@ -101,4 +101,15 @@ describe("what the samples come to, by hand", () => {
     expect(value("metric", "Job", 7, 4)).toBe(3600);
     expect(value("metric", "Job", 9, 4)).toBeCloseTo((3600 - 22.5) / Math.cos(Math.PI / 6), 6);
   });
+
+  it("metric: an order in metres, proved least, whose boards come to the sum", () => {
+    const sheet = (name: string) => books.get("metric")!.sheets.find((one) => one.name === name)!.rows.slice(1).map((row) => row.map((cell) => cell?.value ?? null));
+    const price = new Map(sheet("Boards").map(([size, length, each]) => [`${size} ${parseFloat(length as string) * 1000}`, each as number]));
+    const bought = sheet("Lumber order").filter(([size, board]) => price.has(`${size} ${Math.round(board as number)}`));
+    expect(bought.length).toBeGreaterThan(2);
+    const sum = bought.reduce((total, [size, board, count]) => total + price.get(`${size} ${Math.round(board as number)}`)! * (count as number), 0);
+    expect(value("metric", "Job", 18, 4)).toBeCloseTo(sum, 9);
+    expect(value("metric", "Job", 17, 4)).toBe(bought.reduce((total, row) => total + (row[2] as number), 0));
+    expect(sheet("Lumber order").find(([size]) => size === "Least possible")!.at(-1)).toBe("proved: no order of these boards costs less");
+  });
 });

@@ -29,10 +29,10 @@ export function cardStyles(given: CardPaper): string {
   const four = given.perPage === 4;
   return `@page{size:${page.width}in ${page.height}in;margin:0}
 *{box-sizing:border-box}
-body{margin:0;background:#fff;color:#000;font:${four ? "8pt" : "10.5pt"}/1.2 system-ui,sans-serif}
+body{margin:0;background:#fff;color:#000;font:${four ? "7.6pt" : "9.6pt"}/1.2 system-ui,sans-serif}
 .page{width:${page.width}in;height:${page.height - 0.01}in;padding:${EDGE}in;display:grid;grid-template:1fr 1fr/repeat(${four ? 2 : 1},minmax(0,1fr));break-after:page}
 .page:last-child{break-after:auto}
-.card{border:1px dashed #777;padding:${INSIDE}in;display:flex;flex-direction:column;min-height:0;min-width:0;overflow:hidden;gap:${four ? 3 : 6}px}
+.card{border:1px dashed #777;padding:${INSIDE}in;display:flex;flex-direction:column;min-height:0;min-width:0;overflow:hidden;gap:${four ? 2 : 6}px}
 .card header{display:flex;align-items:baseline;gap:8px}
 .card h2{margin:0;font-size:${four ? 24 : 30}pt;line-height:1}
 .card header p{margin:0}

@@ -1,9 +1,12 @@
 import type { Frame } from "../roof/frame.ts";
 import type { Piece } from "../roof/piece.ts";
+import { boardStep } from "./boardStep.ts";
 import { drawHip } from "./drawHip.ts";
 import { drawJack } from "./drawJack.ts";
 import { drawPair } from "./drawPair.ts";
 import { drawRidge } from "./drawRidge.ts";
+import { figure } from "./figure.ts";
+import { hipSteps } from "./hipSteps.ts";
 import type { DrawingOptions } from "./sheet.ts";
 import { angleText } from "./shown.ts";
 import { WORDS, type Words } from "./words.ts";
@@ -40,7 +43,7 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
     });
     switch (piece.member) {
       case "ridge":
-        return [card((...size) => drawRidge(frame, piece, draw(...size)), [boardStep(frame, piece, options), words.card.ridge(length(piece.longPoint)), words.card.ridgeSides])];
+        return [card((...size) => drawRidge(frame, piece, draw(...size)), [boardStep(frame, piece, options), words.card.ridge(length(piece.longPoint)), words.card.ridgeSides, ...(frame.kings ? [] : [words.card.ridgeHips])])];
       case "hip": {
         const cuts = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts" }), hipSteps(frame, piece, options));
         const marks = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks" }), [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])]);
@@ -60,43 +63,19 @@ function countsText({ left, right, plain }: Piece, words: Words): string {
 function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCard["figures"] {
   if (piece.member === "ridge") return [{ name: words.card.boardLength, value: length(piece.longPoint) }];
   if (piece.tape === null) return [{ name: words.card.toHead, value: length(piece.longPoint) }];
-  return [{ name: words.longPoint, value: length(piece.longPoint) }, { name: words.card.checkTape, value: length(piece.tape) }];
+  const [name, check] = piece.tilts.length > 0 ? [words.longPoint, words.card.checkTape] : [words.card.toHead, words.card.checkTapeHead];
+  return [{ name, value: length(piece.longPoint) }, { name: check, value: length(piece.tape) }];
 }
-
-/** The shortest board on hand that holds a piece. */
-function boardStep({ spec }: Frame, { section, shortestBoard }: Piece, { length, words = WORDS }: CardOptions): string {
-  const board = spec.boards.find((one) => one >= shortestBoard - 1e-9 * one);
-  return board === undefined ? words.card.noBoard(section.name, length(shortestBoard)) : words.card.board(section.name, length(board), length(shortestBoard));
-}
-
-/** A figure on the framing square, to the hundredth. */
-const figure = (value: number) => String(Number(value.toFixed(2)));
 
 function rafterSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
   const { length, words: { card } = WORDS } = options;
   const handed = piece.tilts.length > 0;
+  const rise = figure(piece.slope * 12);
   return [
     boardStep(frame, piece, options),
-    `${card.head(figure(piece.slope * 12), "12")} ${handed ? card.tiltJack(angleText(piece.tilts[0]!)) : card.square}`,
+    handed ? card.headJack(rise, "12", angleText(piece.tilts[0]!)) : card.head(rise, "12"),
     handed ? card.hook(length(piece.longPoint)) : card.hookHead(length(piece.longPoint)),
-    card.seat(length(piece.heel), length(piece.seat)),
+    `${handed ? `${card.tiltBack} ` : ""}${card.seat(length(piece.heel), length(piece.seat))}`,
     piece.tail > 0 ? card.tail(length(piece.tail), length(piece.overhang)) : card.noTail,
-  ];
-}
-
-function hipSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
-  const { length, words: { card } = WORDS } = options;
-  const { near } = frame.main.at;
-  // Over 12 of the main side's run a hip runs 12 / sin f: 16.97 where both pitches are alike, for which squares are read at 17.
-  const run = 12 / near.sin;
-  const read = Math.abs(run - Math.round(run)) < 0.05 && figure(run) !== String(Math.round(run)) ? `${Math.round(run)} (${figure(run)})` : figure(run);
-  const [first, second] = piece.tilts;
-  const tilt = second === undefined ? card.tiltOne(angleText(first!)) : first === second ? card.tiltBoth(angleText(first!)) : card.tiltsTwo(angleText(first!), angleText(second));
-  return [
-    boardStep(frame, piece, options),
-    `${card.hipHead(figure(near.pitch * 12), read, figure(piece.slope * 12))} ${tilt}`,
-    card.hookHip(length(piece.longPoint)),
-    card.seat(length(piece.heel), length(piece.seat)),
-    piece.tail > 0 ? `${card.tail(length(piece.tail), length(piece.overhang))} ${card.tailHip}` : card.noTail,
   ];
 }

@@ -24,7 +24,7 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): 
   const low = Math.max(place(toe ?? corner!).y, place(corner!).y + piece.section.depth / 3);
   const high = place(plate!).y - beyond * piece.slope;
   const from = place(tip!).x;
-  const scale = Math.min((room.right - room.left - 2 * size) / (beyond - from), (sheet.brief ? 8 * size : Math.max(14 * size, 0.42 * (room.right - room.left))) / (low - high));
+  const scale = Math.min((room.right - room.left - 2 * size) / (beyond - from), (sheet.brief ? 6.5 * size : Math.max(14 * size, 0.42 * (room.right - room.left))) / (low - high));
   const top = room.top + (sheet.brief ? 2 : sheet.lineHeight);
   const flat = (a: number, b: number, name: string, value: number): Dimension => ({ from: x(a), to: x(b), name, text: length(value) });
   const middle = (room.left + room.right) / 2 + (flip ? 1 : -1) * ((beyond + from) / 2) * scale;
@@ -42,12 +42,15 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): 
   sheet.line([{ x: face, y: Math.min(top + 4, at(plate!).y) }, at(plate!), seatCorner], "faint", "2 2");
   // Under the line of the plate's top as far in as may be, else over it.
   const ends = [0, 4, 8, 12, 16, 20, 24, 28].map((back) => x(beyond) - inward * (2 + back));
-  sheet.label([size + 2, -4].flatMap((y) => ends.map((end) => ({ x: end, y: seatCorner.y + y }))), words.plate, { anchor: flip ? "start" : "end", colour: "faint" });
+  const plateStyle: TextStyle = { anchor: flip ? "start" : "end", colour: "faint" };
+  const plateAt = [size + 2, -4].flatMap((y) => ends.map((end) => ({ x: end, y: seatCorner.y + y }))).find((place) => sheet.isClear(place, words.plate, plateStyle));
+  if (plateAt) sheet.text(plateAt, words.plate, plateStyle);
   if (!sheet.brief) sheet.text({ x: room.left, y: room.top + size }, words.foot, { anchor: "start", colour: "faint" });
   const dimensions = [flat(0, piece.seat, words.seat, piece.seat), ...(piece.overhang > 0 ? [flat(from, 0, words.overhang, piece.overhang)] : [])];
   const done = drawDimensions(sheet, dimensions, { way: "down", at: bottom + 2, object: bottom, ...reach(room) });
   sheet.line([at(plate!), seatCorner], "accent");
-  const texts = [...(writeHeel(sheet, shown, at(plate!), seatCorner, room) ? [] : [heelText(sheet, piece)]), `${words.notch} ${length(piece.notch)}`, `${words.plumbCut} ${angleText(piece.headCut)}`];
+  // A hip's card gives the square's figures, and has no room for the angle too.
+  const texts = [...(writeHeel(sheet, shown, at(plate!), seatCorner, room) ? [] : [heelText(sheet, piece)]), `${words.notch} ${length(piece.notch)}`, ...(sheet.brief && piece.member === "hip" ? [] : [`${words.plumbCut} ${angleText(piece.headCut)}`])];
   return facts ? Math.max(done, sheet.lines(texts, facts, facts.top)) + 4 : sheet.lines(texts, room, done) + 4;
 }
 

@@ -20,7 +20,7 @@ export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
   const from = nearest - piece.section.thickness * 1.5;
   // Past the head there is room for the flag and its letters.
   const flagRoom = 9 + 2.2 * size;
-  const scale = Math.min((room.right - room.left - flagRoom) / (farthest - from), (sheet.brief ? 3.5 * size : Math.max(6 * size, 0.2 * (room.right - room.left))) / piece.section.thickness);
+  const scale = Math.min((room.right - room.left - flagRoom) / (farthest - from), (sheet.brief ? 3 * size : Math.max(6 * size, 0.2 * (room.right - room.left))) / piece.section.thickness);
   const middle = flip ? room.left + flagRoom + farthest * scale : room.right - flagRoom - farthest * scale;
   const along = (a: number, b: number): Dimension => ({ from: middle + (flip ? -a : a) * scale, to: middle + (flip ? -b : b) * scale, text: length(b - a) });
   const short = [leftFace, rightFace].map(({ points }) => farthest - points.head!.x).filter((step) => step * scale > 1);

@@ -18,10 +18,10 @@ export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): str
   const below = drawSide(sheet, shown, { left: 0, right: width, top: 2 }) + 8;
   // The head stands under the head: at the side to which it points.
   const flip = hand === "left";
-  const half = width / 2;
-  const [head, foot] = width < WIDE ? [{ left: 0, right: width }, { left: 0, right: width }] : flip ? [{ left: 0, right: half - 6 }, { left: half + 6, right: width }] : [{ left: half + 6, right: width }, { left: 0, right: half - 6 }];
-  // A square head need not be shown on a card.
+  // A square head need not be shown on a card: what is said of the foot stands there, and takes less room.
   const square = sheet.brief && piece.tilts.length === 0;
+  const half = width * (square ? (flip ? 0.36 : 0.64) : 0.5);
+  const [head, foot] = width < WIDE ? [{ left: 0, right: width }, { left: 0, right: width }] : flip ? [{ left: 0, right: half - 6 }, { left: half + 6, right: width }] : [{ left: half + 6, right: width }, { left: 0, right: half - 6 }];
   const footEnd = drawFoot(sheet, shown, { ...foot!, top: below }, square ? { ...head!, top: below } : undefined);
   const headEnd = square ? footEnd : drawHead(sheet, shown, { ...head!, top: width < WIDE ? footEnd + 6 : below });
   const { longPoint, tape, tilts } = piece;

@@ -2,10 +2,14 @@ import { describe, expect, it } from "vitest";
 import { cardPages } from "../../src/drawing/cardPages.ts";
 import { cardSize, cardStyles } from "../../src/drawing/cardStyles.ts";
 import { cutCards, type CutCard } from "../../src/drawing/cutCard.ts";
+import { drawRidge } from "../../src/drawing/drawRidge.ts";
 import { WORDS } from "../../src/drawing/words.ts";
+import { outline, rafterOutline } from "../../src/roof/outline.ts";
+import { placedBoards } from "../../src/roof/placedBoards.ts";
+import type { RoofSpec } from "../../src/roof/roofSpec.ts";
 import { framed, HALL, SHAPES } from "../roof/outlineSpecs.ts";
 import { inches } from "./allDrawings.ts";
-import { drawnBoards } from "./readDrawing.ts";
+import { drawnBoards, drawnTexts } from "./readDrawing.ts";
 
 function cardsOf(spec = HALL): readonly CutCard[] {
   const { frame, pieces } = framed(spec);
@@ -23,23 +27,70 @@ describe("cutCards", () => {
     const jack = framed(HALL).pieces.find(({ mark }) => mark === "J1")!;
     const { counts, figures, steps } = card("J1");
     expect(counts).toBe("4 left, 4 right");
-    expect(figures).toEqual([{ name: "Long point", value: inches(jack.longPoint) }, { name: "Tape check", value: inches(jack.tape!) }]);
+    expect(figures).toEqual([{ name: "Long point", value: inches(jack.longPoint) }, { name: "Tape check, seat to long point", value: inches(jack.tape!) }]);
     // 12' 10 7/16" of board: of those on hand 14' is the shortest that holds it.
     expect(steps).toEqual([
       `Take a 2x6 of 14' 0" (it needs 12' 10 7/16"), crown up.`,
-      "Head: square on 6 and 12, plumb line on the 6 side. Saw on the long-point face, tilt 45°: the far face comes out shorter.",
+      "Head, on the long-point face (left hand: left face, right hand: right face, looking up): square on 6 and 12, plumb line on the 6 side. Saw from that face, tilt 45°: the far face comes out shorter.",
       `Hook on the long point, 11' 1 13/16" down the top edge: plumb line over the plate.`,
-      `Down that line 4 3/8" to the seat corner; seat level from there, 3 1/2".`,
+      `Saw back to 0°. Down that line 4 3/8" to the seat corner; seat level from there towards the head, 3 1/2".`,
       `From the same line 1' 5 7/8" on down the top edge (1' 4" level): plumb tail cut.`,
     ]);
   });
 
+  it("tells the hands apart by the face that has the long point, as the outline of each has it", () => {
+    const jack = framed(HALL).pieces.find(({ mark }) => mark === "J1")!;
+    for (const hand of ["left", "right"] as const) expect(rafterOutline(jack, hand).longFace).toBe(hand);
+    expect(card("J1").steps[1]).toContain("left hand: left face, right hand: right face");
+    expect(card("C").steps.join()).not.toMatch(/hand|long point/);
+    expect(card("C").figures[0]!.name).toBe("To the head");
+  });
+
   it("sets the square for a hip to the rise and 17, and to its own rise and 12", () => {
     // Square on the rise and 17 for a regular hip: common practice, no source. Its own rise is 6 / 16.97 x 12 = 4.24.
-    expect(card("H").steps[1]).toBe("Head: square on 6 and 17 (16.97) (or 4.24 and 12), plumb line on the 6 side. Both cheeks: tilt 45°, from the line on either face into the middle.");
+    expect(card("H").steps[1]).toBe(`Head: square on 6 and 17 (16.97) (or 4.24 and 12), plumb line on the 6 side. Cheeks: from a line on each face, 13/16" back from the point, tilt 45°: the middle comes out longer.`);
     // Pitches 6 and 9: tan f = 9 / 6 on the main side, so the hip runs 12 / sin f = 14.42 over 12 of the main run.
-    expect(card("H", SHAPES["unequal pitches"]).steps[1]).toBe("Head: square on 6 and 14.42 (or 4.99 and 12), plumb line on the 6 side. Cheeks: tilt 56.31° from the main side's face, 33.69° from the end side's.");
-    expect(card("H", SHAPES["hips on the ridge"]).steps[1]).toContain("One cheek: tilt 45°");
+    expect(card("H", SHAPES["unequal pitches"]).steps[1]).toBe(`Head: square on 6 and 14.42 (or 4.99 and 12), plumb line on the 6 side. Cheeks, back from the point: main side's face 1 9/16", tilt 56.31°; end side's 3/8", tilt 33.69°. Main side: right face of a right hip, left of a left, looking up.`);
+    expect(card("H", SHAPES["hips on the ridge"]).steps[1]).toContain("One cheek, from the main side's face: tilt 45°, the far face comes out shorter.");
+  });
+
+  it("cuts each tail and cheek of a hip by the tilt that its plan has there, from square across", () => {
+    // From the plan of the hip alone: how far each end's edge is turned from square across it.
+    const turned = (spec: RoofSpec) => {
+      const { frame, pieces } = framed(spec);
+      const { plan } = outline(frame, pieces.find(({ member }) => member === "hip")!, "right").shape;
+      return plan.map((b, i) => ({ a: plan.at(i - 1)!, b })).filter(({ a, b }) => Math.abs(a.y - b.y) > 1e-6).map(({ a, b }) => ({ tail: a.x + b.x < 0, angle: `${Number(((Math.atan2(Math.abs(a.x - b.x), Math.abs(a.y - b.y)) * 180) / Math.PI).toFixed(2))}°` }));
+    };
+    for (const [name, spec] of Object.entries(SHAPES)) {
+      const { steps } = card("H", spec);
+      const ends = turned(spec);
+      if (spec.overhang > 0) expect([name, new Set(steps[4]!.match(/[\d.]+°/g))]).toEqual([name, new Set(ends.filter(({ tail }) => tail).map(({ angle }) => angle))]);
+      expect([name, new Set(steps[1]!.match(/[\d.]+°/g))]).toEqual([name, new Set(ends.filter(({ tail }) => !tail).map(({ angle }) => angle))]);
+    }
+  });
+
+  it("says which fascia a tail meets where the two are not level", () => {
+    expect(card("H").steps[4]).toBe(`On down the middle of the top 2' 0" (1' 10 5/8" level): the tail's end. Saw along both fascias: tilt 45° from each face.`);
+    expect(card("H", SHAPES["unequal pitches"]).steps[4]).toContain("Saw along both fascias: tilt 33.69° from the main side's face, 56.31° from the end side's.");
+    // 16 in on both sides at 6 and 8 in 12: the fascias meet 16 (0.8 - 0.6) = 3.2 in to the end side of the hip's line, past its 3/4 in.
+    expect(card("H", SHAPES["a fascia that is not level"]).steps[4]).toContain("Saw along the main side's fascia, the only one it meets: tilt 36.87° from the end side's face.");
+  });
+
+  it("marks on the ridge what the cheeks of hips on it cover, as their plans touch it", () => {
+    for (const spec of [SHAPES["hips on the ridge"]!, { ...SHAPES["hips on the ridge"]!, endPitch: 8 / 12, hipTop: "shifted" as const }]) {
+      const { frame, pieces } = framed(spec);
+      const placed = placedBoards(frame, pieces);
+      const ridge = placed.find(({ piece }) => piece.member === "ridge")!;
+      const [start, end] = [Math.min(...ridge.plan.map(({ x }) => x)), Math.max(...ridge.plan.map(({ x }) => x))];
+      const face = Math.min(...ridge.plan.map(({ y }) => y));
+      const touching = placed.filter(({ piece }) => piece.member === "hip").flatMap(({ plan }) => plan.filter(({ y }) => Math.abs(y - face) < 1e-6)).map(({ x }) => x).sort((a, b) => a - b);
+      expect(touching).toHaveLength(4);
+      expect([touching[0], touching[3]].map((x) => x!.toFixed(6))).toEqual([start, end].map((x) => x.toFixed(6)));
+      const texts = drawnTexts(drawRidge(frame, ridge.piece, { width: 640, length: inches })).map(({ text }) => text).filter((text) => text.startsWith("H"));
+      expect(texts).toEqual([`H  0"`, `H  ${inches(touching[2]! - start)}`]);
+      expect(card("R", spec).steps.at(-1)).toBe(WORDS.card.ridgeHips);
+    }
+    expect(card("R").steps.at(-1)).toBe(WORDS.card.ridgeSides);
   });
 
   it("says where no board on hand holds a piece, and where there is no tail", () => {

@@ -1,0 +1,53 @@
+import { directionAngle } from "../geometry/angle.ts";
+import type { Frame } from "../roof/frame.ts";
+import { outline } from "../roof/outline.ts";
+import type { Piece } from "../roof/piece.ts";
+import { boardStep } from "./boardStep.ts";
+import type { CardOptions } from "./cutCard.ts";
+import { figure } from "./figure.ts";
+import { angleText } from "./shown.ts";
+import { WORDS } from "./words.ts";
+
+/** What to do for a hip, in order. */
+export function hipSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
+  const { length, words: { card } = WORDS } = options;
+  const { near } = frame.main.at;
+  // Over 12 of the main side's run a hip runs 12 / sin f: 16.97 where both pitches are alike, for which squares are read at 17.
+  const run = 12 / near.sin;
+  const read = Math.abs(run - Math.round(run)) < 0.05 && figure(run) !== String(Math.round(run)) ? `${Math.round(run)} (${figure(run)})` : figure(run);
+  return [
+    boardStep(frame, piece, options),
+    `${card.hipHead(figure(near.pitch * 12), read, figure(piece.slope * 12))} ${headText(frame, piece, options)}${piece.plain > 0 ? "" : ` ${card.mainFace}`}`,
+    card.hookHip(length(piece.longPoint)),
+    `${card.tiltBack} ${card.seat(length(piece.heel), length(piece.seat))}`,
+    piece.tail > 0 ? `${card.tailHip(length(piece.tail), length(piece.overhang))} ${tailText(frame, options)}` : card.noTail,
+  ];
+}
+
+/** From which face each cheek is sawn. A right hip, which has the main side on its right, stands for both hands. */
+function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOptions): string {
+  const { edge, left, right, longFace } = outline(frame, piece, "right");
+  const { card } = words;
+  const [first, second] = piece.tilts.map(angleText);
+  const point = Math.max(...edge.map(({ x }) => x));
+  const [mainBack, endBack] = [right, left].map(({ points }) => length(point - points.head!.x));
+  if (second === undefined) return card.cheekOne(longFace === "right" ? words.mainSide : words.endSide, first!);
+  return first === second && mainBack === endBack ? card.cheeks(first!, mainBack!) : card.cheeksTwo(first!, mainBack!, second, endBack!);
+}
+
+/**
+ * How the tail is cut: each cut is parallel to its fascia, and so to its plate line, from which the hip stands off by the plan angle f.
+ * Square across the hip is 90 degrees off it: the saw tilts by 90 - f.
+ *
+ * In plan the fascias meet on the hip where both are level with one another; where that point lies beside it, the tail meets one only.
+ */
+function tailText({ main, end, hip }: Frame, { words = WORDS }: CardOptions): string {
+  const { card, mainSide, endSide } = words;
+  const { near, far } = main.at;
+  const [mainTilt, endTilt] = [near, far].map(({ sin, cos }) => angleText(directionAngle(sin, cos)));
+  const meet = end.overhang * near.sin - main.overhang * near.cos;
+  // The fascia that is met alone stands nearer on the face of its own side: the other face is the longer one.
+  if (meet <= -hip.mainFace) return card.tailOne(endSide, mainSide, endTilt!);
+  if (meet >= hip.endFace) return card.tailOne(mainSide, endSide, mainTilt!);
+  return mainTilt === endTilt ? card.tailBoth(mainTilt!) : card.tailTwo(mainTilt!, endTilt!);
+}

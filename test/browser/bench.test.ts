@@ -132,6 +132,20 @@ describe("the bench page", () => {
     expect((await column("Made", 0, 0, 1))[0]).toBeCloseTo(26.5651, 4);
   });
 
+  it("lets a sheet be renamed in haste, and go", async () => {
+    await t.page.locator("#sheet").getByText("Jacks", { exact: true }).click();
+    await t.page.locator("#sheet").getByText("Jacks", { exact: true }).dblclick();
+    await t.page.keyboard.press("Control+a");
+    await t.page.keyboard.type("Cuts");
+    await t.page.keyboard.press("Enter");
+    await t.page.waitForTimeout(1_500);
+    expect(await t.page.evaluate(() => window.longpoint.host.sheets())).toEqual(["Bid", "Cuts"]);
+    await t.page.getByLabel("Samples").selectOption("check");
+    await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
+    await t.page.locator("#sheet").getByText("Check", { exact: true }).waitFor();
+    expect(await t.page.locator("#sheet").getByText("Cuts", { exact: true }).count()).toBe(0);
+  });
+
   it("takes bad input without an error of its own, and goes on calculating", async () => {
     for (const bad of ["0", "-3", "1e308", "🪚", "'", "2024-06-12", "6:12", "x".repeat(30)]) await enter(6, 1, bad);
     expect((await column("Jacks", 0, 0, 1))[0]).toBe("#VALUE!");

@@ -6,6 +6,7 @@ import type { BenchHandle } from "./benchHandle.ts";
 import { embeddedHost } from "./embeddedHost.ts";
 import { embeddedSheet } from "./embeddedSheet.ts";
 import { fileBar } from "./fileBar.ts";
+import { landTabs } from "./landTabs.ts";
 import { pageParts } from "./pageParts.ts";
 import { settled as settledSheet } from "./settled.ts";
 import { startBook } from "./startBook.ts";
@@ -15,6 +16,8 @@ const start = await startBook(location.search);
 const sheet = embeddedSheet(pageParts(container), functions, start.data);
 const host = embeddedHost(sheet);
 const { api, workbook } = sheet;
+
+landTabs(container);
 
 const dark = matchMedia("(prefers-color-scheme: dark)");
 api.toggleDarkMode(dark.matches);

@@ -1,18 +1,8 @@
-import { afterAll, afterEach, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { texts } from "../../src/pane/texts.ts";
-import type { Opened } from "./open.ts";
-import { closeBrowser, openBench } from "./open.ts";
+import { benchForEach } from "./benchForEach.ts";
 
-let t: Opened;
-beforeEach(async () => {
-  t = await openBench();
-});
-afterEach(async () => {
-  const { problems } = t;
-  await t.close();
-  expect(problems).toEqual([]);
-});
-afterAll(closeBrowser);
+const t = benchForEach();
 
 const button = (name: string) => t.page.locator("#pane").getByRole("button", { name, exact: true });
 const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());

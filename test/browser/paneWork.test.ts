@@ -1,17 +1,7 @@
-import { afterAll, afterEach, beforeEach, describe, expect, it } from "vitest";
-import type { Opened } from "./open.ts";
-import { closeBrowser, openBench } from "./open.ts";
+import { describe, expect, it } from "vitest";
+import { benchForEach } from "./benchForEach.ts";
 
-let t: Opened;
-beforeEach(async () => {
-  t = await openBench();
-});
-afterEach(async () => {
-  const { problems } = t;
-  await t.close();
-  expect(problems).toEqual([]);
-});
-afterAll(closeBrowser);
+const t = benchForEach();
 
 const pane = () => t.page.locator("#pane");
 const field = (name: string) => pane().getByLabel(name, { exact: true });

@@ -67,24 +67,28 @@ describe("the order in the pane", () => {
     await field("Spacing").fill("16");
     await unfold();
     await expect.poll(total).toMatch(/boards to buy/);
-    const waits = await t.page.evaluate(async () => {
-      const input = document.getElementById("lp-overhang") as HTMLInputElement;
-      input.value = "17 1/2";
-      input.dispatchEvent(new Event("input", { bubbles: true }));
-      const found: number[] = [];
-      let last = performance.now();
-      const end = last + 20_000;
+    /** The longest that the page was held up, in ms, from a keystroke until the new order is shown. */
+    const stall = (overhang: string) => t.page.evaluate(async (typed) => {
       const status = () => document.querySelector("#pane section [role=status]:not(:empty)")?.textContent ?? "";
-      // Until the answer is there, no turn of the page may come late.
-      for (await new Promise((resolve) => setTimeout(resolve, 320)), last = performance.now(); status().startsWith("Working") && last < end; last = performance.now()) {
+      const before = status();
+      const input = document.getElementById("lp-overhang") as HTMLInputElement;
+      input.value = typed;
+      input.dispatchEvent(new Event("input", { bubbles: true }));
+      // The keystroke's own redraw is held to a frame elsewhere; from here on the search has the page.
+      await new Promise((resolve) => setTimeout(resolve, 100));
+      let longest = 0;
+      for (const end = performance.now() + 20_000; (status() === before || status().startsWith("Working")) && performance.now() < end; ) {
+        const last = performance.now();
         await new Promise((resolve) => setTimeout(resolve, 0));
-        found.push(performance.now() - last);
+        longest = Math.max(longest, performance.now() - last);
       }
-      return found.sort((a, b) => a - b);
-    });
-    expect(waits.length).toBeGreaterThan(5);
-    // The machine may be busy with other things: a slice of the search is what nearly all of the turns wait for.
-    expect(waits[Math.floor(waits.length * 0.9)]).toBeLessThan(50);
+      return longest;
+    }, overhang);
+    // The machine may be busy with other things just then, so the quietest of a few searches counts.
+    const stalls: number[] = [];
+    for (const overhang of ["17 1/2", "13", "9 1/4", "22"]) stalls.push(await stall(overhang));
+    expect(Math.min(...stalls)).toBeGreaterThan(0);
+    expect(Math.min(...stalls)).toBeLessThan(50);
   });
 
   it("prints the plan on its own pages: every board once, its cautions, black and white", async () => {

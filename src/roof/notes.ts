@@ -1,9 +1,8 @@
-import { directionAngle } from "../geometry/angle.ts";
+import { alongSlope } from "../geometry/alongSlope.ts";
+import { directionAngle, slopeAngle } from "../geometry/angle.ts";
 import { plumbDepthOf } from "./common.ts";
 import type { Frame, FrameSide } from "./frame.ts";
 import { backing } from "./hip.ts";
-import { alongSlope } from "../geometry/alongSlope.ts";
-import { slopeAngle } from "../geometry/angle.ts";
 import type { Note } from "./piece.ts";
 
 const note = (tag: string, figures: Record<string, number> = {}): Note => ({ tag, figures });
@@ -20,14 +19,20 @@ export function toeBelowHip({ hip, spec }: Frame, side: FrameSide): number {
   return plumbDepthOf(at.near.pitch, spec.rafter.depth) - (plumbDepthOf(at.slope, spec.hip.depth) + below);
 }
 
+/** Most portable saws tilt to 45 degrees, some to 60 (common practice, no source). */
+function tiltNotes(tilt: number): Note[] {
+  const figures = { tilt, complement: 90 - tilt };
+  if (tilt > 60 + NONE) return [note("tilt over 60", figures)];
+  return tilt > 45 + NONE ? [note("tilt over 45", figures)] : [];
+}
+
 /** Notes of one jack: those of every jack of its side, and on the shortest one the bay left at the corner. */
 export function jackNotes(frame: Frame, side: FrameSide, index: number): Note[] {
   const { near } = side.at;
   const notes: Note[] = [];
   const tilt = directionAngle(near.cos, near.sin);
   if (side.correction !== 0) notes.push(note("corrected", { by: side.correction }));
-  if (tilt > 60 + NONE) notes.push(note("tilt over 60", { tilt, complement: 90 - tilt }));
-  else if (tilt > 45 + NONE) notes.push(note("tilt over 45", { tilt, complement: 90 - tilt }));
+  notes.push(...tiltNotes(tilt));
   const proud = side.name === "Main" ? frame.hip.mainProud : frame.hip.endProud;
   if (proud > NONE) notes.push(note("proud of hip", { by: proud }));
   const toe = toeBelowHip(frame, side);
@@ -90,9 +95,7 @@ export function hipNotes(frame: Frame): Note[] {
   if (proud > NONE) notes.push(note("jacks proud", { by: proud, backMain: slopeAngle(backing(at.near, at.slope)), backEnd: slopeAngle(backing(at.far, at.slope)) }));
   const past = hip.farthest - hip.headRun * alongSlope(at.slope);
   if (past > NONE) notes.push(note("farthest point", { by: past }));
-  const steepest = Math.max(...hip.tilts);
-  if (steepest > 60 + NONE) notes.push(note("tilt over 60", { tilt: steepest, complement: 90 - steepest }));
-  else if (steepest > 45 + NONE) notes.push(note("tilt over 45", { tilt: steepest, complement: 90 - steepest }));
+  notes.push(...tiltNotes(Math.max(...hip.tilts)));
   const toe = Math.max(toeBelowHip(frame, main), toeBelowHip(frame, end));
   if (toe > NONE) notes.push(note("hip too shallow", { least: spec.hip.depth + toe / alongSlope(at.slope) }));
   if (Math.abs(main.overhang * main.at.near.pitch - end.overhang * end.at.near.pitch) > NONE) notes.push(note("fascia not level", { levelEnd: (main.overhang * main.at.near.pitch) / end.at.near.pitch }));

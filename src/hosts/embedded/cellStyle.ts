@@ -1,14 +1,23 @@
 import type { ICellData, IStyleData, Nullable } from "@univerjs/core";
 import { BooleanNumber, BorderStyleTypes, CellValueType } from "@univerjs/core";
+import { CELL_STYLES } from "../cellStyles.ts";
 import type { CellPlan } from "../host.ts";
 
-const STYLES: Record<NonNullable<CellPlan["style"]>, IStyleData> = {
-  title: { bl: BooleanNumber.TRUE, fs: 14 },
-  heading: { bl: BooleanNumber.TRUE, bg: { rgb: "#e4ebf1" }, bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: "#7d8b99" } } } },
-  label: { cl: { rgb: "#3b4754" } },
-  input: { bg: { rgb: "#fdf6dd" } },
-  note: { it: BooleanNumber.TRUE, cl: { rgb: "#5c6975" } },
-};
+/** A line under headings, which the shared looks leave to each sheet. */
+const UNDERLINE: IStyleData = { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: "#7d8b99" } } } };
+
+/** One of the looks that both hosts share, as this sheet writes it. */
+function styleOf(style: NonNullable<CellPlan["style"]>): IStyleData {
+  const { bold, italic, size, color, fill } = CELL_STYLES[style];
+  return {
+    ...(bold && { bl: BooleanNumber.TRUE }),
+    ...(italic && { it: BooleanNumber.TRUE }),
+    ...(size && { fs: size }),
+    ...(color && { cl: { rgb: color } }),
+    ...(fill && { bg: { rgb: fill } }),
+    ...(style === "heading" && UNDERLINE),
+  };
+}
 
 /** The cell as the sheet keeps it. What stood there goes; fill, font and borders that the plan does not name stay. */
 export function cellData({ content, format, style }: CellPlan): ICellData {
@@ -28,5 +37,5 @@ function contentData(content: string | number): Pick<ICellData, "v" | "t" | "f">
 }
 
 function styleData(format: string | null, style?: CellPlan["style"]): Nullable<IStyleData> {
-  return { ...(style && STYLES[style]), n: format === null || format === "General" ? null : { pattern: format } };
+  return { ...(style && styleOf(style)), n: format === null || format === "General" ? null : { pattern: format } };
 }

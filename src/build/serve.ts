@@ -16,6 +16,9 @@ const TYPES: Record<string, string> = {
   ".wasm": "application/wasm",
 };
 
+// A page changes with every build; a file with a hash of its content in its name never does.
+const HASHED = /\.[0-9a-f]{8}\.\w+$/;
+
 /** A folder served to this machine alone. */
 export interface Served {
   readonly url: string;
@@ -29,8 +32,7 @@ export async function serve(folder: string, port = 0): Promise<Served> {
       if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
       const file = await fileFor(folder, request.url ?? "/");
       if (!file) return response.writeHead(404, { "content-type": "text/plain" }).end("There is nothing here.");
-      // The page changes with every build; its scripts have their content in their names.
-      response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream", "cache-control": "no-cache" });
+      response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream", "cache-control": HASHED.test(file) ? "max-age=31536000, immutable" : "no-cache" });
       if (request.method === "HEAD") return response.end();
       createReadStream(file).on("error", () => response.destroy()).pipe(response);
     })();

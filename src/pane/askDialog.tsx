@@ -1,5 +1,5 @@
 import { useSignal } from "@preact/signals";
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { PaneState, Question } from "./paneState.ts";
 
 /** Asks before anything is written. Escape is the way out; the focus goes back to where it was. */
@@ -11,10 +11,11 @@ export function AskDialog({ state }: { state: PaneState }) {
 function Asked({ question }: { question: Question }) {
   const dialog = useRef<HTMLDialogElement>(null);
   const sure = useSignal<string | null>(null);
-  useEffect(() => {
-    const before = document.activeElement;
-    dialog.current?.showModal();
-    return () => void (before instanceof HTMLElement && before.focus());
+  // In the same turn as the dialog comes and goes, for a key pressed in between would go nowhere. Closing it gives the focus back.
+  useLayoutEffect(() => {
+    const shown = dialog.current!;
+    shown.showModal();
+    return () => shown.close();
   }, []);
   const out = question.choices.at(-1)!.id;
   return (

@@ -1,26 +1,13 @@
 import type { Cell } from "hucre";
 import { writeXlsx } from "hucre/xlsx";
 import { readFileSync } from "node:fs";
-import { afterAll, afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { Book } from "../../src/xlsx/book.ts";
 import { readBook } from "../../src/xlsx/readBook.ts";
 import { cellsOf } from "../samples/registryValue.ts";
-import type { Opened } from "./open.ts";
-import { closeBrowser, open } from "./open.ts";
+import { bench } from "./bench.ts";
 
-let t: Opened;
-afterEach(async () => {
-  const { problems } = t;
-  await t.close();
-  expect(problems).toEqual([]);
-});
-afterAll(closeBrowser);
-
-async function openBench(path = ""): Promise<void> {
-  t = await open("bench", path);
-  await t.page.waitForFunction(() => "longpoint" in window);
-  await t.page.evaluate(() => window.longpoint.ready);
-}
+const t = bench();
 
 const NAMES = ["bid", "compare", "check", "metric"] as const;
 const bytesOf = (name: string) => readFileSync(`samples/${name}.xlsx`);
@@ -64,7 +51,7 @@ async function saved(): Promise<{ name: string; bytes: Buffer; book: Book; left:
 
 describe("sample workbooks in the bench", () => {
   it.each(NAMES)("%s opens by name with the values of its file, is saved the same, and opens again the same", async (name) => {
-    await openBench(`?sample=${name}`);
+    await t.open(`?sample=${name}`);
     const { book, left } = await readBook(bytesOf(name), name);
     expect(left).toEqual([]);
     expectShown(await shown(), book);
@@ -79,7 +66,7 @@ describe("sample workbooks in the bench", () => {
   });
 
   it("are offered in a list, and undo brings back what was there", async () => {
-    await openBench();
+    await t.open();
     const before = await shown();
     await t.page.getByLabel("Samples").selectOption("Metric job");
     await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
@@ -93,7 +80,7 @@ describe("sample workbooks in the bench", () => {
   });
 
   it("says which there are when one is asked for that is none", async () => {
-    await openBench("?sample=castle");
+    await t.open("?sample=castle");
     expect(await says().textContent()).toContain("bid, compare, check, metric");
     expect((await shown()).map(([name]) => name)).toEqual(["Bid", "Jacks"]);
   });
@@ -101,7 +88,7 @@ describe("sample workbooks in the bench", () => {
 
 describe("files of the user's own", () => {
   it("that cannot be opened are refused in words and the sheets stay", async () => {
-    await openBench();
+    await t.open();
     await t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }] }));
     const before = await shown();
     for (const [name, bytes, words] of [
@@ -120,7 +107,7 @@ describe("files of the user's own", () => {
   });
 
   it("from elsewhere open with what can be kept, and the rest is named", async () => {
-    await openBench();
+    await t.open();
     const bytes = await writeXlsx({
       sheets: [{
         name: "Shop list", rows: [],
@@ -156,7 +143,7 @@ describe("files of the user's own", () => {
   });
 
   it("an edit goes into the saved file, with everything that hangs on it", async () => {
-    await openBench();
+    await t.open();
     await t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "=RAFTER.JACKLEN(6,48,1.5,1.5)", format: "0.00" }, { content: "mine", style: "heading" }]] }] }));
     const { name, book } = await saved();
     expect(name).toBe("Ferry landing.xlsx");

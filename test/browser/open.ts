@@ -1,6 +1,6 @@
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Browser as Running, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser as Running, Page } from "playwright-core";
 import { chromium } from "playwright-core";
 import { serve } from "../../src/build/serve.ts";
 import { findBrowser } from "./findBrowser.ts";
@@ -8,6 +8,14 @@ import { findBrowser } from "./findBrowser.ts";
 const DIST = join(dirname(fileURLToPath(import.meta.url)), "../../dist");
 // Else the browser calls out by itself: a test that watches requests, or a machine with a closed network, must not see that.
 const QUIET = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+
+const WIDE = { width: 1400, height: 850 };
+
+/** How a page is looked at. */
+export interface View {
+  readonly colorScheme?: "light" | "dark";
+  readonly viewport?: { readonly width: number; readonly height: number };
+}
 
 /** A built page in a real browser. */
 export interface Opened {
@@ -17,6 +25,8 @@ export interface Opened {
   readonly problems: string[];
   /** Addresses asked for so far, but for data: and blob:. */
   readonly requests: string[];
+  /** Opens a page of the folder anew in the same tab, which takes half the time of a new one; what was seen before is forgotten. */
+  again(path: string, view: View): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -34,22 +44,36 @@ export async function closeBrowser(): Promise<void> {
   running = null;
 }
 
-/** Opens a built page, `dist/<folder>/<path>`, and watches what goes wrong and what it asks for. */
-export async function open(folder: string, path = "", options: BrowserContextOptions = {}): Promise<Opened> {
+/**
+ * Opens a built page, `dist/<folder>/<path>`, and watches what goes wrong and what it asks for.
+ *
+ * @param scripts what is answered in the place of addresses elsewhere.
+ */
+export async function open(folder: string, path = "", view: View = {}, scripts: Readonly<Record<string, string>> = {}): Promise<Opened> {
   const served = await serve(join(DIST, folder));
-  const context = await (await browser()).newContext({ viewport: { width: 1400, height: 850 }, ...options });
+  const context = await (await browser()).newContext();
+  for (const [address, body] of Object.entries(scripts)) await context.route(address, (route) => route.fulfill({ contentType: "text/javascript", body }));
   const page = await context.newPage();
   const problems: string[] = [];
   const requests: string[] = [];
   page.on("console", (message) => void (["error", "warning"].includes(message.type()) && problems.push(`${message.type()}: ${message.text()}`)));
   page.on("pageerror", (error) => void problems.push(`uncaught: ${error.message}`));
   page.on("request", (request) => void (/^(data|blob):/.test(request.url()) || requests.push(request.url())));
-  await page.goto(served.url + path);
+  const again = async (next: string, { colorScheme = "light", viewport = WIDE }: View) => {
+    // Nothing of the page before is taken for one of its successor's.
+    await page.goto("about:blank");
+    problems.length = requests.length = 0;
+    await page.setViewportSize(viewport);
+    await page.emulateMedia({ colorScheme });
+    await page.goto(served.url + next);
+  };
+  await again(path, view);
   return {
     page,
     url: served.url,
     problems,
     requests,
+    again,
     async close() {
       await context.close();
       await served.close();
@@ -57,9 +81,10 @@ export async function open(folder: string, path = "", options: BrowserContextOpt
   };
 }
 
-/** Opens the bench page and waits until its sample job is on the screen with every value. */
-export async function openBench(options: BrowserContextOptions = {}): Promise<Opened> {
-  const opened = await open("bench", "", options);
+/** Opens the bench page, in the tab of the one before if there is one, and waits until its job is on the screen with every value. */
+export async function openBench(path = "", view: View = {}, before?: Opened): Promise<Opened> {
+  const opened = before ?? (await open("bench", path, view));
+  if (before) await before.again(path, view);
   await opened.page.waitForFunction(() => "longpoint" in window);
   await opened.page.evaluate(() => window.longpoint.ready);
   return opened;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { texts } from "../../src/pane/texts.ts";
-import { benchForEach } from "./benchForEach.ts";
+import { benchForEach } from "./bench.ts";
 
 const t = benchForEach();
 

@@ -1,21 +1,13 @@
 import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { afterAll, afterEach, describe, expect, it } from "vitest";
-import type { Opened } from "./open.ts";
-import { closeBrowser, openBench } from "./open.ts";
+import { describe, expect, it } from "vitest";
+import { bench } from "./bench.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** Where screenshots are kept, to be looked at. */
 const SHOTS = ".cache/screenshots";
 
-let t: Opened;
-afterEach(async () => {
-  const { problems } = t;
-  await t.close();
-  expect(problems).toEqual([]);
-});
-afterAll(closeBrowser);
-
+const t = bench();
 const pane = () => t.page.locator("#pane");
 
 /** What the automatic check finds in the pane, by rule and element. */
@@ -46,7 +38,7 @@ async function openAll(): Promise<void> {
 
 describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
   it("has no finding in any state", async () => {
-    t = await openBench({ colorScheme });
+    await t.open("", { colorScheme });
     expect(await findings()).toEqual([]);
     await openAll();
     expect(await findings()).toEqual([]);
@@ -77,7 +69,7 @@ describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
 
   // 180 px: a pane of 360 px at 200% zoom.
   it.each([180, 320, 360, 480])("fits %i px without scrolling sideways, and what is pressed is large enough", async (width) => {
-    t = await openBench({ colorScheme, viewport: { width, height: 800 } });
+    await t.open("", { colorScheme, viewport: { width, height: 800 } });
     await openAll();
     // The bench's own bar is not what is looked at here.
     if (width >= 320) expect(await t.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
@@ -93,7 +85,7 @@ describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
 
 describe("the pane by keyboard alone", () => {
   it("goes through its parts in the order they are read, shows where it is, and fills the sheet", async () => {
-    t = await openBench();
+    await t.open();
     await pane().getByLabel("Span", { exact: true }).focus();
     const order: string[] = [];
     for (let i = 0; i < 60; i++) {

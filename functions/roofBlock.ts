@@ -110,7 +110,7 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
     hipHead: word("Hip head", ["king commons", "ridge"], "king commons"),
     correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" })!,
     endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" })!,
-    boards: rows.has("Boards") ? must(boardList("Boards", rows.get("Boards"), reading)) : preset.boards,
+    boards: boardsOnHand(rows, reading, preset),
     waste,
     spares: count("Spares", 1000, true, "2, for two pieces"),
   };
@@ -131,6 +131,19 @@ function span(row: "Span" | "Length", rows: Map<Row, Input>, reading: Reading, l
     refused(row, reading.unit === "mm" ? `${shown(cell)} was read, which is too short in millimetres. Type "${value} m" for metres.` : `${shown(cell)} was read, which is too short in inches. Type ${value}' for feet.`);
   }
   return value;
+}
+
+/** Bare numbers that are all far too small for a roof's boards, under half the least span, are feet or metres. */
+function boardsOnHand(rows: Map<Row, Input>, reading: Reading, { boards, least }: { boards: readonly number[]; least: number }): readonly number[] {
+  if (!rows.has("Boards")) return boards;
+  const cell = rows.get("Boards");
+  const read = must(boardList("Boards", cell, reading));
+  const bare = typeof cell === "number" || (typeof cell === "string" && /^(?:[\s\d.,;]|to|by)+$/i.test(cell));
+  if (bare && read.at(-1)! < least / 2) {
+    const [unit, mark, units] = reading.unit === "mm" ? ["millimetres", " m", "metres"] : ["inches", "'", "feet"];
+    refused("Boards", `${shown(cell)} was read, and no board so short in ${unit} frames a roof. Type "${String(cell).trim().replace(/[\d.]+/g, `$&${mark}`)}" for ${units}.`);
+  }
+  return read;
 }
 
 /** The unit of the whole block. Refuses a mixture by the label of the row that does not fit. */

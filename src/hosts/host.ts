@@ -40,6 +40,9 @@ export interface Host {
   remember(key: string, text: string): Promise<void>;
   recall(key: string): Promise<string | null>;
 
+  /** Calls back when the sheets and kept texts of another workbook have come in the place of these, or these are back. Returns a function that stops it. */
+  onOtherWorkbook(listener: () => void): () => void;
+
   /** Puts a picture (SVG text) beside a cell; false where the host has no pictures. */
   picture(sheet: string, row: number, column: number, svg: string, size: { width: number; height: number }): Promise<boolean>;
 }

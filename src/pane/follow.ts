@@ -18,19 +18,27 @@ export function follow(state: PaneState): () => void {
   let restored = false;
   const selected = calm(CALM.selection, () => lookAtSelection(state));
   const changed = calm(CALM.change, () => lookAtLink(state).then(() => lookAtSelection(state)));
-  const keep = calm(CALM.keep, () => host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value, kerf: state.kerf.value } satisfies Remembered)));
+  // What was typed for one workbook is not kept in the next.
+  const keep = calm(CALM.keep, async () => restored && host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value, kerf: state.kerf.value } satisfies Remembered)));
+  const takeUp = () => restore(state).catch(() => undefined).finally(() => {
+    restored = true;
+    selected();
+  });
+  // Its sheets are read, so they must have come first.
+  const other = calm(CALM.change, () => takeUp().then(keep));
   const stops = [
     host.onSelection(selected),
     host.onChange(changed),
+    host.onOtherWorkbook(() => {
+      restored = false;
+      other();
+    }),
     effect(() => {
       void [state.inputs.value, state.link.value, state.measured.value, state.kerf.value];
       if (restored) keep();
     }),
   ];
-  void restore(state).catch(() => undefined).finally(() => {
-    restored = true;
-    selected();
-  });
+  void takeUp();
   return () => stops.forEach((stop) => stop());
 }
 

@@ -3,6 +3,8 @@ export interface Book {
   readonly title: string;
   readonly sheets: readonly BookSheet[];
   readonly names?: readonly BookName[];
+  /** Small texts that the pane keeps in the workbook, by key. */
+  readonly kept?: Readonly<Record<string, string>>;
 }
 
 /** A name that formulas on any sheet may use. */

@@ -1,6 +1,7 @@
 import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
 import type { Book, BookName, BookSheet, Line, Print } from "./book.ts";
+import { keptTexts } from "./keptTexts.ts";
 import { readCells } from "./readCells.ts";
 import { typedFormula } from "./storedFormula.ts";
 import { POINT_PIXELS, WIDTH_PIXELS } from "./writeBook.ts";
@@ -36,7 +37,8 @@ export async function readBook(bytes: Uint8Array, title: string): Promise<ReadFi
   const sheets = await understood(() => workbook.sheets.map((sheet, i) => sheetOf(sheet, `s${i}`, workbook, colors(workbook), left)));
   const names = namesOf(workbook, left);
   if (workbook.externalLinks?.length) left.add("links to other workbooks");
-  return { book: { title: workbook.properties?.title || title, sheets, ...(names.length > 0 && { names }) }, left: [...left] };
+  const kept = keptTexts(workbook.properties?.custom ?? {});
+  return { book: { title: workbook.properties?.title || title, sheets, ...(names.length > 0 && { names }), ...(Object.keys(kept).length > 0 && { kept }) }, left: [...left] };
 }
 
 async function understood<T>(read: () => T | Promise<T>): Promise<T> {

@@ -2,6 +2,7 @@ import type { Cell, CellValue, HeaderFooter, NamedRange, PageSetup, PaperSize, W
 import { rangeRef, writeXlsx } from "hucre/xlsx";
 import type { Book, BookCell, BookSheet, Print } from "./book.ts";
 import { styleOf } from "./fileLook.ts";
+import { propertiesOf } from "./keptTexts.ts";
 import { storedFormula } from "./storedFormula.ts";
 
 /** Pixels of one unit of a column's width: a digit of the usual font. */
@@ -13,11 +14,11 @@ export const POINT_PIXELS = 96 / 72;
 const NO_DAY = new Date(Date.UTC(2000, 0, 1));
 
 /** The book as the bytes of an .xlsx file. */
-export function writeBook({ title, sheets, names = [] }: Book): Promise<Uint8Array> {
+export function writeBook({ title, sheets, names = [], kept = {} }: Book): Promise<Uint8Array> {
   return writeXlsx({
     sheets: sheets.map(sheetOf),
     namedRanges: [...names.map(({ name, formula }) => ({ name, range: storedFormula(formula) })), ...sheets.flatMap(({ name, print }) => printNames(name, print))],
-    properties: { title, created: NO_DAY, modified: NO_DAY },
+    properties: { title, created: NO_DAY, modified: NO_DAY, custom: propertiesOf(kept) },
     // The spilled table's first sheet may be hidden; a file opens on one that is seen.
     activeSheet: Math.max(0, sheets.findIndex(({ hidden }) => !hidden)),
   });

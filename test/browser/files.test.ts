@@ -106,6 +106,31 @@ describe("files of the user's own", () => {
     expect(await says().textContent()).toBe("");
   });
 
+  it("carry what the pane remembers: opened again, the fields are as they were, and undo gives the others back", async () => {
+    await t.open();
+    const span = t.page.locator("#lp-span");
+    const remembered = () => t.page.evaluate(() => window.longpoint.host.recall("pane"));
+    await span.fill("27' 3");
+    await expect.poll(remembered).toContain("27' 3");
+    const file = await saved();
+    expect(file.left).toEqual([]);
+    expect(await says().textContent()).not.toContain("Not kept");
+    expect(file.book.kept!["pane"]).toBe(await remembered());
+    await span.fill("30' 6");
+    await expect.poll(remembered).toContain("30' 6");
+    await choose("again.xlsx", file.bytes);
+    await expect.poll(() => span.inputValue()).toBe("27' 3");
+    expect(await remembered()).toBe(file.book.kept!["pane"]);
+    await t.page.evaluate(() => window.longpoint.undo());
+    await expect.poll(() => span.inputValue()).toBe("30' 6");
+    await t.page.evaluate(() => window.longpoint.redo());
+    await expect.poll(() => span.inputValue()).toBe("27' 3");
+    await t.page.getByLabel("Samples").selectOption("Metric job");
+    await t.page.locator("#files [role=status]", { hasText: "Metric" }).waitFor();
+    await expect.poll(remembered).toContain("27' 3");
+    expect(await span.inputValue()).toBe("27' 3");
+  });
+
   it("from elsewhere open with what can be kept, and the rest is named", async () => {
     await t.open();
     const bytes = await writeXlsx({

@@ -12,7 +12,7 @@ const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 /** One sheet that is a list of rows, and what the port needs of it. */
 function sheetHost(rows: (string | number)[][], more: Partial<Host> = {}) {
   const kept = new Map<string, string>();
-  const changes: (() => void)[] = [];
+  const [changes, others]: [(() => void)[], (() => void)[]] = [[], []];
   const host: Host = {
     kind: "embedded",
     selection: async () => ({ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }),
@@ -31,10 +31,11 @@ function sheetHost(rows: (string | number)[][], more: Partial<Host> = {}) {
     show: async () => undefined,
     remember: async (key, text) => void kept.set(key, text),
     recall: async (key) => kept.get(key) ?? null,
+    onOtherWorkbook: (listener) => (others.push(listener), () => void others.splice(0)),
     picture: async () => false,
     ...more,
   };
-  return { host, kept, change: () => changes.forEach((listener) => listener()) };
+  return { host, kept, change: () => changes.forEach((listener) => listener()), replace: () => others.forEach((listener) => listener()) };
 }
 
 const block = (): (string | number)[][] => [["Title", ""], ["Span", "24'"], ["Length", "40'"], ["Pitch", 6]];
@@ -72,6 +73,27 @@ describe("the pane and the workbook", () => {
     await later();
     expect([state.link.value, state.inputs.value.Span]).toEqual([null, "24'"]);
     expect(state.says.value).toContain("Bid!A2:B4");
+    stop();
+  });
+
+  it("takes up what another workbook remembers, keeps the fields where it remembers nothing, and writes nothing of the old one into it", async () => {
+    const { host, kept, replace } = sheetHost(block());
+    const state = paneState(host);
+    const stop = follow(state);
+    await later();
+    setInput(state, "Span", "27'");
+    await later();
+    const old = kept.get("pane")!;
+    setInput(state, "Span", "28'");
+    kept.set("pane", old.replace("27'", "33'"));
+    replace();
+    await later();
+    expect([state.inputs.value.Span, kept.get("pane")!.includes("28'")]).toEqual(["33'", false]);
+    kept.clear();
+    replace();
+    await later();
+    expect(state.inputs.value.Span).toBe("33'");
+    expect(kept.get("pane")).toContain("33'");
     stop();
   });
 

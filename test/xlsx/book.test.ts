@@ -50,6 +50,21 @@ describe("a book written and read", () => {
   });
 });
 
+describe("what the pane keeps in a workbook", () => {
+  it("comes back as it was, however long and whatever is in it", async () => {
+    const text = fc.string({ unit: "binary", maxLength: 700 }).map((value) => JSON.stringify({ value }));
+    await fc.assert(fc.asyncProperty(fc.dictionary(fc.constantFrom("pane", "other", "a.b", "p 2"), text), async (kept) => {
+      const { book } = await there({ ...one([[{ value: 1 }]]), kept });
+      expect(book.kept ?? {}).toEqual(kept);
+    }), { numRuns: 40 });
+  });
+
+  it("is told from the properties of others", async () => {
+    const bytes = await writeXlsx({ sheets: [{ name: "A", rows: [[1]] }], properties: { custom: { Client: "us", "Longpoint pane 2": "b", "Longpoint pane 1": "a", "Longpoint pane": "c", "Longpoint x": 7 } } });
+    expect((await readBook(bytes, "")).book.kept).toEqual({ pane: "ab" });
+  });
+});
+
 describe("a file from elsewhere", () => {
   const cells = (entries: Record<string, Partial<Cell>>) => new Map(Object.entries(entries));
   const file = (sheet: Partial<WriteSheet>, more: Partial<Parameters<typeof writeXlsx>[0]> = {}) => writeXlsx({ sheets: [{ name: "S", rows: [], ...sheet }], ...more });

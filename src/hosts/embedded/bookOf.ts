@@ -4,6 +4,7 @@ import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
 import type { Book, BookCell, BookSheet, Line, Print } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import { keptIn } from "./kept.ts";
 import { lookOf } from "./lookStyle.ts";
 import { knownNames } from "./names.ts";
 import { PRINT_KEY } from "./sheetData.ts";
@@ -14,8 +15,8 @@ export function bookOf(sheet: EmbeddedSheet, title: string): { readonly book: Bo
   const sheets = sheet.workbook.getWorkbook().getSheets().map((worksheet) => sheetOf(sheet, worksheet, left));
   const { all, ofBook } = knownNames(sheet);
   if (all.length > ofBook.length) left.add("names that one sheet has for itself");
-  if (Object.keys(sheet.workbook.getCustomMetadata() ?? {}).length > 0) left.add("what the side pane remembers (the roof blocks in the sheets are kept)");
-  return { book: { title, sheets, ...(ofBook.length > 0 && { names: ofBook }) }, left: [...left] };
+  const kept = keptIn(sheet.workbook.getWorkbook());
+  return { book: { title, sheets, ...(ofBook.length > 0 && { names: ofBook }), ...(Object.keys(kept).length > 0 && { kept }) }, left: [...left] };
 }
 
 function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): BookSheet {

@@ -10,6 +10,7 @@ import { blockAround } from "./blockAround.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import { findSheet } from "./findSheet.ts";
+import { keptData, keptIn, ReplaceKeptMutation } from "./kept.ts";
 import { plannedCells } from "./plannedCells.ts";
 import { takeBack } from "./takeBack.ts";
 import type { WriteRecord } from "./write.ts";
@@ -93,11 +94,12 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
       if (!seen || !holds(seen, area)) worksheet.scrollToCell?.(area.row, area.column);
     },
     async remember(key, text) {
-      workbook.setCustomMetadata({ ...workbook.getCustomMetadata(), [KEPT + key]: text });
+      workbook.setCustomMetadata({ ...workbook.getCustomMetadata(), ...keptData({ [key]: text }) });
     },
-    async recall(key) {
-      const text: unknown = workbook.getCustomMetadata()?.[KEPT + key];
-      return typeof text === "string" ? text : null;
+    recall: async (key) => new Map(Object.entries(keptIn(workbook.getWorkbook()))).get(key) ?? null,
+    onOtherWorkbook(listener) {
+      const listening = injector.get(ICommandService).onCommandExecuted(({ id }) => void (id === ReplaceKeptMutation.id && listener()));
+      return () => listening.dispose();
     },
     // The sheet has no pictures without a further part of its maker's.
     picture: async () => false,
@@ -110,9 +112,6 @@ type OnPage = FWorksheet & { getVisibleRange?(): IRange | null; scrollToCell?(ro
 function holds({ startRow, endRow, startColumn, endColumn }: IRange, { row, column }: Area): boolean {
   return row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
 }
-
-// Keeps our keys apart from the sheet's own, and from what every object has ("toString").
-const KEPT = "longpoint:";
 
 function occupied(sheet: EmbeddedSheet, step: WriteStep, names: readonly string[]): readonly string[] {
   const wrong = checkStep(step, names);

@@ -1,5 +1,5 @@
 import type { IWorkbookData, Plugin, PluginCtor } from "@univerjs/core";
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { ICommandService, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import type { ILocales } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import type { IFunctionInfo } from "@univerjs/engine-formula";
@@ -11,6 +11,7 @@ import type { EngineFunction } from "./engineFunction.ts";
 import { engineFunction } from "./engineFunction.ts";
 import { askNoProtection, watchResults, watchSpills } from "./engineHooks.ts";
 import { functionInfo } from "./functionInfo.ts";
+import { ReplaceKeptMutation } from "./kept.ts";
 import { LateAnswers } from "./lateAnswers.ts";
 import { Messages } from "./messages.ts";
 
@@ -49,5 +50,6 @@ export function embeddedSheet(parts: Parts, definitions: readonly WorksheetFunct
   watchResults(injector, messages);
   watchSpills(injector, calculation);
   askNoProtection(injector);
+  injector.get(ICommandService).registerCommand(ReplaceKeptMutation);
   return { univer, api, workbook, calculation, messages, late };
 }

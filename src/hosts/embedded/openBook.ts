@@ -6,13 +6,14 @@ import { address } from "../address.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import { ReplaceKeptMutation } from "./kept.ts";
 import { knownNames, nameParams } from "./names.ts";
 import { settled } from "./settled.ts";
 import { sheetData } from "./sheetData.ts";
 import { UndoStep } from "./undoStep.ts";
 
 /**
- * Shows a book's sheets in place of those that are there, as one undo step: undo brings the old ones back.
+ * Shows a book's sheets in place of those that are there, with what the pane kept in it, as one undo step: undo brings the old ones back.
  *
  * @returns the addresses of cells that come from formulas and have another value here than the file has.
  */
@@ -30,6 +31,7 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
     made.forEach((data, i) => undo.do({ id: InsertSheetMutation.id, params: { unitId, index: old.length + i, sheet: mergeWorksheetSnapshotWithDefault(data as Partial<IWorksheetData>) } }));
     undo.do({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId: first.id } });
     for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
+    undo.do({ id: ReplaceKeptMutation.id, params: { unitId, kept: book.kept ?? {} } });
   } catch (stop) {
     undo.rollBack();
     throw stop;

@@ -7,6 +7,7 @@ import {
   SetWorksheetColumnCountMutation, SetWorksheetColumnCountUndoMutationFactory, SetWorksheetColWidthMutation, SetWorksheetColWidthMutationFactory, SetWorksheetRowCountMutation, SetWorksheetRowCountUndoMutationFactory,
 } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
+import { keptIn, ReplaceKeptMutation } from "./kept.ts";
 
 /**
  * Changes that the user takes back with one undo: done as they come, undone together.
@@ -102,6 +103,8 @@ export class UndoStep {
         return [{ id: RemoveDefinedNameMutation.id, params }];
       case RemoveDefinedNameMutation.id:
         return [{ id: SetDefinedNameMutation.id, params }];
+      case ReplaceKeptMutation.id:
+        return [{ id, params: { ...params, kept: keptIn(this.#workbook.getWorkbook()) } }];
       default:
         throw new Error(`No way back is known for the change ${id}.`);
     }

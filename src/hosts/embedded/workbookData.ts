@@ -1,5 +1,6 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { Book } from "../../xlsx/book.ts";
+import { keptData } from "./kept.ts";
 import { nameParams } from "./names.ts";
 import { sheetData } from "./sheetData.ts";
 
@@ -8,8 +9,8 @@ const ID = "longpoint";
 const NAMES = "SHEET_DEFINED_NAME_PLUGIN";
 
 /** A book as a workbook that the embedded sheet starts with. */
-export function workbookData({ title, sheets, names = [] }: Book): Partial<IWorkbookData> {
+export function workbookData({ title, sheets, names = [], kept = {} }: Book): Partial<IWorkbookData> {
   const data = sheets.map(sheetData);
-  const kept = Object.fromEntries(names.map((name) => nameParams(ID, name)).map((params) => [params.id, params]));
-  return { id: ID, name: title, resources: [{ name: NAMES, data: JSON.stringify(kept) }], sheetOrder: data.map(({ id }) => id), sheets: Object.fromEntries(data.map((one) => [one.id, one])) };
+  const named = Object.fromEntries(names.map((name) => nameParams(ID, name)).map((params) => [params.id, params]));
+  return { id: ID, name: title, resources: [{ name: NAMES, data: JSON.stringify(named) }], custom: keptData(kept), sheetOrder: data.map(({ id }) => id), sheets: Object.fromEntries(data.map((one) => [one.id, one])) };
 }

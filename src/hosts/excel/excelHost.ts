@@ -73,6 +73,8 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
         await context.sync();
         return setting.isNullObject ? null : String(setting.value);
       }),
+    // In Excel every workbook has a pane of its own.
+    onOtherWorkbook: () => () => undefined,
     picture: (sheet, row, column, svg, size) => picture(toPng, sheet, row, column, svg, size),
   };
 }

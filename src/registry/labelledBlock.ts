@@ -1,9 +1,11 @@
+import * as z from "zod/mini";
 import { isBlank, shown } from "./cells.ts";
 import { CellError, Refusal } from "./refusal.ts";
 import type { Input } from "./worksheetFunction.ts";
 
-/** The most rows that are read. */
-const MOST = 200;
+// The shape that a host hands over for a block: rows of label and value; whatever stands right of them must be empty.
+const Row = z.array(z.unknown()).check(z.minLength(2));
+const Block = z.array(Row).check(z.minLength(1), z.maxLength(200));
 
 /** How a label is compared: case, blanks and a trailing colon do not count. */
 export function plainLabel(text: string): string {
@@ -18,14 +20,15 @@ export function plainLabel(text: string): string {
  */
 export function labelledBlock(name: string, input: Input, labels: readonly string[]): Map<string, Input> | Refusal | CellError {
   const refuse = (words: string) => new Refusal("#VALUE!", `${name}: ${words}`);
-  if (!isBlock(input)) {
+  const block = Block.safeParse(input);
+  if (!block.success) {
     const was = isBlank(input) ? "nothing was given" : `${Array.isArray(input) ? "this block" : shown(input)} is no roof block`;
-    return refuse(`${was}. Point to two columns, label and value, of at most ${MOST} rows.`);
+    return refuse(`${was}. Point to two columns, label and value, of at most 200 rows.`);
   }
   const known = new Map(labels.map((label) => [plainLabel(label), label]));
   const values = new Map<string, Input>();
   const seen = new Set<string>();
-  for (const [label, value, ...more] of input) {
+  for (const [label, value, ...more] of block.data) {
     // An empty cell comes as 0 from some hosts, wherever it stands.
     const error = [label, value].find((cell) => cell instanceof CellError);
     if (error) return error as CellError;
@@ -41,9 +44,4 @@ export function labelledBlock(name: string, input: Input, labels: readonly strin
     if (!isBlank(value)) values.set(spelt, value);
   }
   return values;
-}
-
-/** Rows of label and value; whatever stands right of them must be empty. */
-function isBlock(input: Input): input is readonly (readonly Input[])[] {
-  return Array.isArray(input) && input.length >= 1 && input.length <= MOST && input.every((row) => Array.isArray(row) && row.length >= 2);
 }

@@ -1,6 +1,6 @@
 import { cosine, sine } from "../geometry/angle.ts";
 import { meetingLine } from "../geometry/meetingLine.ts";
-import { degrees, type Degrees } from "../measure/degrees.ts";
+import type { Degrees } from "../measure/degrees.ts";
 import { Reason } from "../measure/reason.ts";
 
 /** What one side of a corner needs to know about the line in which its plane meets the other. */
@@ -56,7 +56,7 @@ export function corner(nearPitch: number, farPitch: number, angle: Degrees): Cor
 }
 
 function noHip(near: number, far: number, angle: Degrees): Reason {
-  const limit = -cosine(degrees(angle)) * Math.max(near, far);
+  const limit = -cosine(angle) * Math.max(near, far);
   return new Reason("no hip", { pitch: near * 12, otherPitch: far * 12, corner: angle, least: limit * 12 });
 }
 

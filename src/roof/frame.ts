@@ -7,6 +7,7 @@ import { hipMember, type HipMember } from "./hipMember.ts";
 import { jackRuns, type JackRuns } from "./jack.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import { commonStations, jackOffsets } from "./setOut.ts";
+import { levelOverhang } from "./tail.ts";
 
 /** A jack position along one plate line. */
 export interface JackPosition {
@@ -71,11 +72,11 @@ export interface Frame {
  * @returns a reason that names the row of the block at fault, with the limit.
  */
 export function frame(spec: RoofSpec): Frame | Reason {
-  const endPitch = spec.endPitch ?? spec.pitch;
+  const endPitch = settled(spec.endPitch ?? spec.pitch, spec.pitch);
   const at = corner(spec.pitch, endPitch, degrees(90));
   if (at instanceof Reason) return at;
   const mainRun = spec.span / 2;
-  const endRun = (mainRun * spec.pitch) / endPitch;
+  const endRun = mainRun * (spec.pitch / endPitch);
   const heel = commonHeel(spec, endPitch);
   if (heel instanceof Reason) return heel;
   const shape = ridgeShape(spec, endRun);
@@ -87,10 +88,10 @@ export function frame(spec: RoofSpec): Frame | Reason {
   if (heel - hip.drop <= 0) return hipBelowPlate(spec, endPitch, heel, hip.drop);
   if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop) return new Reason("hip too shallow for the plate", { least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)) });
 
-  const endOverhang = spec.endOverhang ?? (spec.overhang * spec.pitch) / endPitch;
+  const endOverhang = settled(spec.endOverhang ?? levelOverhang(spec.pitch, spec.overhang, endPitch), spec.overhang);
   const main = side(spec, "Main", at, { run: mainRun, king: endRun, face: hip.mainFace, overhang: spec.overhang, heel, correction: spec.correction });
   if (main instanceof Reason) return main;
-  const end = side(spec, "End", turned(at), { run: endRun, king: mainRun, face: hip.endFace, overhang: endOverhang, heel, correction: spec.endCorrection });
+  const end = side(spec, "End", turned(at), { run: endRun, king: mainRun, face: hip.endFace, overhang: endOverhang, heel, correction: settled(spec.endCorrection, spec.correction) });
   if (end instanceof Reason) return end;
   if (main.jacks.length + end.jacks.length === 0) return new Reason("no jack fits", { span: spec.span, spacing: spec.spacing });
 
@@ -105,13 +106,18 @@ export function frame(spec: RoofSpec): Frame | Reason {
   return {
     spec, heel, main, end, hip, hipEnds, kings, ridgeThickness, commons, lastBay,
     apexBay: kings || commons.length === 0 ? null : commons[0]! - main.king + pastApex,
-    alike: spec.pitch === endPitch && spec.correction === spec.endCorrection && endOverhang === spec.overhang,
+    alike: spec.pitch === endPitch && main.correction === end.correction && endOverhang === spec.overhang,
     hipOverhang: hipTail(at, hip, spec.overhang, endOverhang),
     pyramid: shape.pyramid,
     ridgeLine: shape.line,
     ridgePast: shape.pyramid ? 0 : past,
     ridgeBoard: spec.ridge === null || shape.pyramid ? 0 : shape.line + hipEnds * past,
   };
+}
+
+/** What differs from the main sides' by a last bit only, as 45° from 12 in 12, is theirs: alike ends have the same pieces. */
+function settled(end: number, main: number): number {
+  return Math.abs(end - main) <= 1e-12 * Math.abs(main) ? main : end;
 }
 
 /**
@@ -126,15 +132,12 @@ function hipTail({ near: { sin, cos } }: Corner, { mainFace, endFace }: HipMembe
 
 /** The one height above plate of both planes: given, or the larger of what the seat leaves on either side. */
 function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): number | Reason {
-  if (heel !== null) {
-    const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
-    return heel < most ? heel : new Reason("row heel above depth", { most });
-  }
+  const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
+  if (heel !== null) return heel < most ? heel : new Reason("row heel above depth", { most });
   const main = heelOf(pitch, rafter.depth, seat ?? 0);
   const end = heelOf(endPitch, rafter.depth, seat ?? 0);
   if (main instanceof Reason && end instanceof Reason) return new Reason("row seat takes the heel", { most: Math.max(Number(main.figures["most"]), Number(end.figures["most"])) });
   const larger = Math.max(main instanceof Reason ? 0 : main, end instanceof Reason ? 0 : end);
-  const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
   // Each inch more of seat lowers the steeper side's heel, which is the larger one, by its pitch.
   return larger < most ? larger : new Reason("no seat on the flatter side", { most, heel: larger, least: (seat ?? 0) + (larger - most) / Math.max(pitch, endPitch) });
 }
@@ -163,7 +166,7 @@ function contradiction({ span, length, spacing, rafter, hipHead, ridge }: RoofSp
   if (spacing < 2 * rafter.thickness) return new Reason("spacing too narrow", { least: 2 * rafter.thickness });
   if (Math.max(span, length) > MOST_RAFTERS * spacing) return new Reason("too many rafters", { row: span > MOST_RAFTERS * spacing ? "Span" : "Length", rafters: MOST_RAFTERS, spacing, most: MOST_RAFTERS * spacing });
   if (spacing >= Math.min(mainRun, endRun)) return new Reason("spacing wider than run", { run: Math.min(mainRun, endRun), spacing });
-  if (hipHead === "ridge" && (pyramid || ridge === null)) return new Reason("no ridge for the hips", {});
+  if (hipHead === "ridge" && (pyramid || ridge === null)) return new Reason("no ridge for the hips");
   if (hipHead === "ridge" && ridge !== null && ridge.thickness >= mainRun) return new Reason("roof too narrow", { span: 2 * mainRun });
   return null;
 }

@@ -18,22 +18,40 @@ export function alongHip({ slope }: Corner, level: number): number {
 }
 
 /**
- * Level distance from corner to the hip's head between king commons, on its centre line.
+ * How far short of the apex a head between king commons ends, level along the hip, at a level distance across from the meeting line, positive to the far side.
  *
- * Each king common's near face stands half its thickness off the apex; the centre line meets the nearer of the two.
+ * Each king common's near face stands half its thickness off the apex; a line along the hip meets the nearer of the two.
+ *
+ * @example
+ * shortOfKings(corner(0.5, 0.5, degrees(90)), 1.5) // => 0.75 * Math.SQRT2
  */
-export function hipRunToKing(at: Corner, run: number, commonThickness: number): number | Reason {
-  const level = hipRun(at, run) - commonThickness / 2 / Math.min(at.near.cos, at.far.cos);
-  return level > 0 ? level : new Reason("head past the corner", { least: (commonThickness / 2 / Math.min(at.near.cos, at.far.cos)) * at.near.sin });
+export function shortOfKings({ near, far }: Corner, commonThickness: number, across = 0): number {
+  const half = commonThickness / 2;
+  return Math.max((half - across * near.sin) / near.cos, (half + across * far.sin) / far.cos);
 }
 
 /**
- * Level distance from corner to the hip's head on the ridge's face, on its centre line.
+ * How far short of the apex a head on the ridge's face ends, level along the hip, at a level distance across from the meeting line, positive to the far side.
  *
  * The ridge is parallel to the near plate, so half its thickness comes off the near run.
+ *
+ * @example
+ * shortOfRidge(corner(0.5, 0.5, degrees(90)), 1.5) // => 0.75 * Math.SQRT2
  */
+export function shortOfRidge({ near }: Corner, ridgeThickness: number, across = 0): number {
+  return (ridgeThickness / 2 + across * near.cos) / near.sin;
+}
+
+/** Level distance from corner to the hip's head between king commons, on its centre line. */
+export function hipRunToKing(at: Corner, run: number, commonThickness: number): number | Reason {
+  const short = shortOfKings(at, commonThickness);
+  const level = hipRun(at, run) - short;
+  return level > 0 ? level : new Reason("head past the corner", { least: short * at.near.sin });
+}
+
+/** Level distance from corner to the hip's head on the ridge's face, on its centre line. */
 export function hipRunToRidge(at: Corner, run: number, ridgeThickness: number): number | Reason {
-  const level = (run - ridgeThickness / 2) / at.near.sin;
+  const level = hipRun(at, run) - shortOfRidge(at, ridgeThickness);
   return level > 0 ? level : new Reason("ridge fills the run", { least: ridgeThickness / 2 });
 }
 

@@ -3,7 +3,7 @@ import { directionAngle, slopeAngle } from "../geometry/angle.ts";
 import type { Degrees } from "../measure/degrees.ts";
 import { Reason } from "../measure/reason.ts";
 import type { Corner } from "./corner.ts";
-import { backing, dropOn, hipDrop, hipRun, shiftedHip, type HipPlace } from "./hip.ts";
+import { backing, dropOn, hipDrop, hipRun, shiftedHip, shortOfKings, shortOfRidge, type HipPlace } from "./hip.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 
 /** The hip of a corner as it is framed. Level distances are along its plan line from the corner's plumb line. */
@@ -68,8 +68,8 @@ interface Head {
   readonly tilts: readonly Degrees[];
 }
 
-function ridgeHead({ near }: Corner, ridgeThickness: number, { nearFace }: HipPlace): Head {
-  return { shortOf: (b) => (ridgeThickness / 2 + b * near.cos) / near.sin, farthest: -nearFace, tilts: [directionAngle(near.sin, near.cos)] };
+function ridgeHead(at: Corner, ridgeThickness: number, { nearFace }: HipPlace): Head {
+  return { shortOf: (b) => shortOfRidge(at, ridgeThickness, b), farthest: -nearFace, tilts: [directionAngle(at.near.sin, at.near.cos)] };
 }
 
 /**
@@ -77,12 +77,12 @@ function ridgeHead({ near }: Corner, ridgeThickness: number, { nearFace }: HipPl
  *
  * Past a face of the hip the edge is cut away, and one cheek is all there is: that of the larger plan angle.
  */
-function kingHead({ near, far }: Corner, commonThickness: number, { nearFace, farFace }: HipPlace): Head {
-  const half = commonThickness / 2;
-  const edge = (half * (far.cos - near.cos)) / (near.sin * far.cos + near.cos * far.sin);
+function kingHead(at: Corner, commonThickness: number, { nearFace, farFace }: HipPlace): Head {
+  const { near, far } = at;
+  const edge = ((commonThickness / 2) * (far.cos - near.cos)) / (near.sin * far.cos + near.cos * far.sin);
   const tilts = [directionAngle(near.cos, near.sin), directionAngle(far.cos, far.sin)];
   return {
-    shortOf: (b) => Math.max((half - b * near.sin) / near.cos, (half + b * far.sin) / far.cos),
+    shortOf: (b) => shortOfKings(at, commonThickness, b),
     farthest: Math.min(Math.max(edge, -nearFace), farFace),
     tilts: edge <= -nearFace ? tilts.slice(1) : edge >= farFace ? tilts.slice(0, 1) : tilts,
   };
@@ -93,9 +93,4 @@ function along({ near, far, slope }: Corner, level: number, across: number): num
   const secant = alongSlope(slope);
   const lower = dropOn(across < 0 ? near : far, slope, Math.abs(across));
   return level * secant - (lower * slope) / secant;
-}
-
-/** Along the slope of the hip for a level distance along it. */
-export function hipLength(at: Corner, level: number): number {
-  return level * alongSlope(at.slope);
 }

@@ -2,7 +2,7 @@ import { alongSlope } from "../geometry/alongSlope.ts";
 import { directionAngle, slopeAngle } from "../geometry/angle.ts";
 import { plumbDepthOf } from "./common.ts";
 import type { Frame, FrameSide } from "./frame.ts";
-import { backing } from "./hip.ts";
+import { alongHip, backing } from "./hip.ts";
 import type { Note } from "./piece.ts";
 
 const note = (tag: string, figures: Record<string, number> = {}): Note => ({ tag, figures });
@@ -54,7 +54,7 @@ export function commonNotes({ lastBay, apexBay, hipEnds }: Frame): Note[] {
 }
 
 /** How far king commons and ridge stand above the end planes at the apex (trade practice: planed off or left, seen only there). */
-export function aboveEndPlane({ main, end, ridgePast, ridgeThickness, pyramid, spec }: Frame): number {
+function aboveEndPlane({ main, end, ridgePast, ridgeThickness, pyramid, spec }: Frame): number {
   const past = pyramid ? spec.rafter.thickness / 2 : ridgePast;
   return end.at.near.pitch * past - (main.at.near.pitch * ridgeThickness) / 2;
 }
@@ -93,7 +93,7 @@ export function hipNotes(frame: Frame): Note[] {
   if (spec.hipTop === "shifted" && !alike(at)) notes.push(note("shifted", { main: hip.mainFace, end: hip.endFace }));
   const proud = Math.max(hip.mainProud, hip.endProud);
   if (proud > NONE) notes.push(note("jacks proud", { by: proud, backMain: slopeAngle(backing(at.near, at.slope)), backEnd: slopeAngle(backing(at.far, at.slope)) }));
-  const past = hip.farthest - hip.headRun * alongSlope(at.slope);
+  const past = hip.farthest - alongHip(at, hip.headRun);
   if (past > NONE) notes.push(note("farthest point", { by: past }));
   notes.push(...tiltNotes(Math.max(...hip.tilts)));
   const toe = Math.max(toeBelowHip(frame, main), toeBelowHip(frame, end));

@@ -1,6 +1,5 @@
 import type { Frame, FrameSide } from "./frame.ts";
-import { hipMarkRun } from "./hip.ts";
-import { hipLength } from "./hipMember.ts";
+import { alongHip, hipMarkRun } from "./hip.ts";
 import { jackMark } from "./jackMark.ts";
 import type { Hand, Piece } from "./piece.ts";
 
@@ -26,7 +25,7 @@ function hipMarks(frame: Frame, side: FrameSide, face: OutlineMark["face"]): Out
   const { at, face: stands, jacks } = side;
   const half = frame.spec.rafter.thickness / 2;
   return jacks.map(({ offset }, i) => {
-    const along = (to: number) => hipLength(at, hipMarkRun(at.near, to, stands));
+    const along = (to: number) => alongHip(at, hipMarkRun(at.near, to, stands));
     return { mark: jackMark(frame, side, i), face, at: along(offset), from: along(offset - half), to: along(offset + half) };
   });
 }

@@ -3,8 +3,7 @@ import { degrees, type Degrees } from "../measure/degrees.ts";
 import { directionAngle, slopeAngle } from "../geometry/angle.ts";
 import { plumbDepthOf, shortestBoard } from "./common.ts";
 import type { Frame, FrameSide, JackPosition } from "./frame.ts";
-import { hipMarkRun } from "./hip.ts";
-import { hipLength } from "./hipMember.ts";
+import { alongHip, hipMarkRun } from "./hip.ts";
 import { jackEdge, jackTape } from "./jack.ts";
 import { jackMark } from "./jackMark.ts";
 import { commonNotes, hipNotes, jackNotes, kingNotes, ridgeNotes } from "./notes.ts";
@@ -74,9 +73,9 @@ function hipPiece(frame: Frame): Piece {
   const count = 2 * hipEnds;
   return {
     mark: "H", member: "hip", side: null, left: plain ? 0 : count / 2, right: plain ? 0 : count / 2, plain: plain ? count : 0, section: spec.hip, slope: at.slope,
-    longRun: hip.headRun, shortRun: hip.headRun, lineLength: hipLength(at, hip.run), longPoint: hipLength(at, hip.headRun), shortPoint: hipLength(at, hip.headRun), tape: null,
+    longRun: hip.headRun, shortRun: hip.headRun, lineLength: alongHip(at, hip.run), longPoint: alongHip(at, hip.headRun), shortPoint: alongHip(at, hip.headRun), tape: null,
     shortestBoard: hip.farthest + shortestBoard({ pitch: at.slope, run: 0, overhang: hipOverhang, depth, heel }),
-    overhang: hipOverhang, tail: hipLength(at, hipOverhang), headCut: slopeAngle(at.slope), tilts: hip.tilts, edge: null,
+    overhang: hipOverhang, tail: alongHip(at, hipOverhang), headCut: slopeAngle(at.slope), tilts: hip.tilts, edge: null,
     heel, seat, notch: (seat * at.slope) / alongSlope(at.slope), offset: null, plateMark: null, hipMark: null, hipMarkFromHead: null, notes: hipNotes(frame),
   };
 }
@@ -97,13 +96,13 @@ function jackPiece(frame: Frame, side: FrameSide, name: Side, { offset, runs }: 
   const correction = side.correction / along;
   const longRun = runs.long + correction;
   const shortRun = runs.short + correction;
-  const mark = hipLength(side.at, hipMarkRun(near, offset, side.face));
+  const mark = alongHip(side.at, hipMarkRun(near, offset, side.face));
   return {
     mark: jackMark(frame, side, index), member: "jack", side: name, left: perHand, right: perHand, plain: 0, section: rafter, slope: pitch,
     longRun, shortRun, lineLength: runs.line * along, longPoint: longRun * along, shortPoint: shortRun * along, tape: jackTape(pitch, longRun, frame.heel),
     shortestBoard: shortestBoard({ pitch, run: longRun, overhang: side.overhang, depth: rafter.depth, heel: frame.heel }),
     overhang: side.overhang, tail: side.overhang * along, headCut: slopeAngle(pitch), tilts: [directionAngle(near.cos, near.sin)], edge: slopeAngle(jackEdge(near)), ...footing(frame, side),
-    offset, plateMark: offset - rafter.thickness / 2, hipMark: mark, hipMarkFromHead: hipLength(side.at, frame.hip.headRun) - mark,
+    offset, plateMark: offset - rafter.thickness / 2, hipMark: mark, hipMarkFromHead: alongHip(side.at, frame.hip.headRun) - mark,
     notes: jackNotes(frame, side, index),
   };
 }

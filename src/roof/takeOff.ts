@@ -1,6 +1,6 @@
 import { alongSlope } from "../geometry/alongSlope.ts";
 import type { Frame } from "./frame.ts";
-import { hipLength } from "./hipMember.ts";
+import { alongHip } from "./hip.ts";
 import type { Piece } from "./piece.ts";
 import { pieceBoardFeet } from "./pieceBoardFeet.ts";
 import { gableOverhang, roofPlanes, type RoofPlane } from "./roofPlanes.ts";
@@ -48,7 +48,7 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
   return {
     ridge: frame.ridgeLine + past,
     // On its centre line a hip ends at the fascia that it meets first.
-    hips: 2 * hipEnds * hipLength(main.at, hip.run + Math.min(main.overhang / main.at.near.sin, end.overhang / end.at.near.sin)),
+    hips: 2 * hipEnds * alongHip(main.at, hip.run + Math.min(main.overhang / main.at.near.sin, end.overhang / end.at.near.sin)),
     eaves: sum(eave),
     subFascia: sum((plane) => ((plane.side === "Main" ? main : end).overhang > 0 ? eave(plane) : 0)),
     gableRake: hipEnds === 1 ? 2 * (main.run + main.overhang) * alongSlope(main.at.near.pitch) : 0,
@@ -81,4 +81,3 @@ function sizeTotals(frame: Frame, pieces: readonly Piece[]): SizeTotal[] {
     return { size, pieces: sum(count), spares: sum((piece) => piece.spares), lineal: sum((piece) => count(piece) * piece.shortestBoard), boardFeet: sum((piece) => pieceBoardFeet(piece, unit)) };
   });
 }
-

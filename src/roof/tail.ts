@@ -87,5 +87,6 @@ export function soffitCut({ pitch, overhang, depth, fascia }: Pick<TailShape, "p
  * levelOverhang(0.5, 16, 0.75) // => 32 / 3
  */
 export function levelOverhang(pitch: number, overhang: number, otherPitch: number): number {
-  return (overhang * pitch) / otherPitch;
+  // In this order equal pitches give back the same overhang to the last bit.
+  return overhang * (pitch / otherPitch);
 }

@@ -20,6 +20,14 @@ describe("frame", () => {
     expect([end.run, main.king, end.king, ridgeLine, alike]).toEqual([72, 72, 144, 288, false]);
   });
 
+  it("takes ends that differ by a last bit only for alike: 45° and 12 in 12, 1.001 m and 1001 mm, and a level fascia's overhang", () => {
+    expect(framed({ pitch: 1, endPitch: Math.tan(Math.PI / 4), overhang: 1.001 * 1000, endOverhang: 1001 })).toMatchObject({ alike: true, main: { at: { near: { tan: 1 }, far: { tan: 1 } } } });
+    fc.assert(fc.property(fc.integer({ min: 3, max: 18 }), fc.integer({ min: 0, max: 40 * 16 }), (rise, sixteenths) => {
+      const { alike, main, end } = framed({ pitch: rise / 12, overhang: sixteenths / 16 });
+      expect([alike, end.overhang, end.run]).toEqual([true, main.overhang, main.run]);
+    }), { seed: 5 });
+  });
+
   it("makes a pyramid where the end runs meet: no ridge, no commons", () => {
     expect(framed({ length: 288 })).toMatchObject({ pyramid: true, ridgeLine: 0, ridgeBoard: 0, ridgeThickness: 0, commons: [] });
   });

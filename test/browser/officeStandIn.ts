@@ -8,7 +8,7 @@ Object.assign(globalThis, {
   fake,
   associated,
   Excel: fake,
-  Office: { HostType: { Excel: "Excel" }, onReady: async (ready: (info: { host: string }) => void) => ready({ host: "Excel" }), context: { requirements: { isSetSupported: () => true } } },
+  Office: { HostType: { Excel: "Excel" }, onReady: async (ready: (info: { host: string }) => void) => ready({ host: "Excel" }) },
   CustomFunctions: {
     Error: FakeError,
     ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A", divisionByZero: "#DIV/0!", invalidNumber: "#NUM!", nullReference: "#NULL!" },

@@ -4,6 +4,8 @@ import { FakeSheet, excelError, type FakeCell } from "./fakeSheet.ts";
 
 /** Most cells that one property of one request may carry; near what Excel on the web takes. */
 const MOST_CELLS = 20_000;
+/** Most calls that one request may hold: Excel on the web takes 5 MB, and a call on an object of its own has some 200 bytes. */
+const MOST_CALLS = 20_000;
 
 /**
  * A small strict stand-in for the part of Excel's object model that the adapter uses.
@@ -19,6 +21,8 @@ export class ExcelFake {
   chartSelected = false;
   /** Whether a write to a sheet fails just now, for reasons that nobody could have seen coming. */
   broken: (sheet: string) => boolean = () => false;
+  /** What `formulas` gives in a cell that another cell's formula spilled into: documents leave it open. */
+  spilledFormulas: "value" | "parent" = "value";
   settings = new Map<string, unknown>();
   syncs = 0;
   /** Runs that ended with work not synced. */
@@ -94,6 +98,7 @@ export class FakeContext {
     const queue = this.queue;
     this.queue = [];
     await Promise.resolve();
+    if (queue.length > MOST_CALLS) throw excelError("RequestPayloadSizeLimitExceeded", `${queue.length} calls in one request`);
     // As in Excel, what comes before a failure stays done.
     for (const act of queue) act();
   };

@@ -76,8 +76,8 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
       rowIndex: () => place().row, columnIndex: () => place().column, rowCount: () => place().rows, columnCount: () => place().columns,
       left: () => place().column * 48, top: () => place().row * 15,
       "worksheet/name": () => data().name,
-      formulas: () => each((row, column) => data().peek(row, column).formula),
-      values: () => each((row, column) => data().peek(row, column).value),
+      formulas: () => each((row, column) => formulaOf(context, data(), row, column)),
+      values: () => each((row, column) => valueOf(data().peek(row, column))),
       valueTypes: () => each((row, column) => typeOf(data().peek(row, column))),
       numberFormat: () => each((row, column) => data().peek(row, column).format),
       hasSpill: () => {
@@ -94,8 +94,8 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
       getCell: (row: number, column: number) => sub(row, column),
       getResizedRange: (rows: number, columns: number) => sub(0, 0, place().rows + rows, place().columns + columns),
       getEntireColumn: () => rangeNode(context, data, () => ({ row: 0, column: place().column, rows: 1_048_576, columns: 1 })),
-      getSurroundingRegion: () => rangeNode(context, data, () => region(data(), place())),
-      getSpillParentOrNullObject: () => rangeNode(context, data, () => ({ ...anchorOf()!, rows: 1, columns: 1 }), () => !anchorOf()),
+      getSurroundingRegion: () => rangeNode(context, data, () => region(data(), { ...place(), rows: 1, columns: 1 })),
+      getSpillParentOrNullObject: () => rangeNode(context, data, () => ({ ...anchorOf()!, rows: 1, columns: 1 }), () => place().rows * place().columns > 1 || !anchorOf()),
       getCellProperties: () => {
         const result: { value?: unknown } = {};
         context.queue.push(() => void (result.value = each((row, column) => looksOf(data().peek(row, column)))));
@@ -134,8 +134,21 @@ function looksOf({ bold, italic, size, color, fill }: FakeCell): unknown {
   return { format: { font: { bold, italic, size, color }, fill: fill ? { color: fill, pattern: "Solid" } : { color: "#FFFFFF", pattern: "None" } } };
 }
 
+/** An entity reads as an error that nobody typed (`basicType` and `basicValue` of Excel.EntityCellValue and its like). */
+function valueOf({ value, rich }: FakeCell): FakeCell["value"] {
+  return rich === "Error" ? "#VALUE!" : value;
+}
+
+/** A cell without a formula gives its value instead. */
+function formulaOf({ app }: FakeContext, sheet: FakeSheet, row: number, column: number): FakeCell["formula"] {
+  const cell = sheet.peek(row, column);
+  const { anchor } = cell;
+  if (!anchor || (anchor.row === row && anchor.column === column)) return cell.rich ? valueOf(cell) : cell.formula;
+  return app.spilledFormulas === "parent" ? sheet.peek(anchor.row, anchor.column).formula : cell.value;
+}
+
 function typeOf({ value, isError, rich }: FakeCell): string {
-  if (rich) return "RichValue";
+  if (rich) return rich;
   if (isError) return "Error";
   return value === "" ? "Empty" : { number: "Double", boolean: "Boolean", string: "String" }[typeof value as "number" | "boolean" | "string"];
 }

@@ -15,7 +15,7 @@ const refusing = worksheetFunction({ name: "REFUSING", family: "test", summary: 
 export function excelUnderTest(): HostUnderTest & { fake: ExcelFake; host: Host; refusals: RefusalLog } {
   const fake = new ExcelFake();
   const refusals = new RefusalLog();
-  Object.assign(globalThis, { Excel: fake, Office: { context: { requirements: { isSetSupported: () => true } } }, CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!" } } });
+  Object.assign(globalThis, { Excel: fake, CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!" } } });
   return {
     fake,
     refusals,

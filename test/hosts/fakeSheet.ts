@@ -5,8 +5,8 @@ export interface FakeCell {
   value: string | number | boolean;
   format: string;
   isError: boolean;
-  /** A linked data type. */
-  rich: boolean;
+  /** A linked data type, an entity or a picture in the cell, and the type that Excel gives for it. */
+  rich: "" | "Error" | "RichValue";
   bold: boolean;
   italic: boolean;
   size: number;
@@ -56,7 +56,7 @@ export class FakeSheet {
     const { anchor } = cell;
     // A formula that is overwritten takes its spilled values with it.
     if (anchor?.row === row && anchor.column === column) for (const other of this.cells.values()) if (other.anchor?.row === row && other.anchor.column === column && other !== cell) Object.assign(other, { value: "", formula: "", anchor: undefined });
-    Object.assign(cell, { isError: false, rich: false, anchor: undefined }, this.#read(cell, entry));
+    Object.assign(cell, { isError: false, rich: "", anchor: undefined }, this.#read(cell, entry));
   }
 
   #read(cell: FakeCell, entry: string | number | boolean): Partial<FakeCell> {
@@ -73,5 +73,5 @@ export class FakeSheet {
 }
 
 function blankCell(): FakeCell {
-  return { formula: "", value: "", format: "General", isError: false, rich: false, bold: false, italic: false, size: 11, color: "#000000", fill: "" };
+  return { formula: "", value: "", format: "General", isError: false, rich: "", bold: false, italic: false, size: 11, color: "#000000", fill: "" };
 }

@@ -9,15 +9,18 @@ export interface Standing {
   readonly empty: boolean;
   /** A value that a formula in another cell spilled here: nothing of the user's own. */
   readonly spilled: boolean;
-  /** A linked data type or picture, which no writing can bring back. */
+  /** A linked data type, an entity or a picture in the cell, which no writing can bring back. */
   readonly rich: boolean;
 }
+
+/** What must be loaded of a range to tell what stands in it. */
+export const STANDING = "formulas,values,valueTypes,numberFormat,hasSpill";
 
 /** What stands in the cells of layers, layer by layer, in their shape. */
 export async function contents(context: Excel.RequestContext, all: readonly Layer[]): Promise<Standing[][][]> {
   const found = new Map<Layer, Standing[][]>(all.map((layer) => [layer, []]));
   for (const batch of batches(all)) {
-    const ranges = batch.map((band) => bandRange(context, band).load("formulas,values,valueTypes,numberFormat,hasSpill"));
+    const ranges = batch.map((band) => bandRange(context, band).load(STANDING));
     await context.sync();
     for (const [i, range] of ranges.entries()) found.get(batch[i]!.layer)!.push(...standing(range, await spilledCells(context, range)));
   }
@@ -34,9 +37,12 @@ export function standing(range: Excel.Range, spilled: ReadonlySet<string>): Stan
   return range.formulas.map((line: unknown[], i: number) =>
     line.map((formula, j) => {
       const type = range.valueTypes[i]![j]!;
+      const value = range.values[i]![j];
       const isSpilled = spilled.has(`${i},${j}`);
-      const content = isSpilled ? "" : again(formula, range.values[i]![j], type);
-      return { content, format: String(range.numberFormat[i]![j]), empty: content === "", spilled: isSpilled, rich: type === "RichValue" && typeof content === "string" && !content.startsWith("=") };
+      const content = isSpilled ? "" : again(formula, value, type);
+      // Entities and pictures read as the error #VALUE! with no formula to it; hardly anyone types that error by hand.
+      const rich = !isSpilled && !isFormula(formula, value) && (type === "RichValue" || (type === "Error" && value === "#VALUE!"));
+      return { content, format: String(range.numberFormat[i]![j]), empty: content === "", spilled: isSpilled, rich };
     }),
   );
 }
@@ -53,18 +59,22 @@ function again(formula: unknown, value: unknown, type: string): string | number 
   return value as string | number | boolean;
 }
 
+/** Most cells asked one by one in a request: each has its own calls in it, which weigh more than a cell of a grid. */
+const MOST_ASKED = 2_000;
+
 /** Which cells of a loaded range show a value that a formula elsewhere spilled, as "row,column" within the range. */
 export async function spilledCells(context: Excel.RequestContext, range: Excel.Range): Promise<Set<string>> {
   const spilled = new Set<string>();
-  // false: not one cell of the range takes part in a spill. Where Excel is too old for spills it is undefined.
-  if (!range.hasSpill && range.hasSpill !== null) return spilled;
-  const asked: { at: string; cell: Excel.Range; parent: Excel.Range }[] = [];
-  for (const [i, line] of range.values.entries())
-    for (let j = 0; j < line.length; j++) {
+  // false: not one cell of the range takes part in a spill; null: some do.
+  if (range.hasSpill === false) return spilled;
+  const places = range.values.flatMap((line, i) => line.map((_, j) => [i, j] as const));
+  for (let from = 0; from < places.length; from += MOST_ASKED) {
+    const asked = places.slice(from, from + MOST_ASKED).map(([i, j]) => {
       const cell = range.getCell(i, j).load("address");
-      asked.push({ at: `${i},${j}`, cell, parent: cell.getSpillParentOrNullObject().load("address") });
-    }
-  await context.sync();
-  for (const { at, cell, parent } of asked) if (!parent.isNullObject && parent.address !== cell.address) spilled.add(at);
+      return { at: `${i},${j}`, cell, parent: cell.getSpillParentOrNullObject().load("address") };
+    });
+    await context.sync();
+    for (const { at, cell, parent } of asked) if (!parent.isNullObject && parent.address !== cell.address) spilled.add(at);
+  }
   return spilled;
 }

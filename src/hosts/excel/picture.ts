@@ -6,12 +6,11 @@ import { sheetNamed } from "./sheets.ts";
 type Size = { width: number; height: number };
 
 /**
- * Puts a picture with its corner at a cell; one put there before goes. False where Excel is too old for pictures.
+ * Puts a picture with its corner at a cell; one put there before goes.
  *
- * Excel takes PNG and JPEG for certain, SVG in some versions only, so the picture goes in as PNG.
+ * Excel takes PNG and JPEG in base64 (typings, ShapeCollection.addImage), so the picture goes in as PNG.
  */
 export async function picture(toPng: (svg: string, size: Size) => Promise<string>, sheet: string, row: number, column: number, svg: string, size: Size): Promise<boolean> {
-  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.9")) return false;
   const png = await toPng(svg, size);
   await inExcel(async (context) => {
     const worksheet = await sheetNamed(context, sheet);

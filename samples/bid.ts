@@ -6,9 +6,9 @@ import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
 import type { Priced } from "./boards.ts";
 import { boardsRange, boardsSheet } from "./boards.ts";
-import { between, CAUTION, cell, centred, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, numbers, PITCH, PLAIN_NOTE, result, title, total } from "./cells.ts";
+import { between, CAUTION, cell, centred, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, numbers, PITCH, PLAIN_NOTE, result, strong, title, total } from "./cells.ts";
 import type { Sample } from "./sample.ts";
-import { tableSheet } from "./table.ts";
+import { FIRST, LAST, tableSheet } from "./table.ts";
 
 const BLOCK = "Bid!$A$7:$B$19";
 
@@ -19,19 +19,28 @@ const PRICES: readonly Priced[] = [
 ];
 const BOARDS = boardsRange(PRICES);
 
+const JOB = "Reading room";
+const FOLLOWS = "Nothing is typed here: this sheet follows the roof on the sheet Bid.";
+const INCH_TABLE = [JOB, `Lengths in inches, angles in degrees. ${FOLLOWS}`] as const;
+const BOUGHT = [JOB, "Lengths in inches, cost in dollars. Nothing is typed here: this sheet follows the roof on the sheet Bid and the boards on the sheet Boards."] as const;
+const SLIM = { "Piece": 56, "Side": 56, "Member": 96, "Size": 64, "Offset": 72, "Plate mark": 80, "Hip mark": 76, "Long point": 84, "Short point": 84, "Tape": 76, "Tail": 64, "Heel": 64, "Seat": 64, "Notch": 64, "From hip head": 112, "Saw tilt": 96 } as const;
+
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
-  tableSheet("Jacks", `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, ["Long point", "Tape"]),
-  tableSheet("Members", `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS),
-  tableSheet("Plate marks", `=RAFTER.PLATEMARKS(${BLOCK})`, PLATE_HEADINGS, ["Mark"]),
-  tableSheet("Take-off", `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS),
-  tableSheet("Lumber order", `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS),
-  tableSheet("Cutting plan", `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS),
-  tableSheet("Cautions", `=RAFTER.CAUTIONS(${BLOCK})`, CAUTION_HEADINGS),
+  tableSheet("Jacks", INCH_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, { onTape: ["Long point", "Tape", "Shortest board"], widths: { ...SLIM, "Saw tilt": 72, "Note": 200 } }),
+  tableSheet("Members", INCH_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, { onTape: ["Long point"], widths: { ...SLIM, "Note": 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 } }),
+  tableSheet("Plate marks", INCH_TABLE, `=RAFTER.PLATEMARKS(${BLOCK})`, PLATE_HEADINGS, { onTape: ["Mark"], widths: { "Note": 400 } }),
+  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, { widths: { "How": 660 } }),
+  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS, { onTape: ["Board"] }),
+  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, { onTape: ["Board", "Left over"] }),
+  tableSheet("Cautions", [JOB, FOLLOWS], `=RAFTER.CAUTIONS(${BLOCK})`, CAUTION_HEADINGS, { widths: { "Published": 480, "Remark": 400 } }),
 ];
 
+const rows = (sheet: string, columns: readonly [string, string]): string => `${sheet}!${columns[0]}${FIRST}:${columns[1]}${LAST}`;
+const JACKS = `SUM(${rows("Jacks", ["K", "L"])})`;
+
 /** An amount of the sheet Take-off, by its item. */
-const amount = (item: string): string => `=SUMIFS('Take-off'!$B$2:$B$101,'Take-off'!$A$2:$A$101,"${item}")`;
+const amount = (item: string): string => `=SUMIFS('Take-off'!$B$${FIRST}:$B$${LAST},'Take-off'!$A$${FIRST}:$A$${LAST},"${item}")`;
 
 /** A priced line: quantity times price. */
 const priced = (name: string, quantity: string, format: string, unit: string, price: number, row: number, how: string): (BookCell | null)[] => [
@@ -61,21 +70,25 @@ const left: BookCell[][] = [
 const right: (BookCell | null)[][] = [
   [heading("Priced"), numbers("Quantity"), centred("Unit"), numbers("Price"), numbers("Amount"), heading(""), heading("How")],
   [
-    label("Lumber"), result("=SUM('Lumber order'!C2:C101)", "0"), between("boards"), null,
-    result(`=SUMIFS('Lumber order'!D2:D101,'Lumber order'!A2:A101,"<>Least possible")`, MONEY), null, note("sheet Lumber order, waste and spares included"),
+    label("Lumber"), result(`=SUM(${rows("'Lumber order'", ["C", "C"])})`, "0"), between("boards"), null,
+    result(`=SUMIFS(${rows("'Lumber order'", ["D", "D"])},${rows("'Lumber order'", ["A", "A"])},"<>Least possible")`, MONEY), null, note("sheet Lumber order at the prices of the sheet Boards, waste and spares included"),
   ],
   priced("Roof sheets, 4 by 8 feet", amount("Sheathing, sheets by courses"), "0", "sheets", 34, 8, "sheet Take-off, laid in courses"),
   priced("Roofing", amount("Roofing"), "0.00", "squares", 118, 9, "sheet Take-off, waste included"),
   priced("Fascia", amount("Fascia"), "0.0", "ft", 2.4, 10, "sheet Take-off"),
-  priced("Cutting and setting jacks", "=SUM(Jacks!K2:L101)*0.75", "0.0", "hours", 52, 11, "pieces on the sheet Jacks, three quarters of an hour each"),
-  priced("Setting hips, ridge and commons", "=SUM(Members!D2:F101)-SUM(Jacks!K2:L101)", "0", "pieces", 38, 12, "all other pieces"),
-  [label("Sum"), null, null, null, total("=SUM(H7:H12)", MONEY)],
+  priced("Cutting and setting jacks", `=${JACKS}*E18`, "0.0", "hours", 52, 11, "pieces on the sheet Jacks, at the hours assumed below"),
+  priced("Setting hips, ridge and commons", `=SUM(${rows("Members", ["D", "F"])})-${JACKS}`, "0", "pieces", 38, 12, "all other pieces of the sheet Members"),
+  [strong("Sum"), null, null, null, total("=SUM(H7:H12)", MONEY)],
   [label("Overhead"), input(12, 'General" per cent"'), null, null, result("=H13*E14/100", MONEY)],
-  [label("Bid"), null, null, null, total("=H13+H14", MONEY)],
+  [strong("Bid"), null, null, null, total("=H13+H14", MONEY)],
+  [],
+  [heading("Assumed"), numbers("Value")],
+  [label("Hours to cut and set a jack"), input(0.75, '0.00 "h"')],
+  [label("Thickness of the ridge board"), input(1.5, INCHES)],
   [],
   [heading("For the saw"), numbers("Value"), numbers("On the tape")],
-  measured("Common, plate line to ridge", "=RAFTER.COMMONLEN(B9,RAFTER.INCHES(B7)/2,1.5)", 18),
-  measured("Step of the jacks", "=RAFTER.JACKSTEP(B9,B11,B10)", 19),
+  measured("Common, plate line to ridge", "=RAFTER.COMMONLEN(B9,RAFTER.INCHES(B7)/2,E19)", 22),
+  measured("Step of the jacks", "=RAFTER.JACKSTEP(B9,B11,B10)", 23),
   angle("Saw tilt of the jacks", "=RAFTER.JACKTILT(B9,B10)"),
 ];
 
@@ -90,13 +103,13 @@ export const bid: Sample = {
         name: "Bid",
         rows: [
           [title("Reading room of a village library: hip roof")],
-          [note("An invented building with invented prices. Change a shaded cell, and every length, count and amount follows.")],
+          [note("An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length, count and amount follows.")],
           [CAUTION],
           [PLAIN_NOTE],
           [],
           ...right.map((cells, i): (BookCell | null)[] => [...(left[i] ?? [null, null]), null, ...cells]),
         ],
-        columns: [104, 104, 24, 220, 104, 108, 80, 104, 16, 340].map((size) => ({ size })),
+        columns: [104, 104, 24, 220, 104, 108, 80, 104, 16, 480].map((size) => ({ size })),
         frozenRows: 1,
         print: { landscape: true, fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
       },

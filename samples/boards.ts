@@ -1,5 +1,5 @@
 import type { BookSheet } from "../src/xlsx/book.ts";
-import { heading, input, note, numbers } from "./cells.ts";
+import { input, note, numbers } from "./cells.ts";
 
 /** A board that can be bought: its size, its length and what one costs. */
 export type Priced = readonly [size: string, length: string, price: number];
@@ -9,7 +9,7 @@ export function boardsSheet(prices: readonly Priced[], format: string): BookShee
   return {
     name: "Boards",
     rows: [
-      [heading("Size"), heading("Length"), numbers("Price"), null, note("Boards that can be bought, with invented prices: the sheet Lumber order buys from these.")],
+      [numbers("Size"), numbers("Length"), numbers("Price"), null, note("Boards that can be bought, with invented prices: the sheet Lumber order buys from these. Change or overwrite a shaded row.")],
       ...prices.map(([size, length, price]) => [input(size), input(length), input(price, format)]),
     ],
     columns: [{ size: 96 }, { size: 84 }, { size: 84 }],

@@ -31,14 +31,15 @@ export const centred = styled({ ...LOOKS.heading, across: "center" });
 /** A word between two columns of numbers. */
 export const between = styled({ ...LOOKS.label, across: "center" });
 export const label = styled(LOOKS.label);
-/** A shaded cell, for the user to type in. */
-export const input = styled(LOOKS.input);
+/** A shaded cell, for the user to type in; numbers and texts end at one line. */
+export const input = styled({ ...LOOKS.input, across: "right" });
 export const note = styled(LOOKS.note);
 export const total = styled(LOOKS.total);
+export const strong = styled({ bold: true });
 export const result = styled({});
 
 /** Stands on the first sheet of every sample: the numbers go wherever the file goes, and so does this. */
 export const CAUTION = note("Geometry only: it proves no strength. Sizes, spans, ties, bracing and uplift are for the local code and a licensed designer. Check the first cut against the building.");
 
 /** For a reader without the add-in. */
-export const PLAIN_NOTE = note("The formulas need the Longpoint add-in or its bench. Each sheet stands once more, as plain values, behind the others.");
+export const PLAIN_NOTE = note("The formulas need the Longpoint add-in or its bench. Each sheet stands once more as plain values, behind the others: print or send those where it is missing.");

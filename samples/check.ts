@@ -1,5 +1,5 @@
 import type { BookCell } from "../src/xlsx/book.ts";
-import { CAUTION, cell, centred, heading, input, label, note, numbers, PLAIN_NOTE, result, title } from "./cells.ts";
+import { CAUTION, cell, centred, heading, INCHES, input, label, LENGTH, note, numbers, PITCH, PLAIN_NOTE, result, title } from "./cells.ts";
 import type { Sample } from "./sample.ts";
 
 const NAVY = "NAVEDTRA 14044, Builder 3 & 2, Volume 2, ch. 2";
@@ -27,24 +27,29 @@ const PRINTED: readonly Printed[] = [
   ["Hip, rise 12, per foot of common run", 20.78, 0.005, "=RAFTER.HIPLEN(12,12)", SQUARE],
 ];
 
-/** What a framer measured and what is computed for it. All invented. */
-const MEASURED: readonly (readonly [what: string, measured: string, formula: string, how: string])[] = [
-  ["First jack from the king common, long point", `4' 5 1/4"`, "=RAFTER.JACKLEN(6,48,1.5,1.5)", "6 in 12, offset 48 in, boards 1 1/2 in thick"],
-  ["Its neighbour towards the corner", `2' 2 1/2"`, "=RAFTER.JACKLEN(6,24,1.5,1.5)", "offset 24 in"],
-  ["The longest, read a foot mark wrong", `7' 8 3/4"`, "=RAFTER.JACKLEN(6,72,1.5,1.5)", "offset 72 in: the cell says how far off"],
-  ["Common, plate line to ridge", `13' 4 3/8"`, "=RAFTER.COMMONLEN(6,144,1.5)", "run 12 ft, ridge 1 1/2 in"],
-  ["Hip, corner to apex along the line", "18'", "=RAFTER.HIPLEN(6,144)", "run 12 ft"],
+/** What a framer measured, where, and what is computed for it from the shaded cells above. All invented. */
+const MEASURED: readonly (readonly [what: string, at: number, measured: string, formula: (at: string) => string, how: string])[] = [
+  ["First jack from the king common, long point", 48, `4' 5 1/4"`, (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`, "offset of its centre from the corner"],
+  ["Its neighbour towards the corner", 24, `2' 2 1/2"`, (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`, "offset, a spacing less"],
+  ["The longest, read a foot mark wrong", 72, `7' 8 3/4"`, (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`, "offset: the cell says how far off"],
+  ["Common, plate line to ridge", 144, `13' 4 3/8"`, (at) => `=RAFTER.COMMONLEN($B$7,${at},$B$10)`, "run, half the span"],
+  ["Hip, corner to apex along the line", 144, "18'", (at) => `=RAFTER.HIPLEN($B$7,${at})`, "run of the common"],
 ];
 
-const FIRST = 8;
-const SECOND = FIRST + PRINTED.length + 3;
+const FIRST = 7;
+const SECOND = 14;
+
+/** As many decimals as the source has. */
+const places = (within: number): string => (within >= 0.5 ? "0" : within > 0.01 ? "0.000" : "0.00");
 
 const printedRow = ([what, printed, within, formula, source]: Printed, row: number): BookCell[] => [
-  label(what), input(printed, "0.000"), result(formula, "0.0000"), result(`=C${row}-B${row}`, "0.0000"), result(within, "0.0000"), cell(`=RAFTER.AGREE(B${row},C${row},E${row})`, { across: "center" }), note(source),
+  label(what), input(printed, places(within)), result(formula, "0.0000"), result(`=C${row}-B${row}`, "0.0000"), result(within, "0.0000"), cell(`=RAFTER.AGREE(B${row},C${row},E${row})`, { across: "center" }), note(source),
 ];
-const measuredRow = ([what, measured, formula, how]: (typeof MEASURED)[number], row: number): BookCell[] => [
-  label(what), input(measured), result(formula, "0.000"), result(`=RAFTER.INCHES(B${row})-C${row}`, "0.000"), result(0.25, "0.000"), cell(`=RAFTER.AGREE(B${row},C${row},E${row})`, { across: "center" }), note(how),
+const measuredRow = ([what, at, measured, formula, how]: (typeof MEASURED)[number], row: number): BookCell[] => [
+  label(what), input(at, INCHES), input(measured), result(formula(`B${row}`), LENGTH), result(`=RAFTER.INCHES(C${row})-D${row}`, LENGTH), cell(`=RAFTER.AGREE(C${row},D${row},$B$11)`, { across: "center" }), note(how),
 ];
+
+const print = { landscape: true, fit: { across: 1, down: 1 }, footer: "&L&A&RPage &P of &N" } as const;
 
 /** Hand calculations, printed figures and measured lengths beside what the functions give. */
 export const check: Sample = {
@@ -54,24 +59,39 @@ export const check: Sample = {
     title: "Ranger hut: check of hand calculations",
     sheets: [
       {
-        name: "Check",
+        name: "Measured",
         rows: [
-          [title("Ranger hut: hand calculations checked")],
-          [note("Type your own figure into a shaded cell: the cell beside says whether it agrees, or how far it is long or short.")],
+          [title("Ranger hut: lengths measured on site")],
+          [note("An invented building. Type what you measured into a shaded cell: the cell beside says whether it agrees, or how far it is long or short. For one more length, copy a row.")],
           [CAUTION],
           [PLAIN_NOTE],
           [],
-          [note("Figures as printed. They agree when they are off by half of the last printed digit at most. A comparison, no proof of any one roof.")],
-          [heading("What"), numbers("Printed"), numbers("Computed"), numbers("Difference"), numbers("Tolerance"), centred("Says"), heading("Printed in")],
-          ...PRINTED.map((row, i) => printedRow(row, FIRST + i)),
+          [heading("The roof"), heading("")],
+          [label("Pitch"), input(6, PITCH)],
+          [label("Thickness of the hip"), input(1.5, INCHES)],
+          [label("Thickness of a jack"), input(1.5, INCHES)],
+          [label("Thickness of the ridge board"), input(1.5, INCHES)],
+          [label("Still agrees within"), input(0.25, INCHES), null, note("common practice, no source")],
           [],
-          [note("Lengths measured on site (invented). Within 1/4 in a jack can often still be used: common practice, no source.")],
-          [heading("What"), numbers("Measured"), numbers("Computed"), numbers("Difference"), numbers("Tolerance"), centred("Says"), heading("How it is computed")],
+          [heading("What"), numbers("Offset or run"), numbers("Measured"), numbers("Computed"), numbers("Difference"), centred("Says"), heading("Where it is measured")],
           ...MEASURED.map((row, i) => measuredRow(row, SECOND + i)),
         ],
-        columns: [320, 96, 96, 96, 96, 132, 380].map((size) => ({ size })),
-        frozenRows: 1,
-        print: { landscape: true, fit: { across: 1, down: 1 }, footer: "&RPage &P of &N" },
+        columns: [300, 104, 104, 104, 104, 132, 260].map((size) => ({ size })),
+        print,
+      },
+      {
+        name: "Printed",
+        rows: [
+          [title("Figures as printed, and as computed")],
+          [note("They agree when they are off by half of the last printed digit at most. A comparison, no proof of any one roof. Lengths in inches.")],
+          [note("Type your own figure into a shaded cell. For one more, copy a row and change its formula.")],
+          [CAUTION],
+          [],
+          [heading("What"), numbers("Printed"), numbers("Computed"), numbers("Difference"), numbers("Tolerance"), centred("Says"), heading("Printed in")],
+          ...PRINTED.map((row, i) => printedRow(row, FIRST + i)),
+        ],
+        columns: [320, 96, 96, 96, 96, 132, 400].map((size) => ({ size })),
+        print,
       },
     ],
   },

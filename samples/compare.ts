@@ -38,7 +38,7 @@ const GRIDS: readonly (readonly [what: string, format: string])[] = [["longest j
 
 /** A grid under its name: pitches down, spacings across, taken from the sheet Compare. */
 function grid(what: string, format: string): (BookCell | null)[][] {
-  const call = `=RAFTER.COMPARE($A$6:$B$${5 + BLOCK.length},Compare!$A$${FIRST}:$A$${FIRST + PITCHES.length - 1},Compare!$B$${SECOND - 1}:$E$${SECOND - 1},"${what}")`;
+  const call = `=RAFTER.COMPARE($A$7:$B$${6 + BLOCK.length},Compare!$A$${FIRST}:$A$${FIRST + PITCHES.length - 1},Compare!$B$${SECOND - 1}:$E$${SECOND - 1},"${what}")`;
   const line = (): BookCell[] => [result("", PITCH), ...SPACINGS.map(() => result("", format))];
   return [[heading(call), ...SPACINGS.map(() => heading("", INCHES))], ...PITCHES.map(line), []];
 }
@@ -56,11 +56,11 @@ export const compare: Sample = {
         name: "Compare",
         rows: [
           [title("Band pavilion in a park: which pitch, which spacing")],
-          [note("An invented building. Change a shaded cell, and every length follows.")],
+          [note("An invented building. Change a shaded cell, and every length follows. Span and lumber stand on the sheet Whole roof.")],
           [CAUTION],
           [PLAIN_NOTE],
           [],
-          [label("Run"), input(120, INCHES), note("half the span, plate line to the centre of the ridge")],
+          [label("Run, half the span"), result("=RAFTER.INCHES('Whole roof'!$B$7)/2", INCHES), null, note("follows the span on the sheet Whole roof")],
           [label("Ridge thickness"), input(1.5, INCHES)],
           [label("Rafter depth"), input(7.25, INCHES)],
           [label("Seat"), input(3.5, INCHES)],
@@ -72,15 +72,16 @@ export const compare: Sample = {
           [label("Pitch"), ...SPACINGS.map((spacing) => input(spacing, INCHES))],
           ...PITCHES.map((pitch, i): BookCell[] => [input(pitch, PITCH), ...SPACINGS.map((_, column) => step(SECOND + i, column))]),
         ],
-        columns: [132, 96, 112, 112, 96, 132, 96, 168].map((size) => ({ size })),
+        columns: [140, 96, 112, 112, 96, 132, 96, 176].map((size) => ({ size })),
         frozenRows: 1,
         print: { landscape: true, fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
       },
       {
         name: "Whole roof",
         rows: [
-          [title("The whole roof over the same pitches and spacings")],
-          [note("The pitch in the block does not matter here: each row takes its own from the sheet Compare.")],
+          [title("Band pavilion: the whole roof over the same pitches and spacings")],
+          [note("Change a shaded cell. Pitches and spacings are those of the sheet Compare; the block's own pitch does not matter here.")],
+          [note("Lengths in inches, areas in squares of 100 square feet, waste included.")],
           [CAUTION],
           [],
           [heading("The roof"), heading("")],

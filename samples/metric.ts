@@ -4,9 +4,9 @@ import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
 import type { Priced } from "./boards.ts";
 import { boardsRange, boardsSheet } from "./boards.ts";
-import { CAUTION, DEGREES, heading, input, label, note, numbers, PLAIN_NOTE, result, title, total } from "./cells.ts";
+import { CAUTION, DEGREES, heading, input, label, note, numbers, PLAIN_NOTE, result, strong, title, total } from "./cells.ts";
 import type { Sample } from "./sample.ts";
-import { tableSheet } from "./table.ts";
+import { FIRST, LAST, tableSheet } from "./table.ts";
 
 const MM = '0 "mm"';
 const TENTH = '0.0 "mm"';
@@ -36,31 +36,41 @@ const left: BookCell[][] = [
   [label("Waste"), input(8, 'General" per cent"')],
 ];
 
+const JOB = "Visitor shelter";
+const FOLLOWS = "Nothing is typed here: this sheet follows the roof on the sheet Job.";
+const MM_TABLE = [JOB, `Lengths in millimetres, angles in degrees. ${FOLLOWS}`] as const;
+const BOUGHT = [JOB, "Lengths in millimetres. Nothing is typed here: this sheet follows the roof on the sheet Job and the boards on the sheet Boards."] as const;
+const SLIM = { "Piece": 56, "Side": 56, "Member": 96, "Size": 96, "Offset": 64, "Plate mark": 80, "Hip mark": 76, "Long point": 84, "Short point": 84, "Tape": 64, "Tail": 64, "Heel": 64, "Seat": 64, "Notch": 64, "From hip head": 112, "Saw tilt": 96 } as const;
+
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
-  tableSheet("Jacks", `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS),
-  tableSheet("Members", `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS),
-  tableSheet("Take-off", `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS),
-  tableSheet("Lumber order", `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS),
-  tableSheet("Cutting plan", `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS),
+  tableSheet("Jacks", MM_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, { lengths: "0.0", widths: { ...SLIM, "Saw tilt": 72, "Note": 220 } }),
+  tableSheet("Members", MM_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, { lengths: "0.0", widths: { ...SLIM, "Note": 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 } }),
+  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, { widths: { "Unit": 190, "How": 660 } }),
+  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS, { lengths: "0.0", widths: { "Size": 100 } }),
+  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, { lengths: "0.0", widths: { "Size": 100 } }),
 ];
 
+const ordered = (column: string): string => `'Lumber order'!${column}${FIRST}:${column}${LAST}`;
 const figure = (name: string, formula: string, format: string): BookCell[] => [label(name), result(formula, format)];
 
-const right: BookCell[][] = [
-  [heading("Figures"), numbers("Value"), heading("")],
+const right: (BookCell | null)[][] = [
+  [heading("Figures"), numbers("Value"), heading(""), heading("")],
   figure("Half span", "=RAFTER.TOMM(B8)/2", TENTH),
   figure("Pitch", "=RAFTER.PITCHDEG(B10)", DEGREES),
-  figure("Common, plate line to ridge", "=RAFTER.COMMONLEN(B10,E7,45)", TENTH),
+  figure("Common, plate line to ridge", "=RAFTER.COMMONLEN(B10,E7,E21)", TENTH),
   figure("Hip, corner to apex", "=RAFTER.HIPLEN(B10,E7)", TENTH),
   figure("Slope of the hip", "=RAFTER.HIPDEG(B10)", DEGREES),
   figure("Step of the jacks", "=RAFTER.JACKSTEP(B10,B11)", TENTH),
   figure("Edge angle of the jacks", "=RAFTER.JACKEDGE(B10)", DEGREES),
-  figure("Drop of the hip", "=RAFTER.HIPDROP(B10,45)", TENTH),
+  figure("Drop of the hip", "=RAFTER.HIPDROP(B10,E21)", TENTH),
   [],
-  [heading("Timber"), numbers("Value"), heading("")],
-  [...figure("Boards, waste included", "=SUM('Lumber order'!C2:C101)", "0"), note("sheet Lumber order")],
-  [label("Sum"), total(`=SUMIFS('Lumber order'!D2:D101,'Lumber order'!A2:A101,"<>Least possible")`, PRICE), note("invented prices, sheet Boards")],
+  [heading("Timber"), numbers("Value"), heading(""), heading("")],
+  [...figure("Boards, waste included", `=SUM(${ordered("C")})`, "0"), null, note("sheet Lumber order")],
+  [strong("Sum"), total(`=SUMIFS(${ordered("D")},${ordered("A")},"<>Least possible")`, PRICE), null, note("invented prices, sheet Boards")],
+  [],
+  [heading("Assumed"), numbers("Value"), heading(""), heading("")],
+  [label("Thickness of ridge and hip"), input(45, MM)],
 ];
 
 /** A roof in metres and millimetres. The building and its prices are invented. */
@@ -74,13 +84,13 @@ export const metric: Sample = {
         name: "Job",
         rows: [
           [title("Visitor shelter at a nature reserve: hip roof, metric")],
-          [note("An invented building with invented prices. Lengths with m, cm or mm say the unit; the block is in millimetres.")],
+          [note("An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length and amount follows. Lengths may be typed in m, cm or mm; bare numbers are millimetres.")],
           [CAUTION],
           [PLAIN_NOTE],
           [],
           ...Array.from({ length: Math.max(left.length, right.length) }, (_, i): (BookCell | null)[] => [...(left[i] ?? [null, null]), null, ...(right[i] ?? [])]),
         ],
-        columns: [104, 112, 24, 220, 112, 220].map((size) => ({ size })),
+        columns: [104, 112, 24, 220, 112, 16, 220].map((size) => ({ size })),
         frozenRows: 1,
         print: { landscape: true, paper: "a4", fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
       },

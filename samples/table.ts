@@ -1,31 +1,38 @@
 import { FORMATS, kindOf, widthOf } from "../src/pane/tables.ts";
 import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
-import { cell, heading, numbers } from "./cells.ts";
+import { cell, heading, note, numbers, title } from "./cells.ts";
 
-// Rows that are made ready below the headings: a longer roof has more pieces.
-const READY = 100;
+/** The row of a table's headings, and the first and last of the rows made ready below: a longer roof has more pieces. */
+export const HEAD = 4;
+export const FIRST = HEAD + 1;
+export const LAST = HEAD + 100;
 
-/**
- * A sheet that holds one spilling call: its headings are the call's first row, and its columns are formatted by them.
- *
- * `onTape` names columns that stand once more at the end, as a tape reads them.
- */
-export function tableSheet(name: string, formula: string, headings: readonly string[], onTape: readonly string[] = []): BookSheet {
-  const tapes = onTape.map((one) => headings.indexOf(one));
-  const top: BookCell[] = [heading(formula), ...headings.slice(1).map((one) => (kindOf(one) === "text" ? heading("") : numbers(""))), ...onTape.map((one) => heading(`${one} on tape`))];
+interface Looks {
+  /** Columns that stand once more at the end, as a tape reads them. */
+  readonly onTape?: readonly string[];
+  /** How lengths are shown. */
+  readonly lengths?: string;
+  /** Columns of another width than usual, so that the page is read without a glass. */
+  readonly widths?: Readonly<Record<string, number>>;
+}
+
+/** A sheet that holds one spilling call below a title and a line that says what it follows: its headings are the call's first row, and its columns are formatted by them. */
+export function tableSheet(name: string, about: readonly [job: string, says: string], formula: string, headings: readonly string[], { onTape = [], lengths, widths = {} }: Looks = {}): BookSheet {
+  const formats = headings.map((one) => (kindOf(one) === "length" && lengths ? lengths : FORMATS[kindOf(one)]));
+  // Numbers end at the right and words begin at the left: where the one meets the other, both need room.
+  const spaced = formats.map((format, i) => format !== null && (i + 1 === headings.length ? onTape.length > 0 : formats[i + 1] === null));
+  const shown = formats.map((format, i) => (format !== null && spaced[i] ? `${format}_m` : format));
+  const top: BookCell[] = [heading(formula), ...headings.slice(1).map((_, i) => (formats[i + 1] === null ? heading("") : numbers("", spaced[i + 1] ? "General_m;General_m;General_m;@_m" : undefined))), ...onTape.map((one) => heading(`${one} on tape`))];
   const line = (row: number): (BookCell | null)[] => [
-    ...headings.map((one): BookCell | null => {
-      const format = FORMATS[kindOf(one)];
-      return format === null ? null : cell("", { format });
-    }),
-    ...tapes.map((column) => cell(`=IF(${letter(column)}${row}="","",RAFTER.TAPE(${letter(column)}${row}))`)),
+    ...shown.map((format): BookCell | null => (format === null ? null : cell("", { format }))),
+    ...onTape.map((one) => `${letter(headings.indexOf(one))}${row}`).map((at) => cell(`=IF(${at}="","",RAFTER.TAPE(${at}))`)),
   ];
   return {
     name,
-    rows: [top, ...Array.from({ length: READY }, (_, i) => line(i + 2))],
-    columns: [...headings.map((one) => ({ size: widthOf(one) })), ...onTape.map(() => ({ size: 150 }))],
-    frozenRows: 1,
-    print: { landscape: true, fit: { across: 1, down: 0 }, titleRows: "$1:$1", footer: "&L&A&RPage &P of &N" },
+    rows: [[title(`${about[0]}: ${name.toLowerCase()}`)], [note(about[1])], [], top, ...Array.from({ length: LAST - HEAD }, (_, i) => line(FIRST + i))],
+    columns: [...headings.map((one) => ({ size: widths[one] ?? widthOf(one) })), ...onTape.map((one) => ({ size: 24 + 8 * `${one} on tape`.length }))],
+    frozenRows: HEAD,
+    print: { landscape: true, fit: { across: 1, down: 0 }, titleRows: `$${HEAD}:$${HEAD}`, footer: "&L&A&CGeometry only: the local code governs&RPage &P of &N" },
   };
 }
 

@@ -42,7 +42,9 @@ function boardTable(rows: readonly HeadedRow<Heading>[], reading: Reading): read
   // A column that is empty in every row counts as left out; a host may hand its cells over as 0.
   const filled = (heading: Heading) => rows.some(({ cells }) => !isBlank(cells[heading]) && cells[heading] !== 0);
   const priced = filled("Price");
-  const counted = filled("Count");
+  // Beside cells that come as empty a 0 was typed, and none is not as many as are wanted.
+  const noughts = rows.filter(({ cells }) => cells.Count === 0).length;
+  const counted = filled("Count") || (noughts > 0 && noughts < rows.length);
   const boards: ListedBoard[] = [];
   for (const { row, cells } of rows) {
     const at = (heading: Heading) => `boards, row ${row}: ${heading}`;

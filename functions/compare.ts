@@ -26,7 +26,7 @@ export const compare = worksheetFunction({
     listParameter("spacings", "Spacings to compare, centre to centre: a range, or one length.", MOST, "24, or {16,24}", (name, cell, reading) => readLengthCell(name, cell, reading, { example: "24" })),
     choice("what", `What to compare: ${WHAT.join(", ")}.`, WHAT, "longest jack"),
   ],
-  returns: "a grid that spills: a pitch in each row, a spacing in each column; lengths in the unit of the block, areas in square feet or square metres, squares with the block's waste. Where no roof can be framed, the cell says why.",
+  returns: "a grid that spills: a pitch in each row, a spacing in each column; lengths in the unit of the block, areas in square feet or square metres, squares with the block's waste, board feet without waste and spares. Where no roof can be framed, the cell says why.",
   examples: [
     { cells: [small, [[6, 12]], [[16, 24]], "step"], result: [["step, in", 16, 24], [6, 17.89, 26.83], [12, 22.63, 33.94]], tolerance: 0.005, source: "the framing-square table: difference in jacks at 16 and 24 in on centres, rise 6 and 12" },
     { cells: [small, [[6], [9]], 24], result: [["longest jack, in", 24], [6, 53.3183], [9, 59.6117]], tolerance: 0.0001 },

@@ -72,8 +72,14 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
     async takeBack(written) {
       const record = records.get(written);
       if (!record) return [];
-      const edited = await takeBack(sheet, record);
-      if (!edited.length) records.delete(written);
+      // Gone at once: a second press before the sheet has calculated would take what the first put back for edits.
+      records.delete(written);
+      const keep = () => void records.set(written, record);
+      const edited = await takeBack(sheet, record).catch((fault: unknown) => {
+        keep();
+        throw fault;
+      });
+      if (edited.length) keep();
       return edited;
     },
     async messageAt(name, row, column) {
@@ -84,15 +90,7 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
       if (formula === null || !ERROR_TYPE_SET.has(value as never)) return null;
       return messages.at({ unit: workbook.getId(), sheet: worksheet.getSheetId(), row, column });
     },
-    async show(area) {
-      const worksheet: OnPage = workbook.getSheetBySheetId(named(area.sheet).getSheetId())!;
-      const turned = worksheet.getSheetId() !== workbook.getActiveSheet().getSheetId();
-      if (turned) workbook.setActiveSheet(worksheet);
-      worksheet.setActiveRange(worksheet.getRange(area.row, area.column, area.rows, area.columns));
-      // What is seen already does not jump; a sheet just turned to has not been drawn yet and cannot tell.
-      const seen = turned ? null : worksheet.getVisibleRange?.();
-      if (!seen || !holds(seen, area)) worksheet.scrollToCell?.(area.row, area.column);
-    },
+    show: async (area) => show(sheet, workbook.getSheetBySheetId(named(area.sheet).getSheetId())!, area),
     async remember(key, text) {
       workbook.setCustomMetadata({ ...workbook.getCustomMetadata(), ...keptData({ [key]: text }) });
     },
@@ -108,6 +106,15 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
 
 /** What a sheet can do besides when it is on a page. */
 type OnPage = FWorksheet & { getVisibleRange?(): IRange | null; scrollToCell?(row: number, column: number): void };
+
+function show({ workbook }: EmbeddedSheet, worksheet: OnPage, area: Area): void {
+  const turned = worksheet.getSheetId() !== workbook.getActiveSheet().getSheetId();
+  if (turned) workbook.setActiveSheet(worksheet);
+  worksheet.setActiveRange(worksheet.getRange(area.row, area.column, area.rows, area.columns));
+  // What is seen already does not jump; a sheet just turned to has not been drawn yet and cannot tell.
+  const seen = turned ? null : worksheet.getVisibleRange?.();
+  if (!seen || !holds(seen, area)) worksheet.scrollToCell?.(area.row, area.column);
+}
 
 function holds({ startRow, endRow, startColumn, endColumn }: IRange, { row, column }: Area): boolean {
   return row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;

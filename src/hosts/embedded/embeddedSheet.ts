@@ -14,6 +14,7 @@ import { functionInfo } from "./functionInfo.ts";
 import { ReplaceKeptMutation } from "./kept.ts";
 import { LateAnswers } from "./lateAnswers.ts";
 import { Messages } from "./messages.ts";
+import { watchUndo } from "./undoStep.ts";
 
 /** A running sheet with its workbook. */
 export interface EmbeddedSheet {
@@ -49,6 +50,7 @@ export function embeddedSheet(parts: Parts, definitions: readonly WorksheetFunct
   const calculation = new Calculation(injector);
   watchResults(injector, messages);
   watchSpills(injector, calculation);
+  watchUndo(injector);
   askNoProtection(injector);
   injector.get(ICommandService).registerCommand(ReplaceKeptMutation);
   return { univer, api, workbook, calculation, messages, late };

@@ -10,7 +10,7 @@ import { ReplaceKeptMutation } from "./kept.ts";
 import { knownNames, nameParams } from "./names.ts";
 import { settled } from "./settled.ts";
 import { sheetData } from "./sheetData.ts";
-import { UndoStep } from "./undoStep.ts";
+import { inOneStep } from "./undoStep.ts";
 
 /**
  * Shows a book's sheets in place of those that are there, with what the pane kept in it, as one undo step: undo brings the old ones back.
@@ -18,25 +18,20 @@ import { UndoStep } from "./undoStep.ts";
  * @returns the addresses of cells that come from formulas and have another value here than the file has.
  */
 export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readonly string[]> {
-  const { univer, workbook } = sheet;
+  const { workbook } = sheet;
   const unitId = workbook.getId();
   const old = workbook.getWorkbook().getSheetOrders().slice();
   const made = book.sheets.map(sheetData);
   const first = made.find(({ hidden }) => !hidden) ?? made[0];
   if (!first) throw new Error("A workbook has at least one sheet.");
-  const undo = new UndoStep(univer.__getInjector(), workbook);
-  try {
+  await inOneStep(sheet, (undo) => {
     for (const params of knownNames(sheet).all) undo.do({ id: RemoveDefinedNameMutation.id, params });
     for (const name of book.names ?? []) undo.do({ id: SetDefinedNameMutation.id, params: nameParams(unitId, name) });
     made.forEach((data, i) => undo.do({ id: InsertSheetMutation.id, params: { unitId, index: old.length + i, sheet: mergeWorksheetSnapshotWithDefault(data as Partial<IWorksheetData>) } }));
     undo.do({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId: first.id } });
     for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
     undo.do({ id: ReplaceKeptMutation.id, params: { unitId, kept: book.kept ?? {} } });
-  } catch (stop) {
-    undo.rollBack();
-    throw stop;
-  }
-  undo.finish();
+  });
   await settled(sheet);
   return book.sheets.flatMap(({ name, rows }, i) => {
     const worksheet = workbook.getWorkbook().getSheetBySheetId(made[i]!.id);

@@ -3,7 +3,7 @@ import { RemoveSheetMutation, SetRangeValuesMutation, SetWorksheetColWidthMutati
 import { address } from "../address.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
-import { UndoStep } from "./undoStep.ts";
+import { inOneStep } from "./undoStep.ts";
 import type { WriteRecord } from "./write.ts";
 
 /**
@@ -12,22 +12,22 @@ import type { WriteRecord } from "./write.ts";
  * Anything else that the user put on a sheet which the write made counts as edited: it would be lost with the sheet.
  */
 export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promise<readonly string[]> {
-  const { workbook, univer, calculation } = sheet;
+  const { workbook, calculation } = sheet;
   if (record.step.undone) return [];
   const alive = new Map(workbook.getWorkbook().getSheets().map((s) => [s.getSheetId(), s]));
   const edited = editedSince(sheet, record, alive);
   if (edited.length) return edited;
 
-  const undo = new UndoStep(univer.__getInjector(), workbook);
-  for (const change of record.step.changesBack) {
-    const { subUnitId } = change.params as { subUnitId: string };
-    const made = record.newSheets.includes(subUnitId);
-    if (!alive.has(subUnitId) || (made && change.id !== RemoveSheetMutation.id)) continue;
-    // Rows and columns that the write added stay: others may use them by now. A width that the user changed stays too.
-    if (change.id === SetRangeValuesMutation.id || change.id === RemoveSheetMutation.id) undo.do(change);
-    else if (change.id === SetWorksheetColWidthMutation.id && widthAsWritten(record, change.params as WidthChange, alive.get(subUnitId)!)) undo.do(change);
-  }
-  undo.finish();
+  await inOneStep(sheet, (undo) => {
+    for (const change of record.step.changesBack) {
+      const { subUnitId } = change.params as { subUnitId: string };
+      const made = record.newSheets.includes(subUnitId);
+      if (!alive.has(subUnitId) || (made && change.id !== RemoveSheetMutation.id)) continue;
+      // Rows and columns that the write added stay: others may use them by now. A width that the user changed stays too.
+      if (change.id === SetRangeValuesMutation.id || change.id === RemoveSheetMutation.id) undo.do(change);
+      else if (change.id === SetWorksheetColWidthMutation.id && widthAsWritten(record, change.params as WidthChange, alive.get(subUnitId)!)) undo.do(change);
+    }
+  });
   await calculation.settled();
   return [];
 }

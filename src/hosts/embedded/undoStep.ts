@@ -7,6 +7,7 @@ import {
   SetWorksheetColumnCountMutation, SetWorksheetColumnCountUndoMutationFactory, SetWorksheetColWidthMutation, SetWorksheetColWidthMutationFactory, SetWorksheetRowCountMutation, SetWorksheetRowCountUndoMutationFactory,
 } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
+import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import { keptIn, ReplaceKeptMutation } from "./kept.ts";
 
 /**
@@ -21,6 +22,7 @@ export class UndoStep {
   readonly #undo: IMutationInfo[] = [];
   #undone = false;
 
+  /** For {@link inOneStep}, which also finishes it. */
   constructor(injector: Injector, workbook: FWorkbook) {
     this.#injector = injector;
     this.#workbook = workbook;
@@ -59,12 +61,8 @@ export class UndoStep {
   finish(): void {
     if (!this.#redo.length) return;
     this.#injector.get(IUndoRedoService).pushUndoRedo({ unitID: this.#workbook.getId(), undoMutations: this.#undo, redoMutations: this.#redo });
-    // The sheet does not tell what it undoes, but it runs these very objects.
-    const [undone, redone] = [this.#undo, this.#redo].map((changes) => changes.at(-1)!.params);
-    this.#injector.get(ICommandService).onCommandExecuted(({ params }) => {
-      if (params === undone) this.#undone = true;
-      if (params === redone) this.#undone = false;
-    });
+    ends.set(this.#undo.at(-1)!.params, () => (this.#undone = true));
+    ends.set(this.#redo.at(-1)!.params, () => (this.#undone = false));
   }
 
   /** The user has undone the finished step by the sheet's own undo, and not redone it. */
@@ -109,4 +107,27 @@ export class UndoStep {
         throw new Error(`No way back is known for the change ${id}.`);
     }
   }
+}
+
+/** Does work as one undo step: all of it, or, where it fails or is stopped, nothing of it. */
+export async function inOneStep({ univer, workbook }: EmbeddedSheet, work: (step: UndoStep) => void | Promise<void>): Promise<UndoStep> {
+  const step = new UndoStep(univer.__getInjector(), workbook);
+  try {
+    await work(step);
+  } catch (stop) {
+    step.rollBack();
+    throw stop;
+  }
+  step.finish();
+  return step;
+}
+
+/** What the last change of an undo or a redo tells its step. */
+const ends = new WeakMap<object, () => void>();
+
+/** Lets steps know when the user undoes and redoes them: the sheet does not tell what it undoes, but it runs the very objects that it was handed. */
+export function watchUndo(injector: Injector): void {
+  injector.get(ICommandService).onCommandExecuted(({ params }) => {
+    if (params) ends.get(params)?.();
+  });
 }

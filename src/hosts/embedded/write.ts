@@ -8,7 +8,7 @@ import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import type { PlannedCell } from "./plannedCells.ts";
 import { plannedCells } from "./plannedCells.ts";
 import { findSheet } from "./findSheet.ts";
-import { UndoStep } from "./undoStep.ts";
+import { inOneStep, type UndoStep } from "./undoStep.ts";
 
 // Small enough that a key pressed meanwhile is not felt to wait.
 const CELLS_AT_ONCE = 5_000;
@@ -30,9 +30,8 @@ export async function write(sheet: EmbeddedSheet, step: WriteStep, options: Para
   options.signal?.throwIfAborted();
   const blocks = step.blocks.map((block) => ({ block, planned: plannedCells(block) }));
   const of = blocks.reduce((sum, { planned }) => sum + planned.length, 0);
-  const undo = new UndoStep(sheet.univer.__getInjector(), workbook);
   const record = { areas: [] as Area[], newSheets: [] as string[], cells: [] as WriteRecord["cells"][number][], widths: [] as WriteRecord["widths"][number][] };
-  try {
+  const undoStep = await inOneStep(sheet, async (undo) => {
     let done = 0;
     for (const { block, planned } of blocks) {
       const target = targetSheet(sheet, undo, block, record.newSheets);
@@ -50,13 +49,9 @@ export async function write(sheet: EmbeddedSheet, step: WriteStep, options: Para
       record.widths.push(...setWidths(undo, target, block));
       record.areas.push(areaOf(block));
     }
-  } catch (stop) {
-    undo.rollBack();
-    throw stop;
-  }
-  undo.finish();
+  });
   await sheet.calculation.settled();
-  return { ...record, step: undo };
+  return { ...record, step: undoStep };
 }
 
 function targetSheet({ workbook }: EmbeddedSheet, undo: UndoStep, block: BlockPlan, newSheets: string[]): Worksheet {

@@ -1,16 +1,12 @@
-import { afterEach, beforeAll, describe, expect, it } from "vitest";
-import { bundled } from "./bundled.ts";
+import { describe, expect, it } from "vitest";
 import type { Headless } from "./headless.ts";
+import { useHeadless } from "./useHeadless.ts";
 
-let headless: typeof import("./headless.ts").headless;
 let t: Headless;
-beforeAll(async () => {
-  ({ headless } = await bundled());
-}, 60_000);
-afterEach(() => t.dispose());
+const make = useHeadless((fresh) => (t = fresh));
 
 async function shows(formula: string, cells: Record<string, string | number> = {}): Promise<string | number | boolean> {
-  t = headless();
+  t = make();
   for (const [a1, content] of Object.entries(cells)) t.type(a1, content);
   t.type("F1", formula);
   return (await t.values("F1"))[0]![0]!;
@@ -46,7 +42,7 @@ describe("arguments", () => {
     expect(await shows("=RAFTER.BLOCK(SEQUENCE(2))")).toBe("[[1],[2]]");
   });
   it("reads a reference no further than the sheet reaches", async () => {
-    t = headless(undefined, 3);
+    t = make(undefined, 3);
     t.type("A3", "Span");
     t.type("F1", "=RAFTER.BLOCK(A2:XFD1048576)");
     const [[shown]] = (await t.values("F1")) as [[string]];
@@ -71,7 +67,6 @@ describe("arguments", () => {
 
 describe("results", () => {
   it("spill exactly as they are", async () => {
-    t = headless();
     t.type("B2", "=RAFTER.MIXED()");
     expect(await t.values("B2:D3")).toEqual([["6/12", 1, true], ["", 0.1 + 0.2, false]]);
   });
@@ -86,7 +81,6 @@ describe("results", () => {
 
 describe("messages", () => {
   it("belong to the cell, nested calls included, and to the first refusal", async () => {
-    t = headless();
     t.type("A1", '=ROUND(RAFTER.NEED("x")+1,2)');
     t.type("A2", '=SUM(RAFTER.NEED("y"),RAFTER.NEED(1),RAFTER.NEED("z"))');
     t.type("A3", '=IFERROR(RAFTER.NEED("w"),5)');
@@ -97,7 +91,6 @@ describe("messages", () => {
     expect(messages).toEqual([expect.stringContaining('"x"'), expect.stringContaining('"y"'), null, null, null]);
   });
   it("go when the cell is right again, and come back with undo", async () => {
-    t = headless();
     t.type("A1", "no");
     t.type("B1", "=RAFTER.NEED(A1)");
     expect(await t.host.messageAt("Sheet1", 0, 1)).toMatch(/"no"/);
@@ -109,7 +102,6 @@ describe("messages", () => {
     expect(await t.host.messageAt("Sheet1", 0, 1)).toBeNull();
   });
   it("follow their cells when rows, columns or sheets come and go", async () => {
-    t = headless();
     t.type("B2", '=RAFTER.NEED("deep")');
     t.type("B5", '=RAFTER.NEED("deeper")');
     expect(await t.host.messageAt("Sheet1", 1, 1)).toMatch(/deep/);
@@ -127,7 +119,6 @@ describe("messages", () => {
 
 describe("functions that answer late", () => {
   it("say so, then give their answer, and their dependents follow", async () => {
-    t = headless();
     t.type("A1", 3);
     t.type("B1", "=RAFTER.SLOW(A1)");
     t.type("C1", "=SUM(B1:B2)");
@@ -136,7 +127,6 @@ describe("functions that answer late", () => {
     expect(await t.values("B1:C2")).toEqual([[3, 7], [4, ""]]);
   });
   it("do not hold up or lose edits made meanwhile", async () => {
-    t = headless();
     t.type("A1", 3);
     t.type("B1", "=RAFTER.SLOW(A1)");
     t.type("C1", "=A2*2");
@@ -148,7 +138,6 @@ describe("functions that answer late", () => {
     expect(await t.values("B1:B2")).toEqual([[8], [9]]);
   });
   it("keep their refusals and survive a rejection", async () => {
-    t = headless();
     t.type("B1", "=RAFTER.SLOW(-1)");
     t.type("B2", "=RAFTER.SLOWTHROWS()");
     t.type("B3", "=RAFTER.SLOW(-1)");

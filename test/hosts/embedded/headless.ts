@@ -15,6 +15,7 @@ import { testFunctions } from "./testFunctions.ts";
 export interface Headless {
   readonly sheet: EmbeddedSheet;
   readonly host: Host;
+  readonly commands: ICommandService;
   /** As if typed: "=" begins a formula, other text stays text, "" empties the cell. */
   type(a1: string, content: string | number): void;
   typeAt(range: FRange, content: string | number): void;
@@ -40,6 +41,7 @@ export function headless(definitions: readonly WorksheetFunction[] = testFunctio
   const sheet = embeddedSheet(engineParts, definitions, snapshot);
   const { univer, workbook } = sheet;
   const host = embeddedHost(sheet);
+  const commands = univer.__getInjector().get(ICommandService);
   const worksheet = (name = "Sheet1") => workbook.getSheetByName(name)!;
   const range = (a1: string) => (a1.includes("!") ? worksheet(a1.slice(0, a1.indexOf("!"))).getRange(a1.slice(a1.indexOf("!") + 1)) : worksheet().getRange(a1));
   const typeAt = (at: FRange, content: string | number) => {
@@ -50,6 +52,7 @@ export function headless(definitions: readonly WorksheetFunction[] = testFunctio
   return {
     sheet,
     host,
+    commands,
     worksheet,
     range,
     typeAt,
@@ -62,7 +65,7 @@ export function headless(definitions: readonly WorksheetFunction[] = testFunctio
     calculated: () =>
       new Promise((resolve) => {
         let start = Number.NaN;
-        const listening = univer.__getInjector().get(ICommandService).onCommandExecuted((command) => {
+        const listening = commands.onCommandExecuted((command) => {
           if (command.id === SetFormulaCalculationStartMutation.id) start = performance.now();
           if (command.id !== SetFormulaCalculationResultMutation.id) return;
           listening.dispose();

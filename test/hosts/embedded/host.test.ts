@@ -1,18 +1,11 @@
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { WriteStep } from "../../../src/hosts/host.ts";
-import { bundled } from "./bundled.ts";
 import type { Headless } from "./headless.ts";
+import { useHeadless } from "./useHeadless.ts";
 
 // What the embedded sheet does beyond what every host must (conformance.test.ts).
-let headless: typeof import("./headless.ts").headless;
 let t: Headless;
-beforeAll(async () => {
-  ({ headless } = await bundled());
-}, 60_000);
-beforeEach(() => {
-  t = headless();
-});
-afterEach(() => t.dispose());
+const make = useHeadless((fresh) => (t = fresh));
 
 const STEP: WriteStep = {
   title: "test",
@@ -23,8 +16,7 @@ const STEP: WriteStep = {
 };
 
 it("reads a workbook just opened when its formulas have their first results", async () => {
-  t.dispose();
-  t = headless(undefined, 20, { 0: { 0: { f: "=RAFTER.ROWS(2)" }, 3: { f: "=SUM(A1:B2)*2" } } });
+  t = make(undefined, 20, { 0: { 0: { f: "=RAFTER.ROWS(2)" }, 3: { f: "=SUM(A1:B2)*2" } } });
   expect((await t.values("A1:D1"))[0]).toEqual([1, 10, "", 66]);
 });
 
@@ -111,6 +103,28 @@ describe("takeBack", () => {
     expect(await t.host.sheets()).toEqual(["Sheet1"]);
     expect(await t.values("A1:B1")).toEqual([["", ""]]);
   });
+  it("pressed twice takes back once", async () => {
+    const written = await t.host.write(STEP);
+    expect(await Promise.all([t.host.takeBack(written), t.host.takeBack(written)])).toEqual([[], []]);
+    expect(await t.host.sheets()).toEqual(["Sheet1"]);
+  });
+  it("that the sheet stops half-way leaves all as it was, and can be tried again", async () => {
+    const written = await t.host.write(STEP);
+    const run = t.commands.syncExecuteCommand.bind(t.commands);
+    const taken = vi.spyOn(t.commands, "syncExecuteCommand").mockImplementation((id, ...rest) => (id === "sheet.mutation.remove-sheet" ? (false as never) : run(id, ...rest)));
+    await expect(t.host.takeBack(written)).rejects.toThrow("did not take a change");
+    taken.mockRestore();
+    expect(await t.values("A1:A2")).toEqual([[66], [5]]);
+    expect(await t.host.takeBack(written)).toEqual([]);
+    expect(await t.host.sheets()).toEqual(["Sheet1"]);
+  });
+});
+
+it("listens no more after many steps than after one", async () => {
+  const { _commandExecutedListeners: listeners } = t.commands as unknown as { _commandExecutedListeners: unknown[] };
+  const before = listeners.length;
+  for (let i = 0; i < 3; i++) await t.host.takeBack(await t.host.write(STEP));
+  expect([before > 0, listeners.length]).toEqual([true, before]);
 });
 
 describe("what is remembered", () => {

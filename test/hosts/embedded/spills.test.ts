@@ -1,16 +1,9 @@
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { bundled } from "./bundled.ts";
+import { beforeEach, describe, expect, it } from "vitest";
 import type { Headless } from "./headless.ts";
+import { useHeadless } from "./useHeadless.ts";
 
-let headless: typeof import("./headless.ts").headless;
 let t: Headless;
-beforeAll(async () => {
-  ({ headless } = await bundled());
-}, 60_000);
-beforeEach(() => {
-  t = headless();
-});
-afterEach(() => t.dispose());
+useHeadless((fresh) => (t = fresh));
 
 const sum = async () => (await t.values("E1"))[0]![0];
 

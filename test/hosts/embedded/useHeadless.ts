@@ -2,24 +2,21 @@ import { afterEach, beforeAll, beforeEach } from "vitest";
 import { bundled } from "./bundled.ts";
 import type { Headless } from "./headless.ts";
 
-/** A fresh embedded sheet for every test of a file; `again` puts another in its place, made as `headless` says. */
-export function useHeadless(): { readonly t: Headless; again(...made: Parameters<typeof import("./headless.ts").headless>): void } {
-  let headless: typeof import("./headless.ts").headless;
-  let t: Headless;
+type Make = typeof import("./headless.ts").headless;
+
+/** Gives every test of a file a fresh embedded sheet. Returns what makes a further one; all go with their test. */
+export function useHeadless(use: (fresh: Headless) => void): Make {
+  let headless: Make;
+  const made: Headless[] = [];
+  const make: Make = (...as) => {
+    const one = headless(...as);
+    made.push(one);
+    return one;
+  };
   beforeAll(async () => {
     ({ headless } = await bundled());
   }, 60_000);
-  beforeEach(() => {
-    t = headless();
-  });
-  afterEach(() => t.dispose());
-  return {
-    get t() {
-      return t;
-    },
-    again(...made) {
-      t.dispose();
-      t = headless(...made);
-    },
-  };
+  beforeEach(() => use(make()));
+  afterEach(() => made.splice(0).forEach((one) => one.dispose()));
+  return make;
 }

@@ -1,10 +1,12 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
+import { JACK_HEADINGS } from "../../functions/roof.ts";
 import { DEFAULTS, readRoofBlock, ROWS, type Row } from "../../functions/roofBlock.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readPitch } from "../../src/measure/readPitch.ts";
 import { takeOff } from "../../src/roof/takeOff.ts";
+import { asked } from "../functions/asked.ts";
 import { framed, HALL } from "../roof/outlineSpecs.ts";
 
 const guide = readFileSync("functions/GUIDE.md", "utf8");
@@ -46,6 +48,26 @@ describe("the guide's table of the roof block", () => {
   });
 });
 
+describe("the guide's first jack schedule", () => {
+  const table = tableUnder("A first jack schedule");
+  const second = table.findIndex(([first]) => first === "Column");
+
+  it("is typed as the guide says, and its column I is the long point", () => {
+    const block = table.slice(0, second).map(([row, value]) => [row!, /^\d+$/.test(value!) ? Number(value) : value!]);
+    expect(guide).toContain(`JACKTABLE(A1:B${block.length})`);
+    const [headings, ...jacks] = asked("JACKTABLE", block) as unknown[][];
+    expect(jacks.length).toBeGreaterThan(1);
+    // The table begins in column D.
+    expect(headings!["I".charCodeAt(0) - "D".charCodeAt(0)]).toBe("Long point");
+    expect(guide).toContain("RAFTER.TAPE(I2)");
+  });
+
+  it("has a line for every column", () => {
+    const said = table.slice(second + 1).flatMap(([columns]) => columns!.split(", "));
+    expect(said.toSorted()).toEqual(JACK_HEADINGS.toSorted());
+  });
+});
+
 describe("the guide's worked sheet count", () => {
   it("is what the take-off counts", () => {
     const { frame, pieces } = framed({ ...HALL, span: 192, length: 288, pitch: 0.75, endPitch: null, overhang: 16 });
@@ -68,7 +90,7 @@ describe("what the guide points to", () => {
 
   it("every function that it names exists", () => {
     const names = new Set(functions.map(({ name }) => name));
-    const abbreviations = new Set(["JM", "JE", "KE"]);
+    const abbreviations = new Set(["JM", "JE", "KE", "LP", "RAFTER"]);
     const said = [...guide.matchAll(/\b[A-Z]{2,}\b(?!\.md)/g)].map(([word]) => word).filter((word) => !abbreviations.has(word));
     expect(said.length).toBeGreaterThan(5);
     expect(said.filter((word) => !names.has(word))).toEqual([]);

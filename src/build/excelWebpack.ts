@@ -16,6 +16,7 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
     module: {
       rules: [
         { test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" } },
+        { test: /\.ts$/, include: resolve("functions"), enforce: "pre", loader: resolve("src/build/withoutDocsLoader.ts") },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

@@ -90,7 +90,7 @@ function orderRows(order: CutOrder): Cell[][] {
       own.set(`${length} ${price}`, { ...sum, count: sum.count + repeat, used: sum.used + used * repeat, left: sum.left + leftOver * repeat });
     }
     const bought = [...own.values()].sort((a, b) => a.length - b.length || a.price - b.price).map(({ length, price, count, used, left }, i): Cell[] => [size, length, count, count * price, used, left, i === 0 ? ridgeNote(order, size) : ""]);
-    const wasted = extra.filter((one) => one.size === size).map(({ length, price, count, short }): Cell[] => [size, length, count, count * price, 0, count * length, `plus ${order.waste} per cent waste, not in the plan${short > 0 ? `; ${short} more are asked than there are` : ""}`]);
+    const wasted = extra.filter((one) => one.size === size).map(({ length, price, count, short }): Cell[] => [size, length, count, count * price, 0, count * length, `plus ${order.waste} per cent waste, not in the plan and not in the least possible${short > 0 ? `; ${short} more are asked than there are` : ""}`]);
     return [...bought, ...wasted];
   });
   return [[...ORDER_HEADINGS], ...rows, ["Least possible", "", "", plan.proved ? plan.cost : plan.bound, "", "", provedText(order)]];

@@ -175,7 +175,7 @@ describe("the two tables", () => {
     const boards = [["Size", "Length", "Count"], ["2x6", 192, 60], ["2x8", 240, 6], ["2x6", 96, 90]];
     const order = await rows("LUMBERORDER", [["Span", 288], ["Length", 432], ["Pitch", 6], ["Waste", 50]], boards);
     const row = order.find(({ Size, Note }) => Size === "2x8" && String(Note).includes("waste"))!;
-    expect([row["Count"], row["Note"]]).toEqual([1, "plus 50 per cent waste, not in the plan; 2 more are asked than there are"]);
+    expect([row["Count"], row["Note"]]).toEqual([1, "plus 50 per cent waste, not in the plan and not in the least possible; 2 more are asked than there are"]);
   });
 
   it("tell where a ridge longer than every board is joined", async () => {

@@ -88,6 +88,13 @@ describe("what the guide points to", () => {
     expect(drawn.filter((name) => !targets.includes(name) && !elsewhere.includes(name))).toEqual([]);
   });
 
+  it("its headings that README and it link to are there", () => {
+    const anchors = new Set([...guide.matchAll(/^#+ (.+)$/gm)].map(([, heading]) => heading!.toLowerCase().replace(/[^\p{L}\p{N}\- ]/gu, "").replaceAll(" ", "-")));
+    const asked = [...guide.matchAll(/\]\(#([^)]+)\)/g), ...readFileSync("README.md", "utf8").matchAll(/GUIDE\.md#([^)]+)\)/g)].map(([, anchor]) => anchor!);
+    expect(asked.length).toBeGreaterThan(10);
+    expect(asked.filter((anchor) => !anchors.has(anchor))).toEqual([]);
+  });
+
   it("every function that it names exists", () => {
     const names = new Set(functions.map(({ name }) => name));
     const abbreviations = new Set(["JM", "JE", "KE", "LP", "RAFTER"]);

@@ -2,12 +2,12 @@ import { Refusal } from "../registry/refusal.ts";
 import type { Area } from "../hosts/host.ts";
 import type { Inputs } from "./fields.ts";
 import { ask, type PaneState } from "./paneState.ts";
-import { updateBlock, useBlock } from "./follow.ts";
+import { updateNow, useBlock } from "./follow.ts";
 import { planFill, type FillPlan, type FillRequest, type PlannedTable } from "./planFill.ts";
 import { report } from "./report.ts";
 import { differing, labels, readAgain } from "./sheetBlock.ts";
 import { texts } from "./texts.ts";
-import { stopped, whyNot, working, writeStep } from "./sheetWork.ts";
+import { once, stopped, whyNot, working, writeStep } from "./sheetWork.ts";
 
 /** What the user chose to write, and where. */
 export interface Choice {
@@ -26,8 +26,11 @@ const TRIES = 40;
  *
  * @returns the row of the block that must be mended first, or null.
  */
-export async function fill(state: PaneState, choice: Choice): Promise<string | null> {
-  if (state.work.value) return null;
+export function fill(state: PaneState, choice: Choice): Promise<string | null> {
+  return once(state, () => tryToFill(state, choice));
+}
+
+async function tryToFill(state: PaneState, choice: Choice): Promise<string | null> {
   const { messages, general } = state.report.value;
   const wrong = Object.keys(messages)[0];
   if (wrong) {
@@ -69,7 +72,7 @@ async function blockAgrees(state: PaneState): Promise<boolean> {
     lines: [texts.differs(rows), words.differsWhy],
     choices: [{ id: "update", label: texts.update }, { id: "sheet", label: words.asInSheet }, { id: "cancel", label: words.cancel }],
   });
-  if (answer === "update") return updateBlock(state);
+  if (answer === "update") return updateNow(state);
   if (answer === "cancel") state.says.value = words.cancelled;
   return answer === "sheet";
 }

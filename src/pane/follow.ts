@@ -5,7 +5,7 @@ import { planUpdate, type UpdatePlan } from "./planUpdate.ts";
 import { areaText } from "./reference.ts";
 import { readRemembered, type Remembered } from "./remembered.ts";
 import { blockUnder, followed, readAgain, type SheetBlock } from "./sheetBlock.ts";
-import { whyOf, writeStep } from "./sheetWork.ts";
+import { once, whyOf, writeStep } from "./sheetWork.ts";
 import { texts } from "./texts.ts";
 
 /** Milliseconds without a change before the sheet is looked at, or the inputs are kept. */
@@ -51,15 +51,17 @@ function calm(wait: number, task: () => Promise<unknown>): () => void {
   };
 }
 
+/** Takes up what the workbook remembers, but for what the user typed while it was asked. */
 async function restore(state: PaneState): Promise<void> {
+  const [inputs, measured, kerf] = [state.inputs.value, state.measured.value, state.kerf.value];
   const text = await state.host.recall(KEY);
   const kept = text === null ? null : readRemembered(text);
   if (!kept) return;
   const link = kept.link ? await readAgain(state.host, kept.link) : null;
   batch(() => {
-    state.inputs.value = link?.inputs ?? kept.inputs;
-    state.measured.value = kept.measured;
-    state.kerf.value = kept.kerf;
+    state.inputs.value = followed(link?.inputs ?? kept.inputs, inputs, state.inputs.value);
+    if (state.measured.value === measured) state.measured.value = kept.measured;
+    if (state.kerf.value === kerf) state.kerf.value = kept.kerf;
     state.link.value = link;
   });
 }
@@ -114,8 +116,13 @@ export function useBlock(state: PaneState, block: SheetBlock, says = texts.using
  * @returns whether the block now says what the fields say.
  */
 export async function updateBlock(state: PaneState): Promise<boolean> {
+  return (await once(state, () => updateNow(state))) ?? false;
+}
+
+/** The same as a part of something that is under way. */
+export async function updateNow(state: PaneState): Promise<boolean> {
   const link = state.link.value;
-  if (!link || state.work.value) return false;
+  if (!link) return false;
   const wrong = Object.keys(state.report.value.messages)[0];
   if (wrong) {
     state.says.value = texts.fixFirst(wrong);

@@ -1,13 +1,17 @@
 import { cardSheet } from "./cards.ts";
 import { freeSheetName } from "./freeSheetName.ts";
 import type { PaneState } from "./paneState.ts";
-import { takeBack, whyOf, writeStep } from "./sheetWork.ts";
+import { once, takeBack, whyOf, writeStep } from "./sheetWork.ts";
 import { texts } from "./texts.ts";
 
 /** Puts the cards into the sheet as pictures. Where the sheet takes none, nothing is left of it. */
 export async function putCards(state: PaneState): Promise<void> {
+  await once(state, () => putNow(state));
+}
+
+async function putNow(state: PaneState): Promise<void> {
   const { model } = state.report.value;
-  if (!model || state.work.value) return;
+  if (!model) return;
   try {
     const sheet = freeSheetName(texts.sections.cards, await state.host.sheets());
     const { block, pictures } = cardSheet(model, sheet);

@@ -17,6 +17,20 @@ export function whyNot(error: unknown): string {
   return error instanceof DOMException && error.name === "AbortError" ? texts.stopped : texts.failed(whyOf(error));
 }
 
+/** Panes in which something is under way that a button began: its questions to the sheet and to the user, and what it writes. */
+const busy = new WeakSet<PaneState>();
+
+/** Does what a button asks for. Pressed again before that is over it does nothing, or a slow sheet would be written twice; null then. */
+export async function once<T>(state: PaneState, task: () => Promise<T>): Promise<T | null> {
+  if (busy.has(state) || state.work.value) return null;
+  busy.add(state);
+  try {
+    return await task();
+  } finally {
+    busy.delete(state);
+  }
+}
+
 /** Does something that may take long: it is shown after a while, and can be stopped. */
 export async function working<T>(state: PaneState, task: (signal: AbortSignal, progress: (done: number, of: number) => void) => Promise<T>): Promise<T> {
   const controller = new AbortController();

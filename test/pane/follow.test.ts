@@ -1,42 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { Area, Host, HostCell, WriteStep } from "../../src/hosts/host.ts";
+import type { WriteStep } from "../../src/hosts/host.ts";
 import { START_INPUTS } from "../../src/pane/fields.ts";
 import { follow, updateBlock, useBlock } from "../../src/pane/follow.ts";
 import { paneState, setInput } from "../../src/pane/paneState.ts";
 import { blockUnder, readAgain } from "../../src/pane/sheetBlock.ts";
 import { takeBack, writeStep } from "../../src/pane/sheetWork.ts";
-import { cellsOf } from "./cellsOf.ts";
-
-const EMPTY: HostCell = { formula: null, value: "", format: "General" };
-
-/** One sheet that is a list of rows, and what the port needs of it. */
-function sheetHost(rows: (string | number)[][], more: Partial<Host> = {}) {
-  const kept = new Map<string, string>();
-  const [changes, others]: [(() => void)[], (() => void)[]] = [[], []];
-  const host: Host = {
-    kind: "embedded",
-    selection: async () => ({ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }),
-    onSelection: () => () => undefined,
-    onChange: (listener) => (changes.push(listener), () => void changes.splice(0)),
-    sheets: async () => ["Bid"],
-    read: async ({ row, column, rows: count, columns }: Area) => Array.from({ length: count }, (_, i) => Array.from({ length: columns }, (__, j) => cellsOf(rows)[row + i]?.[column + j] ?? EMPTY)),
-    blockAround: async () => ({ sheet: "Bid", row: 0, column: 0, rows: rows.length, columns: 2 }),
-    write: async (step: WriteStep) => {
-      for (const { row, column, cells } of step.blocks) rows[row]![column] = cells[0]![0]!.content;
-      return { title: step.title, areas: [{ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }] };
-    },
-    occupied: async () => [],
-    takeBack: async () => [],
-    messageAt: async () => null,
-    show: async () => undefined,
-    remember: async (key, text) => void kept.set(key, text),
-    recall: async (key) => kept.get(key) ?? null,
-    onOtherWorkbook: (listener) => (others.push(listener), () => void others.splice(0)),
-    picture: async () => false,
-    ...more,
-  };
-  return { host, kept, change: () => changes.forEach((listener) => listener()), replace: () => others.forEach((listener) => listener()) };
-}
+import { sheetHost } from "./sheetHost.ts";
 
 const block = (): (string | number)[][] => [["Title", ""], ["Span", "24'"], ["Length", "40'"], ["Pitch", 6]];
 
@@ -45,6 +14,20 @@ afterEach(() => void vi.useRealTimers());
 const later = () => vi.advanceTimersByTimeAsync(2000);
 
 describe("the pane and the workbook", () => {
+  it("keeps what is typed while the workbook is still asked what it remembers", async () => {
+    const { host } = sheetHost(block());
+    await host.remember("pane", JSON.stringify({ inputs: { Span: "30'", Spacing: "24" }, link: null, measured: { J1: "55" }, kerf: "1/8" }));
+    const { recall } = host;
+    const state = paneState({ ...host, recall: async (key) => (await new Promise((resolve) => setTimeout(resolve, 1000)), recall(key)) });
+    const stop = follow(state);
+    await vi.advanceTimersByTimeAsync(500);
+    setInput(state, "Spacing", "16");
+    state.kerf.value = "3/32";
+    await later();
+    expect(state.inputs.value).toMatchObject({ Span: "30'", Spacing: "16" });
+    expect([state.measured.value, state.kerf.value]).toEqual([{ J1: "55" }, "3/32"]);
+    stop();
+  });
   it("offers a block, follows it when used, and keeps what was typed in the pane since", async () => {
     const rows = block();
     const { host, change } = sheetHost(rows);

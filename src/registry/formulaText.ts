@@ -1,16 +1,16 @@
 import { NAMESPACE, type Cell, type Example, type WorksheetFunction } from "./worksheetFunction.ts";
 
-/** An example as typed in a sheet: `=RAFTER.JACKLEN("6/12", 48)`; a block in braces, its empty cells as "". */
+/** An example as typed in a sheet: `=RAFTER.JACKLEN("6/12", 48)`. */
 export function formulaText({ name }: Pick<WorksheetFunction, "name">, { cells }: Pick<Example, "cells">): string {
-  return `=${NAMESPACE}.${name}(${cells.map((cell) => (typeof cell === "object" ? blockText(cell) : cellText(cell))).join(", ")})`;
+  return `=${NAMESPACE}.${name}(${cells.map(argumentText).join(", ")})`;
 }
 
-function blockText(rows: readonly (readonly (Cell | null)[])[]): string {
-  return `{${rows.map((row) => row.map((cell) => cellText(cell ?? "")).join(",")).join(";")}}`;
+/** One argument as typed in a formula: text in quotes, a block in braces, its empty cells as "". */
+export function argumentText(argument: Example["cells"][number]): string {
+  return typeof argument === "object" ? `{${argument.map((row) => row.map((cell) => cellText(cell ?? "")).join(",")).join(";")}}` : cellText(argument);
 }
 
 /** A quote inside a text is typed twice: `"8' 7 3/16"""`. */
 function cellText(cell: Cell): string {
-  if (typeof cell === "string") return `"${cell.replaceAll('"', '""')}"`;
-  return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
+  return typeof cell === "string" ? `"${cell.replaceAll('"', '""')}"` : String(cell).toUpperCase();
 }

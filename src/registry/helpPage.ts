@@ -1,3 +1,4 @@
+import { families } from "./families.ts";
 import { formulaText } from "./formulaText.ts";
 import { kindText, signature } from "./parameterText.ts";
 import { html, plainPage } from "./plainPage.ts";
@@ -33,13 +34,13 @@ export function helpPage(definition: WorksheetFunction): string {
 
 /** The list of all help pages, family by family. */
 export function helpIndexPage(functions: readonly WorksheetFunction[]): string {
-  const families = [...new Set(functions.map(({ family }) => family))];
   return plainPage("All functions", [
     `<h1>All functions</h1>`,
-    `<p><a href="${GUIDE_PAGE}">The trade, as Longpoint uses it</a>: what each word means, where each length is measured, every row of the roof block, with drawings.</p>`,
-    ...families.flatMap((family) => [
-      `<h2>${html(family[0]!.toUpperCase() + family.slice(1))}</h2>`,
-      `<dl>${functions.filter((one) => one.family === family).map(({ name, summary }) => `<dt><a href="${html(name)}.html">${html(name)}</a></dt><dd>${html(summary)}</dd>`).join("")}</dl>`,
+    `<p><a href="${GUIDE_PAGE}">The trade, as Longpoint uses it</a>: how to make a first jack schedule, what each word means, where each length is measured, every row of the roof block and column of the tables, with drawings.</p>`,
+    `<p>In a cell, begin with <code>=RAFTER.</code> and a name below: <code>=RAFTER.PITCHDEG(6)</code>. For a whole roof start with <a href="JACKTABLE.html">JACKTABLE</a>. Where a cell shows an error, select it: the pane says what to type instead.</p>`,
+    ...families(functions).flatMap(({ heading, functions: own }) => [
+      `<h2>${html(heading)}</h2>`,
+      `<dl>${own.map(({ name, summary }) => `<dt><a href="${html(name)}.html">${html(name)}</a></dt><dd>${html(summary)}</dd>`).join("")}</dl>`,
     ]),
   ]);
 }

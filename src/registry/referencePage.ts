@@ -1,3 +1,4 @@
+import { families } from "./families.ts";
 import { formulaText } from "./formulaText.ts";
 import { kindText, signature } from "./parameterText.ts";
 import { resultRows } from "./resultRows.ts";
@@ -5,15 +6,15 @@ import type { Example, WorksheetFunction } from "./worksheetFunction.ts";
 
 /** The content of functions/REFERENCE.md: every function, family by family, as its definition describes it. */
 export function referencePage(functions: readonly WorksheetFunction[]): string {
-  const families = [...new Set(functions.map(({ family }) => family))];
+  const all = families(functions);
   return [
     "# Functions",
     "<!-- Written by `npm run generate` from the definitions in this folder; change those. -->",
-    "What each word means, where each length is measured, and every row of the roof block: [the guide](GUIDE.md).",
+    "A first jack schedule, what each word means, where each length is measured, every row of the roof block and column of the tables: [the guide](GUIDE.md).",
     "Arguments in [brackets] may be left out. Results come back in the unit of the lengths that went in, angles in degrees. " +
       "Geometry only: sizes, spans and strength follow the local code and a licensed designer.",
-    families.map((family) => `- ${family}: ${functions.filter((one) => one.family === family).map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ")}`).join("\n"),
-    ...families.flatMap((family) => [`## ${family[0]!.toUpperCase()}${family.slice(1)}`, ...functions.filter((one) => one.family === family).flatMap((definition) => section(definition))]),
+    all.map((family) => `- ${family.name}: ${family.functions.map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ")}`).join("\n"),
+    ...all.flatMap((family) => [`## ${family.heading}`, ...family.functions.flatMap(section)]),
   ].join("\n\n") + "\n";
 }
 

@@ -1,23 +1,12 @@
 import type { ICellData, IStyleData, Nullable } from "@univerjs/core";
-import { BooleanNumber, BorderStyleTypes, CellValueType } from "@univerjs/core";
+import { CellValueType } from "@univerjs/core";
+import type { Look } from "../../xlsx/book.ts";
 import { CELL_STYLES } from "../cellStyles.ts";
 import type { CellPlan } from "../host.ts";
+import { styleOf } from "./lookStyle.ts";
 
 /** A line under headings, which the shared looks leave to each sheet. */
-const UNDERLINE: IStyleData = { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: "#7d8b99" } } } };
-
-/** One of the looks that both hosts share, as this sheet writes it. */
-function styleOf(style: NonNullable<CellPlan["style"]>): IStyleData {
-  const { bold, italic, size, color, fill } = CELL_STYLES[style];
-  return {
-    ...(bold && { bl: BooleanNumber.TRUE }),
-    ...(italic && { it: BooleanNumber.TRUE }),
-    ...(size && { fs: size }),
-    ...(color && { cl: { rgb: color } }),
-    ...(fill && { bg: { rgb: fill } }),
-    ...(style === "heading" && UNDERLINE),
-  };
-}
+const UNDERLINE: Look = { borders: { bottom: { line: "thin", color: "#7d8b99" } } };
 
 /** The cell as the sheet keeps it. What stood there goes; fill, font and borders that the plan does not name stay. */
 export function cellData({ content, format, style }: CellPlan): ICellData {
@@ -37,5 +26,5 @@ function contentData(content: string | number): Pick<ICellData, "v" | "t" | "f">
 }
 
 function styleData(format: string | null, style?: CellPlan["style"]): Nullable<IStyleData> {
-  return { ...(style && styleOf(style)), n: format === null || format === "General" ? null : { pattern: format } };
+  return { ...(style && styleOf({ ...CELL_STYLES[style], ...(style === "heading" && UNDERLINE) })), n: format === null || format === "General" ? null : { pattern: format } };
 }

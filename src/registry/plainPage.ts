@@ -24,6 +24,7 @@ table { border-collapse: collapse; overflow-wrap: normal; }
 th, td { padding: .3rem .6rem; border: 1px solid var(--line); text-align: left; vertical-align: top; }
 .words td:last-child { min-width: 13rem; }
 .source { margin-top: -.75rem; font-size: .9rem; }
+.wide + .source { margin-top: .4rem; }
 .caution { margin-top: 2rem; padding-top: .75rem; border-top: 1px solid var(--line); }
 </style>
 </head>

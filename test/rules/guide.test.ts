@@ -1,7 +1,11 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
-import { JACK_HEADINGS } from "../../functions/roof.ts";
+import { CAUTION_HEADINGS } from "../../functions/cautions.ts";
+import { ORDER_HEADINGS, STICK_HEADINGS } from "../../functions/lumberOrder.ts";
+import { PLATE_HEADINGS } from "../../functions/plateMarks.ts";
+import { JACK_HEADINGS, MEMBER_HEADINGS } from "../../functions/roof.ts";
+import { SALVAGE_HEADINGS } from "../../functions/salvage.ts";
 import { DEFAULTS, readRoofBlock, ROWS, type Row } from "../../functions/roofBlock.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readPitch } from "../../src/measure/readPitch.ts";
@@ -66,6 +70,19 @@ describe("the guide's first jack schedule", () => {
     const said = table.slice(second + 1).flatMap(([columns]) => columns!.split(", "));
     expect(said.toSorted()).toEqual(JACK_HEADINGS.toSorted());
   });
+});
+
+describe("the guide's columns of the other tables", () => {
+  // A bar in a cell of the table is escaped; these lines are parted before it.
+  const said = tableUnder("Columns of the other tables").map(([table, columns]) => [table!, columns!.split(", ")] as const);
+  const headings = { MEMBERS: MEMBER_HEADINGS, PLATEMARKS: PLATE_HEADINGS, LUMBERORDER: ORDER_HEADINGS, STICKPLAN: STICK_HEADINGS, SALVAGE: SALVAGE_HEADINGS, CAUTIONS: CAUTION_HEADINGS } as const;
+
+  it.each(Object.entries(headings))("are columns that %s has", (name, columns) => {
+    const own = said.filter(([table]) => table === name).flatMap(([, named]) => named);
+    expect(own.length).toBeGreaterThan(0);
+    expect(own.filter((column) => !(columns as readonly string[]).includes(column))).toEqual([]);
+  });
+  it("belong to tables that are", () => { expect(said.filter(([table]) => !(table in headings))).toEqual([]); });
 });
 
 describe("the guide's worked sheet count", () => {

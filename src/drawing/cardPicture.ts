@@ -2,12 +2,14 @@ import type { CutCard } from "./cutCard.ts";
 import { escaped } from "./sheet.ts";
 import { textWidth } from "./textWidth.ts";
 import { THEMES } from "./theme.ts";
+import { unbroken } from "./unbroken.ts";
 import { wrapped } from "./wrapped.ts";
 
 /** Pixels: the card's edge, and the sizes of its texts. A text that is read from a step away is 24 points. */
 const EDGE = 12;
 const SIZES = { mark: 34, figure: 32, text: 13, small: 10 } as const;
 const INDENT = 22;
+const BULLET = "\u2022";
 
 /** A text that stands on the card. */
 interface Text {
@@ -24,13 +26,13 @@ interface Text {
  *
  * Black on white whatever the sheet's colours are, because it is drawn for print. Gives its height in pixels too.
  */
-export function cardPicture({ mark, title, counts, figures, steps, note, cautions, drawing }: CutCard, width: number): { readonly svg: string; readonly height: number } {
+export function cardPicture({ mark, title, counts, figures, steps, notes, cautions, drawing }: CutCard, width: number): { readonly svg: string; readonly height: number } {
   const texts: Text[] = [];
   const right = width - EDGE;
   const inner = right - EDGE;
   let y = EDGE + SIZES.mark;
   const lines = (text: string, size: number, left: number) => {
-    for (const line of wrapped(text, size, right - left)) texts.push({ x: left, y: (y += Math.ceil(size * 1.3)), text: line, size });
+    for (const line of wrapped(unbroken(text), size, right - left)) texts.push({ x: left, y: (y += Math.ceil(size * 1.3)), text: line, size });
   };
   texts.push({ x: EDGE, y, text: mark, size: SIZES.mark, bold: true });
   const beside = EDGE + textWidth(mark, SIZES.mark * BOLD) + 10;
@@ -52,13 +54,16 @@ export function cardPicture({ mark, title, counts, figures, steps, note, caution
     lines(step, SIZES.text, EDGE + INDENT);
     y += 3;
   });
-  if (note !== "") lines(note, SIZES.text, EDGE);
+  for (const note of notes) {
+    texts.push({ x: EDGE, y: y + Math.ceil(SIZES.text * 1.3), text: BULLET, size: SIZES.text });
+    lines(note, SIZES.text, EDGE + INDENT);
+  }
   const rule = (y += 8);
   lines(cautions, SIZES.small, EDGE);
   const height = Math.ceil(y + EDGE);
   const { ink, paper } = THEMES.print;
   const name = escaped(`${mark} ${title}: ${counts}`);
-  const description = escaped([...figures.map((figure) => `${figure.name} ${figure.value}.`), ...steps, note].filter((text) => text !== "").join(" "));
+  const description = escaped([...figures.map((figure) => `${figure.name} ${figure.value}.`), ...steps, ...notes].join(" "));
   return {
     height,
     svg: `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="system-ui,sans-serif" font-size="${SIZES.text}"><title>${name}</title><desc>${description}</desc>` +

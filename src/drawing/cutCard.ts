@@ -7,8 +7,8 @@ import { drawPair } from "./drawPair.ts";
 import { drawRidge } from "./drawRidge.ts";
 import { figure } from "./figure.ts";
 import { hipSteps } from "./hipSteps.ts";
+import { sawText } from "./sawText.ts";
 import type { DrawingOptions } from "./sheet.ts";
-import { angleText } from "./shown.ts";
 import { WORDS, type Words } from "./words.ts";
 
 /** What goes on one card, nailed up beside the saw. */
@@ -21,7 +21,8 @@ export interface CutCard {
   readonly figures: readonly { readonly name: string; readonly value: string }[];
   /** What to do, in order. */
   readonly steps: readonly string[];
-  readonly note: string;
+  /** What else to know of the piece, each a sentence of its own. */
+  readonly notes: readonly string[];
   readonly cautions: string;
   /** Black and white, for a width in pixels; brief where the card is small. */
   drawing(width: number, brief: boolean): string;
@@ -29,17 +30,20 @@ export interface CutCard {
 
 export interface CardOptions extends Pick<DrawingOptions, "length" | "words"> {
   /** A piece's notes in words; none when left out. */
-  readonly note?: (piece: Piece) => string;
+  readonly notes?: (piece: Piece) => readonly string[];
 }
 
 /** One card for each distinct piece, and a second for a hip with the marks of its jacks. */
 export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOptions): readonly CutCard[] {
+  const { words = WORDS, length } = options;
+  const { near, far } = frame.main.at;
+  // Cards of two roofs may hang at one saw.
+  const cautions = `${words.card.roof(length(frame.spec.span), length(frame.spec.length), figure(near.pitch * 12), figure(far.pitch * 12))} ${words.card.cautions}`;
   return pieces.flatMap((piece) => {
-    const { words = WORDS, length } = options;
     const draw = (width: number, brief: boolean): DrawingOptions => ({ width, length, words, theme: "print", brief });
     const card = (drawing: CutCard["drawing"], steps: readonly string[]): CutCard => ({
       mark: piece.mark, title: [words.card.members[piece.member], ...(piece.side === null ? [] : [words.card.sides[piece.side]])].join(", "), counts: countsText(piece, words), figures: figuresOf(piece, options), steps,
-      note: options.note?.(piece) ?? "", cautions: words.card.cautions, drawing,
+      notes: options.notes?.(piece) ?? [], cautions, drawing,
     });
     switch (piece.member) {
       case "ridge":
@@ -47,7 +51,7 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
       case "hip": {
         const cuts = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts" }), hipSteps(frame, piece, options));
         const marks = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks" }), [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])]);
-        return [cuts, { ...marks, title: `${marks.title}: ${words.card.marksTitle}`, note: "", figures: [] }];
+        return [cuts, { ...marks, title: `${marks.title}: ${words.card.marksTitle}`, notes: [], figures: [] }];
       }
       default:
         return [card((...size) => (piece.plain > 0 ? drawJack(piece, "plain", draw(...size)) : drawPair(piece, draw(...size))), rafterSteps(frame, piece, options))];
@@ -68,12 +72,13 @@ function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCar
 }
 
 function rafterSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
-  const { length, words: { card } = WORDS } = options;
+  const { length, words = WORDS } = options;
+  const { card } = words;
   const handed = piece.tilts.length > 0;
   const rise = figure(piece.slope * 12);
   return [
     boardStep(frame, piece, options),
-    handed ? card.headJack(rise, "12", angleText(piece.tilts[0]!)) : card.head(rise, "12"),
+    handed ? card.headJack(rise, "12", sawText(piece.tilts[0]!, words)) : card.head(rise, "12"),
     handed ? card.hook(length(piece.longPoint)) : card.hookHead(length(piece.longPoint)),
     `${handed ? `${card.tiltBack} ` : ""}${card.seat(length(piece.heel), length(piece.seat))}`,
     piece.tail > 0 ? card.tail(length(piece.tail), length(piece.overhang)) : card.noTail,

@@ -23,32 +23,35 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   const feet = boards.filter(({ piece }) => piece.member !== "ridge" && piece.member !== "hip");
   const longest = Math.max(...feet.map((board) => textWidth(labelOf(board, words), size)));
 
-  // The room that dimensions take depends on the scale, and the scale on that room: a second round settles it.
-  let left = longest + 8;
-  let scale = 0;
-  let chains = { main: [] as Dimension[], end: [] as Dimension[], depth: 0 };
-  for (let round = 0; round < 3; round++) {
-    left = longest + 8 + chains.depth;
-    scale = (width - left - (east > 0 || frame.hipEnds === 2 ? longest + 8 : 8)) / across;
-    chains = chainsOf(sheet, boards, frame, scale);
-  }
-  const bays0 = Math.min(...spacings(feet)) * scale;
-  const upright = bays0 < longest + 3;
-  const depth = upright ? longest + 6 : sheet.lineHeight + 2;
-  const view: View = { name: "plan", scale, x: left + frame.end.overhang * scale, y: depth + (span + frame.main.overhang) * scale };
-  const at = (x: number, y: number) => onSheet(view, { x, y });
+  const right = east > 0 || frame.hipEnds === 2 ? longest + 8 : 8;
+  // The room that dimensions take depends on the scale, and the scale on that room: rounds follow until what is drawn has the room it takes.
+  let plan = laidOut(0);
+  while (plan.needs > plan.given) plan = laidOut(plan.needs);
+  const { view, left, depth, eaves, upright, main, end, beside } = plan;
 
-  sheet.boards(view, boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * scale >= TELLS)));
+  function laidOut(given: number) {
+    const left = longest + 8 + given;
+    const scale = (width - left - right) / across;
+    const { main, end } = chainsOf(sheet, boards, frame, scale);
+    const upright = Math.min(...spacings(feet)) * scale < longest + 3;
+    const depth = upright ? longest + 6 : sheet.lineHeight + 2;
+    const view: View = { name: "plan", scale, x: left + frame.end.overhang * scale, y: depth + (span + frame.main.overhang) * scale };
+    const eaves = view.y + frame.main.overhang * scale;
+    // No lower than the marks at the feet: under them are the rows of the main plate.
+    const beside = { least: 0, most: eaves + depth };
+    const up = end.map((one) => ({ ...one, from: view.y - one.from, to: view.y - one.to }));
+    return { given, needs: dimensionDepth(up, size, beside), view, left, depth, eaves, upright, main, end: up, beside };
+  }
+
+  sheet.boards(view, boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * view.scale >= TELLS)));
   outlinePlates(sheet, view, frame, east);
   writeLabels(sheet, view, feet, upright, size);
   for (const board of boards) if (board.piece.member === "hip" || board.piece.member === "ridge") writeInside(sheet, view, board, feet);
 
-  const eaves = at(0, -frame.main.overhang).y;
-  const shift = (ones: readonly Dimension[], by: number) => ones.map((one) => ({ ...one, from: one.from + by, to: one.to + by }));
   // Extension lines begin beyond the marks, so that none is struck through.
-  let bottom = drawDimensions(sheet, shift(chains.main, view.x), { way: "down", at: eaves + depth, object: eaves + depth - 4, least: 0, most: width });
-  drawDimensions(sheet, chains.end.map(({ from, to, text }) => ({ from: view.y - from, to: view.y - to, text })), { way: "left", at: left - longest - 8, object: left - longest - 8, least: 0, most: bottom });
-  const tells = frame.spec.rafter.thickness * scale >= TELLS;
+  let bottom = drawDimensions(sheet, main.map((one) => ({ ...one, from: one.from + view.x, to: one.to + view.x })), { way: "down", at: eaves + depth, object: eaves + depth - 4, least: 0, most: width });
+  drawDimensions(sheet, end, { way: "left", at: left - longest - 8, object: left - longest - 8, ...beside });
+  const tells = frame.spec.rafter.thickness * view.scale >= TELLS;
   bottom = sheet.lines([`${tells ? words.handKey : words.handLetters} ${words.handSeen}`], { left: 0, right: width }, bottom, { colour: "faint" });
   return sheet.svg(bottom + 6, words.plan, `${words.plan}: ${options.length(span)} × ${options.length(length)}. ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`);
 }
@@ -61,9 +64,7 @@ function chainsOf(sheet: Sheet, boards: readonly PlacedBoard[], { spec }: Frame,
     return [...ones, { from: 0, to: whole * scale, text: sheet.length(whole) }];
   };
   const on = (axis: "x" | "y") => boards.filter(({ foot, piece }) => foot[axis === "x" ? "y" : "x"] === 0 && piece.member !== "hip" && piece.member !== "ridge").map(({ foot }) => foot[axis]);
-  const main = chain(on("x"), spec.length);
-  const end = chain(on("y"), spec.span);
-  return { main, end, depth: dimensionDepth(end, sheet.size, { least: -Infinity, most: Infinity }) };
+  return { main: chain(on("x"), spec.length), end: chain(on("y"), spec.span) };
 }
 
 /** Distances between neighbours on one plate line. */

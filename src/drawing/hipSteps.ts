@@ -5,7 +5,7 @@ import type { Piece } from "../roof/piece.ts";
 import { boardStep } from "./boardStep.ts";
 import type { CardOptions } from "./cutCard.ts";
 import { figure } from "./figure.ts";
-import { angleText } from "./shown.ts";
+import { sawText } from "./sawText.ts";
 import { WORDS } from "./words.ts";
 
 /** What to do for a hip, in order. */
@@ -28,7 +28,7 @@ export function hipSteps(frame: Frame, piece: Piece, options: CardOptions): stri
 function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOptions): string {
   const { edge, left, right, longFace } = outline(frame, piece, "right");
   const { card } = words;
-  const [first, second] = piece.tilts.map(angleText);
+  const [first, second] = piece.tilts.map((tilt) => sawText(tilt, words));
   const point = Math.max(...edge.map(({ x }) => x));
   const [mainBack, endBack] = [right, left].map(({ points }) => length(point - points.head!.x));
   if (second === undefined) return card.cheekOne(longFace === "right" ? words.mainSide : words.endSide, first!);
@@ -44,7 +44,7 @@ function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOpt
 function tailText({ main, end, hip }: Frame, { words = WORDS }: CardOptions): string {
   const { card, mainSide, endSide } = words;
   const { near, far } = main.at;
-  const [mainTilt, endTilt] = [near, far].map(({ sin, cos }) => angleText(directionAngle(sin, cos)));
+  const [mainTilt, endTilt] = [near, far].map(({ sin, cos }) => sawText(directionAngle(sin, cos), words));
   const meet = end.overhang * near.sin - main.overhang * near.cos;
   // The fascia that is met alone stands nearer on the face of its own side: the other face is the longer one.
   if (meet <= -hip.mainFace) return card.tailOne(endSide, mainSide, endTilt!);

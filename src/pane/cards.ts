@@ -1,4 +1,4 @@
-import { notesText } from "../../functions/notes.ts";
+import { noteText } from "../../functions/notes.ts";
 import type { RoofModel } from "../../functions/roofModel.ts";
 import { cardPages } from "../drawing/cardPages.ts";
 import { cardPicture } from "../drawing/cardPicture.ts";
@@ -10,7 +10,7 @@ import { texts } from "./texts.ts";
 
 const cardsOf = ({ frame, pieces }: RoofModel) => {
   const { unit } = frame.spec;
-  return cutCards(frame, pieces, { length: (value) => lengthText(value, unit), note: ({ notes }) => notesText(notes, unit) });
+  return cutCards(frame, pieces, { length: (value) => lengthText(value, unit), notes: ({ notes }) => notes.map((note) => texts.sentence(noteText(note, unit))) });
 };
 
 /** The cut cards of a roof as a printable page that needs nothing else. */

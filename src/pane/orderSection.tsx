@@ -74,10 +74,10 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
   return (
     <>
       <OrderTable lines={order.lines} unit={unit} />
-      <p>{texts.proof(order.proof)}</p>
+      <p>{texts.sentence(order.proof)}</p>
       <ul class="lp-notes">
         {notes.map((note) => (
-          <li key={note}>{texts.proof(note)}</li>
+          <li key={note}>{texts.sentence(note)}</li>
         ))}
       </ul>
       <h3>{texts.tables.cutting}</h3>

@@ -132,7 +132,7 @@ export const texts = {
   orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
   orderColumns: ["Board", "To buy", "For waste", "Left over"],
   metres: (length: number) => `${Number(length.toFixed(2))} m`,
-  proof: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
+  sentence: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
   scrollsDown: (name: string) => `${name}, scrolls`,
   planFor: (span: string, length: string, kerf: string) => `For a roof of ${span} by ${length} over the plates. Kerf ${kerf}.`,
   printPlan: "Print the cutting plan",

@@ -5,7 +5,7 @@ import { PAPERS, type CardPaper } from "../../src/drawing/cardStyles.ts";
 import { cutCards } from "../../src/drawing/cutCard.ts";
 import { textWidth } from "../../src/drawing/textWidth.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
-import { notesText } from "../../functions/notes.ts";
+import { noteText } from "../../functions/notes.ts";
 import type { RoofSpec } from "../../src/roof/roofSpec.ts";
 import { ROOFS } from "../drawing/allDrawings.ts";
 import { framed } from "../roof/outlineSpecs.ts";
@@ -24,7 +24,7 @@ afterAll(() => browser?.close());
 
 function htmlOf(spec: RoofSpec, paper: CardPaper): { html: string; cards: number } {
   const { frame, pieces } = framed(spec);
-  const cards = cutCards(frame, pieces, { length: (value) => lengthText(value, spec.unit), note: ({ notes }) => notesText(notes, spec.unit) });
+  const cards = cutCards(frame, pieces, { length: (value) => lengthText(value, spec.unit), notes: ({ notes }) => notes.map((note) => noteText(note, spec.unit)) });
   return { html: cardPages(cards, paper), cards: cards.length };
 }
 
@@ -34,7 +34,7 @@ function clipped(): string[] {
     const name = card.dataset["piece"]!;
     const inside = card.getBoundingClientRect();
     const cautions = card.querySelector(".cautions")!.getBoundingClientRect();
-    const parts = [...card.querySelectorAll("h2,header p,dt,dd,.work > svg,li,.note")].filter((part) => {
+    const parts = [...card.querySelectorAll("h2,header p,dt,dd,.work > svg,li")].filter((part) => {
       const { left, right, top, bottom, width } = part.getBoundingClientRect();
       const below = part.closest(".work") ? cautions.top : inside.bottom;
       return left < inside.left || right > inside.right || top < inside.top || bottom > below + 1 || part.scrollWidth > Math.ceil(width) + 1;

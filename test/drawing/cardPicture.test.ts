@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cardPicture } from "../../src/drawing/cardPicture.ts";
 import { cutCards } from "../../src/drawing/cutCard.ts";
 import { textWidth } from "../../src/drawing/textWidth.ts";
-import { notesText } from "../../functions/notes.ts";
+import { noteText } from "../../functions/notes.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
 import { framed } from "../roof/outlineSpecs.ts";
 import { ROOFS } from "./allDrawings.ts";
@@ -39,7 +39,7 @@ const touch = (a: Box, b: Box) => a.left < b.right - 0.01 && b.left < a.right - 
 function cardsOf(name: string) {
   const { frame, pieces } = framed(ROOFS[name]!);
   const { unit } = frame.spec;
-  return cutCards(frame, pieces, { length: (value) => lengthText(value, unit), note: ({ notes }) => notesText(notes, unit) });
+  return cutCards(frame, pieces, { length: (value) => lengthText(value, unit), notes: ({ notes }) => notes.map((note) => noteText(note, unit)) });
 }
 
 describe("cardPicture", () => {
@@ -57,14 +57,14 @@ describe("cardPicture", () => {
 
   it("says all that the printed card says: name, counts, figures, every step, note and cautions", () => {
     for (const card of cardsOf("regular")) {
-      const said = boxes(cardPicture(card, 560).svg).map(({ text }) => text).join(" ");
-      for (const words of [card.mark, card.title, card.counts, ...card.figures.flatMap(({ name, value }) => [name, value]), ...card.steps, card.note, card.cautions]) expect(said).toContain(words);
+      const said = boxes(cardPicture(card, 560).svg).map(({ text }) => text).join(" ").replaceAll("\u00a0", " ");
+      for (const words of [card.mark, card.title, card.counts, ...card.figures.flatMap(({ name, value }) => [name, value]), ...card.steps, ...card.notes, card.cautions]) expect(said).toContain(words);
     }
   });
 
   it("is one picture in black and white, with no picture in it and no markup from a note", () => {
     const { frame, pieces } = framed(ROOFS["regular"]!);
-    for (const card of cutCards(frame, pieces, { length: String, note: () => "<b>&" })) {
+    for (const card of cutCards(frame, pieces, { length: String, notes: () => ["<b>&"] })) {
       const { svg } = cardPicture(card, 560);
       expect(svg).toMatch(/^<svg [^>]*role="img"[^>]*><title>[^<]+<\/title><desc>[^<]+<\/desc>/);
       expect(svg).not.toMatch(/NaN|undefined|Infinity|null|<b>|var\(| id=/);

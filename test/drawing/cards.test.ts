@@ -1,20 +1,24 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cardPages } from "../../src/drawing/cardPages.ts";
-import { cardSize, cardStyles } from "../../src/drawing/cardStyles.ts";
+import { CARD, cardSize, cardStyles } from "../../src/drawing/cardStyles.ts";
 import { cutCards, type CutCard } from "../../src/drawing/cutCard.ts";
 import { drawRidge } from "../../src/drawing/drawRidge.ts";
 import { WORDS } from "../../src/drawing/words.ts";
 import { outline, rafterOutline } from "../../src/roof/outline.ts";
 import { placedBoards } from "../../src/roof/placedBoards.ts";
 import type { RoofSpec } from "../../src/roof/roofSpec.ts";
-import { framed, HALL, SHAPES } from "../roof/outlineSpecs.ts";
-import { inches } from "./allDrawings.ts";
+import { anyRoof, framed, HALL, SHAPES } from "../roof/outlineSpecs.ts";
+import { inches, ROOFS } from "./allDrawings.ts";
 import { drawnBoards, drawnTexts } from "./readDrawing.ts";
 
 function cardsOf(spec = HALL): readonly CutCard[] {
   const { frame, pieces } = framed(spec);
-  return cutCards(frame, pieces, { length: inches, note: ({ notes }) => notes.map(({ tag }) => tag).join("; ") });
+  return cutCards(frame, pieces, { length: inches, notes: ({ notes }) => notes.map(({ tag }) => tag) });
 }
+
+/** The tilts that a step sets, but for those that are the same cut from elsewhere. */
+const tiltsOf = (step: string) => new Set(step.replace(/\(or [^)]*\)/g, "").match(/[\d.]+°/g));
 
 const card = (mark: string, spec = HALL) => cardsOf(spec).find((one) => one.mark === mark)!;
 
@@ -48,9 +52,9 @@ describe("cutCards", () => {
 
   it("sets the square for a hip to the rise and 17, and to its own rise and 12", () => {
     // Square on the rise and 17 for a regular hip: common practice, no source. Its own rise is 6 / 16.97 x 12 = 4.24.
-    expect(card("H").steps[1]).toBe(`Head: square on 6 and 17 (16.97) (or 4.24 and 12), plumb line on the 6 side. Cheeks: from a line on each face, 13/16" back from the point, tilt 45°: the middle comes out longer.`);
+    expect(card("H").steps[1]).toBe(`Head: square on 6 and 17 (16.97) (or 4.24 and 12), plumb line on the 6 side. Cheeks: from a plumb line on each face, 13/16" back along the top from the point, tilt 45°: the middle comes out longer.`);
     // Pitches 6 and 9: tan f = 9 / 6 on the main side, so the hip runs 12 / sin f = 14.42 over 12 of the main run.
-    expect(card("H", SHAPES["unequal pitches"]).steps[1]).toBe(`Head: square on 6 and 14.42 (or 4.99 and 12), plumb line on the 6 side. Cheeks, back from the point: main side's face 1 9/16", tilt 56.31°; end side's 3/8", tilt 33.69°. Main side: right face of a right hip, left of a left, looking up.`);
+    expect(card("H", SHAPES["unequal pitches"]).steps[1]).toBe(`Head: square on 6 and 14.42 (or 4.99 and 12), plumb line on the 6 side. Cheeks, from a plumb line on each face, so far back along the top from the point: main side's face 1 9/16", tilt 56.31° (or 33.69° from the square face); end side's 3/8", tilt 33.69°. Main side: right face of a right hip, left of a left, looking up.`);
     expect(card("H", SHAPES["hips on the ridge"]).steps[1]).toContain("One cheek, from the main side's face: tilt 45°, the far face comes out shorter.");
   });
 
@@ -64,14 +68,34 @@ describe("cutCards", () => {
     for (const [name, spec] of Object.entries(SHAPES)) {
       const { steps } = card("H", spec);
       const ends = turned(spec);
-      if (spec.overhang > 0) expect([name, new Set(steps[4]!.match(/[\d.]+°/g))]).toEqual([name, new Set(ends.filter(({ tail }) => tail).map(({ angle }) => angle))]);
-      expect([name, new Set(steps[1]!.match(/[\d.]+°/g))]).toEqual([name, new Set(ends.filter(({ tail }) => !tail).map(({ angle }) => angle))]);
+      if (spec.overhang > 0) expect([name, tiltsOf(steps[4]!)]).toEqual([name, new Set(ends.filter(({ tail }) => tail).map(({ angle }) => angle))]);
+      expect([name, tiltsOf(steps[1]!)]).toEqual([name, new Set(ends.filter(({ tail }) => !tail).map(({ angle }) => angle))]);
     }
+  });
+
+  it("gives for every tilt over 45 the one that makes the same cut from the square face", () => {
+    fc.assert(
+      fc.property(anyRoof, (spec) => {
+        const { frame, pieces } = framed(spec);
+        for (const { mark, steps } of cutCards(frame, pieces, { length: inches })) {
+          for (const [, tilt, other] of steps.slice(1).join(" ").matchAll(/([\d.]+)°(?: \(or ([\d.]+)° from the square face\))?/g)) {
+            expect([mark, tilt, other === undefined]).toEqual([mark, tilt, Number(tilt) <= 45]);
+            if (other !== undefined) expect(Number(tilt) + Number(other)).toBeCloseTo(90, 1);
+          }
+        }
+      }),
+      { seed: 6, numRuns: 200 },
+    );
+  });
+
+  it("says on every card which roof it is for", () => {
+    for (const { cautions } of cardsOf()) expect(cautions).toBe(`Roof 24' 0" by 36' 0", 6 in 12. ${WORDS.card.cautions}`);
+    expect(card("H", SHAPES["unequal pitches"]).cautions).toContain(`6 in 12, ends 9 in 12.`);
   });
 
   it("says which fascia a tail meets where the two are not level", () => {
     expect(card("H").steps[4]).toBe(`On down the middle of the top 2' 0" (1' 10 5/8" level): the tail's end. Saw along both fascias: tilt 45° from each face.`);
-    expect(card("H", SHAPES["unequal pitches"]).steps[4]).toContain("Saw along both fascias: tilt 33.69° from the main side's face, 56.31° from the end side's.");
+    expect(card("H", SHAPES["unequal pitches"]).steps[4]).toContain("Saw along both fascias: tilt 33.69° from the main side's face, 56.31° (or 33.69° from the square face) from the end side's.");
     // 16 in on both sides at 6 and 8 in 12: the fascias meet 16 (0.8 - 0.6) = 3.2 in to the end side of the hip's line, past its 3/4 in.
     expect(card("H", SHAPES["a fascia that is not level"]).steps[4]).toContain("Saw along the main side's fascia, the only one it meets: tilt 36.87° from the end side's face.");
   });
@@ -116,8 +140,25 @@ describe("cardPages", () => {
   it("carries the cautions on every card, the notes, and key figures of at least 24 points", () => {
     const html = cardPages(cardsOf(), { paper: "A4", perPage: 4 });
     expect(html.split(WORDS.card.cautions)).toHaveLength(12);
-    expect(html).toContain('<p class="note">corner bay</p>');
+    expect(html).toContain("<ul><li>corner bay</li></ul>");
     for (const perPage of [2, 4] as const) expect(Number(/\.card dd\{[^}]*font-size:(\d+)pt/.exec(cardStyles({ paper: "letter", perPage }))![1])).toBeGreaterThanOrEqual(24);
+  });
+
+  it("keeps a length on one line: 3 1/2 in broken behind the 3 is read as 3 in", () => {
+    const html = cardPages(cardsOf(), { paper: "letter", perPage: 2 });
+    const lines = [...html.matchAll(/<li>(.*?)<\/li>/g)].map(([, text]) => text!);
+    expect(lines.length).toBeGreaterThan(40);
+    for (const line of lines) expect(line).not.toMatch(/\d['"]? \d/);
+    expect(html).toContain("towards the head, 3\u00a01/2");
+  });
+
+  it("writes steps as large as their room lets it, and smaller where there are many notes", () => {
+    const sizes = (spec: RoofSpec, perPage: 2 | 4) => [...cardPages(cardsOf(spec), { paper: "letter", perPage }).matchAll(/data-piece="(\w+)".*?<div style="font-size:([\d.]+)px">/g)].map(([, mark, size]) => [mark, Number(size)] as const);
+    for (const perPage of [2, 4] as const) {
+      const { most, least } = CARD[perPage].text;
+      expect(Math.max(...sizes(HALL, perPage).map(([, size]) => size))).toBe(most);
+      for (const spec of Object.values(ROOFS)) for (const [mark, size] of sizes(spec, perPage)) expect([mark, size >= least]).toEqual([mark, true]);
+    }
   });
 
   it("makes each drawing as wide as its place", () => {
@@ -130,7 +171,7 @@ describe("cardPages", () => {
 
   it("asks for nothing from elsewhere and lets no text become markup", () => {
     const { frame, pieces } = framed(HALL);
-    const html = cardPages(cutCards(frame, pieces, { length: inches, note: () => "<script>" }), { paper: "A4", perPage: 2 });
+    const html = cardPages(cutCards(frame, pieces, { length: inches, notes: () => ["<script>"] }), { paper: "A4", perPage: 2 });
     expect(html).not.toContain("<script");
     expect(html.replaceAll("http://www.w3.org/2000/svg", "")).not.toMatch(/https?:|url\(|@import/);
   });

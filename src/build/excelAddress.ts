@@ -17,7 +17,7 @@ export function excelAddress(args: readonly string[]): string {
   return base.replace(/\/+$/, "");
 }
 
-/** The manifest for another address. The domain that Excel may open has no folder. */
+/** The manifest for another address. */
 export function manifestFor(manifest: string, base: string): string {
-  return manifest.replaceAll(`<AppDomain>${DEV_ADDRESS}/</AppDomain>`, `<AppDomain>${new URL(base).origin}/</AppDomain>`).replaceAll(DEV_ADDRESS, base);
+  return manifest.replaceAll(DEV_ADDRESS, base);
 }

@@ -10,7 +10,7 @@ const double = worksheetFunction({ name: "DOUBLE", family: "test", summary: "Twi
 const table = worksheetFunction({ name: "TABLE", family: "test", summary: "A table.", parameters: [plain("block", { block: true })], returns: "it.", examples: [{ cells: [[[1]]], result: [[1]] }, { cells: [[[2]]], result: [[2]] }], asynchronous: true, compute: async () => [[0]] });
 
 describe("excelMetadata", () => {
-  it("describes a function that answers at once and one that does not", () => {
+  it("describes a function of one cell and one that spills", () => {
     expect(excelMetadata([double, table], BASE)).toEqual({
       allowErrorForDataTypeAny: true,
       functions: [
@@ -18,7 +18,7 @@ describe("excelMetadata", () => {
           id: "DOUBLE", name: "DOUBLE", description: "Twice a number.", helpUrl: `${BASE}/help/DOUBLE.html`,
           parameters: [{ name: "number", description: "The number.", type: "any", dimensionality: "scalar" }, { name: "times", description: "The times. Default: 2.", type: "any", dimensionality: "scalar", optional: true }],
           result: { type: "any", dimensionality: "scalar" },
-          options: { requiresAddress: true, supportSync: true },
+          options: { requiresAddress: true },
         },
         {
           id: "TABLE", name: "TABLE", description: "A table.", helpUrl: `${BASE}/help/TABLE.html`,
@@ -33,10 +33,12 @@ describe("excelMetadata", () => {
   describe("of the functions there are", () => {
     const { functions: described } = excelMetadata(functions, BASE);
 
-    // Microsoft, "Naming and localization of custom functions": a letter first, then letters, digits, periods, underscores; 3 to 128 characters; ids without underscores.
+    // Microsoft, "Naming and localization for custom functions in Excel" (2025): a letter first, then letters, digits, underscores, periods; at least 3; no cell's
+    // address. "Manually create JSON metadata for custom functions": ids of letters, digits and periods only. 64 is the most in the unified manifest's schema.
     it("keeps to Excel's rules for ids and names", () => {
       for (const { id, name } of described) {
-        expect(id).toMatch(/^[A-Z][A-Z0-9.]{2,127}$/);
+        expect(id).toMatch(/^[A-Z][A-Z0-9.]{2,63}$/);
+        expect(id).not.toMatch(/^([A-Z]{1,3}[0-9]+|R[0-9]*C[0-9]*)$/);
         expect(name).toBe(id);
       }
       expect(new Set(described.map(({ id }) => id.toLowerCase())).size).toBe(described.length);
@@ -64,8 +66,9 @@ describe("excelMetadata", () => {
         expect(described.find(({ id }) => id === definition.name)!.result.dimensionality).toBe(spills(definition) ? "matrix" : "scalar");
       }
     });
-    it("marks as answering at once all but the asynchronous", () => {
-      for (const definition of functions) expect(described.find(({ id }) => id === definition.name)!.options.supportSync ?? false).toBe(!definition.asynchronous);
+    // Microsoft, "Synchronous custom functions (preview)" (2026): not for use in production, and only with the preview version of Office.js.
+    it("uses no option that is in preview, nor any that does not go with requiresAddress", () => {
+      for (const { options } of described) expect(options).toEqual({ requiresAddress: true });
     });
   });
 });

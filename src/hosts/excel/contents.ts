@@ -13,14 +13,11 @@ export interface Standing {
   readonly rich: boolean;
 }
 
-/** What must be loaded of a range to tell what stands in it. */
-export const STANDING = "formulas,values,valueTypes,numberFormat,hasSpill";
-
 /** What stands in the cells of layers, layer by layer, in their shape. */
 export async function contents(context: Excel.RequestContext, all: readonly Layer[]): Promise<Standing[][][]> {
   const found = new Map<Layer, Standing[][]>(all.map((layer) => [layer, []]));
   for (const batch of batches(all)) {
-    const ranges = batch.map((band) => bandRange(context, band).load(STANDING));
+    const ranges = batch.map((band) => bandRange(context, band).load("formulas,values,valueTypes,numberFormat,hasSpill"));
     await context.sync();
     for (const [i, range] of ranges.entries()) found.get(batch[i]!.layer)!.push(...standing(range, await spilledCells(context, range)));
   }
@@ -33,7 +30,7 @@ export function bandRange(context: Excel.RequestContext, { layer, from, rows }: 
 }
 
 /** What stands in a loaded range. `spilled` holds "row,column" within the range. */
-export function standing(range: Excel.Range, spilled: ReadonlySet<string>): Standing[][] {
+function standing(range: Excel.Range, spilled: ReadonlySet<string>): Standing[][] {
   return range.formulas.map((line: unknown[], i: number) =>
     line.map((formula, j) => {
       const type = range.valueTypes[i]![j]!;
@@ -63,7 +60,7 @@ function again(formula: unknown, value: unknown, type: string): string | number 
 const MOST_ASKED = 2_000;
 
 /** Which cells of a loaded range show a value that a formula elsewhere spilled, as "row,column" within the range. */
-export async function spilledCells(context: Excel.RequestContext, range: Excel.Range): Promise<Set<string>> {
+async function spilledCells(context: Excel.RequestContext, range: Excel.Range): Promise<Set<string>> {
   const spilled = new Set<string>();
   // false: not one cell of the range takes part in a spill; null: some do.
   if (range.hasSpill === false) return spilled;

@@ -1,8 +1,8 @@
 import { address } from "../address.ts";
 import type { Written } from "../host.ts";
-import { STANDING, contents, spilledCells, standing } from "./contents.ts";
+import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
-import { MOST_CELLS, type Layer } from "./layers.ts";
+import type { Layer } from "./layers.ts";
 import { putBack, type Undo } from "./putBack.ts";
 import { refuseProtected, sheetNames } from "./sheets.ts";
 
@@ -63,18 +63,11 @@ function at({ sheet, row, column }: Layer, i: number, j: number): string {
 
 /** The addresses of all filled cells of a sheet that the step made, spilled values aside. */
 async function filledOn(context: Excel.RequestContext, sheet: string): Promise<string[]> {
-  const worksheet = context.workbook.worksheets.getItem(sheet);
-  const used = worksheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount,columnCount");
+  const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   if (used.isNullObject) return [];
-  const { rowIndex, columnIndex, rowCount, columnCount } = used;
-  const found: string[] = [];
-  const most = Math.max(1, Math.floor(MOST_CELLS / columnCount));
-  for (let from = 0; from < rowCount; from += most) {
-    const range = worksheet.getRangeByIndexes(rowIndex + from, columnIndex, Math.min(most, rowCount - from), columnCount).load(STANDING);
-    await context.sync();
-    for (const [i, line] of standing(range, await spilledCells(context, range)).entries())
-      for (const [j, cell] of line.entries()) if (!cell.empty) found.push(address(sheet, rowIndex + from + i, columnIndex + j));
-  }
-  return found;
+  const { rowIndex: row, columnIndex: column, rowCount, columnCount } = used;
+  const cells = new Array<null[]>(rowCount).fill(new Array<null>(columnCount).fill(null));
+  const [lines] = await contents(context, [{ sheet, row, column, cells, spill: false, widths: [], frozenRows: 0 }]);
+  return lines!.flatMap((line, i) => line.flatMap((cell, j) => (cell.empty ? [] : [address(sheet, row + i, column + j)])));
 }

@@ -1,3 +1,4 @@
+import { grouped } from "./grouped.ts";
 import type { Cut, Problem } from "./problem.ts";
 
 /** Boards cut alike, with the hands of their pieces. */
@@ -79,12 +80,8 @@ function byTrails(problem: Problem, boards: readonly Cut[]): HandedCut[] {
 }
 
 function handLines(lines: readonly Line[]): void {
-  const ofBoard = new Map<number, Line[]>();
-  const ofItem = new Map<number, Line[]>();
-  for (const line of lines) {
-    put(ofBoard, line.board, line);
-    put(ofItem, line.item, line);
-  }
+  const ofBoard = grouped(lines, (line) => line.board);
+  const ofItem = grouped(lines, (line) => line.item);
   const next = (list: Line[] | undefined): Line | undefined => {
     while (list && list.length > 0 && list[list.length - 1]!.hand !== 0) list.pop();
     return list?.[list.length - 1];
@@ -102,10 +99,4 @@ function handLines(lines: readonly Line[]): void {
   const odd = [...ofBoard].filter(([, list]) => list.length % 2 === 1).map(([board]) => board);
   for (const board of odd) if (ofBoard.get(board)!.filter((line) => line.hand === 0).length % 2 === 1) walk(board);
   for (const board of ofBoard.keys()) walk(board);
-}
-
-function put(lists: Map<number, Line[]>, key: number, line: Line): void {
-  const list = lists.get(key);
-  if (list) list.push(line);
-  else lists.set(key, [line]);
 }

@@ -1,5 +1,6 @@
 import { BoardSearch, patternKey } from "./boardSearch.ts";
 import { Simplex } from "./simplex.ts";
+import { worthOfCopies } from "./worthOfCopies.ts";
 import type { Pattern, Problem } from "./problem.ts";
 import type { Column, Relaxed, Row } from "./simplex.ts";
 
@@ -66,10 +67,7 @@ export class Master {
 /** The duals as worth of copies, and what a board must beat. */
 function pricesOf(problem: Problem, rows: readonly Row[], duals: Float64Array): { values: Float64Array[]; thresholds: Float64Array } {
   const { items, types } = problem;
-  const values = items.map((item, i) => {
-    const most = Math.min(item.demand, Math.floor(types[types.length - 1]!.room / item.weight));
-    return Float64Array.from({ length: most + 1 }, (_, k) => k * Math.max(0, duals[i]!));
-  });
+  const values = worthOfCopies(problem, duals.map((dual) => Math.max(0, dual)), items.map((item) => item.demand));
   const thresholds = Float64Array.from(types, (type) => type.cost * (1 + SMALL / 10));
   rows.forEach((row, r) => {
     const dual = duals[items.length + r]!;

@@ -1,3 +1,4 @@
+import { boardsLeft } from "./boardsLeft.ts";
 import { roomTaken } from "./roomTaken.ts";
 import type { Cut, Pattern, Problem } from "./problem.ts";
 
@@ -7,8 +8,8 @@ const MOST = 400;
 /** The same pieces from fewer boards: two boards become one wherever one holds both for no more money. */
 export function mergeBoards(problem: Problem, cuts: readonly Cut[]): Cut[] {
   const merged = cuts.map(({ pattern, times }) => ({ pattern, times }));
-  const left = problem.types.map((type, j) => type.count - cuts.reduce((sum, cut) => sum + (cut.pattern.type === j ? cut.times : 0), 0));
   if (cuts.length > MOST) return merged;
+  const left = boardsLeft(problem, cuts);
   for (let a = 0; a < merged.length; a++) {
     for (let b = 0; b <= a; b++) {
       const [one, other] = [merged[a]!, merged[b]!];

@@ -4,9 +4,8 @@ import type { HandedCut } from "./giveHands.ts";
 import type { GroupOnBoard } from "./layBoard.ts";
 import type { Cut } from "./problem.ts";
 import type { SizeTask } from "./problemsOf.ts";
-import type { PlannedBoard, StockPiece } from "./stock.ts";
+import type { Hand, PlannedBoard, StockPiece } from "./stock.ts";
 
-type Hand = "left" | "right" | "plain";
 const HANDS: readonly Hand[] = ["left", "right", "plain"];
 
 /** The boards of one size with their pieces by name and place: longest boards first, and of these the fullest. */

@@ -1,3 +1,4 @@
+import { grouped } from "./grouped.ts";
 import { TOLERANCE } from "./tolerance.ts";
 import type { BoardType, Group, Item, Problem } from "./problem.ts";
 import type { StockBoard, StockPiece } from "./stock.ts";
@@ -27,14 +28,8 @@ export interface SlantGroup {
 
 /** The pieces and boards of every size in the order of the pieces, as whole-number problems. The lists must have passed stockReason. */
 export function problemsOf(pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): SizeTask[] {
-  const sizes = new Map<string, number[]>();
-  pieces.forEach((piece, i) => {
-    if (piece.count === 0) return;
-    const list = sizes.get(piece.size);
-    if (list) list.push(i);
-    else sizes.set(piece.size, [i]);
-  });
-  return [...sizes].map(([size, own]) => taskOf(size, own, pieces, boards.filter((board) => board.size === size && board.count !== 0), kerf));
+  const wanted = [...pieces.keys()].filter((i) => pieces[i]!.count > 0);
+  return [...grouped(wanted, (i) => pieces[i]!.size)].map(([size, own]) => taskOf(size, own, pieces, boards.filter((board) => board.size === size && board.count !== 0), kerf));
 }
 
 function taskOf(size: string, own: readonly number[], pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): SizeTask {
@@ -59,17 +54,6 @@ function taskOf(size: string, own: readonly number[], pieces: readonly StockPiec
   }
   const problem: Problem = { items, groups: groups.map((group): Group => ({ setup: Math.round((group.toe - group.cut + kerf) / unit) })), types: typesOf(boards, kerf, unit) };
   return { size, problem, sources, groups };
-}
-
-function grouped<K>(own: readonly number[], keyOf: (i: number) => K): Map<K, number[]> {
-  const map = new Map<K, number[]>();
-  for (const i of own) {
-    const key = keyOf(i);
-    const list = map.get(key);
-    if (list) list.push(i);
-    else map.set(key, [i]);
-  }
-  return map;
 }
 
 /** A key that pieces with parallel plumb cuts have in common. */

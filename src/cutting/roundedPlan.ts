@@ -1,3 +1,4 @@
+import { worthOfCopies } from "./worthOfCopies.ts";
 import type { BoardSearch } from "./boardSearch.ts";
 import type { Cut, Pattern, Problem } from "./problem.ts";
 import type { Relaxed } from "./simplex.ts";
@@ -25,7 +26,7 @@ export function* roundedPlan(problem: Problem, search: BoardSearch, relaxed: Rel
   const worths = items.map((item, i) => Math.max(relaxed.duals[i]!, 0) * (1 + (attempt === 0 ? 0 : shift(attempt, i))) + 1e-9 * item.weight / room);
   const worth = (pattern: Pattern): number => pattern.items.reduce((sum, i, k) => sum + worths[i]! * pattern.copies[k]!, 0);
   while (remaining.some((count) => count > 0)) {
-    const values = items.map((item, i) => Float64Array.from({ length: Math.min(remaining[i]!, Math.floor(room / item.weight)) + 1 }, (_, k) => k * worths[i]!));
+    const values = worthOfCopies(problem, worths, remaining);
     let best: Pattern | null = null;
     for (const ease of [0.9, 0]) {
       const thresholds = Float64Array.from(types, (type, j) => (left[j]! < 1 ? Infinity : type.cost * ease));

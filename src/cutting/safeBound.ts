@@ -1,4 +1,5 @@
 import type { BoardSearch } from "./boardSearch.ts";
+import { worthOfCopies } from "./worthOfCopies.ts";
 import type { Problem } from "./problem.ts";
 
 /** Duals are made whole multiples of the greatest one over this, so that the worth of a board is an exact whole number. */
@@ -17,8 +18,7 @@ export function* safeBound(problem: Problem, search: BoardSearch, duals: ArrayLi
   for (let i = 0; i < items.length; i++) greatest = Math.max(greatest, duals[i]!);
   if (!(greatest > 0)) return 0;
   const whole = items.map((_, i) => Math.floor((Math.max(0, duals[i]!) / greatest) * PARTS));
-  const room = types[types.length - 1]!.room;
-  const values = items.map((item, i) => Float64Array.from({ length: Math.min(item.demand, Math.floor(room / item.weight)) + 1 }, (_, k) => k * whole[i]!));
+  const values = worthOfCopies(problem, whole, items.map((item) => item.demand));
   const spend = types.map((type, j) => type.cost + scarcity[j]!);
   // Boards worth clearly less than they cost need not be looked at.
   const thresholds = Float64Array.from(spend, (cost) => Math.floor((cost / greatest) * PARTS * (1 - 1e-6)));

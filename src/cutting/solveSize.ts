@@ -14,7 +14,7 @@ import type { Relaxed, Row } from "./simplex.ts";
  * Beyond this many distinct pieces in one size neighbouring lengths are counted as one, some COARSE in all (see coarsened): as the longer for a plan, as the shorter for the
  * bound. A gap of about one in a hundred may then remain.
  */
-export const MOST_DISTINCT = 300;
+const MOST_DISTINCT = 300;
 const COARSE = 120;
 /** A plan of lengths that are not quite the true ones need not be the very least. */
 const COARSE_STEPS = 10_000_000;
@@ -184,7 +184,7 @@ class SizeSearch {
   }
 }
 
-export function costOf(problem: Problem, cuts: readonly Cut[]): number {
+function costOf(problem: Problem, cuts: readonly Cut[]): number {
   return cuts.reduce((sum, cut) => sum + problem.types[cut.pattern.type]!.cost * cut.times, 0);
 }
 

@@ -28,6 +28,9 @@
  * a length that is a whole number of sixteenths must not be refused for the last bit of a cosine.
  */
 
+/** The side that a piece's compound cut is of; plain where it has none. */
+export type Hand = "left" | "right" | "plain";
+
 /** A piece to be cut, all lengths in one unit; the unit does not matter. A plain list gives only name, size, length and count. */
 export interface StockPiece {
   readonly name: string;
@@ -40,7 +43,7 @@ export interface StockPiece {
   /** Pieces with the same key have parallel plumb cuts. Left out: pieces of the same lean have. */
   readonly slant?: string;
   /** The side face, seen from tail to head with the top edge up, that the long point is on. A valley jack, whose compound cut is at its foot, keeps its own name of hand. */
-  readonly hand?: "left" | "right" | "plain";
+  readonly hand?: Hand;
   /** t tan f / cos A: what a left and a right save head to head. */
   readonly turn?: number;
   /** How far the low end reaches back beyond the tail tip, where that is less than `lean` (no overhang: heel sin A instead of D tan A). */
@@ -75,7 +78,7 @@ export interface PlacedPiece {
   /** Which of the pieces given, from 0. */
   readonly piece: number;
   readonly name: string;
-  readonly hand: "left" | "right" | "plain";
+  readonly hand: Hand;
   readonly start: number;
   readonly end: number;
   readonly flipped: boolean;

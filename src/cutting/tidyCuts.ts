@@ -1,3 +1,4 @@
+import { boardsLeft } from "./boardsLeft.ts";
 import { roomTaken } from "./roomTaken.ts";
 import type { Cut, Problem } from "./problem.ts";
 
@@ -7,8 +8,7 @@ import type { Cut, Problem } from "./problem.ts";
  */
 export function tidyCuts(problem: Problem, cuts: readonly Cut[]): Cut[] {
   const wanted = problem.items.map((item) => item.demand);
-  // Boards of each type that the plan leaves over.
-  const left = problem.types.map((type, j) => type.count - cuts.reduce((sum, cut) => sum + (cut.pattern.type === j ? cut.times : 0), 0));
+  const left = boardsLeft(problem, cuts);
   const tidy: Cut[] = [];
   for (const { pattern, times } of cuts) {
     let open = times;

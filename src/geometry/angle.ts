@@ -21,16 +21,6 @@ export function directionAngle(x: number, y: number): Degrees {
 }
 
 /**
- * Rise over run of an angle in degrees.
- *
- * @example
- * slopeOfAngle(degrees(45)) // => 0.9999999999999999
- */
-export function slopeOfAngle(angle: Degrees): number {
-  return Math.tan((angle * Math.PI) / 180);
-}
-
-/**
  * The cosine of an angle in degrees, exactly 0 at 90, so that a square corner is square.
  *
  * @example

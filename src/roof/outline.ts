@@ -48,10 +48,3 @@ function edgeOf(shape: OutlineShape): Point[] {
     return { x: onBoard(shape, x, heel + slope * x - fall).x, y };
   });
 }
-
-/** Along the top edge from the lowest to the farthest point of a piece: the shortest straight board that holds it. */
-export function outlineExtent({ shape }: Outline): number {
-  // The ends reach farthest at a corner of the plan, and the seat corner is lowest on the piece's own line.
-  const xs = [0, ...shape.plan.map(({ y }) => y)].flatMap((across) => outlineFace(shape, across).polygon.map(({ x }) => x));
-  return Math.max(...xs) - Math.min(...xs);
-}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planCutsNow } from "../../src/cutting/planCutsNow.ts";
+import { planCutsNow } from "./planCutsNow.ts";
 import { planOf } from "./checkPlan.ts";
 import { randomInstance } from "./instances.ts";
 import { leastByPatterns, leastByPlaces } from "./otherSolver.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { planCuts } from "../../src/cutting/planCuts.ts";
-import { planCutsNow } from "../../src/cutting/planCutsNow.ts";
+import { planCutsNow } from "./planCutsNow.ts";
 import { checkPlan, planOf } from "./checkPlan.ts";
 import { hipRoof, randomInstance, twoPitchRoof } from "./instances.ts";
 import type { Instance } from "./instances.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planCutsNow } from "../../src/cutting/planCutsNow.ts";
+import { planCutsNow } from "./planCutsNow.ts";
 import { checkPlan, planOf } from "./checkPlan.ts";
 
 const counted = (lengths: readonly number[]): [number, number][] => [...new Set(lengths)].map((length) => [length, lengths.filter((other) => other === length).length]);

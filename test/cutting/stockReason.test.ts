@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { planCuts } from "../../src/cutting/planCuts.ts";
-import { planCutsNow } from "../../src/cutting/planCutsNow.ts";
+import { planCutsNow } from "./planCutsNow.ts";
 import { stockReason } from "../../src/cutting/stockReason.ts";
 import { Reason } from "../../src/measure/reason.ts";
 import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";

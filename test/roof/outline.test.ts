@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { alongSlope } from "../../src/geometry/alongSlope.ts";
 import type { Point } from "../../src/geometry/clipped.ts";
-import { outline, outlineExtent, rafterOutline, type Outline } from "../../src/roof/outline.ts";
-import { reachAt, type OutlineFace } from "../../src/roof/outlineFace.ts";
+import { outline, rafterOutline, type Outline } from "../../src/roof/outline.ts";
+import { outlineFace, reachAt, type OutlineFace } from "../../src/roof/outlineFace.ts";
 import type { Piece } from "../../src/roof/piece.ts";
 import { anyRoof, framed, HALL, handsOf, SHAPES } from "./outlineSpecs.ts";
 
@@ -14,6 +14,13 @@ const close = (value: number, expected: number) => { expect(Math.abs(value - exp
 
 /** Twice the area, positive counterclockwise: x to the right, y up. */
 const doubleArea = (polygon: readonly Point[]) => polygon.reduce((sum, b, i) => sum + polygon.at(i - 1)!.x * b.y - b.x * polygon.at(i - 1)!.y, 0);
+
+/** Along the top edge from the lowest to the farthest point of a piece: the shortest straight board that holds it. */
+function outlineExtent({ shape }: Outline): number {
+  // The ends reach farthest at a corner of the plan, and the seat corner is lowest on the piece's own line.
+  const xs = [0, ...shape.plan.map(({ y }) => y)].flatMap((across) => outlineFace(shape, across).polygon.map(({ x }) => x));
+  return Math.max(...xs) - Math.min(...xs);
+}
 
 function longFace(shown: Outline): OutlineFace {
   return shown[shown.longFace];

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { planCutsNow } from "../../src/cutting/planCutsNow.ts";
+import { planCutsNow } from "../cutting/planCutsNow.ts";
 import { Reason } from "../../src/measure/reason.ts";
 import { ridgeJoints } from "../../src/roof/ridgeJoints.ts";
 import { stockPieces, type RoofStock } from "../../src/roof/stockPieces.ts";

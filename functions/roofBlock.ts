@@ -32,6 +32,12 @@ export const DEFAULTS = {
   mm: { spacing: 600, seat: 89, rafter: "38 x 140 mm", least: 1500, boards: [2400, 3000, 3600, 4200, 4800, 5400, 6000] },
 } as const;
 
+/** Inches: no hip roof spans 250 ft on rafters, and none is narrower than 3 m by much. */
+const WIDEST = 3000;
+
+/** Inches or millimetres: no overhang is shorter, and none in feet or metres is longer by much. */
+const SHORTEST = 3;
+
 /** Carries the first refusal out of the row readers; caught in {@link readRoofBlock} and nowhere else. */
 class Stop extends Error {
   readonly why: Refusal | CellError;
@@ -98,8 +104,8 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
     pitch, endPitch,
     ends: ends(rows, reading),
     spacing: length("Spacing", preset.spacing, { example: "24" })!,
-    overhang: length("Overhang", 0, { zero: true, example: "16" })!,
-    endOverhang: length("End overhang", null, { zero: true, example: "16" }),
+    overhang: overhang("Overhang", rows, reading, 0),
+    endOverhang: overhang("End overhang", rows, reading, null),
     rafter,
     hip: section("Hip", rows.get("Hip") ?? deeper, unit),
     ridge: isNone(rows.get("Ridge")) ? null : section("Ridge", rows.get("Ridge") ?? deeper, unit),
@@ -122,15 +128,30 @@ function wasteAsPart(waste: number): string {
   return `${waste} was read, which a sheet makes of ${percent}%. Type ${percent} for ${percent} per cent.`;
 }
 
-/** A bare number that is far too small for a roof is feet taken for inches. */
+/** A number without a mark. */
+const isBare = (cell: Input) => typeof cell === "number" || (typeof cell === "string" && /^[\s\d.]+$/.test(cell));
+
+/** A bare number that is far too small for its row is feet taken for inches, and one far too large for a span is millimetres. */
 function span(row: "Span" | "Length", rows: Map<Row, Input>, reading: Reading, least: number): number {
   const cell = rows.get(row);
   const value = must(readLengthCell(row, cell, reading, { example: NEEDED.in[row] }));
-  const bare = typeof cell === "number" || (typeof cell === "string" && /^[\s\d.]+$/.test(cell));
-  if (bare && value < least) {
-    refused(row, reading.unit === "mm" ? `${shown(cell)} was read, which is too short in millimetres. Type "${value} m" for metres.` : `${shown(cell)} was read, which is too short in inches. Type ${value}' for feet.`);
-  }
+  if (isBare(cell) && value < least) tooShort(row, cell, value, reading);
+  if (isBare(cell) && row === "Span" && value >= WIDEST && reading.unit === "in" && !rows.has("Unit")) refused(row, `${shown(cell)} was read, which is too long in inches. Type "${value} mm" for millimetres, or in beside the label Unit.`);
   return value;
+}
+
+/** A bare overhang of 1 or 2 is feet; one that short needs its mark. */
+function overhang<T>(row: "Overhang" | "End overhang", rows: Map<Row, Input>, reading: Reading, fallback: T): number | T {
+  const cell = rows.get(row);
+  if (cell === undefined) return fallback;
+  const value = must(readLengthCell(row, cell, reading, { zero: true, example: "16" }));
+  if (isBare(cell) && value > 0 && value < SHORTEST) tooShort(row, cell, value, reading, reading.unit === "mm" ? `, or "${value} mm" where it is meant` : `, or ${value}" where it is meant`);
+  return value;
+}
+
+function tooShort(row: Row, cell: Input, value: number, reading: Reading, meant = ""): never {
+  const [unit, way] = reading.unit === "mm" ? ["millimetres", `"${value} m" for metres`] : ["inches", `${value}' for feet`];
+  refused(row, `${shown(cell)} was read, which is too short in ${unit}. Type ${way}${meant}.`);
 }
 
 /** Bare numbers that are all far too small for a roof's boards, under half the least span, are feet or metres. */

@@ -4,7 +4,7 @@ import { Reason } from "../measure/reason.ts";
 import { heelOf, plumbDepthOf, seatOf } from "./common.ts";
 import { corner, turned, type Corner } from "./corner.ts";
 import { hipMember, type HipMember } from "./hipMember.ts";
-import { jackRuns, type JackRuns } from "./jack.ts";
+import { jackRuns, jackStep, type JackRuns } from "./jack.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import { commonStations, jackOffsets } from "./setOut.ts";
 import { levelOverhang } from "./tail.ts";
@@ -183,7 +183,11 @@ function side(spec: RoofSpec, name: FrameSide["name"], at: Corner, given: Pick<F
     if (!(runs instanceof Reason) && runs.short >= seat) jacks.push({ offset, runs });
   }
   const shortest = jacks.length === 0 ? Infinity : jacks.at(-1)!.runs.short * alongSlope(at.near.pitch);
-  if (shortest + given.correction <= 0) return new Reason("correction below plate", { row: name === "Main" ? "Correction" : "End correction", least: -shortest });
+  const row = name === "Main" ? "Correction" : "End correction";
+  if (shortest + given.correction <= 0) return new Reason("correction below plate", { row, least: -shortest });
+  // A jack that is off by a step is another jack: a length was taken for what it is off by.
+  const most = jackStep(at.near, spec.spacing);
+  if (Math.abs(given.correction) >= most) return new Reason("correction over a step", { row, most });
   return { name, at, seat, jacks, dropped: offsets.length - jacks.length, ...rest };
 }
 

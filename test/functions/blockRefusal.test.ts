@@ -39,6 +39,8 @@ const limits: readonly (readonly [string, Limit])[] = [
   // The shortest jack's short point at 24.8084 in: 22.1893 in level (24 - 0.75 - 0.75 x root 2), over the cosine of 26.57 degrees.
   ["a correction that leaves nothing of a jack", { given: { Correction: -100 }, row: "Correction", limit: /more than (.+?)\.$/, answered: (l) => l, refused: -24.8085 }],
   ["an end correction that leaves nothing of a jack", { given: { "End correction": -25 }, row: "End correction", limit: /more than (.+?)\.$/, answered: (l) => l, refused: -24.8085 }],
+  // A step at 24 in on 6 in 12 is 26.8328 in: the framing-square table has 26.83.
+  ["a length typed for a correction", { given: { Correction: 133.8 }, row: "Correction", limit: /less than (.+?) either way/, answered: (l) => l, refused: 26.9 }],
   ["millimetres", { given: { ...metric, Spacing: "70 mm" }, row: "Spacing", limit: /Type (.+?) or more/, answered: (l) => l, refused: "75 mm" }],
 ];
 

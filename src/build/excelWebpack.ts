@@ -3,6 +3,7 @@ import { resolve } from "node:path";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import type { Configuration } from "webpack";
 import { licences } from "./licences.ts";
+import { withoutDocs } from "./withoutDocs.ts";
 
 /** The bundler's set-up for the one script of the Excel build, pane and functions together: they share a runtime. */
 export function excelWebpack(folder: string, mode: "production" | "development" = "production"): Configuration {
@@ -16,7 +17,7 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
     module: {
       rules: [
         { test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" } },
-        { test: /\.ts$/, include: resolve("functions"), enforce: "pre", loader: resolve("src/build/withoutDocsLoader.ts") },
+        { test: /\.ts$/, include: resolve("functions"), enforce: "pre", loader: resolve("src/build/transformLoader.mjs"), options: { transform: withoutDocs } },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

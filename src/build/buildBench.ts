@@ -1,18 +1,17 @@
-import { dirname, join } from "node:path";
-import { argv } from "node:process";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { functions } from "../../functions/index.ts";
 import { benchConfig } from "./benchConfig.ts";
 import { bundle } from "./bundle.ts";
 import { isStale } from "./isStale.ts";
+import { ROOT } from "./root.ts";
 import { writeHelp } from "./writeHelp.ts";
 
-const ROOT = join(dirname(fileURLToPath(import.meta.url)), "../..");
 /** Where the built bench page is. */
 export const BENCH = join(ROOT, "dist/bench");
 
 /** Builds the bench page into dist/bench, and the help pages beside it. */
-export async function buildBench(): Promise<void> {
+async function buildBench(): Promise<void> {
   await bundle(benchConfig(ROOT, BENCH));
   // After the bundle, which empties the folder.
   writeHelp(BENCH, functions);
@@ -25,7 +24,7 @@ export async function buildBenchIfStale(): Promise<boolean> {
   return true;
 }
 
-if (argv[1] === fileURLToPath(import.meta.url)) {
+if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
   const start = performance.now();
   await buildBench();
   console.log(`Built the bench page into dist/bench in ${Math.round((performance.now() - start) / 100) / 10} s.`);

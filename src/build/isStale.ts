@@ -1,8 +1,7 @@
 import { readdir, stat } from "node:fs/promises";
-import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
+import { ROOT } from "./root.ts";
 
-const ROOT = join(dirname(fileURLToPath(import.meta.url)), "../..");
 // What the pages are made of.
 const SOURCES = ["src", "functions", "samples", "manifest", "package-lock.json"];
 

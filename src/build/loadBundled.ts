@@ -1,10 +1,9 @@
 import { build } from "esbuild";
 import { rm } from "node:fs/promises";
-import { dirname, join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { embeddedAliases } from "./embeddedAliases.ts";
-
-const ROOT = join(dirname(fileURLToPath(import.meta.url)), "../..");
+import { ROOT } from "./root.ts";
 
 /** Loads a module that holds the embedded sheet: its parts do not load in Node one by one, so all of it is bundled first. */
 export async function loadBundled<Module>(entry: string): Promise<Module> {

@@ -2,9 +2,9 @@ import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
 import type { Book, BookName, BookSheet, Line, Print } from "./book.ts";
 import { keptTexts } from "./keptTexts.ts";
+import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
 import { readCells } from "./readCells.ts";
 import { typedFormula } from "./storedFormula.ts";
-import { POINT_PIXELS, WIDTH_PIXELS } from "./writeBook.ts";
 
 /** A file that was read: its book, and in words what the book has no place for. */
 export interface ReadFile {
@@ -34,7 +34,8 @@ export async function readBook(bytes: Uint8Array, title: string): Promise<ReadFi
   const count = workbook.sheets.reduce((sum, { rows }) => sum + rows.reduce((cells, row) => cells + row.length, 0), 0);
   if (count > MOST_CELLS) throw new UnreadableFile(`The file has ${count.toLocaleString("en")} cells; ${MOST_CELLS.toLocaleString("en")} at most can be opened here.`);
   const left = new Set<string>();
-  const sheets = await understood(() => workbook.sheets.map((sheet, i) => sheetOf(sheet, `s${i}`, workbook, colors(workbook), left)));
+  const resolve = colors(workbook);
+  const sheets = await understood(() => workbook.sheets.map((sheet, i) => sheetOf(sheet, `s${i}`, workbook, resolve, left)));
   const names = namesOf(workbook, left);
   if (workbook.externalLinks?.length) left.add("links to other workbooks");
   const kept = keptTexts(workbook.properties?.custom ?? {});

@@ -2,13 +2,9 @@ import type { Cell, CellValue, HeaderFooter, NamedRange, PageSetup, PaperSize, W
 import { rangeRef, writeXlsx } from "hucre/xlsx";
 import type { Book, BookCell, BookSheet, Print } from "./book.ts";
 import { styleOf } from "./fileLook.ts";
+import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
 import { propertiesOf } from "./keptTexts.ts";
 import { storedFormula } from "./storedFormula.ts";
-
-/** Pixels of one unit of a column's width: a digit of the usual font. */
-export const WIDTH_PIXELS = 7;
-/** Pixels of a point, the unit of a row's height. */
-export const POINT_PIXELS = 96 / 72;
 
 // Nothing is told about when and where a file was made, so the same book gives the same bytes.
 const NO_DAY = new Date(Date.UTC(2000, 0, 1));

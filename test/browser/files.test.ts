@@ -49,6 +49,19 @@ async function saved(): Promise<{ name: string; bytes: Buffer; book: Book; left:
   return { name: file.suggestedFilename(), bytes, ...(await readBook(bytes, "")) };
 }
 
+it("the file bar keeps the focus of a user at the keyboard, and still does one thing at a time", async () => {
+  await t.open();
+  const save = t.page.getByRole("button", { name: "Save .xlsx" });
+  await save.focus();
+  let downloads = 0;
+  t.page.on("download", () => void downloads++);
+  await t.page.keyboard.press("Enter");
+  await t.page.keyboard.press("Enter");
+  await t.page.locator("#files [role=status]", { hasText: "holds" }).waitFor();
+  expect(await save.evaluate((button) => document.activeElement === button)).toBe(true);
+  expect(downloads).toBe(1);
+});
+
 describe("sample workbooks in the bench", () => {
   it.each(NAMES)("%s opens by name with the values of its file, is saved the same, and opens again the same", async (name) => {
     await t.open(`?sample=${name}`);

@@ -30,10 +30,13 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
   /** One thing at a time: a second press would open a file into a file. */
   const busy = async (doing: string, work: () => Promise<string>) => {
     const controls = [samples, open, save];
+    const focused = controls.find((control) => control === document.activeElement);
     for (const control of controls) control.disabled = true;
     say(doing);
     say(await work());
     for (const control of controls) control.disabled = false;
+    // A control that is out of use has lost the focus, and the keyboard its place, unless the user has gone elsewhere since.
+    if (document.activeElement === document.body) focused?.focus();
   };
   const show = (name: string, bytes: () => Promise<Uint8Array>) =>
     busy(fileWords.opening(name), async () => {

@@ -53,7 +53,12 @@ export function stopped(signal: AbortSignal): Promise<never> {
 /** Writes a step, with its progress shown when it takes long; it can be stopped. Gives null when nothing was written. */
 export async function writeStep(state: PaneState, step: WriteStep): Promise<Written | null> {
   try {
-    const written = await working(state, (signal, progress) => state.host.write(step, { signal, progress }));
+    const written = await working(state, async (signal, progress) => {
+      const done = await state.host.write(step, { signal, progress });
+      // A stop that came when the last cells were on their way, or being calculated, is one too.
+      if (signal.aborted && (await state.host.takeBack(done)).length === 0) signal.throwIfAborted();
+      return done;
+    });
     state.written.value = [...state.written.value, written];
     state.says.value = texts.written(step.title, areaText(written.areas[0]!));
     return written;

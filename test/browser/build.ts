@@ -8,5 +8,6 @@ import { findBrowser } from "./findBrowser.ts";
 export default async function prepare(): Promise<void> {
   await findBrowser();
   await buildBenchIfStale();
-  if (await isStale("dist/pane.html")) await build(DEV_ADDRESS);
+  // Its last file: a build that failed half-way is no build.
+  if (await isStale("dist/pane.js")) await build(DEV_ADDRESS);
 }

@@ -52,6 +52,35 @@ describe("the pane of the Excel build, on the stand-in for Excel", () => {
     expect(await everything()).toEqual(before);
   });
 
+  it.each([["the first new sheet", 2], ["both, when all cells are on their way", 3]])("shows that it works when Excel is slow, and a stop leaves nothing behind: after %s", async (_, sheets) => {
+    const before = await everything();
+    // With so many sheets there Excel does not answer until it is let go.
+    await t.page.evaluate((count) => {
+      const page = globalThis as Page & { letGo: () => void };
+      const gate = new Promise<void>((resolve) => Object.assign(page, { letGo: resolve }));
+      const { fake } = page;
+      const run = fake.run as (job: (context: { sync(): Promise<void> }) => Promise<unknown>) => Promise<unknown>;
+      Object.assign(fake, {
+        run: (...given: unknown[]) =>
+          run(async (context) => {
+            const { sync } = context;
+            context.sync = async () => {
+              if (fake.sheets.length === count) await gate;
+              return sync();
+            };
+            return (given.at(-1) as (context: unknown) => Promise<unknown>)(context);
+          }),
+      });
+    }, sheets);
+    await pane().getByRole("button", { name: "Fill the sheet" }).click();
+    await pane().getByRole("progressbar").waitFor();
+    await pane().getByRole("button", { name: "Stop" }).click();
+    await t.page.evaluate(() => (globalThis as unknown as { letGo: () => void }).letGo());
+    await expect.poll(() => pane().locator(".lp-says").textContent()).toBe("Stopped. Nothing was left behind.");
+    expect(await everything()).toEqual(before);
+    expect(await pane().getByRole("button", { name: /^Take back/ }).count()).toBe(0);
+  });
+
   it("asks before it writes over a filled cell, and says why the selected cell is refused", async () => {
     await t.page.evaluate(() => {
       const { fake } = globalThis as Page;

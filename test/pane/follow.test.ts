@@ -80,6 +80,14 @@ describe("the pane and the workbook", () => {
     stop();
   });
 
+  it("takes back what was written when a stop came too late for the sheet", async () => {
+    const rows = block();
+    const { host } = sheetHost(rows);
+    const state = paneState({ ...host, write: async (step) => (state.work.value!.stop(), host.write(step)), takeBack: async () => (rows[0]![0] = "Title", []) });
+    expect(await writeStep(state, { title: "test", blocks: [{ sheet: "Bid", row: 0, column: 0, cells: [[{ content: "new" }]] }] })).toBeNull();
+    expect([rows[0]![0], state.written.value, state.says.value]).toEqual(["Title", [], "Stopped. Nothing was left behind."]);
+  });
+
   it("remembers the fields and the block, and takes up both again with what the sheet says by now", async () => {
     const rows = block();
     const { host, kept } = sheetHost(rows);

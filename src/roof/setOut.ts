@@ -13,7 +13,8 @@ import type { RoofSpec } from "./roofSpec.ts";
 export function jackOffsets({ setOutFrom, spacing, thickness }: Pick<RoofSpec, "setOutFrom" | "spacing"> & { thickness: number }, king: number): number[] {
   const offsets: number[] = [];
   if (setOutFrom === "king common") {
-    for (let k = 1; king - k * spacing > 0; k++) offsets.push(king - k * spacing);
+    // One that only the last bits of a run keep from the corner itself stands on it, and is none.
+    for (let k = 1; king - k * spacing > 1e-9 * king; k++) offsets.push(king - k * spacing);
   } else {
     for (let k = Math.floor((king - 2 * thickness) / spacing + 1e-9); k >= 1; k--) offsets.push(k * spacing);
   }

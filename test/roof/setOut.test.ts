@@ -16,6 +16,13 @@ describe("jackOffsets", () => {
     ["from it, none that is not", "corner", 24, 122.9, [96, 72, 48, 24]],
   ] as const)("%s", (_, setOutFrom, spacing, king, offsets) => { expect(jackOffsets({ setOutFrom, spacing, thickness }, king)).toEqual(offsets); });
 
+  it("stand on no corner that a last bit alone keeps them from: ends of 2 in 12 to 5 in 12 put the king common 360.00000000000006 in out", () => {
+    expect(jackOffsets({ setOutFrom: "king common", spacing: 24, thickness }, 144 * (5 / 12 / (2 / 12))).at(-1)).toBeCloseTo(24, 9);
+    fc.assert(fc.property(fc.integer({ min: 2, max: 40 }), fc.integer({ min: 12, max: 600 }), fc.constantFrom(-1, 0, 1), (bays, spacing, bit) => {
+      expect(jackOffsets({ setOutFrom: "king common", spacing, thickness }, bays * spacing * (1 + bit * Number.EPSILON))).toHaveLength(bays - 1);
+    }), { seed: 4 });
+  });
+
   it("are a spacing apart, farthest first, between corner and king common, with no room for one more", () => {
     fc.assert(fc.property(fc.constantFrom("king common", "corner" as const), fc.double({ min: 12, max: 30, noNaN: true }), fc.double({ min: 31, max: 400, noNaN: true }), (setOutFrom, spacing, king) => {
       const offsets = jackOffsets({ setOutFrom, spacing, thickness }, king);

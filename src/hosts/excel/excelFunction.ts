@@ -10,7 +10,8 @@ const OUT: ReadonlySet<string> = new Set(["#VALUE!", "#N/A", "#DIV/0!", "#NUM!",
 /**
  * A worksheet function as Excel calls it: raw cells, then always an invocation object; errors are thrown.
  *
- * Excel gives null for an argument that was left out, and 0, null or "" for an empty cell, by platform; the readers take all three for blank.
+ * Excel gives null for an argument that was left out, and 0 (desktop), null (web) or "" for an empty cell (office-js issue 4702). null and "" are blank to every
+ * reader; 0 is where a block is read and can be nothing else.
  */
 export function excelFunction(definition: WorksheetFunction, refusals: RefusalLog): (...received: unknown[]) => unknown {
   const { length } = definition.parameters;

@@ -8,8 +8,8 @@ const MOST = 20_000;
  * Why cells were refused, by the address that Excel hands to a custom function.
  *
  * Excel shows the message in the cell's own error card, but gives a pane no way to read it back. A cell that calls one function twice keeps the message of
- * the call that came last. Excel writes an address as Sheet1!B4 or 'Hip jacks'!B4; that it adds no workbook's name, and that it names the anchor of a
- * spill, is unverified in Excel, so both are allowed for.
+ * the call that came last. Excel writes an address as Sheet1!B4 or 'Hip jacks'!B4 ("Custom functions parameter options"); a workbook's name, $ and a whole
+ * spill would be understood too.
  */
 export class RefusalLog {
   readonly #refused = new Map<string, Map<string, Refusal>>();

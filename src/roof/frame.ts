@@ -155,7 +155,8 @@ function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line:
   // Two king commons, or one and the gable's pair, must stand side by side.
   const clear = hipEnds === 2 ? 2 * rafter.thickness : 4 * rafter.thickness;
   if (pyramid) return { line: 0, pyramid };
-  if (line >= clear) return { line, pyramid };
+  // The least length that a refusal names is taken, whatever the last bit of a run.
+  if (line >= clear - 1e-9 * length) return { line, pyramid };
   return new Reason(line < 0 ? "length too short" : "ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + clear, hipEnds });
 }
 

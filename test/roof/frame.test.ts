@@ -28,6 +28,12 @@ describe("frame", () => {
     }), { seed: 5 });
   });
 
+  // Ends of 2 in 12 to 5 in 12 have a run of 360.00000000000006 in.
+  it.each([["hip and hip", 723, 722], ["hip and gable", 366, 365]] as const)("takes the least length that it names, whatever the last bit of a run: %s, %s in", (ends, least, less) => {
+    expect(framed({ pitch: 5 / 12, endPitch: 2 / 12, ends, length: least })).toMatchObject({ pyramid: false });
+    expect(frame({ ...usual, pitch: 5 / 12, endPitch: 2 / 12, ends, length: less })).toMatchObject({ tag: "ridge too short" });
+  });
+
   it("makes a pyramid where the end runs meet: no ridge, no commons", () => {
     expect(framed({ length: 288 })).toMatchObject({ pyramid: true, ridgeLine: 0, ridgeBoard: 0, ridgeThickness: 0, commons: [] });
   });

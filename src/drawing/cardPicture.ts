@@ -2,7 +2,6 @@ import type { CutCard } from "./cutCard.ts";
 import { escaped } from "./sheet.ts";
 import { textWidth } from "./textWidth.ts";
 import { THEMES } from "./theme.ts";
-import { unbroken } from "./unbroken.ts";
 import { wrapped } from "./wrapped.ts";
 
 /** Pixels: the card's edge, and the sizes of its texts. A text that is read from a step away is 24 points. */
@@ -32,7 +31,7 @@ export function cardPicture({ mark, title, counts, figures, steps, notes, cautio
   const inner = right - EDGE;
   let y = EDGE + SIZES.mark;
   const lines = (text: string, size: number, left: number) => {
-    for (const line of wrapped(unbroken(text), size, right - left)) texts.push({ x: left, y: (y += Math.ceil(size * 1.3)), text: line, size });
+    for (const line of wrapped(text, size, right - left)) texts.push({ x: left, y: (y += Math.ceil(size * 1.3)), text: line, size });
   };
   texts.push({ x: EDGE, y, text: mark, size: SIZES.mark, bold: true });
   const beside = EDGE + textWidth(mark, SIZES.mark * BOLD) + 10;

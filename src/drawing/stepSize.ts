@@ -1,6 +1,5 @@
 import { cardSize, CARD, POINT, STEP, type CardPaper } from "./cardStyles.ts";
 import type { CutCard } from "./cutCard.ts";
-import { unbroken } from "./unbroken.ts";
 import { wrapped } from "./wrapped.ts";
 
 /**
@@ -12,7 +11,7 @@ export function stepSize({ figures, steps, notes, cautions }: CutCard, svg: stri
   const { perPage } = paper;
   const { width, height, drawing } = cardSize(paper);
   const { name, figure, gap, beside, caution, text } = CARD[perPage];
-  const lines = (texts: readonly string[], size: number, room: number) => texts.flatMap((one) => wrapped(unbroken(one), size, room)).length;
+  const lines = (texts: readonly string[], size: number, room: number) => texts.flatMap((one) => wrapped(one, size, room)).length;
   const small = caution * POINT;
   const fixed = name + figure * (perPage === 2 ? Math.min(1, figures.length) : figures.length) + 4 * gap + lines([cautions], small, width) * small * STEP.line + 4;
   const room = { width: perPage === 2 ? width - drawing - beside : width, height: height - fixed - (perPage === 2 ? 0 : Number(/ height="([\d.]+)"/.exec(svg)![1])) };

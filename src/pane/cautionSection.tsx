@@ -4,6 +4,7 @@ import type { PaneState } from "./paneState.ts";
 import { tableNow, type Table } from "./tableNow.ts";
 import { TableView } from "./tableView.tsx";
 import { texts } from "./texts.ts";
+import { typedHere } from "./typedHere.ts";
 
 /** What nobody may overlook, and on request every figure of this roof beside the published one. */
 export function CautionList() {
@@ -18,8 +19,9 @@ export function CautionList() {
 
 /** The roof's figures beside the published ones. */
 export function CautionTable({ state }: { state: PaneState }) {
+  if (!state.report.value.model) return <p class="lp-note">{texts.notYet}</p>;
   const table = tableNow("CAUTIONS", [blockRows(state.inputs.value)]) as Table | Refusal;
-  if (table instanceof Refusal) return <p class="lp-wrong">{table.message}</p>;
+  if (table instanceof Refusal) return <p class="lp-wrong">{typedHere(table.message)}</p>;
   const [headings, ...rows] = table;
   return <TableView name={texts.figures} headings={headings!.map(String)} rows={rows.map((row) => row.map(String))} />;
 }

@@ -5,6 +5,7 @@ import { planCheck } from "./planCheck.ts";
 import { SalvageForm } from "./salvageForm.tsx";
 import { TableView } from "./tableView.tsx";
 import { texts } from "./texts.ts";
+import { unbroken } from "../drawing/unbroken.ts";
 import { lengthText } from "../measure/lengthText.ts";
 import type { Unit } from "../measure/unit.ts";
 import type { Row } from "../../functions/roofBlock.ts";
@@ -80,21 +81,21 @@ function Measured({ state, mark, wrong }: { state: PaneState; mark: string; wron
 function Found({ state, found, unit }: { state: PaneState; found: Differences; unit: Unit }) {
   const { spec } = state.report.value.model!.frame;
   const rows: readonly Row[] = found.side === "Both" ? ["Correction", "End correction"] : found.side === "Main" ? ["Correction"] : ["End correction"];
-  const length = (value: number) => signed(value, unit);
+  const length = (value: number) => unbroken(signed(value, unit));
   const sum = (found.side === "End" ? spec.endCorrection : spec.correction) + found.median;
   const { side, count, median, mean, least, most, grows, standsOut } = found;
   return (
     <div class="lp-found">
       <p>{texts.differ({ side, count, median: length(median), mean: length(mean), least: length(least), most: length(most) })}</p>
-      {grows && <p>{texts.grows(length(grows.by), lengthText(grows.over, unit))}</p>}
-      {standsOut && <p>{texts.standsOut(standsOut.mark, length(standsOut.by), lengthText(standsOut.others, unit))}</p>}
+      {grows && <p>{texts.grows(length(grows.by), unbroken(lengthText(grows.over, unit)))}</p>}
+      {standsOut && <p>{texts.standsOut(standsOut.mark, length(standsOut.by), unbroken(lengthText(standsOut.others, unit)))}</p>}
       <button
         type="button"
         onClick={() => {
           for (const row of rows) setInput(state, row, lengthText(sum, unit));
         }}
       >
-        {texts.useCorrection(rows, lengthText(sum, unit))}
+        {texts.useCorrection(rows, unbroken(lengthText(sum, unit)))}
       </button>
     </div>
   );

@@ -23,7 +23,8 @@ export function CompareSection({ state }: { state: PaneState }) {
   const pitches = useSignal("4, 6, 8, 10");
   const spacings = useSignal<string | null>(null);
   const what = useSignal(WHAT[0]!);
-  const { unit } = state.report.value;
+  const { model, unit } = state.report.value;
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
   const across = spacings.value ?? (unit === "mm" ? "400, 600" : "16, 24");
   const asked = { pitches: listed(pitches.value), spacings: listed(across), what: what.value };
   const grid = tableNow("COMPARE", [blockRows(state.inputs.value), asked.pitches.map((one) => [one]), [asked.spacings], asked.what]) as Table | Refusal;

@@ -3,6 +3,7 @@ import { useEffect, useMemo } from "preact/hooks";
 import type { CardPaper } from "../drawing/cardStyles.ts";
 import { drawSticks } from "../drawing/drawSticks.ts";
 import { stickPages } from "../drawing/stickPages.ts";
+import { unbroken } from "../drawing/unbroken.ts";
 import { lengthText } from "../measure/lengthText.ts";
 import { Refusal } from "../registry/refusal.ts";
 import { boardsOnHand } from "./boardsOnHand.ts";
@@ -53,7 +54,7 @@ export function OrderSection({ state }: { state: PaneState }) {
       <p id="lp-kerf-wrong" class="lp-wrong" hidden={wrong === ""}>
         {wrong}
       </p>
-      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{texts.noOrderOf(typedHere(order.message))}</p> : <p>{texts.orderTotal(order.boards, unit === "mm" ? texts.metres(order.length / 1000) : lengthText(order.length, unit))}</p>}</div>
+      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{typedHere(order.message)}</p> : <p>{texts.orderTotal(order.boards, unit === "mm" ? texts.metres(order.length / 1000) : lengthText(order.length, unit))}</p>}</div>
       {ready && order && !(order instanceof Refusal) && <Found state={state} order={order} kerf={kerfText(kerf, unit)} />}
     </>
   );
@@ -77,7 +78,7 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
       <p>{texts.sentence(order.proof)}</p>
       <ul class="lp-notes">
         {notes.map((note) => (
-          <li key={note}>{texts.sentence(note)}</li>
+          <li key={note}>{unbroken(texts.sentence(note))}</li>
         ))}
       </ul>
       <h3>{texts.tables.cutting}</h3>

@@ -19,7 +19,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const sides = model?.frame.alike ? ["Both"] : ["Main", "End"];
   const chosen = sides.includes(side.value) ? side.value : sides[0]!;
   // A bare number is in the roof's unit, as it is in a cell.
-  const length = /^[\d.]+$/.test(longPoint.value.trim()) ? Number(longPoint.value) : longPoint.value.trim();
+  const length = /^(\d+\.?\d*|\.\d+)$/.test(longPoint.value.trim()) ? Number(longPoint.value) : longPoint.value.trim();
   const found = length === "" ? null : (tableNow("SALVAGE", [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
   const quoted = typeof length === "number" ? String(length) : `"${length.replaceAll('"', '""')}"`;
   return (

@@ -1,3 +1,4 @@
+import { unbroken } from "../drawing/unbroken.ts";
 import type { PaneState } from "./paneState.ts";
 import { groupedNotes } from "./groupedNotes.ts";
 import { TableView } from "./tableView.tsx";
@@ -21,7 +22,7 @@ export function ScheduleSection({ state }: { state: PaneState }) {
           <ul class="lp-notes">
             {groupedNotes(table).map(({ note, pieces }) => (
               <li key={note}>
-                <b>{pieces.join(", ")}</b> {note}
+                <b>{pieces.join(", ")}</b> {unbroken(note)}
               </li>
             ))}
           </ul>

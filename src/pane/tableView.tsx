@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { unbroken } from "../drawing/unbroken.ts";
 import { texts } from "./texts.ts";
 
 /** A table of texts. It scrolls in a place of its own, so that the pane never does; the first column names the row. */
@@ -19,7 +20,7 @@ export function TableView({ name, headings, rows, numbers }: { name: string; hea
         <tbody>
           {rows.map((row, i) => (
             <tr key={i}>
-              {row.map((cell, j) =>
+              {row.map((given) => (typeof given === "string" ? unbroken(given) : given)).map((cell, j) =>
                 j === 0 ? (
                   <th key={j} scope="row">
                     {cell}

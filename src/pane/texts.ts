@@ -125,7 +125,6 @@ export const texts = {
   chartOf: (what: string) => `Bars: ${what}, by pitch and spacing`,
   writeCompare: "Write the comparison into the sheet",
 
-  noOrderOf: (why: string) => why.replace(/^pieces: /, ""),
   orderFrom: (boards: string) => `From boards of ${boards} (row Boards, under More).`,
   kerf: "Kerf, width of the saw cut",
   orderWorking: "Working the order out.",

@@ -43,6 +43,10 @@ describe("the pane at work", () => {
       await expect.poll(() => pane().locator("#lp-span-wrong").isVisible()).toBe(true);
       expect(await field("Span").getAttribute("aria-invalid")).toBe("true");
     }
+    // Said once, at the field: what is worked out from it waits.
+    for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "This roof's figures"]) await unfold(section);
+    expect(await pane().locator(".lp-wrong:visible").count()).toBe(1);
+    expect(await pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("Nothing was written: Span");
     expect(await t.page.evaluate(() => document.activeElement?.id)).toBe("lp-span");

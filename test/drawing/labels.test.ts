@@ -4,6 +4,7 @@ import { bays } from "../../src/drawing/bays.ts";
 import { placedDimensions, type Dimension } from "../../src/drawing/dimensions.ts";
 import { drawPlan } from "../../src/drawing/drawPlan.ts";
 import { textWidth } from "../../src/drawing/textWidth.ts";
+import { unbroken } from "../../src/drawing/unbroken.ts";
 import { wrapped } from "../../src/drawing/wrapped.ts";
 import { framed, handsOf } from "../roof/outlineSpecs.ts";
 import { inches, ROOFS } from "./allDrawings.ts";
@@ -86,7 +87,12 @@ describe("wrapped", () => {
     fc.assert(fc.property(fc.array(fc.constantFrom("Hook", "on", "the", "long", "point,", `11'`, `1 13/16"`), { minLength: 1, maxLength: 30 }), fc.integer({ min: 20, max: 200 }), (words, width) => {
       const lines = wrapped(words.join(" "), 10, width);
       expect(lines.join(" ")).toBe(words.join(" "));
-      for (const line of lines) if (line.includes(" ")) expect(textWidth(line, 10)).toBeLessThanOrEqual(width);
+      for (const line of lines) if (unbroken(line).includes(" ")) expect(textWidth(line, 10)).toBeLessThanOrEqual(width);
     }), { seed: 7 });
+  });
+
+  it("breaks no length: its feet, inches and fraction stay on one line", () => {
+    expect(wrapped(`left over 1' 6 7/8"`, 10, 80)).toEqual(["left over", `1' 6 7/8"`]);
+    expect(wrapped("tail of 636 mm", 10, 50)).toEqual(["tail of", "636 mm"]);
   });
 });

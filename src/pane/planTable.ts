@@ -54,7 +54,7 @@ export function planTable({ sheet, newSheet, row, column, title }: TablePlace, {
     sheet, newSheet, row, column,
     cells: [...(title === null ? [] : [titleLine]), heading, ...lines],
     spill: { row: top, column: 0, rows: rows + 1, columns: headings.length, formats: headings.map((name) => FORMATS[kindOf(name)]) },
-    widths: [...headings.map(widthOf), ...tapes.map(() => 116)],
+    widths: [...headings.map(widthOf), ...tapes.map(() => 130)],
     ...(newSheet && top === 0 ? { frozenRows: 1 } : {}),
   };
 }

@@ -16,7 +16,7 @@ export interface ExcelFunction {
   readonly helpUrl: string;
   readonly parameters: readonly ExcelParameter[];
   readonly result: { readonly type: "any"; readonly dimensionality: Dimensionality };
-  readonly options: { readonly requiresAddress: true };
+  readonly options: { readonly requiresAddress: true; readonly supportSync?: true };
 }
 
 export interface ExcelParameter {
@@ -32,8 +32,8 @@ type Dimensionality = "scalar" | "matrix";
 /**
  * The contents of functions.json. Every parameter is `any`, so that no host reads "6/12" before we do.
  *
- * Each function is given its own cell's address, so that the pane can show why a cell was refused. None is marked `supportSync`, which would make Excel wait
- * for it in the formula dialog and in conditional formats too: it is in preview, not for use in production ("Synchronous custom functions (preview)").
+ * A function that answers at once is marked `supportSync`: Excel then waits for it instead of showing #BUSY!, in the formula dialog and in conditional formats
+ * too. An Excel that does not know the mark passes it over. Each is given its own cell's address, so that the pane can show why a cell was refused.
  *
  * @param base the address that the help pages stand under, without a slash at its end.
  */
@@ -42,7 +42,7 @@ export function excelMetadata(functions: readonly WorksheetFunction[], base: str
 }
 
 function described(definition: WorksheetFunction, base: string): ExcelFunction {
-  const { name, summary, parameters } = definition;
+  const { name, summary, parameters, asynchronous } = definition;
   return {
     id: name,
     name,
@@ -50,7 +50,7 @@ function described(definition: WorksheetFunction, base: string): ExcelFunction {
     helpUrl: `${base}/${helpPath(definition)}`,
     parameters: parameters.map(parameter),
     result: { type: "any", dimensionality: spills(definition) ? "matrix" : "scalar" },
-    options: { requiresAddress: true },
+    options: asynchronous ? { requiresAddress: true } : { requiresAddress: true, supportSync: true },
   };
 }
 

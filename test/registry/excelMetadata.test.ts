@@ -10,7 +10,7 @@ const double = worksheetFunction({ name: "DOUBLE", family: "test", summary: "Twi
 const table = worksheetFunction({ name: "TABLE", family: "test", summary: "A table.", parameters: [plain("block", { block: true })], returns: "it.", examples: [{ cells: [[[1]]], result: [[1]] }, { cells: [[[2]]], result: [[2]] }], asynchronous: true, compute: async () => [[0]] });
 
 describe("excelMetadata", () => {
-  it("describes a function of one cell and one that spills", () => {
+  it("describes a function that answers at once and one that does not", () => {
     expect(excelMetadata([double, table], BASE)).toEqual({
       allowErrorForDataTypeAny: true,
       functions: [
@@ -18,7 +18,7 @@ describe("excelMetadata", () => {
           id: "DOUBLE", name: "DOUBLE", description: "Twice a number.", helpUrl: `${BASE}/help/DOUBLE.html`,
           parameters: [{ name: "number", description: "The number.", type: "any", dimensionality: "scalar" }, { name: "times", description: "The times. Default: 2.", type: "any", dimensionality: "scalar", optional: true }],
           result: { type: "any", dimensionality: "scalar" },
-          options: { requiresAddress: true },
+          options: { requiresAddress: true, supportSync: true },
         },
         {
           id: "TABLE", name: "TABLE", description: "A table.", helpUrl: `${BASE}/help/TABLE.html`,
@@ -66,9 +66,11 @@ describe("excelMetadata", () => {
         expect(described.find(({ id }) => id === definition.name)!.result.dimensionality).toBe(spills(definition) ? "matrix" : "scalar");
       }
     });
-    // Microsoft, "Synchronous custom functions (preview)" (2026): not for use in production, and only with the preview version of Office.js.
-    it("uses no option that is in preview, nor any that does not go with requiresAddress", () => {
-      for (const { options } of described) expect(options).toEqual({ requiresAddress: true });
+    it("marks as answering at once all but the asynchronous", () => {
+      for (const definition of functions) expect(described.find(({ id }) => id === definition.name)!.options.supportSync ?? false).toBe(!definition.asynchronous);
+    });
+    it("uses no option that does not go with requiresAddress", () => {
+      for (const { options } of described) expect(Object.keys(options).filter((option) => !["requiresAddress", "supportSync"].includes(option))).toEqual([]);
     });
   });
 });

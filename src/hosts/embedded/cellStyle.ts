@@ -8,6 +8,11 @@ import { styleOf } from "./lookStyle.ts";
 /** A line under headings, which the shared looks leave to each sheet. */
 const UNDERLINE: Look = { borders: { bottom: { line: "thin", color: "#7d8b99" } } };
 
+/** How a style of a plan looks in this sheet. */
+export function lookOfStyle(style: NonNullable<CellPlan["style"]>): Look {
+  return { ...CELL_STYLES[style], ...(style === "heading" && UNDERLINE) };
+}
+
 /** The cell as the sheet keeps it. What stood there goes; fill, font and borders that the plan does not name stay. */
 export function cellData({ content, format, style }: CellPlan): ICellData {
   return { ...contentData(content), si: null, p: null, s: styleData(format ?? null, style) };
@@ -26,5 +31,5 @@ function contentData(content: string | number): Pick<ICellData, "v" | "t" | "f">
 }
 
 function styleData(format: string | null, style?: CellPlan["style"]): Nullable<IStyleData> {
-  return { ...(style && styleOf({ ...CELL_STYLES[style], ...(style === "heading" && UNDERLINE) })), n: format === null || format === "General" ? null : { pattern: format } };
+  return { ...(style && styleOf(lookOfStyle(style))), n: format === null || format === "General" ? null : { pattern: format } };
 }

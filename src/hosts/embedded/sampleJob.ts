@@ -1,6 +1,5 @@
-import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import type { CellPlan } from "../host.ts";
-import { cellData } from "./cellStyle.ts";
+import type { Book, BookCell, BookSheet, Look } from "../../xlsx/book.ts";
+import { lookOfStyle } from "./cellStyle.ts";
 
 const PITCH = 'General "in 12"';
 const INCHES = 'General "in"';
@@ -8,17 +7,22 @@ const LENGTH = '0.000 "in"';
 const DEGREES = '0.00"°"';
 const MONEY = "$#,##0.00";
 
-const title = (content: string): CellPlan => ({ content, style: "title" });
-const heading = (content: string): CellPlan => ({ content, style: "heading" });
-const label = (content: string): CellPlan => ({ content, style: "label" });
-const note = (content: string): CellPlan => ({ content, style: "note" });
-const input = (content: string | number, format?: string): CellPlan => ({ content, style: "input", ...(format && { format }) });
-const result = (content: string, format?: string): CellPlan => ({ content, ...(format && { format }) });
+function cell(content: string | number, look: Look, format?: string): BookCell {
+  const formula = typeof content === "string" && content.startsWith("=");
+  return { value: formula || content === "" ? null : content, ...(formula && { formula: content }), look: { ...look, ...(format && { format }) } };
+}
+
+const title = (content: string) => cell(content, lookOfStyle("title"));
+const heading = (content: string) => cell(content, lookOfStyle("heading"));
+const label = (content: string) => cell(content, lookOfStyle("label"));
+const note = (content: string) => cell(content, lookOfStyle("note"));
+const input = (content: string | number, format?: string) => cell(content, lookOfStyle("input"), format);
+const result = (content: string, format?: string) => cell(content, {}, format);
 // A length, and the same as it is read on a tape.
 const inches = (name: string, formula: string, row: number): Row => [null, null, null, label(name), result(formula, LENGTH), result(`=RAFTER.TAPE(E${row})`)];
 const figure = (name: string, formula: string, format: string, says = ""): Row => [null, null, null, label(name), result(formula, format), ...(says ? [note(says)] : [])];
 
-type Row = readonly (CellPlan | null)[];
+type Row = BookSheet["rows"][number];
 
 /** The waiting hall of an invented ferry landing: a roof block (A5:B15) and the bid that hangs on it. All its figures and prices are made up. */
 const BID: readonly Row[] = [
@@ -52,41 +56,19 @@ const BID: readonly Row[] = [
 
 // Offset to Shortest board are lengths, then comes the saw tilt.
 const JACK_ROW: Row = [null, null, ...Array.from({ length: 7 }, () => result("", "0.000")), result("", "0.00")];
-const JACKS: readonly Row[] = [[{ content: "=RAFTER.JACKTABLE(Bid!A5:B15)", style: "heading" }, ...Array.from({ length: 12 }, () => heading(""))], ...Array.from({ length: 60 }, () => JACK_ROW)];
+const JACKS: readonly Row[] = [[heading("=RAFTER.JACKTABLE(Bid!A5:B15)"), ...Array.from({ length: 12 }, () => heading(""))], ...Array.from({ length: 60 }, () => JACK_ROW)];
 
-function pair(name: string, content: string | number, format?: string): [CellPlan, CellPlan] {
+function pair(name: string, content: string | number, format?: string): [BookCell, BookCell] {
   return [label(name), input(content, format)];
 }
 
+const widths = (...sizes: number[]) => sizes.map((size) => ({ size }));
+
 /** The workbook that the bench opens with. */
-export function sampleJob(): Partial<IWorkbookData> {
-  return {
-    id: "longpoint",
-    name: "Ferry landing",
-    sheetOrder: ["bid", "jacks"],
-    sheets: {
-      bid: worksheet("bid", "Bid", BID, [104, 92, 28, 236, 116, 128]),
-      jacks: { ...worksheet("jacks", "Jacks", JACKS, [64, 64, 92, 104, 104, 104, 104, 104, 120, 84, 56, 56, 260]), freeze: { startRow: 1, startColumn: -1, xSplit: 0, ySplit: 1 } },
-    },
-  };
-}
-
-function worksheet(id: string, name: string, rows: readonly Row[], widths: readonly number[]): Partial<IWorksheetData> {
-  const cells: Record<number, Record<number, ICellData>> = {};
-  rows.forEach((row, i) => row.forEach((cell, j) => cell && ((cells[i] ??= {})[j] = withoutNulls(cellData(cell)))));
-  return {
-    id,
-    name,
-    rowCount: 200,
-    columnCount: 26,
-    cellData: cells,
-    columnData: Object.fromEntries(widths.map((w, i) => [i, { w }])),
-  };
-}
-
-// A cell of a snapshot says what it has; only a change says what to remove.
-function withoutNulls(cell: ICellData): ICellData {
-  const kept = Object.fromEntries(Object.entries(cell).filter(([, value]) => value !== null)) as ICellData;
-  if (kept.s && typeof kept.s === "object" && kept.s.n === null) kept.s = { ...kept.s, n: undefined };
-  return kept;
-}
+export const sampleJob: Book = {
+  title: "Ferry landing",
+  sheets: [
+    { name: "Bid", rows: BID, columns: widths(104, 92, 28, 236, 116, 128) },
+    { name: "Jacks", rows: JACKS, columns: widths(64, 64, 92, 104, 104, 104, 104, 104, 120, 84, 56, 56, 260), frozenRows: 1 },
+  ],
+};

@@ -14,10 +14,7 @@ export interface Start {
 /** The sample that the page's address asks for (?sample=bid), else the bench's own job. */
 export async function startBook(search: string): Promise<Start> {
   const name = new URLSearchParams(search).get("sample");
-  const own = (says: string): Start => {
-    const data = sampleJob();
-    return { data, title: data.name ?? "Longpoint", says };
-  };
+  const own = (says: string): Start => ({ data: workbookData(sampleJob), title: sampleJob.title, says });
   if (name === null) return own("");
   if (!isSample(name)) return own(fileWords.noSample(name.slice(0, 40), Object.keys(SAMPLES)));
   try {

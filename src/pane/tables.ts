@@ -41,7 +41,7 @@ export const TABLES: readonly SheetTable[] = [
   { id: "cutting", functionName: "STICKPLAN", sheet: "Cutting plan", boardsToo: true, onTape: ["Board", "Left over"], usual: false },
 ];
 
-const WIDE: Readonly<Record<string, number>> = { Note: 420, How: 480, Remark: 420, Source: 210, Check: 255, Item: 225, Published: 520, Here: 110, Pieces: 260, Member: 110, "Saw tilt": 110, Unit: 200, Size: 100, Plate: 140, "Shortest board": 112, "Board number": 104, Edge: 200, "Cut off": 92 };
+const WIDE: Readonly<Record<string, number>> = { Note: 420, How: 480, Remark: 420, Source: 210, Check: 255, Item: 225, Published: 520, Here: 110, Pieces: 260, Member: 110, "Saw tilt": 110, Unit: 200, Size: 100, Plate: 140, "Shortest board": 120, "Board number": 104, Edge: 200, "Cut off": 92 };
 const USUAL = { length: 92, angle: 84, count: 56, amount: 92, text: 84 } as const;
 
 /** A column's width in pixels, by its heading. */

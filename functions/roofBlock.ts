@@ -24,7 +24,7 @@ const LENGTHS: readonly Row[] = ["Span", "Length", "Spacing", "Overhang", "End o
 const SIZES: readonly Row[] = ["Rafter", "Hip", "Ridge"];
 
 /** Rows in which no 0 can be meant: it is an empty cell there, as some hosts hand it over. */
-const NEVER_ZERO: readonly Row[] = ["End pitch", "Ends", "Spacing", ...SIZES, "Heel", "Set out from", "Hip top", "Hip head", "Boards", "Unit"];
+const NEVER_ZERO: readonly Row[] = ["End pitch", "Ends", ...SIZES, "Set out from", "Hip top", "Hip head", "Boards", "Unit"];
 
 /** What stands in a roof block's optional rows when they are blank. */
 export const DEFAULTS = {
@@ -145,8 +145,6 @@ function overhang<T>(row: "Overhang" | "End overhang", rows: Map<Row, Input>, re
   const cell = rows.get(row);
   if (cell === undefined) return fallback;
   const value = must(readLengthCell(row, cell, reading, { zero: true, example: "16" }));
-  // A blank end overhang is not 0 but that of the level fascia, so an empty cell that comes as 0 would change every end jack without a word.
-  if (cell === 0 && fallback === null && (rows.get("Overhang") ?? 0) !== 0) refused(row, `0 was read, as Excel on the desktop hands over an empty cell. Type "0 ${reading.unit}" for none, or take the row away for a level fascia.`);
   if (isBare(cell) && value > 0 && value < SHORTEST) tooShort(row, cell, value, reading, reading.unit === "mm" ? `, or "${value} mm" where it is meant` : `, or ${value}" where it is meant`);
   return value;
 }

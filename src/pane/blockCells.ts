@@ -20,15 +20,11 @@ function formatOf(row: Row, unit: Unit): string | undefined {
   return kind === "length" ? `General "${unit}"` : kind === "pitch" ? 'General "in 12"' : undefined;
 }
 
-/**
- * One value of the block as it is written: a bare number as a number, so that the sheet can reckon with it; all else as typed.
- *
- * No end overhang is written as text, since the number 0 cannot be told from an empty cell in Excel on the desktop.
- */
+/** One value of the block as it is written: a bare number as a number, so that the sheet can reckon with it; all else as typed. */
 export function valueCell(row: Row, text: string, unit: Unit): CellPlan {
   const clean = text.trim();
   const format = formatOf(row, unit);
-  if (BARE.test(clean) && !(row === "End overhang" && Number(clean) === 0)) return { content: Number(clean), style: "input", ...(format && { format }) };
+  if (BARE.test(clean)) return { content: Number(clean), style: "input", ...(format && { format }) };
   return { content: clean, style: "input" };
 }
 

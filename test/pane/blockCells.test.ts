@@ -15,8 +15,6 @@ describe("the cells of a roof block", () => {
     ["Waste", "10", { content: 10, style: "input", format: 'General" per cent"' }],
     ["Rafter", "2x8", { content: "2x8", style: "input" }],
     ["Boards", "96", { content: 96, style: "input" }],
-    ["Overhang", "0", { content: 0, style: "input", format: 'General "in"' }],
-    ["End overhang", "0", { content: "0", style: "input" }],
   ] as const)("%s %s", (row, text, cell) => { expect(valueCell(row, text, "in")).toEqual(cell); });
 
   it("say the unit, and leave out what is empty", () => {

@@ -20,7 +20,7 @@ export const MEMBER_HEADINGS = ["Piece", "Member", "Side", "Left", "Right", "Pla
 const orBlank = (value: number | null): Cell => value ?? "";
 
 /** Two tilts stand in one cell as text, 36.87 / 53.13; one is a number; a square cut is blank. */
-export function tiltCell({ tilts }: Piece): Cell {
+function tiltCell({ tilts }: Piece): Cell {
   if (tilts.length === 2) return tilts.map((tilt) => tilt.toFixed(2)).join(" / ");
   return tilts[0] ?? "";
 }

@@ -16,8 +16,9 @@ const KEY = "pane";
 export function follow(state: PaneState): () => void {
   const { host } = state;
   let restored = false;
-  const selected = calm(CALM.selection, () => lookAtSelection(state));
-  const changed = calm(CALM.change, () => lookAtLink(state).then(() => lookAtSelection(state)));
+  const looks = { count: 0 };
+  const selected = calm(CALM.selection, () => lookAtSelection(state, looks));
+  const changed = calm(CALM.change, () => lookAtLink(state).then(() => lookAtSelection(state, looks)));
   // What was typed for one workbook is not kept in the next.
   const keep = calm(CALM.keep, async () => restored && host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value, kerf: state.kerf.value } satisfies Remembered)));
   const takeUp = () => restore(state).catch(() => undefined).finally(() => {
@@ -66,16 +67,14 @@ async function restore(state: PaneState): Promise<void> {
   });
 }
 
-let looks = 0;
-
-async function lookAtSelection(state: PaneState): Promise<void> {
+async function lookAtSelection(state: PaneState, looks: { count: number }): Promise<void> {
   const { host } = state;
-  const mine = ++looks;
+  const mine = ++looks.count;
   const area = await host.selection();
   const message = await host.messageAt(area.sheet, area.row, area.column);
   const offer = await blockUnder(host, area);
   // A later look has overtaken this one.
-  if (mine !== looks) return;
+  if (mine !== looks.count) return;
   batch(() => {
     state.selection.value = area;
     state.cellMessage.value = message === null ? null : { at: address(area.sheet, area.row, area.column), message };

@@ -11,7 +11,7 @@ const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 /** The bar above the sheet: opens a sample or a file of the user's, saves the sheets as a file, and says what was not kept. */
 export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): void {
-  let title = start.title;
+  let { title } = start.book;
   const samples = element("select", {}, [new Option(fileWords.choose, ""), ...Object.entries(SAMPLES).map(([name, words]) => new Option(words, name))]);
   const open = element("button", { type: "button", textContent: fileWords.open });
   const save = element("button", { type: "button", textContent: fileWords.save });

@@ -10,10 +10,11 @@ import { landTabs } from "./landTabs.ts";
 import { pageParts } from "./pageParts.ts";
 import { settled as settledSheet } from "./settled.ts";
 import { startBook } from "./startBook.ts";
+import { workbookData } from "./workbookData.ts";
 
 const container = document.getElementById("sheet")!;
 const start = await startBook(location.search);
-const sheet = embeddedSheet(pageParts(container), functions, start.data);
+const sheet = embeddedSheet(pageParts(container), functions, workbookData(start.book));
 const host = embeddedHost(sheet);
 const { api, workbook } = sheet;
 

@@ -1,5 +1,5 @@
 import { isBlank, shown } from "../src/registry/cells.ts";
-import { readLengthCell } from "../src/registry/parameters.ts";
+import { readLengthCell } from "../src/registry/readLengthCell.ts";
 import { CellError, Refusal } from "../src/registry/refusal.ts";
 import type { Input, Reading } from "../src/registry/worksheetFunction.ts";
 

@@ -1,6 +1,7 @@
 import { isBlank } from "../src/registry/cells.ts";
 import { headedBlock, type HeadedRow } from "../src/registry/headedBlock.ts";
-import { number, readLengthCell } from "../src/registry/parameters.ts";
+import { number } from "../src/registry/parameters.ts";
+import { readLengthCell } from "../src/registry/readLengthCell.ts";
 import { CellError, Refusal } from "../src/registry/refusal.ts";
 import type { Input, Parameter, Reading } from "../src/registry/worksheetFunction.ts";
 import { boardList } from "./boardList.ts";

@@ -1,6 +1,8 @@
 import { Reason } from "../src/measure/reason.ts";
 import type { Unit } from "../src/measure/unit.ts";
-import { choice, readLengthCell, readPitchCell } from "../src/registry/parameters.ts";
+import { choice } from "../src/registry/parameters.ts";
+import { readLengthCell } from "../src/registry/readLengthCell.ts";
+import { readPitchCell } from "../src/registry/readPitchCell.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
 import { comparedFigure } from "../src/roof/comparison.ts";
 import { frame as framed } from "../src/roof/frame.ts";

@@ -1,6 +1,6 @@
 import type { RoofModel } from "../../functions/roofModel.ts";
-import { readLengthCell } from "../registry/parameters.ts";
-import { CellError, Refusal } from "../registry/refusal.ts";
+import { readLengthCell } from "../registry/readLengthCell.ts";
+import { Refusal } from "../registry/refusal.ts";
 import type { Unit } from "../measure/unit.ts";
 import type { Piece, Side } from "../roof/piece.ts";
 import { tableNow } from "./tableNow.ts";
@@ -33,7 +33,6 @@ export function checkCuts({ frame, pieces }: RoofModel, measured: Readonly<Recor
 function cutOf(piece: Piece, text: string, unit: Unit): Cut | string {
   const tape = readLengthCell(piece.mark, text, { unit, unitFrom: "the roof" }, { example: "55 7/16" });
   if (tape instanceof Refusal) return typedHere(tape.message);
-  if (tape instanceof CellError) return tape.error;
   // The pitch as a per cent: any slope can be said so, which a rise in 12 cannot.
   const means = tableNow("JACKFROMTAPE", [`${(piece.slope * 100).toFixed(12)}%`, tape, piece.heel]);
   if (means instanceof Refusal) return means.message;

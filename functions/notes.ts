@@ -3,7 +3,7 @@ import type { Note } from "../src/roof/piece.ts";
 import { limitText } from "./limitText.ts";
 import { smallLength } from "./smallLength.ts";
 
-type Words = (length: (figure: string) => string, angle: (figure: string) => string) => string;
+type Words = (length: (figure: string) => string, angle: (figure: string) => string, unit: Unit) => string;
 
 /** What people read for each note of the core. */
 const WORDS: Readonly<Record<string, Words>> = {
@@ -34,6 +34,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   "jacks proud": (l, a) => `flatter side's jacks stand ${l("by")} above its corner: back it ${a("backMain")} main, ${a("backEnd")} end, or shift it`,
   "farthest point": (l) => `farthest point of the head ${l("by")} past its centre line`,
   "hip too shallow": (l) => `too shallow for the jacks' whole cut: take a hip at least ${l("least")} deep`,
+  "short overhang": (l, _, unit) => `overhang only ${l("overhang")}: ${unit === "mm" ? "metres need their m" : "feet need their mark"}`,
   "fascia not level": (l) => `fascias not level: an end overhang of ${l("levelEnd")} would be`,
 };
 
@@ -41,7 +42,7 @@ const WORDS: Readonly<Record<string, Words>> = {
 export function noteText({ tag, figures }: Note, unit: Unit): string {
   const length = (name: string) => (name === "least" ? limitText(figures[name] ?? NaN, unit, name) : smallLength(figures[name] ?? NaN, unit));
   const angle = (name: string) => `${Number((figures[name] ?? NaN).toFixed(2))}°`;
-  return WORDS[tag]?.(length, angle) ?? tag;
+  return WORDS[tag]?.(length, angle, unit) ?? tag;
 }
 
 /** All notes of a piece as one cell of text. */

@@ -38,9 +38,6 @@ export const DEFAULTS = {
 /** Inches: no hip roof spans 250 ft on rafters, and none is narrower than 3 m by much. */
 const WIDEST = 3000;
 
-/** Inches or millimetres: no overhang is shorter, and none in feet or metres is longer by much. */
-const SHORTEST = 3;
-
 /** Carries the first refusal out of the row readers; caught in {@link readRoofBlock} and nowhere else. */
 class Stop extends Error {
   readonly why: Refusal | CellError;
@@ -89,7 +86,10 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
   }
   const preset = DEFAULTS[unit];
   const reading: Reading = { unit, unitFrom: rows.has("Unit") ? "the row Unit" : "the rest of the block" };
-  const length = (row: Row, fallback: number | null, options: LengthOptions = {}) => (rows.has(row) ? must(readLengthCell(row, rows.get(row), reading, options)) : fallback);
+  const length = (row: Row, fallback: number | null, options: LengthOptions = {}) => {
+    if (rows.get(row) === 0 && !options.zero) refused(row, "0 was read, as some sheets hand over an empty cell. Type a length, or take the row away.");
+    return rows.has(row) ? must(readLengthCell(row, rows.get(row), reading, options)) : fallback;
+  };
   const word = <T extends string>(row: Row, choices: readonly T[], fallback: T) => must(choice(row, "", choices, fallback).read(rows.get(row), reading));
   const count = (row: Row, to: number, whole: boolean, example: string) => must(number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(row === "Waste" ? percent(rows.get(row)) : rows.get(row), reading));
 
@@ -107,8 +107,8 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
     pitch, endPitch,
     ends: ends(rows, reading),
     spacing: length("Spacing", preset.spacing, { example: "24" })!,
-    overhang: overhang("Overhang", rows, reading, 0),
-    endOverhang: overhang("End overhang", rows, reading, null),
+    overhang: length("Overhang", 0, { zero: true, example: "16" })!,
+    endOverhang: length("End overhang", null, { zero: true, example: "16" }),
     rafter,
     hip: section("Hip", rows.get("Hip") ?? deeper, unit),
     ridge: isNone(rows.get("Ridge")) ? null : section("Ridge", rows.get("Ridge") ?? deeper, unit),
@@ -138,23 +138,12 @@ const isBare = (cell: Input) => typeof cell === "number" || (typeof cell === "st
 function span(row: "Span" | "Length", rows: Map<Row, Input>, reading: Reading, least: number): number {
   const cell = rows.get(row);
   const value = must(readLengthCell(row, cell, reading, { example: NEEDED.in[row] }));
-  if (isBare(cell) && value < least) tooShort(row, cell, value, reading);
+  if (isBare(cell) && value < least) {
+    const [unit, way] = reading.unit === "mm" ? ["millimetres", `"${value} m" for metres`] : ["inches", `${value}' for feet`];
+    refused(row, `${shown(cell)} was read, which is too short in ${unit}. Type ${way}.`);
+  }
   if (isBare(cell) && row === "Span" && value >= WIDEST && reading.unit === "in" && !rows.has("Unit")) refused(row, `${shown(cell)} was read, which is too long in inches. Type "${value} mm" for millimetres, or in beside the label Unit.`);
   return value;
-}
-
-/** A bare overhang of 1 or 2 is feet; one that short needs its mark. */
-function overhang<T>(row: "Overhang" | "End overhang", rows: Map<Row, Input>, reading: Reading, fallback: T): number | T {
-  const cell = rows.get(row);
-  if (cell === undefined) return fallback;
-  const value = must(readLengthCell(row, cell, reading, { zero: true, example: "16" }));
-  if (isBare(cell) && value > 0 && value < SHORTEST) tooShort(row, cell, value, reading, reading.unit === "mm" ? `, or "${value} mm" where it is meant` : `, or ${value}" where it is meant`);
-  return value;
-}
-
-function tooShort(row: Row, cell: Input, value: number, reading: Reading, meant = ""): never {
-  const [unit, way] = reading.unit === "mm" ? ["millimetres", `"${value} m" for metres`] : ["inches", `${value}' for feet`];
-  refused(row, `${shown(cell)} was read, which is too short in ${unit}. Type ${way}${meant}.`);
 }
 
 /** Bare numbers that are all far too small for a roof's boards, under half the least span, are feet or metres. */

@@ -26,6 +26,13 @@ function tiltNotes(tilt: number): Note[] {
   return tilt > 45 + NONE ? [note("tilt over 45", figures)] : [];
 }
 
+/** An overhang that short, in inches or millimetres, is mostly one in feet or metres whose mark was left out. */
+const SHORT = 3;
+
+function overhangNotes(overhang: number): Note[] {
+  return overhang > 0 && overhang < SHORT ? [note("short overhang", { overhang })] : [];
+}
+
 /** Notes of one jack: those of every jack of its side, and on the shortest one the bay left at the corner. */
 export function jackNotes(frame: Frame, side: FrameSide, index: number): Note[] {
   const { near } = side.at;
@@ -33,6 +40,7 @@ export function jackNotes(frame: Frame, side: FrameSide, index: number): Note[] 
   const tilt = directionAngle(near.cos, near.sin);
   if (side.correction !== 0) notes.push(note("corrected", { by: side.correction }));
   notes.push(...tiltNotes(tilt));
+  if (index === 0) notes.push(...overhangNotes(side.overhang), ...(side.name === "End" ? fasciaNotes(frame) : []));
   const proud = side.name === "Main" ? frame.hip.mainProud : frame.hip.endProud;
   if (proud > NONE) notes.push(note("proud of hip", { by: proud }));
   const toe = toeBelowHip(frame, side);
@@ -45,8 +53,13 @@ export function jackNotes(frame: Frame, side: FrameSide, index: number): Note[] 
   return notes;
 }
 
-export function commonNotes({ lastBay, apexBay, hipEnds }: Frame): Note[] {
-  const notes: Note[] = [];
+function fasciaNotes({ main, end }: Frame): Note[] {
+  const [height, other] = [main, end].map(({ overhang, at }) => overhang * at.near.pitch) as [number, number];
+  return Math.abs(height - other) > NONE ? [note("fascia not level", { levelEnd: height / end.at.near.pitch })] : [];
+}
+
+export function commonNotes({ lastBay, apexBay, hipEnds, spec }: Frame): Note[] {
+  const notes: Note[] = overhangNotes(spec.overhang);
   if (hipEnds === 1) notes.push(note("gable pair"));
   if (apexBay !== null) notes.push(note("apex bay", { width: apexBay }));
   if (lastBay !== null && !(apexBay !== null && Math.abs(lastBay - apexBay) < NONE)) notes.push(note("last bay", { width: lastBay }));
@@ -98,7 +111,7 @@ export function hipNotes(frame: Frame): Note[] {
   notes.push(...tiltNotes(Math.max(...hip.tilts)));
   const toe = Math.max(toeBelowHip(frame, main), toeBelowHip(frame, end));
   if (toe > NONE) notes.push(note("hip too shallow", { least: spec.hip.depth + toe / alongSlope(at.slope) }));
-  if (Math.abs(main.overhang * main.at.near.pitch - end.overhang * end.at.near.pitch) > NONE) notes.push(note("fascia not level", { levelEnd: (main.overhang * main.at.near.pitch) / end.at.near.pitch }));
+  notes.push(...fasciaNotes(frame));
   return notes;
 }
 

@@ -2,8 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exactText, limitText } from "../../functions/limitText.ts";
 import { notesText, noteText } from "../../functions/notes.ts";
+import { jackTable } from "../../functions/roof.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { Reason } from "../../src/measure/reason.ts";
+import { call } from "../../src/registry/call.ts";
 
 const value = (text: string): number => {
   const read = readLength(text);
@@ -31,6 +33,14 @@ describe("noteText", () => {
       expect(value(named!)).toBeGreaterThanOrEqual(least - 1e-6);
       expect(value(named!)).toBeLessThan(least + 1 / 16);
     }), { seed: 1 });
+  });
+
+  it("says of an overhang that may be one in feet how it was read, and what was left out", () => {
+    const table = (...more: [string, number | string][]) => call(jackTable, [[["Span", 288], ["Length", 432], ["Pitch", 6], ...more]]) as (string | number)[][];
+    const notes = (...more: [string, number | string][]) => table(...more).slice(1).map((row) => row[12]);
+    expect(notes(["Overhang", 2])[0]).toContain(`overhang only 2": feet need their mark`);
+    expect(notes(["Overhang", 2]).slice(1).join()).not.toContain("overhang");
+    for (const overhang of [0, 3, 16, `2'`]) expect(notes(["Overhang", overhang]).join()).not.toContain("overhang");
   });
 
   it("shows the tag of a note that has no words yet, and all notes in one text", () => {

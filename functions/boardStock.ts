@@ -3,6 +3,7 @@ import { headedBlock, type HeadedRow } from "../src/registry/headedBlock.ts";
 import { number } from "../src/registry/parameters.ts";
 import { readLengthCell } from "../src/registry/readLengthCell.ts";
 import { CellError, Refusal } from "../src/registry/refusal.ts";
+import { refuse } from "../src/registry/refuse.ts";
 import type { Input, Parameter, Reading } from "../src/registry/worksheetFunction.ts";
 import { boardList } from "./boardList.ts";
 import { readListedSize, type ListedSize } from "./pieceList.ts";
@@ -64,12 +65,12 @@ function boardTable(rows: readonly HeadedRow<Heading>[], reading: Reading): read
 
 function priceOf(at: string, cell: Input, reading: Reading): number | Refusal | CellError {
   // 0 may be an empty cell: an order that takes such a board for free would be wrong without a word.
-  if (isBlank(cell) || cell === 0) return new Refusal("#VALUE!", `${at}: ${isBlank(cell) ? "nothing was given" : "0 was read"}, but other boards have a price. Type a price for each board or for none; 0.01 for boards that are paid for.`);
+  if (isBlank(cell) || cell === 0) return refuse(at, `${isBlank(cell) ? "nothing was given" : "0 was read"}, but other boards have a price. Type a price for each board or for none; 0.01 for boards that are paid for.`);
   return number(at, "", { from: 0.000001, to: 1_000_000, example: "the price of one board, such as 9.85", fallback: 0 }).read(cell, reading);
 }
 
 function countOf(at: string, cell: Input, reading: Reading): number | null | Refusal | CellError {
   if (isBlank(cell)) return null;
-  if (cell === 0) return new Refusal("#VALUE!", `${at}: 0 was read, as some sheets hand over an empty cell. Take the row out where there are none, or type how many there are.`);
+  if (cell === 0) return refuse(at, `0 was read, as some sheets hand over an empty cell. Take the row out where there are none, or type how many there are.`);
   return number(at, "", { from: 1, to: 1_000_000, whole: true, example: "how many there are, or nothing for as many as are wanted", fallback: 0 }).read(cell, reading);
 }

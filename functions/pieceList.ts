@@ -9,6 +9,7 @@ import { readLengthCell } from "../src/registry/readLengthCell.ts";
 import { readPitchCell } from "../src/registry/readPitchCell.ts";
 import { readSizeCell } from "../src/registry/readSizeCell.ts";
 import { CellError, Refusal } from "../src/registry/refusal.ts";
+import { refuse } from "../src/registry/refuse.ts";
 import type { Input, Parameter, Reading } from "../src/registry/worksheetFunction.ts";
 import type { Hand } from "../src/roof/piece.ts";
 import { ROWS } from "./roofBlock.ts";
@@ -83,7 +84,7 @@ function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): Listed
   const length = readLengthCell(at("Length"), cells.Length, reading, { example: `96 or 8' 0"` });
   if (typeof length !== "number") return length;
   const count = isBlank(cells.Count)
-    ? new Refusal("#VALUE!", `${at("Count")}: nothing was given. Type how many, such as 4.`)
+    ? refuse(at("Count"), `nothing was given. Type how many, such as 4.`)
     : number(at("Count"), "", { from: 0, to: 1_000_000, whole: true, example: "how many, such as 4", fallback: 0 }).read(cells.Count, reading);
   if (typeof count !== "number") return count;
   const slope = isBlank(cells.Pitch) || cells.Pitch === 0 ? 0 : readPitchCell(at("Pitch"), cells.Pitch);
@@ -92,15 +93,15 @@ function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): Listed
   if (typeof tilt !== "number") return tilt;
   const hand = handOf(at("Hand"), cells.Hand, reading);
   if (typeof hand !== "string") return hand;
-  if (tilt > 0 && hand === "plain") return new Refusal("#VALUE!", `${at("Hand")}: a head with a saw tilt is left or right. Type left or right.`);
-  if (size.read === null && (slope > 0 || tilt > 0)) return new Refusal("#VALUE!", `${at("Size")}: ${shown(cells.Size)} is no lumber size, and a slanting cut needs thickness and depth. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
+  if (tilt > 0 && hand === "plain") return refuse(at("Hand"), `a head with a saw tilt is left or right. Type left or right.`);
+  if (size.read === null && (slope > 0 || tilt > 0)) return refuse(at("Size"), `${shown(cells.Size)} is no lumber size, and a slanting cut needs thickness and depth. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
   return { row, name, size, length, count, hand, slope, tilt };
 }
 
 function nameOf(at: string, cell: Input): string | Refusal {
   const text = typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
-  if (text === "") return new Refusal("#VALUE!", `${at}: ${isBlank(cell) ? "nothing was given" : `${shown(cell)} was read`}. Type what is written on the piece, such as J1.`);
-  return text.length <= LONGEST_NAME ? text : new Refusal("#VALUE!", `${at}: ${shown(text)} is too long for a board. Type ${LONGEST_NAME} letters at most.`);
+  if (text === "") return refuse(at, `${isBlank(cell) ? "nothing was given" : `${shown(cell)} was read`}. Type what is written on the piece, such as J1.`);
+  return text.length <= LONGEST_NAME ? text : refuse(at, `${shown(text)} is too long for a board. Type ${LONGEST_NAME} letters at most.`);
 }
 
 /** A size read as lumber where it is one; text that is no pair of measures is a name of the user's own. */
@@ -117,7 +118,7 @@ function tiltOf(at: string, cell: Input): number | Refusal {
   if (isBlank(cell)) return 0;
   const value = typeof cell === "string" ? readAngle(cell) : cell;
   if (typeof value === "number" && value >= 0 && value < 85) return value;
-  return new Refusal("#VALUE!", `${at}: ${shown(cell)} was read; it is the saw's tilt from square, from 0 to 85 degrees. Type 45 for a regular jack.`);
+  return refuse(at, `${shown(cell)} was read; it is the saw's tilt from square, from 0 to 85 degrees. Type 45 for a regular jack.`);
 }
 
 function handOf(at: string, cell: Input, reading: Reading): Hand | Refusal | CellError {

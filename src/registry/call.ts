@@ -1,5 +1,6 @@
 import { Reason } from "../measure/reason.ts";
 import { CellError, Refusal } from "./refusal.ts";
+import { refuse } from "./refuse.ts";
 import type { Input, Output, Reading, WorksheetFunction } from "./worksheetFunction.ts";
 
 /** What a host gets back from a call: something to show, or why not. */
@@ -22,7 +23,7 @@ export function call(definition: WorksheetFunction, cells: readonly Input[]): An
       if (cell instanceof CellError) return cell;
       if (Array.isArray(cell) && !parameter.block) {
         cell = single(cell);
-        if (cell === RANGE) return new Refusal("#VALUE!", `${parameter.name}: a range of cells was given where one value is expected. Point to a single cell.`);
+        if (cell === RANGE) return refuse(parameter.name, `a range of cells was given where one value is expected. Point to a single cell.`);
         if (cell instanceof CellError) return cell;
       }
     }
@@ -45,7 +46,7 @@ function single(rows: readonly unknown[]): unknown {
 }
 
 function finite(definition: WorksheetFunction, answer: number): number | Refusal {
-  return Number.isFinite(answer) ? answer : new Refusal("#VALUE!", `${definition.name}: these values give no finite result. Check that no argument is far too large.`);
+  return Number.isFinite(answer) ? answer : refuse(definition.name, `these values give no finite result. Check that no argument is far too large.`);
 }
 
 function worded(definition: WorksheetFunction, answer: Output | Reason | Refusal | CellError): Answer {

@@ -1,6 +1,7 @@
 import { isBlank } from "./cells.ts";
 import { plainLabel } from "./labelledBlock.ts";
-import { CellError, Refusal } from "./refusal.ts";
+import { CellError, type Refusal } from "./refusal.ts";
+import { refuse } from "./refuse.ts";
 import type { Input } from "./worksheetFunction.ts";
 
 /** A filled row of a table: its place in the block from 1, and its cells by heading. */
@@ -29,9 +30,9 @@ export function headedBlock<H extends string>(name: string, input: Input, requir
   const found = headings.filter((heading) => heading !== undefined);
   if (new Set(found).size < 2) return null;
   const twice = found.find((heading, i) => found.indexOf(heading) < i);
-  if (twice !== undefined) return new Refusal("#VALUE!", `${name}: the heading ${twice} stands there twice. Keep one of the two columns.`);
+  if (twice !== undefined) return refuse(name, `the heading ${twice} stands there twice. Keep one of the two columns.`);
   const missing = required.find((heading) => !found.includes(heading));
-  if (missing !== undefined) return new Refusal("#VALUE!", `${name}: there is no column ${missing}. The first row needs the headings ${required.join(", ")}.`);
+  if (missing !== undefined) return refuse(name, `there is no column ${missing}. The first row needs the headings ${required.join(", ")}.`);
   const rows: HeadedRow<H>[] = [];
   for (let i = first + 1; i < block.length; i++) {
     const cells: Partial<Record<H, Input>> = {};
@@ -39,10 +40,10 @@ export function headedBlock<H extends string>(name: string, input: Input, requir
       if (heading !== undefined) cells[heading] = block[i]![j];
     });
     if (Object.values(cells).every((cell) => isBlank(cell) || cell === 0)) continue;
-    if (rows.length === MOST) return new Refusal("#VALUE!", `${name}: there are more than ${MOST} rows. Point to ${MOST} at most; pieces that are alike belong in one row.`);
+    if (rows.length === MOST) return refuse(name, `there are more than ${MOST} rows. Point to ${MOST} at most; pieces that are alike belong in one row.`);
     rows.push({ row: i + 1, cells });
   }
-  return rows.length > 0 ? rows : new Refusal("#VALUE!", `${name}: there is nothing under the headings. Type a row for each.`);
+  return rows.length > 0 ? rows : refuse(name, `there is nothing under the headings. Type a row for each.`);
 }
 
 function errorIn(block: readonly (readonly Input[])[]): CellError | null {

@@ -1,7 +1,6 @@
 import { slopeAngle } from "../geometry/angle.ts";
-import { alongSlope } from "../geometry/alongSlope.ts";
 import { MM_PER_INCH } from "../measure/unit.ts";
-import { plumbDepthOf } from "./common.ts";
+import { notchOfSeat, plumbDepthOf } from "./common.ts";
 import type { Frame } from "./frame.ts";
 import { toeBelowHip } from "./notes.ts";
 import type { Piece } from "./piece.ts";
@@ -43,7 +42,7 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
     length("hip deeper than commons", spec.hip.depth - rafter.depth, least(spec.unit === "mm" ? 50 : 2)),
     ...sides.map(([name, { at }]): Caution => ({ tag: `${name} pitch`, measure: "pitch", here: at.near.pitch, limit: least(3 / 12) })),
     ...sides.map(([name, { seat }]) => length(`${name} seat`, seat, least(inches(1.5)))),
-    ...sides.map(([name, { at, seat }]) => length(`${name} notch`, (seat * at.near.pitch) / alongSlope(at.near.pitch), most(rafter.depth / 4))),
+    ...sides.map(([name, { at, seat }]) => length(`${name} notch`, notchOfSeat(at.near.pitch, seat), most(rafter.depth / 4))),
     length("hip notch", hipPiece.notch, most(spec.hip.depth / 4)),
     length("heel left", heel, null),
     length("toe below hip", Math.max(0, toeBelowHip(frame, main), toeBelowHip(frame, end)), most(0)),

@@ -52,7 +52,17 @@ export function seatOf(pitch: number, depth: number, heel: number): number | Rea
  */
 export function notchOf(pitch: number, depth: number, heel: number): number | Reason {
   const seat = seatOf(pitch, depth, heel);
-  return seat instanceof Reason ? seat : depth - heel / alongSlope(pitch);
+  return seat instanceof Reason ? seat : notchOfSeat(pitch, seat);
+}
+
+/**
+ * Depth of the notch that a level seat of this width makes, square to the slope: seat sin A.
+ *
+ * @example
+ * notchOfSeat(0.75, 4) // => 2.4
+ */
+export function notchOfSeat(pitch: number, seat: number): number {
+  return (seat * pitch) / alongSlope(pitch);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { alongSlope } from "../geometry/alongSlope.ts";
 import { degrees, type Degrees } from "../measure/degrees.ts";
 import { directionAngle, slopeAngle } from "../geometry/angle.ts";
-import { plumbDepthOf, shortestBoard } from "./common.ts";
+import { notchOfSeat, plumbDepthOf, shortestBoard } from "./common.ts";
 import type { Frame, FrameSide, JackPosition } from "./frame.ts";
 import { alongHip, hipMarkRun } from "./hip.ts";
 import { jackEdge, jackTape } from "./jack.ts";
@@ -43,7 +43,7 @@ function squareHeaded(frame: Frame, side: FrameSide, run: number, given: Pick<Pi
 
 function footing(frame: Frame, { at, seat }: FrameSide) {
   const { pitch } = at.near;
-  return { heel: frame.heel, seat, notch: (seat * pitch) / alongSlope(pitch) };
+  return { heel: frame.heel, seat, notch: notchOfSeat(pitch, seat) };
 }
 
 function commonPieces(frame: Frame): Piece[] {
@@ -76,7 +76,7 @@ function hipPiece(frame: Frame): Piece {
     longRun: hip.headRun, shortRun: hip.headRun, lineLength: alongHip(at, hip.run), longPoint: alongHip(at, hip.headRun), shortPoint: alongHip(at, hip.headRun), tape: null,
     shortestBoard: hip.farthest + shortestBoard({ pitch: at.slope, run: 0, overhang: hipOverhang, depth, heel }),
     overhang: hipOverhang, tail: alongHip(at, hipOverhang), headCut: slopeAngle(at.slope), tilts: hip.tilts, edge: null,
-    heel, seat, notch: (seat * at.slope) / alongSlope(at.slope), offset: null, plateMark: null, hipMark: null, hipMarkFromHead: null, notes: hipNotes(frame),
+    heel, seat, notch: notchOfSeat(at.slope, seat), offset: null, plateMark: null, hipMark: null, hipMarkFromHead: null, notes: hipNotes(frame),
   };
 }
 

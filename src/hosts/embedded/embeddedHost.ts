@@ -18,7 +18,7 @@ import { write } from "./write.ts";
 
 /** The embedded sheet as a host of the pane. */
 export function embeddedHost(sheet: EmbeddedSheet): Host {
-  const { univer, workbook, calculation, messages } = sheet;
+  const { univer, workbook, calculation } = sheet;
   const injector = univer.__getInjector();
   const records = new WeakMap<Written, WriteRecord>();
   const named = (name: string): Worksheet => {
@@ -84,11 +84,7 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
     },
     async messageAt(name, row, column) {
       await calculation.settled();
-      const worksheet = findSheet(workbook, name);
-      if (!worksheet) return null;
-      const { formula, value } = cells(sheet, worksheet).at(row, column);
-      if (formula === null || !ERROR_TYPE_SET.has(value as never)) return null;
-      return messages.at({ unit: workbook.getId(), sheet: worksheet.getSheetId(), row, column });
+      return messageAt(sheet, name, row, column);
     },
     show: async (area) => show(sheet, workbook.getSheetBySheetId(named(area.sheet).getSheetId())!, area),
     async remember(key, text) {
@@ -102,6 +98,14 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
     // The sheet has no pictures without a further part of its maker's.
     picture: async () => false,
   };
+}
+
+function messageAt(sheet: EmbeddedSheet, name: string, row: number, column: number): string | null {
+  const worksheet = findSheet(sheet.workbook, name);
+  if (!worksheet) return null;
+  const { formula, value } = cells(sheet, worksheet).at(row, column);
+  if (formula === null || !ERROR_TYPE_SET.has(value as never)) return null;
+  return sheet.messages.at({ unit: sheet.workbook.getId(), sheet: worksheet.getSheetId(), row, column });
 }
 
 /** What a sheet can do besides when it is on a page. */

@@ -17,7 +17,7 @@ import { OrderSection } from "./orderSection.tsx";
 import { paneState, type PaneState } from "./paneState.ts";
 import { RoofSection } from "./roofSection.tsx";
 import { ScheduleSection } from "./scheduleSection.tsx";
-import { takeBack } from "./sheetWork.ts";
+import { once, takeBack } from "./sheetWork.ts";
 import { texts } from "./texts.ts";
 
 /** Shows the pane in an element and keeps it in step with the sheet until the returned function takes it away. */
@@ -93,7 +93,7 @@ function Foot({ state }: { state: PaneState }) {
         </div>
       )}
       {last && (
-        <button type="button" class="lp-quiet" onClick={() => void takeBack(state)}>
+        <button type="button" class="lp-quiet" onClick={() => void once(state, () => takeBack(state))}>
           {texts.takeBack(last.title)}
         </button>
       )}

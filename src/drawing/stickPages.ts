@@ -1,6 +1,7 @@
 import { PAPERS } from "./cardStyles.ts";
 import { drawSticks, type Stick } from "./drawSticks.ts";
 import { escaped, type DrawingOptions } from "./sheet.ts";
+import { unbroken } from "./unbroken.ts";
 import { WORDS } from "./words.ts";
 
 export interface StickPaper extends Pick<DrawingOptions, "length" | "words"> {
@@ -20,7 +21,7 @@ export function stickPages(sticks: readonly Stick[], { paper, length, words = WO
   const width = Math.floor((page.width - 2 * EDGE) * PIXELS);
   const longest = Math.max(...sticks.map((stick) => stick.length));
   const boards = sticks.map((stick) => `<figure>${drawSticks([stick], { width, length, words, theme: "print", brief: true, longest })}</figure>`);
-  const texts = [words.sticks.key, words.handSeen, ...notes].map((text) => `<p>${escaped(text)}</p>`).join("");
+  const texts = [words.sticks.key, words.handSeen, ...notes].map((text) => `<p>${escaped(unbroken(text))}</p>`).join("");
   return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>@page{size:${page.width}in ${page.height}in;margin:${EDGE}in}
 body{margin:0;background:#fff;color:#000;font:10pt/1.25 system-ui,sans-serif}
 h1{font-size:18pt;margin:0 0 4pt}

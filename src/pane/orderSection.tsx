@@ -19,6 +19,7 @@ import { Choice } from "./salvageForm.tsx";
 import { whyOf } from "./sheetWork.ts";
 import { texts } from "./texts.ts";
 import { typedHere } from "./typedHere.ts";
+import { usualPaper } from "./usualPaper.ts";
 
 /** Milliseconds without typing before the search for an order starts. */
 const CALM = 300;
@@ -63,13 +64,14 @@ export function OrderSection({ state }: { state: PaneState }) {
 /** An order that was found: its lines, how good it is, the plan drawn, and the ways out of the pane. */
 function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: string }) {
   const { model, unit } = state.report.value;
-  const paper = useSignal<CardPaper["paper"]>(unit === "mm" ? "A4" : "letter");
+  const chosen = useSignal<CardPaper["paper"] | null>(null);
+  const paper = chosen.value ?? usualPaper(unit);
   const page = useSignal<string | null>(null);
   const { sticks, notes } = order.plan;
   const length = (value: number) => lengthText(value, unit);
   const print = () => {
     const { spec } = model!.frame;
-    page.value = stickPages(sticks, { paper: paper.value, length, notes: [texts.planFor(length(spec.span), length(spec.length), kerf), ...notes] });
+    page.value = stickPages(sticks, { paper, length, notes: [texts.planFor(length(spec.span), length(spec.length), kerf), ...notes.map(texts.sentence)] });
   };
   const write = () => fill(state, { block: state.link.value === null, tables: (inputs) => roofTables(new Set(["order", "cutting"]), inputs, state.kerf.value), newSheets: true });
   return (
@@ -86,7 +88,7 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
         <Drawing draw={(width) => drawSticks(sticks, { width, length })} />
       </div>
       <div class="lp-three">
-        <Choice label={texts.paper} value={paper.value} of={["letter", "A4"]} change={(value) => (paper.value = value as CardPaper["paper"])} />
+        <Choice label={texts.paper} value={paper} of={["letter", "A4"]} change={(value) => (chosen.value = value as CardPaper["paper"])} />
       </div>
       <button type="button" class="lp-main" onClick={print}>
         {texts.printPlan}

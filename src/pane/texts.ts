@@ -11,7 +11,7 @@ export const texts = {
   sections: { roof: "Roof", drawing: "Drawing", schedule: "Jacks", fill: "Fill the sheet", check: "Check a cut", compare: "Compare", order: "Lumber order and cutting plan", cards: "Cut cards", cautions: "Cautions" },
 
   more: "More",
-  helpFor: (label: string) => `Where ${label} is measured`,
+  helpFor: (label: string) => `About ${label}`,
   empty: (words: string) => `empty: ${words}`,
   missing: { Span: "Nothing is typed. Type the width of the building across the plates, such as 24'.", Length: "Nothing is typed. Type the length of the building along the plates, such as 36'.", Pitch: "Nothing is typed. Type the rise in 12, such as 6." },
   choices: { in: "feet and inches", mm: "millimetres" } as Readonly<Record<string, string>>,
@@ -43,7 +43,7 @@ export const texts = {
     "End correction": "The same for the jacks of the ends.",
     "Boards": "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
     "Waste": "Per cent added to areas and to board feet.",
-    "Spares": "Pieces ordered beyond the count.",
+    "Spares": "Commons ordered beyond the count: any jack can be cut from one.",
     "Unit": "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
   } satisfies Record<Row, string>,
 

@@ -56,6 +56,24 @@ describe("the pane at work", () => {
     expect(await pane().locator(".lp-wrong:visible").count()).toBe(0);
   });
 
+  it("offers the paper that goes with the unit until another is chosen", async () => {
+    await unfold("More");
+    await unfold("Cut cards");
+    const paper = pane().getByLabel("Paper");
+    expect(await paper.inputValue()).toBe("letter");
+    await field("Unit").selectOption("mm");
+    await expect.poll(() => paper.inputValue()).toBe("A4");
+    await field("Unit").selectOption("in");
+    await expect.poll(() => paper.inputValue()).toBe("letter");
+    await paper.selectOption("A4");
+    await field("Unit").selectOption("mm");
+    await paper.selectOption("letter");
+    await field("Unit").selectOption("in");
+    await field("Unit").selectOption("mm");
+    await expect.poll(() => field("Unit").inputValue()).toBe("mm");
+    expect(await paper.inputValue()).toBe("letter");
+  });
+
   it("keeps tape text right as a table grows and shrinks, follows its block, and takes it back when nothing was edited", async () => {
     const before = await everything();
     await button("Fill the sheet").click();

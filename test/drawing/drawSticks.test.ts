@@ -120,7 +120,7 @@ describe("stickPages", () => {
     expect(html.match(/<figure>/g)).toHaveLength(sticks.length);
     expect(html).toContain("break-inside:avoid");
     expect(notes[0]).toMatch(/joined over rafters/);
-    expect(html).toContain(notes[0]!.replaceAll('"', "&#34;"));
+    expect(html.replaceAll("\u00a0", " ")).toContain(notes[0]!.replaceAll('"', "&#34;"));
     expect(html).toMatch(/Blade guard, eye protection/);
     // All boards to one scale, whichever svg they stand in.
     expect(new Set([...html.matchAll(/data-scale="([^"]+)"/g)].map(([, scale]) => scale)).size).toBe(1);

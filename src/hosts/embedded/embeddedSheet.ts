@@ -9,7 +9,7 @@ import type { WorksheetFunction } from "../../registry/worksheetFunction.ts";
 import { Calculation } from "./calculation.ts";
 import type { EngineFunction } from "./engineFunction.ts";
 import { engineFunction } from "./engineFunction.ts";
-import { askNoProtection, watchResults, watchSpills } from "./engineHooks.ts";
+import { askNoProtection, endQuietly, watchResults, watchSpills } from "./engineHooks.ts";
 import { functionInfo } from "./functionInfo.ts";
 import { ReplaceKeptMutation } from "./kept.ts";
 import { LateAnswers } from "./lateAnswers.ts";
@@ -52,6 +52,7 @@ export function embeddedSheet(parts: Parts, definitions: readonly WorksheetFunct
   watchSpills(injector, calculation);
   watchUndo(injector);
   askNoProtection(injector);
+  endQuietly(injector);
   injector.get(ICommandService).registerCommand(ReplaceKeptMutation);
   return { univer, api, workbook, calculation, messages, late };
 }

@@ -4,6 +4,7 @@ import { ErrorType, FormulaDataModel, IFormulaRuntimeService, SetFormulaCalculat
 import { ICommandService } from "@univerjs/core";
 import type { IRange } from "@univerjs/core";
 import { SheetPermissionCheckController } from "@univerjs/sheets";
+import { TriggerCalculationController } from "@univerjs/sheets-formula";
 import type { Calculation } from "./calculation.ts";
 import type { Messages } from "./messages.ts";
 
@@ -50,6 +51,19 @@ export function watchSpills(injector: Injector, calculation: Calculation): void 
 export function askNoProtection(injector: Injector): void {
   const check = injector.get(SheetPermissionCheckController) as unknown as { _permissionCheckWithFormula(): boolean };
   check._permissionCheckWithFormula = () => true;
+}
+
+/**
+ * Lets a sheet end while it calculates.
+ *
+ * In 0.25.1 a calculation shows its progress after a second, and fails when the sheet has gone by then.
+ */
+export function endQuietly(injector: Injector): void {
+  const trigger = injector.get(TriggerCalculationController) as unknown as { _disposed: boolean; _startProgress(): void };
+  const start = trigger._startProgress.bind(trigger);
+  trigger._startProgress = () => {
+    if (!trigger._disposed) start();
+  };
 }
 
 interface SpillArea {

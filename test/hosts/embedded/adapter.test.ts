@@ -49,6 +49,20 @@ describe("arguments", () => {
     expect(JSON.parse(shown)).toEqual([Array(26).fill(null), ["Span", ...Array(25).fill(null)]]);
     expect(await shows("=RAFTER.SEEN(A2:XFD1048576)")).toBe("#VALUE!");
   });
+  it("may end while it calculates: nothing of it goes on", async () => {
+    t.worksheet().getRange(0, 2, 500, 1).setValues(Array.from({ length: 500 }, (_, i) => [{ f: `=RAFTER.SEEN(${i})&A1` }]));
+    await new Promise<void>((resolve) => {
+      t.commands.onCommandExecuted(({ id, params }) => void ((params as { stageInfo?: unknown }).stageInfo && /notification$/.test(id) && resolve()));
+    });
+    t.dispose();
+    const faults: unknown[] = [];
+    const note = (error: unknown) => void faults.push(error);
+    process.on("uncaughtException", note);
+    // Its progress would be shown a second after the start.
+    await new Promise((resolve) => setTimeout(resolve, 1_200));
+    process.off("uncaughtException", note);
+    expect(faults).toEqual([]);
+  });
   it("lets errors through", async () => {
     expect(await shows("=RAFTER.SEEN(1/0)")).toBe("#DIV/0!");
     expect(await shows("=RAFTER.SEEN(A1)", { A1: "=NA()" })).toBe("#N/A");

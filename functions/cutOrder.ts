@@ -2,8 +2,9 @@ import { planCuts } from "../src/cutting/planCuts.ts";
 import type { CutPlan, StockBoard, StockPiece } from "../src/cutting/stock.ts";
 import { Reason } from "../src/measure/reason.ts";
 import type { Unit } from "../src/measure/unit.ts";
+import { shown } from "../src/registry/cells.ts";
 import { optionalLength } from "../src/registry/parameters.ts";
-import type { Refusal } from "../src/registry/refusal.ts";
+import { Refusal } from "../src/registry/refusal.ts";
 import type { Reading } from "../src/registry/worksheetFunction.ts";
 import type { ListedBoard } from "./boardStock.ts";
 import { orderLists, type OrderLists } from "./orderLists.ts";
@@ -24,7 +25,19 @@ export interface CutOrder extends OrderLists {
 /** Width of the saw cut when it is not given: an eighth of an inch, or 3 mm (common practice, no source). */
 export const KERF = { in: 0.125, mm: 3 } as const;
 
-export const kerfParameter = optionalLength("kerf", "Width of the saw cut; 0 is allowed.", "1/8 in, or 3 mm where the lengths are metric", { zero: true, example: `1/8"` });
+/** No saw for framing cuts wider (common practice, no source). */
+const WIDEST = { in: 1, mm: 25 } as const;
+
+const kerfLength = optionalLength("kerf", "Width of the saw cut; 0 is allowed.", "1/8 in, or 3 mm where the lengths are metric", { zero: true, example: `1/8"` });
+
+export const kerfParameter: typeof kerfLength = {
+  ...kerfLength,
+  read(cell, reading) {
+    const kerf = kerfLength.read(cell, reading);
+    if (typeof kerf !== "number" || reading.unit === null || kerf <= WIDEST[reading.unit]) return kerf;
+    return new Refusal("#VALUE!", `kerf: ${shown(cell)} was read, which is wider than a saw cuts. Type ${reading.unit === "mm" ? `"3 mm"` : `1/8"`}.`);
+  },
+};
 
 /** The plan for what was read: the least that was found, and the bound below which no plan is. */
 export async function cutOrder(source: PieceSource, listed: readonly ListedBoard[], kerf: number | null, { unit }: Pick<Reading, "unit">): Promise<CutOrder | Refusal> {

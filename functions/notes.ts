@@ -7,9 +7,11 @@ type Words = (length: (figure: string) => string, angle: (figure: string) => str
 
 /** What people read for each note of the core. */
 const WORDS: Readonly<Record<string, Words>> = {
-  "corrected": (l) => `Correction ${l("by")}`,
+  "corrected": (l) => `Correction ${l("by")} is in the lengths`,
   "tilt over 45": (_, a) => `saw tilt over 45°: cut ${a("complement")} from the square face, or by hand`,
   "tilt over 60": (_, a) => `saw tilt over 60°, past portable saws: lay out both faces, or cut ${a("complement")} from the square face`,
+  "tail tilt over 45": (_, a) => `tail's saw tilt over 45°: cut ${a("complement")} from the square face, or by hand`,
+  "tail tilt over 60": (_, a) => `tail's saw tilt over 60°, past portable saws: lay out both faces, or cut ${a("complement")} from the square face`,
   "proud of hip": (l) => `stands ${l("by")} above the hip's top corner`,
   "toe below hip": (l) => `toe of the cut hangs ${l("by")} below the hip`,
   "corner bay": (l) => `corner bay ${l("width")}, blocked`,
@@ -23,7 +25,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   "above end plane": (l) => `stands ${l("by")} above the end plane at the apex: bevel`,
   "above main plane": (l) => `top corners stand ${l("by")} above the main planes at the apex: bevel`,
   "kings meet": () => "meets its opposite, nothing taken off",
-  "butts": (l) => `butts the apex: ${l("by")} taken off, level`,
+  "butts": (l) => `butts the apex: ${l("by")}, level, is off its lengths`,
   "ridge runs on": (l) => `runs ${l("by")} past each apex`,
   "ridge thinner than rafters": (l) => `thinner than the rafters: hips on the ridge need ${l("least")}`,
   "ridge to gable": () => "ends on the gable's plate line; gable overhang is framed outside it",

@@ -1,4 +1,4 @@
-import { directionAngle } from "../geometry/angle.ts";
+import { hipTailTilts } from "../roof/hipTail.ts";
 import type { Frame } from "../roof/frame.ts";
 import { outline } from "../roof/outline.ts";
 import type { Piece } from "../roof/piece.ts";
@@ -35,19 +35,12 @@ function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOpt
   return first === second && mainBack === endBack ? card.cheeks(first!, mainBack!) : card.cheeksTwo(first!, mainBack!, second, endBack!);
 }
 
-/**
- * How the tail is cut: each cut is parallel to its fascia, and so to its plate line, from which the hip stands off by the plan angle f.
- * Square across the hip is 90 degrees off it: the saw tilts by 90 - f.
- *
- * In plan the fascias meet on the hip where both are level with one another; where that point lies beside it, the tail meets one only.
- */
-function tailText({ main, end, hip }: Frame, { words = WORDS }: CardOptions): string {
+/** How the tail is cut. A fascia that is met alone stands nearer on the face of its own side: the other face is the longer one. */
+function tailText(frame: Frame, { words = WORDS }: CardOptions): string {
   const { card, mainSide, endSide } = words;
-  const { near, far } = main.at;
-  const [mainTilt, endTilt] = [near, far].map(({ sin, cos }) => sawText(directionAngle(sin, cos), words));
-  const meet = end.overhang * near.sin - main.overhang * near.cos;
-  // The fascia that is met alone stands nearer on the face of its own side: the other face is the longer one.
-  if (meet <= -hip.mainFace) return card.tailOne(endSide, mainSide, endTilt!);
-  if (meet >= hip.endFace) return card.tailOne(mainSide, endSide, mainTilt!);
-  return mainTilt === endTilt ? card.tailBoth(mainTilt!) : card.tailTwo(mainTilt!, endTilt!);
+  const { main, end } = hipTailTilts(frame);
+  const [mainTilt, endTilt] = [main, end].map((tilt) => (tilt === null ? null : sawText(tilt, words)));
+  if (mainTilt == null) return card.tailOne(endSide, mainSide, endTilt!);
+  if (endTilt == null) return card.tailOne(mainSide, endSide, mainTilt);
+  return mainTilt === endTilt ? card.tailBoth(mainTilt) : card.tailTwo(mainTilt, endTilt);
 }

@@ -3,6 +3,7 @@ import { directionAngle, slopeAngle } from "../geometry/angle.ts";
 import { plumbDepthOf } from "./common.ts";
 import type { Frame, FrameSide } from "./frame.ts";
 import { alongHip, backing } from "./hip.ts";
+import { hipTailTilts } from "./hipTail.ts";
 import type { Note } from "./piece.ts";
 
 const note = (tag: string, figures: Record<string, number> = {}): Note => ({ tag, figures });
@@ -20,10 +21,10 @@ export function toeBelowHip({ hip, spec }: Frame, side: FrameSide): number {
 }
 
 /** Most portable saws tilt to 45 degrees, some to 60 (common practice, no source). */
-function tiltNotes(tilt: number): Note[] {
+function tiltNotes(tilt: number, of: "" | "tail " = ""): Note[] {
   const figures = { tilt, complement: 90 - tilt };
-  if (tilt > 60 + NONE) return [note("tilt over 60", figures)];
-  return tilt > 45 + NONE ? [note("tilt over 45", figures)] : [];
+  if (tilt > 60 + NONE) return [note(`${of}tilt over 60`, figures)];
+  return tilt > 45 + NONE ? [note(`${of}tilt over 45`, figures)] : [];
 }
 
 /** An overhang that short, in inches or millimetres, is mostly one in feet or metres whose mark was left out. */
@@ -108,7 +109,12 @@ export function hipNotes(frame: Frame): Note[] {
   if (proud > NONE) notes.push(note("jacks proud", { by: proud, backMain: slopeAngle(backing(at.near, at.slope)), backEnd: slopeAngle(backing(at.far, at.slope)) }));
   const past = hip.farthest - alongHip(at, hip.headRun);
   if (past > NONE) notes.push(note("farthest point", { by: past }));
-  notes.push(...tiltNotes(Math.max(...hip.tilts)));
+  const tilt = Math.max(...hip.tilts);
+  notes.push(...tiltNotes(tilt));
+  const tails = hipTailTilts(frame);
+  const tailTilt = frame.hipOverhang > 0 ? Math.max(tails.main ?? 0, tails.end ?? 0) : 0;
+  // Between king commons head and tail have the same tilts.
+  if (tailTilt > tilt + NONE) notes.push(...tiltNotes(tailTilt, "tail "));
   const toe = Math.max(toeBelowHip(frame, main), toeBelowHip(frame, end));
   if (toe > NONE) notes.push(note("hip too shallow", { least: spec.hip.depth + toe / alongSlope(at.slope) }));
   notes.push(...fasciaNotes(frame));

@@ -91,6 +91,8 @@ describe("LUMBERORDER on a list", () => {
     ["a negative price", [[HEADS, ["a", "2x4", 90, 1]], [["Size", "Length", "Price"], ["2x4", 96, -4]]], /^boards, row 2: Price: -4 was read/],
     ["a count of 0 beside empty cells, which somebody typed", [[HEADS, ["a", "2x4", 90, 1]], [["Size", "Length", "Count"], ["2x4", 96, 0], ["2x4", 120, ""]]], /^boards, row 2: Count: 0 was read/],
     ["half a board", [[HEADS, ["a", "2x4", 90, 1]], [["Size", "Length", "Count"], ["2x4", 96, 2.5]]], /^boards, row 2: Count: 2.5 was read/],
+    ["a board for a kerf", [[HEADS, ["a", "2x4", `7'`, 1]], [[`8'`]], `11'`], /^kerf: "11'" was read, which is wider than a saw cuts\. Type 1\/8"\.$/],
+    ["millimetres of kerf among feet", [[HEADS, ["a", "2x4", `7'`, 1]], [[`8'`]], 3], /^kerf: 3 was read, which is wider than a saw cuts/],
     ["a kerf below 0", [[HEADS, ["a", "2x4", 90, 1]], [[96]], -1], /^kerf: /],
     ["more rows than can be planned", [[HEADS, ...Array.from({ length: 2001 }, (_, i) => [`p${i}`, "2x4", 20, 1])], [[96]]], /^pieces: there are more than 2000 rows/],
     ["a roof that cannot be framed, by the row of its block", [[["Span", 288], ["Length", 100], ["Pitch", 6]], [[240]]], /^Length: /],

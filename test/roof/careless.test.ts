@@ -78,6 +78,13 @@ describe("Saw tilts beyond what a saw can do: over 45 degrees (at most 60 on som
     for (const jack of onSide(table, "End")) expect(jack["Note"]).not.toContain("saw tilt");
     expect(notes(member("jack", ["Pitch", pitch], ["End pitch", end]))).toContain(words);
   });
+  it("a hip's tail tilts more than its head where that is on the ridge", () => {
+    const hip = (head: string, overhang: number) => notes(member("hip", ["Pitch", 6], ["End pitch", 9], ["Overhang", overhang], ["Hip head", head]));
+    // The hip stands off the main plate by atan(9 / 6) and its tail is cut along the end's fascia too: tilt 56.31 there, 33.69 from the square face.
+    expect(hip("ridge", 16)).toContain("tail's saw tilt over 45°: cut 33.69°");
+    expect(hip("ridge", 0)).not.toContain("tail's");
+    expect(hip("king commons", 16)).not.toContain("tail's");
+  });
   it("45 degrees is what every saw does", () => expect(notes(jacks(["Pitch", 9]))).not.toContain("saw tilt"));
   it("corners over 90 degrees tilt over 45 too: half the corner at equal pitches", () => expect(number("JACKTILT", 6, 6, 135)).toBeCloseTo(67.5, 10));
 });

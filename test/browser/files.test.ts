@@ -144,6 +144,22 @@ describe("files of the user's own", () => {
     expect(await span.inputValue()).toBe("27' 3");
   });
 
+  it("are asked for before the page is left with edits that no file has", async () => {
+    await t.open();
+    const asks = () => t.page.evaluate(() => !window.dispatchEvent(new Event("beforeunload", { cancelable: true })));
+    const edit = () => t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }] }));
+    expect(await asks()).toBe(false);
+    await edit();
+    expect(await asks()).toBe(true);
+    await saved();
+    await expect.poll(asks).toBe(false);
+    await t.page.evaluate(() => window.longpoint.undo());
+    expect(await asks()).toBe(true);
+    await choose("bid.xlsx", bytesOf("bid"));
+    await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
+    expect(await asks()).toBe(false);
+  });
+
   it("from elsewhere open with what can be kept, and the rest is named", async () => {
     await t.open();
     const bytes = await writeXlsx({

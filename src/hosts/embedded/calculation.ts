@@ -1,8 +1,8 @@
 import type { Injector, IRange } from "@univerjs/core";
 import { ICommandService } from "@univerjs/core";
-import { IActiveDirtyManagerService, SetFormulaCalculationStartMutation, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
-import { SetRangeValuesMutation } from "@univerjs/sheets";
+import { SetFormulaCalculationStartMutation, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { onEdit } from "./onEdit.ts";
 
 // The engine gathers edits for a tenth of a second before it calculates them. Counted in turns, for a busy page stands still for seconds.
 const TURN = 5;
@@ -19,12 +19,8 @@ export class Calculation {
   constructor(injector: Injector) {
     this.#commands = injector.get(ICommandService);
     this.#session = injector.get(FormulaCalculationSessionService);
-    const dirty = injector.get(IActiveDirtyManagerService);
-    this.#commands.onCommandExecuted((command, options) => {
-      if (command.id === SetFormulaCalculationStartMutation.id) this.#gathering = false;
-      // Results come back as a local change of cells; they are no edit.
-      else if (dirty.get(command.id) && !(command.id === SetRangeValuesMutation.id && options?.onlyLocal)) this.#gathering = true;
-    });
+    onEdit(injector, () => (this.#gathering = true));
+    this.#commands.onCommandExecuted(({ id }) => void (id === SetFormulaCalculationStartMutation.id && (this.#gathering = false)));
   }
 
   /** Treats cells as changed: they and all that depends on them are calculated again. */

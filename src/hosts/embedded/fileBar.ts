@@ -2,6 +2,7 @@ import { bookOf } from "./bookOf.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import "./fileBar.css";
 import { fileWords } from "./fileWords.ts";
+import { leaveGuard } from "./leaveGuard.ts";
 import { openBook } from "./openBook.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
 import { settled } from "./settled.ts";
@@ -12,6 +13,7 @@ const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 /** The bar above the sheet: opens a sample or a file of the user's, saves the sheets as a file, and says what was not kept. */
 export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): void {
   let { title } = start.book;
+  const guard = leaveGuard(sheet);
   const samples = element("select", {}, [new Option(fileWords.choose, ""), ...Object.entries(SAMPLES).map(([name, words]) => new Option(words, name))]);
   const open = element("button", { type: "button", textContent: fileWords.open });
   const save = element("button", { type: "button", textContent: fileWords.save });
@@ -45,6 +47,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
         const { book, left } = await readBook(await bytes(), name.replace(/\.xlsx$/i, ""));
         const others = await openBook(sheet, book);
         title = book.title;
+        guard.saved();
         return fileWords.opened(title, left, others);
       } catch (error) {
         return fileWords.notOpened(name, (error as Error).message);
@@ -69,6 +72,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
         const { book, left } = bookOf(sheet, title);
         const name = `${fileName(title)}.xlsx`;
         download(await writeBook(book), name);
+        guard.saved();
         return fileWords.saved(name, book.sheets.length, left);
       } catch (error) {
         return fileWords.notSaved((error as Error).message);

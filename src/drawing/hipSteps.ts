@@ -39,8 +39,8 @@ function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOpt
 function tailText(frame: Frame, { words = WORDS }: CardOptions): string {
   const { card, mainSide, endSide } = words;
   const { main, end } = hipTailTilts(frame);
-  const [mainTilt, endTilt] = [main, end].map((tilt) => (tilt === null ? null : sawText(tilt, words)));
-  if (mainTilt == null) return card.tailOne(endSide, mainSide, endTilt!);
-  if (endTilt == null) return card.tailOne(mainSide, endSide, mainTilt);
+  if (main === null) return card.tailOne(endSide, mainSide, sawText(end!, words));
+  if (end === null) return card.tailOne(mainSide, endSide, sawText(main, words));
+  const [mainTilt, endTilt] = [sawText(main, words), sawText(end, words)];
   return mainTilt === endTilt ? card.tailBoth(mainTilt) : card.tailTwo(mainTilt, endTilt);
 }

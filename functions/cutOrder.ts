@@ -4,7 +4,8 @@ import { Reason } from "../src/measure/reason.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { shown } from "../src/registry/cells.ts";
 import { optionalLength } from "../src/registry/parameters.ts";
-import { Refusal } from "../src/registry/refusal.ts";
+import type { Refusal } from "../src/registry/refusal.ts";
+import { refuse } from "../src/registry/refuse.ts";
 import type { Reading } from "../src/registry/worksheetFunction.ts";
 import type { ListedBoard } from "./boardStock.ts";
 import { orderLists, type OrderLists } from "./orderLists.ts";
@@ -35,7 +36,7 @@ export const kerfParameter: typeof kerfLength = {
   read(cell, reading) {
     const kerf = kerfLength.read(cell, reading);
     if (typeof kerf !== "number" || reading.unit === null || kerf <= WIDEST[reading.unit]) return kerf;
-    return new Refusal("#VALUE!", `kerf: ${shown(cell)} was read, which is wider than a saw cuts. Type ${reading.unit === "mm" ? `"3 mm"` : `1/8"`}.`);
+    return refuse("kerf", `${shown(cell)} was read, which is wider than a saw cuts. Type ${reading.unit === "mm" ? `"3 mm"` : `1/8"`}.`);
   },
 };
 

@@ -11,6 +11,17 @@ const unfold = () => section().locator("summary").click();
 const total = () => section().locator("[role=status]").textContent();
 const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
 
+/** Types over a field and reads what the order and the plan show when that keystroke's turn ends: a search has not begun by then. */
+async function typed(name: string, text: string): Promise<{ total: string; plan: string }> {
+  return field(name).evaluate(async (input, value) => {
+    (input as HTMLInputElement).value = value;
+    input.dispatchEvent(new Event("input", { bubbles: true }));
+    await new Promise((resolve) => queueMicrotask(() => setTimeout(resolve)));
+    const order = [...document.querySelectorAll("#pane section")].find((section) => section.querySelector("summary")?.textContent === "Lumber order and cutting plan")!;
+    return { total: order.querySelector("[role=status]")!.textContent!, plan: document.querySelector("#pane section[aria-labelledby=lp-drawing] svg")!.outerHTML };
+  }, text);
+}
+
 async function column(sheet: string, heading: string): Promise<(number | string | boolean)[]> {
   await t.page.evaluate(() => window.longpoint.settled());
   const cells = (await t.page.evaluate((name) => window.longpoint.host.read({ sheet: name, row: 0, column: 0, rows: 80, columns: 12 }), sheet)).map((line) => line.map(({ value }) => value));
@@ -43,8 +54,7 @@ describe("the order in the pane", () => {
     await unfold();
     await expect.poll(total).toMatch(/boards to buy/);
     const before = await total();
-    await field("Span").fill("30'");
-    expect(await total()).toBe("Working the order out.");
+    expect((await typed("Span", "30'")).total).toBe("Working the order out.");
     await field("Boards").evaluate((input) => input.closest("details")!.setAttribute("open", ""));
     await field("Boards").fill("8' to 30' by 2'");
     await expect.poll(total).toMatch(/boards to buy/);
@@ -65,19 +75,19 @@ describe("the order in the pane", () => {
   it("lets typing go on while it searches: the plan follows, and only the last roof is answered", async () => {
     await unfold();
     await expect.poll(total).toMatch(/boards to buy/);
-    const plan = () => pane().locator("section[aria-labelledby=lp-drawing] svg").first().evaluate((svg) => svg.outerHTML);
     const seen = new Set<string>();
     for (const length of ["60'", "62'", "64'"]) {
-      await field("Length").fill(length);
-      expect(await total()).toBe("Working the order out.");
-      seen.add(await plan());
+      const shown = await typed("Length", length);
+      expect(shown.total).toBe("Working the order out.");
+      seen.add(shown.plan);
     }
     expect(seen.size).toBe(3);
     await expect.poll(total).toMatch(/boards to buy/);
     const last = await total();
-    await field("Length").fill("36'");
+    await typed("Length", "36'");
     await expect.poll(total).toMatch(/boards to buy/);
-    await field("Length").fill("64'");
+    expect(await total()).not.toBe(last);
+    await typed("Length", "64'");
     await expect.poll(total).toMatch(/boards to buy/);
     expect(await total()).toBe(last);
   });

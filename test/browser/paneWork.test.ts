@@ -45,8 +45,8 @@ describe("the pane at work", () => {
     }
     // Said once, at the field: what is worked out from it waits.
     for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "This roof's figures"]) await unfold(section);
+    await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
     expect(await pane().locator(".lp-wrong:visible").count()).toBe(1);
-    expect(await pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("Nothing was written: Span");
     expect(await t.page.evaluate(() => document.activeElement?.id)).toBe("lp-span");

@@ -4,7 +4,7 @@ import ts from "typescript";
 const DOCS = new Set(["summary", "returns"]);
 
 /**
- * The source of a function file without the texts that Excel has from functions.json and the help pages: a quarter of the add-in's script.
+ * The source of a function file without the texts that Excel has from functions.json and the help pages: a tenth of the add-in's script after gzip.
  *
  * Of the examples one is left, which shows whether the result is a block of cells.
  */

@@ -40,10 +40,10 @@ const boardsOnHand: Parameter<readonly number[] | null> = {
 export const boardPick = worksheetFunction({
   name: "BOARDPICK", family,
   summary: "Shortest board on hand that holds a piece.",
-  parameters: [length("length", "Shortest board that holds the piece, as JACKBOARD or MEMBERS gives it; a bare number is inches.", { example: "103.2" }), boardsOnHand],
+  parameters: [length("length", "Shortest board that holds the piece, as JACKBOARD or MEMBERS gives it; a bare number is inches.", { example: "112.6" }), boardsOnHand],
   returns: "the length of that board, in the unit of length.",
   examples: [
-    { cells: [103.2], result: 120, source: "even feet, common practice, no source: 103.2 in is over 8 ft (96 in) and under 10 ft (120 in)" },
+    { cells: [112.6], result: 120, source: "even feet, common practice, no source: 112.6 in is over 8 ft (96 in) and under 10 ft (120 in)" },
     { cells: [`10' 3"`, `8', 12', 16'`], result: 144 },
     { cells: ["3.1 m"], result: 3600 },
   ],

@@ -15,11 +15,11 @@ const inInches = (value: number, { unit }: Reading) => (unit === "mm" ? value / 
 export const inches = worksheetFunction({
   name: "INCHES", family,
   summary: "A length in inches, whatever it was typed in.",
-  parameters: [length("length", `Length: a number of inches, or text such as 8' 7 3/16" or 2620 mm.`, any)],
+  parameters: [length("length", `Length: a number of inches, or text such as 9' 4 5/8" or 2860 mm.`, any)],
   returns: "inches; a bare number is inches already.",
   examples: [
-    { cells: [`8' 7 3/16"`], result: 103.1875 },
-    { cells: ["8-7-3/16"], result: 103.1875 },
+    { cells: [`9' 4 5/8"`], result: 112.625 },
+    { cells: ["9-4-5/8"], result: 112.625 },
     { cells: ["2540 mm"], result: 100, source: INCH },
   ],
   compute: inInches,
@@ -28,11 +28,11 @@ export const inches = worksheetFunction({
 export const toMm = worksheetFunction({
   name: "TOMM", family,
   summary: "A length in millimetres, whatever it was typed in.",
-  parameters: [length("length", `Length: a number of millimetres, or text such as 2.62 m or 8' 7 3/16".`, any)],
+  parameters: [length("length", `Length: a number of millimetres, or text such as 2.86 m or 9' 4 5/8".`, any)],
   returns: "millimetres; a bare number is millimetres already.",
   examples: [
     { cells: [`100"`], result: 2540, source: INCH },
-    { cells: ["2.62 m"], result: 2620 },
+    { cells: ["2.86 m"], result: 2860 },
   ],
   compute: (value, { unit }) => (unit === "in" ? value * MM_PER_INCH : value),
 });
@@ -41,9 +41,9 @@ export const tape = worksheetFunction({
   name: "TAPE", family,
   summary: "A length as it is read on a tape in feet, inches and a fraction.",
   parameters: [length("inches", "Length in inches.", any), smallest],
-  returns: "text such as 8' 7 3/16\", rounded once to the nearest division, half way up.",
+  returns: "text such as 9' 4 5/8\", rounded once to the nearest division, half way up.",
   examples: [
-    { cells: [103.2], result: `8' 7 3/16"` },
+    { cells: [112.6], result: `9' 4 5/8"` },
     { cells: [111.12, 8], result: `9' 3 1/8"`, source: "NAVEDTRA 14044, ch. 2: rise 7, span 16 ft, 9 ft 3 1/8 in" },
   ],
   compute: (value, division, reading) => tapeText(inInches(value, reading), division),
@@ -55,7 +55,7 @@ export const tapeRounded = worksheetFunction({
   parameters: [length("inches", "Length in inches.", any), smallest],
   returns: "inches, half way up.",
   examples: [
-    { cells: [103.2], result: 103.1875 },
+    { cells: [112.6], result: 112.625 },
     { cells: [111.12, 8], result: 111.125, source: "NAVEDTRA 14044, ch. 2: rise 7, span 16 ft, 111 1/8 in" },
   ],
   compute: (value, division, reading) => tapeRound(inInches(value, reading), division),

@@ -10,7 +10,7 @@ import { TOLERANCE } from "./tolerance.ts";
  * ("tooLong", with the longest).
  *
  * @example
- * pickBoard(103.2, [96, 144, 120]) // => 120
+ * pickBoard(112.6, [96, 144, 120]) // => 120
  */
 export function pickBoard(length: number, boards: readonly number[]): number | Reason {
   if (!(length > 0 && length < Infinity)) return new Reason("length", { length });

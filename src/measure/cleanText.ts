@@ -20,7 +20,7 @@ const VULGAR: Readonly<Record<string, string>> = {
  * @returns a Reason when the text is too long to be a measure.
  *
  * @example
- * cleanText(" 8′ 7½″ ") // => "8' 7 1/2\""
+ * cleanText(" 9′ 4½″ ") // => "9' 4 1/2\""
  */
 export function cleanText(text: string): string | Reason {
   if (text.length > LONGEST) return new Reason("text too long", { text: shortened(text), characters: text.length });

@@ -7,8 +7,8 @@ import type { Unit } from "./unit.ts";
  * A length for people: tape text for inches, whole millimetres (half up), and up to 3 decimals where there is no unit.
  *
  * @example
- * lengthText(103.1875, "in") // => "8' 7 3/16\""
- * lengthText(2620.5, "mm") // => "2621 mm"
+ * lengthText(112.625, "in") // => "9' 4 5/8\""
+ * lengthText(2860.5, "mm") // => "2861 mm"
  * lengthText(53.31830281, null) // => "53.318"
  */
 export function lengthText(value: number, unit: Unit | null, smallest?: TapeDivision): string {

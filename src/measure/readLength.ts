@@ -20,8 +20,8 @@ export interface ReadLength {
  * @returns a Reason tagged "text too long", "decimal comma", "zero denominator" or "not a length", with the text shortened.
  *
  * @example
- * readLength("8' 7 3/16\"") // => { value: 103.1875, unit: "in" }
- * readLength("2.62 m") // => { value: 2620, unit: "mm" }
+ * readLength("9' 4 5/8\"") // => { value: 112.625, unit: "in" }
+ * readLength("2.86 m") // => { value: 2860, unit: "mm" }
  * readLength("48") // => { value: 48, unit: null }
  */
 export function readLength(text: string): ReadLength | Reason {

@@ -10,7 +10,7 @@ export function argumentText(argument: Example["cells"][number]): string {
   return typeof argument === "object" ? `{${argument.map((row) => row.map((cell) => cellText(cell ?? "")).join(",")).join(";")}}` : cellText(argument);
 }
 
-/** A quote inside a text is typed twice: `"8' 7 3/16"""`. */
+/** A quote inside a text is typed twice: `"9' 4 5/8"""`. */
 function cellText(cell: Cell): string {
   return typeof cell === "string" ? `"${cell.replaceAll('"', '""')}"` : String(cell).toUpperCase();
 }

@@ -8,7 +8,7 @@ export function signature({ name, parameters }: Pick<WorksheetFunction, "name" |
 /** How each kind of argument is written; the words for the two pages that explain a function. */
 const written: Readonly<Record<Parameter["quantity"], string>> = {
   pitch: `rise in 12, or text such as 6/12, 26.57° or 50%`,
-  length: `a number, or text such as 8' 7 3/16" or 2620 mm`,
+  length: `a number, or text such as 9' 4 5/8" or 2860 mm`,
   angle: "degrees",
   number: "a number",
   size: "a lumber size: text such as 2x8 or 38 x 184",

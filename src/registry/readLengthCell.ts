@@ -23,11 +23,11 @@ export interface LengthOptions {
 /** Reads a length cell for the argument or row of this name, and lets its text decide or contradict the call's unit. */
 export function readLengthCell(name: string, cell: Input, reading: Reading, options: LengthOptions = {}): number | Refusal {
   if (typeof cell === "number") return lengthInRange(name, cell, cell, options, true, reading.unit);
-  const example = () => exampleIn(reading.unit, options.example ?? `48 or 8' 7 3/16"`);
+  const example = () => exampleIn(reading.unit, options.example ?? `48 or 9' 4 5/8"`);
   if (isBlank(cell)) return missing(name, `a length, such as ${example()}`);
   if (typeof cell !== "string") return refuse(name, `${shown(cell)} was read, which is no length. Type ${example()}.`);
   const read = readLength(cell);
-  if (read instanceof Reason) return lengthRefusal(name, read, cell, reading.unit === null ? `${example()} or "2620 mm"` : example());
+  if (read instanceof Reason) return lengthRefusal(name, read, cell, reading.unit === null ? `${example()} or "2860 mm"` : example());
   if (read.unit !== null) {
     if (reading.unit === null) {
       reading.unit = read.unit;

@@ -43,7 +43,7 @@ describe("the bench page", () => {
   });
 
   it("keeps what a carpenter types as it is typed", async () => {
-    const typed = ["24'", "8' 7 3/16\"", "8-7-3/16", "1 1/2\"", "6 in 12", "30°", "2.62 m"];
+    const typed = ["24'", "9' 4 5/8\"", "9-4-5/8", "1 1/2\"", "6 in 12", "30°", "2.86 m"];
     for (const [i, text] of typed.entries()) await enter(4 + i, 7, text);
     expect(await column("Bid", 4, 7, typed.length)).toEqual(typed);
   });

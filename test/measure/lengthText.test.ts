@@ -6,7 +6,7 @@ import type { Unit } from "../../src/measure/unit.ts";
 
 describe("lengthText", () => {
   it.each([
-    [103.1875, "in", `8' 7 3/16"`], [2620, "mm", "2620 mm"], [2620.4, "mm", "2620 mm"], [2620.5, "mm", "2621 mm"], [-0.4, "mm", "0 mm"], [-2.5, "mm", "-2 mm"],
+    [112.625, "in", `9' 4 5/8"`], [2860, "mm", "2860 mm"], [2860.4, "mm", "2860 mm"], [2860.5, "mm", "2861 mm"], [-0.4, "mm", "0 mm"], [-2.5, "mm", "-2 mm"],
     [53.31830281, null, "53.318"], [48, null, "48"], [48.5, null, "48.5"], [-0.0001, null, "0"],
   ] as const)("writes %d %s as %s", (value, unit, text) => {
     expect(lengthText(value, unit)).toBe(text);

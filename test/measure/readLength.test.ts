@@ -9,20 +9,20 @@ import { refusesLongTexts } from "./refusesLongTexts.ts";
 // 12 in to the foot; 1,000 mm to the metre. The ways of writing are common practice, no source.
 describe("readLength", () => {
   it.each([
-    [`8' 7 3/16"`, 103.1875], [`8'7-3/16"`, 103.1875], [`8-7-3/16`, 103.1875], [`8-7 3/16`, 103.1875], [`8 ft 7 3/16 in`, 103.1875],
-    [`8ft7in`, 103], [`8 feet 7 inches`, 103], [`8 foot 7 inch`, 103], [`8 ft. 7 in.`, 103], [`8' - 7"`, 103], [`8'-7`, 103],
+    [`9' 4 5/8"`, 112.625], [`9'4-5/8"`, 112.625], [`9-4-5/8`, 112.625], [`9-4 5/8`, 112.625], [`9 ft 4 5/8 in`, 112.625],
+    [`9ft4in`, 112], [`9 feet 4 inches`, 112], [`9 foot 4 inch`, 112], [`9 ft. 4 in.`, 112], [`9' - 4"`, 112], [`9'-4`, 112],
     [`24'`, 288], [`24' 6`, 294], [`24-6`, 294], [`24-6"`, 294], [`24 - 6`, 294], [`24–6`, 294], [`24.5'`, 294], [`24.1'`, 289.2], [`24 ft`, 288], [`24' 14"`, 302],
-    [`103 3/16"`, 103.1875], [`103 3/16`, 103.1875], [`103.1875"`, 103.1875], [`103.1875 in`, 103.1875], [`7-5/8`, 7.625], [`7-5/8"`, 7.625], [`7 - 5 / 8`, 7.625], [`3/16`, 0.1875],
+    [`112 5/8"`, 112.625], [`112 5/8`, 112.625], [`112.625"`, 112.625], [`112.625 in`, 112.625], [`7-5/8`, 7.625], [`7-5/8"`, 7.625], [`7 - 5 / 8`, 7.625], [`3/16`, 0.1875],
     [`10 1/2"`, 10.5], [`10''`, 10], [`6 in`, 6], [`48"`, 48], [`0"`, 0], [`0'`, 0], [`0' 0"`, 0], [`1/2'`, 6], [`1/3'`, 4],
-    [`8′ 7 3⁄16″`, 103.1875], [`8’ 7½”`, 103.5], [`7⅝`, 7.625], [`½`, 0.5], [`¾"`, 0.75], [`8'\u00a07\u2009"`, 103], [` 24' `, 288], [`24 FT`, 288],
-    [`-1/4`, -0.25], [`−1/4"`, -0.25], [`- 1/4`, -0.25], [`+1/4`, 0.25], [`-8' 7"`, -103], [`-24-6`, -294],
+    [`9′ 4 5⁄8″`, 112.625], [`9’ 4½”`, 112.5], [`7⅝`, 7.625], [`½`, 0.5], [`¾"`, 0.75], [`9'\u00a04\u2009"`, 112], [` 24' `, 288], [`24 FT`, 288],
+    [`-1/4`, -0.25], [`−1/4"`, -0.25], [`- 1/4`, -0.25], [`+1/4`, 0.25], [`-9' 4"`, -112], [`-24-6`, -294],
   ])("reads %s in inches", (text, value) => {
     expect(readLength(text)).toEqual({ value, unit: "in" });
   });
 
   it.each([
-    ["2.62 m", 2620], ["2.62m", 2620], ["1.005 m", 1005], ["2620 mm", 2620], ["2620mm", 2620], ["262 cm", 2620], ["26.2 cm", 262], [".5 m", 500], ["2. m", 2000],
-    ["2620 MM", 2620], ["3 metres", 3000], ["3 meters", 3000], ["30 centimeters", 300], ["30 millimetres", 30], ["-6 mm", -6],
+    ["2.86 m", 2860], ["2.86m", 2860], ["1.005 m", 1005], ["2860 mm", 2860], ["2860mm", 2860], ["286 cm", 2860], ["28.6 cm", 286], [".5 m", 500], ["2. m", 2000],
+    ["2860 MM", 2860], ["3 metres", 3000], ["3 meters", 3000], ["30 centimeters", 300], ["30 millimetres", 30], ["-6 mm", -6],
   ])("reads %s in millimetres", (text, value) => {
     expect(readLength(text)).toEqual({ value, unit: "mm" });
   });
@@ -36,11 +36,11 @@ describe("readLength", () => {
   it.each([
     ["", "not a length"], [" ", "not a length"], ["-", "not a length"], ["'", "not a length"], ['"', "not a length"], [`24'"`, "not a length"], ["abc", "not a length"],
     ["24 6", "not a length"], ["8 7 3/16", "not a length"], ["6 in 12", "not a length"], ["6:12", "not a length"], [`24" 6'`, "not a length"], ["24--6", "not a length"],
-    ["--6", "not a length"], [`8' -- 7`, "not a length"], ["7.5 3/16", "not a length"], ["1.5/2", "not a length"], ["2 m 62 cm", "not a length"], ["1/2 m", "not a length"],
+    ["--6", "not a length"], [`9' -- 4`, "not a length"], ["7.5 3/16", "not a length"], ["1.5/2", "not a length"], ["2 m 86 cm", "not a length"], ["1/2 m", "not a length"],
     ["0x10", "not a length"], ["1e999", "not a length"], ["Infinity", "not a length"], ["NaN", "not a length"], ["5²", "not a length"], ["1½/2", "not a length"], ["📐", "not a length"],
     ["46 yards", "not a length"], [`24', 6"`, "not a length"], ["a 1,5", "not a length"],
     ["2,62 m", "decimal comma"], ["48,5", "decimal comma"], ["1,000", "decimal comma"], [`24' 6,5"`, "decimal comma"], ["-1,5", "decimal comma"],
-    ["3/0", "zero denominator"], [`8' 7 3/0"`, "zero denominator"], ["7-5/00", "zero denominator"],
+    ["3/0", "zero denominator"], [`9' 4 5/0"`, "zero denominator"], ["7-5/00", "zero denominator"],
   ])("refuses %j: %s", (text, tag) => {
     expect(readLength(text)).toEqual(new Reason(tag, { text }));
   });

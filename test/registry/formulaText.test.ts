@@ -13,7 +13,7 @@ const same = worksheetFunction({
 describe("formulaText", () => {
   it.each<[Parameters<typeof formulaText>[1]["cells"], string]>([
     [["6/12", 48, 1.5], '=RAFTER.SAME("6/12", 48, 1.5)'],
-    [[`8' 7 3/16"`], `=RAFTER.SAME("8' 7 3/16""")`],
+    [[`9' 4 5/8"`], `=RAFTER.SAME("9' 4 5/8""")`],
     [[true, -0.5], "=RAFTER.SAME(TRUE, -0.5)"],
     [[[["Span", 288], ["Ridge", null]]], '=RAFTER.SAME({"Span",288;"Ridge",""})'],
     [[], "=RAFTER.SAME()"],

@@ -42,7 +42,7 @@ describe("excelFunction", () => {
     expect(got).toEqual(expected);
   });
   it("gives values and blocks as they are, and a block of one for a single value", () => {
-    expect(excelFunction(scalar(() => "8' 7 3/16\""), refusals)(1, null, INVOCATION)).toBe("8' 7 3/16\"");
+    expect(excelFunction(scalar(() => "9' 4 5/8\""), refusals)(1, null, INVOCATION)).toBe("9' 4 5/8\"");
     const rows: Output = [["Piece", "Offset"], [1, ""]];
     expect(excelFunction(block(() => rows), refusals)([[1]], INVOCATION)).toEqual(rows);
     expect(excelFunction(block(() => "one"), refusals)([[1]], INVOCATION)).toEqual([["one"]]);

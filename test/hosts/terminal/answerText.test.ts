@@ -10,7 +10,7 @@ describe("answerText", () => {
     [-0, "0"],
     [1e21, "1E+21"],
     [true, "TRUE"],
-    ["8' 7 3/16\"", "8' 7 3/16\""],
+    ["9' 4 5/8\"", "9' 4 5/8\""],
     [[["Piece", "Tape"], [1, 2.5]], "Piece\tTape\n1\t2.5"],
     [[["a\tb\nc", ""]], "a b c\t"],
   ])("shows %j", (value, expected) => { expect(answerText({ formula: "=1", value }, false)).toBe(expected); });

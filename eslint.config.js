@@ -2,11 +2,32 @@ import tseslint from "typescript-eslint";
 
 /** ESLint's own rules that find mistakes the compiler does not. */
 const mistakes = [
-  "no-async-promise-executor", "no-compare-neg-zero", "no-cond-assign", "no-constant-condition", "no-debugger",
-  "no-dupe-else-if", "no-duplicate-case", "no-empty", "no-empty-character-class", "no-empty-pattern", "no-ex-assign",
-  "no-fallthrough", "no-loss-of-precision", "no-misleading-character-class", "no-prototype-builtins", "no-regex-spaces",
-  "no-self-assign", "no-sparse-arrays", "no-unsafe-finally", "no-unsafe-optional-chaining", "no-unused-labels",
-  "no-useless-catch", "no-useless-escape", "require-yield", "use-isnan", "valid-typeof",
+  "no-async-promise-executor",
+  "no-compare-neg-zero",
+  "no-cond-assign",
+  "no-constant-condition",
+  "no-debugger",
+  "no-dupe-else-if",
+  "no-duplicate-case",
+  "no-empty",
+  "no-empty-character-class",
+  "no-empty-pattern",
+  "no-ex-assign",
+  "no-fallthrough",
+  "no-loss-of-precision",
+  "no-misleading-character-class",
+  "no-prototype-builtins",
+  "no-regex-spaces",
+  "no-self-assign",
+  "no-sparse-arrays",
+  "no-unsafe-finally",
+  "no-unsafe-optional-chaining",
+  "no-unused-labels",
+  "no-useless-catch",
+  "no-useless-escape",
+  "require-yield",
+  "use-isnan",
+  "valid-typeof",
 ];
 
 export default tseslint.config(

@@ -6,9 +6,15 @@ import { exactText, limitText } from "./limitText.ts";
 
 /** Why a roof block cannot be framed, worded by the row at fault. */
 export function blockRefusal({ tag, figures }: Reason, unit: Unit): Refusal {
-  const l = (name: string) => (name === "most" || name === "least" ? limitText(Number(figures[name]), unit, name) : lengthText(Number(figures[name]), unit, 16));
+  const l = (name: string) =>
+    name === "most" || name === "least"
+      ? limitText(Number(figures[name]), unit, name)
+      : lengthText(Number(figures[name]), unit, 16);
   const n = (name: string) => String(Number(Number(figures[name]).toFixed(3)));
-  const lengths = figures["hipEnds"] === 2 ? `${exactText(Number(figures["pyramid"]), unit)} for a pyramid, or ${l("least")} or more` : `${l("least")} or more`;
+  const lengths =
+    figures["hipEnds"] === 2
+      ? `${exactText(Number(figures["pyramid"]), unit)} for a pyramid, or ${l("least")} or more`
+      : `${l("least")} or more`;
   const words: Record<string, string> = {
     "no hip": `End pitch: planes of ${n("pitch")} and ${n("otherPitch")} in 12 meet in no hip. Type pitches nearer each other.`,
     "row heel above depth": `Heel: nothing of the rafter is left to notch. Type less than ${l("most")}, the plumb depth of the rafter on its flatter side.`,

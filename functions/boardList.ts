@@ -16,32 +16,54 @@ const LONGEST = 2_000;
  * Every length is read as lengths are everywhere, in the call's unit.
  */
 export function boardList(name: string, cell: Input, reading: Reading): readonly number[] | Refusal | CellError {
-  if (typeof cell === "string" && cell.length > LONGEST) return refuse(name, `${shown(cell)} was read, which is too long for a list of lengths. Type lengths such as 8', 12', 16'.`);
+  if (typeof cell === "string" && cell.length > LONGEST)
+    return refuse(
+      name,
+      `${shown(cell)} was read, which is too long for a list of lengths. Type lengths such as 8', 12', 16'.`,
+    );
   // The comma parts lengths: 2,4 m would be read as 2 and as 4 m.
-  if (typeof cell === "string" && /\d,\d/.test(cell) && /m/i.test(cell)) return refuse(name, `${shown(cell)} was read. Type a decimal point instead of a decimal comma, and a blank after a comma between two lengths.`);
-  const cells: Input[] = Array.isArray(cell) ? cell.flat() : typeof cell === "string" ? cell.split(/[,;]/).map((part) => part.trim()) : [cell];
+  if (typeof cell === "string" && /\d,\d/.test(cell) && /m/i.test(cell))
+    return refuse(
+      name,
+      `${shown(cell)} was read. Type a decimal point instead of a decimal comma, and a blank after a comma between two lengths.`,
+    );
+  const cells: Input[] = Array.isArray(cell)
+    ? cell.flat()
+    : typeof cell === "string"
+      ? cell.split(/[,;]/).map((part) => part.trim())
+      : [cell];
   const lengths: number[] = [];
   for (const one of cells) {
     if (one instanceof CellError) return one;
     if (isBlank(one)) continue;
-    if (one === 0 && Array.isArray(cell)) return refuse(name, `0 was read, as some sheets hand over an empty cell. Point to the filled cells only.`);
-    const read = typeof one === "string" && /\bto\b/i.test(one) ? range(name, one, reading) : readLengthCell(name, one, reading, { example: `8' or 96` });
+    if (one === 0 && Array.isArray(cell))
+      return refuse(name, `0 was read, as some sheets hand over an empty cell. Point to the filled cells only.`);
+    const read =
+      typeof one === "string" && /\bto\b/i.test(one)
+        ? range(name, one, reading)
+        : readLengthCell(name, one, reading, { example: `8' or 96` });
     if (typeof read === "number") lengths.push(read);
     else if (Array.isArray(read)) lengths.push(...read);
     else return read as Refusal | CellError;
     if (lengths.length > MOST) return tooMany(name);
   }
-  if (lengths.length === 0) return refuse(name, `no length of board was given. Type lengths such as 8', 12', 16', or "8' to 20' by 2'".`);
+  if (lengths.length === 0)
+    return refuse(name, `no length of board was given. Type lengths such as 8', 12', 16', or "8' to 20' by 2'".`);
   return [...new Set(lengths)].sort((a, b) => a - b);
 }
 
-const tooMany = (name: string) => refuse(name, `more than ${MOST} lengths of board were given. Type the few that are on hand.`);
+const tooMany = (name: string) =>
+  refuse(name, `more than ${MOST} lengths of board were given. Type the few that are on hand.`);
 
 function range(name: string, text: string, reading: Reading): number[] | Refusal | CellError {
   const [ends = "", by = ""] = text.split(/\bby\b/i);
   const [from = "", to = ""] = ends.split(/\bto\b/i);
   const parts = [from, to, by].map((part) => part.trim());
-  if (parts.includes("")) return refuse(name, `${shown(text.trim())} was read. Type the shortest length, the longest and the step between them, such as ${reading.unit === "mm" ? `"2.4 m to 6 m by 0.6 m"` : `"8' to 20' by 2'"`}.`);
+  if (parts.includes(""))
+    return refuse(
+      name,
+      `${shown(text.trim())} was read. Type the shortest length, the longest and the step between them, such as ${reading.unit === "mm" ? `"2.4 m to 6 m by 0.6 m"` : `"8' to 20' by 2'"`}.`,
+    );
   const read = parts.map((part) => readLengthCell(name, part, reading, { example: `8' or 96` }));
   const wrong = read.find((one) => typeof one !== "number");
   if (wrong !== undefined) return wrong as Refusal | CellError;

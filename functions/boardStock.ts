@@ -26,21 +26,32 @@ const MOST = 200;
 
 /** `boards`: a table of what can be had, or a plain list of lengths for every size. */
 export const boardsParameter: Parameter<readonly ListedBoard[]> = {
-  name: "boards", quantity: "boards", block: true,
+  name: "boards",
+  quantity: "boards",
+  block: true,
   description: `Boards to be had: a table with the headings Size, Length and if wanted Price and Count (how many there are at most), or lengths for every size, in a range or as text such as "8' to 20' by 2'".`,
   read(input, reading) {
     const rows = headedBlock<Heading>("boards", input, REQUIRED, OPTIONAL);
     if (rows instanceof Refusal || rows instanceof CellError) return rows;
     if (rows === null) {
       const lengths = boardList("boards", input, reading);
-      return lengths instanceof Refusal || lengths instanceof CellError ? lengths : lengths.map((length) => ({ size: null, length, price: null, count: null }));
+      return lengths instanceof Refusal || lengths instanceof CellError
+        ? lengths
+        : lengths.map((length) => ({ size: null, length, price: null, count: null }));
     }
-    if (rows.length > MOST) return new Refusal("#VALUE!", `boards: more than ${MOST} kinds of board were given. Point to the ones that are to be had.`);
+    if (rows.length > MOST)
+      return new Refusal(
+        "#VALUE!",
+        `boards: more than ${MOST} kinds of board were given. Point to the ones that are to be had.`,
+      );
     return boardTable(rows, reading);
   },
 };
 
-function boardTable(rows: readonly HeadedRow<Heading>[], reading: Reading): readonly ListedBoard[] | Refusal | CellError {
+function boardTable(
+  rows: readonly HeadedRow<Heading>[],
+  reading: Reading,
+): readonly ListedBoard[] | Refusal | CellError {
   // A column that is empty in every row counts as left out; a host may hand its cells over as 0.
   const filled = (heading: Heading) => rows.some(({ cells }) => !isBlank(cells[heading]) && cells[heading] !== 0);
   const priced = filled("Price");
@@ -65,12 +76,31 @@ function boardTable(rows: readonly HeadedRow<Heading>[], reading: Reading): read
 
 function priceOf(at: string, cell: Input, reading: Reading): number | Refusal | CellError {
   // 0 may be an empty cell: an order that takes such a board for free would be wrong without a word.
-  if (isBlank(cell) || cell === 0) return refuse(at, `${isBlank(cell) ? "nothing was given" : "0 was read"}, but other boards have a price. Type a price for each board or for none; 0.01 for boards that are paid for.`);
-  return number(at, "", { from: 0.000001, to: 1_000_000, example: "the price of one board, such as 9.85", fallback: 0 }).read(cell, reading);
+  if (isBlank(cell) || cell === 0)
+    return refuse(
+      at,
+      `${isBlank(cell) ? "nothing was given" : "0 was read"}, but other boards have a price. Type a price for each board or for none; 0.01 for boards that are paid for.`,
+    );
+  return number(at, "", {
+    from: 0.000001,
+    to: 1_000_000,
+    example: "the price of one board, such as 9.85",
+    fallback: 0,
+  }).read(cell, reading);
 }
 
 function countOf(at: string, cell: Input, reading: Reading): number | null | Refusal | CellError {
   if (isBlank(cell)) return null;
-  if (cell === 0) return refuse(at, `0 was read, as some sheets hand over an empty cell. Take the row out where there are none, or type how many there are.`);
-  return number(at, "", { from: 1, to: 1_000_000, whole: true, example: "how many there are, or nothing for as many as are wanted", fallback: 0 }).read(cell, reading);
+  if (cell === 0)
+    return refuse(
+      at,
+      `0 was read, as some sheets hand over an empty cell. Take the row out where there are none, or type how many there are.`,
+    );
+  return number(at, "", {
+    from: 1,
+    to: 1_000_000,
+    whole: true,
+    example: "how many there are, or nothing for as many as are wanted",
+    fallback: 0,
+  }).read(cell, reading);
 }

@@ -19,17 +19,57 @@ interface Words {
 
 const IRC = (section: string) => `IRC 2021, ${section}`;
 const PRACTICE = "common practice, no source";
-const pitchWords = (side: string): Words => ({ check: `Pitch, ${side}`, published: (f) => `at least ${f}; below it ridge, hips and valleys are designed as beams`, source: IRC("R802.4.4") });
-const seatWords = (side: string): Words => ({ check: `Bearing of the seat, ${side}`, published: (f) => `at least ${f} on wood`, source: IRC("R802.6"), remark: "level width of the seat cut" });
-const notchWords = (side: string): Words => ({ check: `Notch at the plate, ${side}`, published: (f) => `at most a quarter of the depth, ${f}`, source: IRC("R802.7, R502.8"), remark: "square to the slope" });
-const tiltWords = (piece: string): Words => ({ check: `Saw tilt, ${piece}`, published: () => "most portable saws tilt 45°, some 60°", source: PRACTICE });
+const pitchWords = (side: string): Words => ({
+  check: `Pitch, ${side}`,
+  published: (f) => `at least ${f}; below it ridge, hips and valleys are designed as beams`,
+  source: IRC("R802.4.4"),
+});
+const seatWords = (side: string): Words => ({
+  check: `Bearing of the seat, ${side}`,
+  published: (f) => `at least ${f} on wood`,
+  source: IRC("R802.6"),
+  remark: "level width of the seat cut",
+});
+const notchWords = (side: string): Words => ({
+  check: `Notch at the plate, ${side}`,
+  published: (f) => `at most a quarter of the depth, ${f}`,
+  source: IRC("R802.7, R502.8"),
+  remark: "square to the slope",
+});
+const tiltWords = (piece: string): Words => ({
+  check: `Saw tilt, ${piece}`,
+  published: () => "most portable saws tilt 45°, some 60°",
+  source: PRACTICE,
+});
 
 const WORDS: Readonly<Record<string, Words>> = {
-  "ridge thickness": { check: "Ridge board, thickness", published: (f) => `at least 1 in nominal, ${f}`, source: IRC("R802.3"), none: "no ridge board" },
-  "ridge depth": { check: "Ridge board, depth", published: (f) => `no less than the rafter's cut end, ${f}`, source: IRC("R802.3"), none: "no ridge board" },
-  "hip thickness": { check: "Hip, thickness", published: (f) => `at least 2 in nominal, ${f}`, source: IRC("R802.4.3") },
-  "hip depth": { check: "Hip, depth", published: (f) => `no less than the rafter's cut end, ${f}`, source: IRC("R802.4.3") },
-  "hip deeper than commons": { check: "Hip, deeper than the commons", published: (f) => `about ${f}`, source: "Canadian housing guide" },
+  "ridge thickness": {
+    check: "Ridge board, thickness",
+    published: (f) => `at least 1 in nominal, ${f}`,
+    source: IRC("R802.3"),
+    none: "no ridge board",
+  },
+  "ridge depth": {
+    check: "Ridge board, depth",
+    published: (f) => `no less than the rafter's cut end, ${f}`,
+    source: IRC("R802.3"),
+    none: "no ridge board",
+  },
+  "hip thickness": {
+    check: "Hip, thickness",
+    published: (f) => `at least 2 in nominal, ${f}`,
+    source: IRC("R802.4.3"),
+  },
+  "hip depth": {
+    check: "Hip, depth",
+    published: (f) => `no less than the rafter's cut end, ${f}`,
+    source: IRC("R802.4.3"),
+  },
+  "hip deeper than commons": {
+    check: "Hip, deeper than the commons",
+    published: (f) => `about ${f}`,
+    source: "Canadian housing guide",
+  },
   "main pitch": pitchWords("main sides"),
   "end pitch": pitchWords("ends"),
   "main seat": seatWords("main sides"),
@@ -37,74 +77,356 @@ const WORDS: Readonly<Record<string, Words>> = {
   "main notch": notchWords("main sides"),
   "end notch": notchWords("ends"),
   "hip notch": notchWords("hip"),
-  "heel left": { check: "Height above plate", published: () => "no figure", source: PRACTICE, remark: "wood left plumb over the plate's edge" },
-  "toe below hip": { check: "Toe of the jacks' cut below the hip", published: () => "none: the whole cut bears on the hip", source: PRACTICE },
-  "jacks proud": { check: "Jacks above the hip's top corner", published: () => "none: sheathing lies on both", source: PRACTICE },
+  "heel left": {
+    check: "Height above plate",
+    published: () => "no figure",
+    source: PRACTICE,
+    remark: "wood left plumb over the plate's edge",
+  },
+  "toe below hip": {
+    check: "Toe of the jacks' cut below the hip",
+    published: () => "none: the whole cut bears on the hip",
+    source: PRACTICE,
+  },
+  "jacks proud": {
+    check: "Jacks above the hip's top corner",
+    published: () => "none: sheathing lies on both",
+    source: PRACTICE,
+  },
   "main jacks' tilt": tiltWords("main jacks"),
   "end jacks' tilt": tiltWords("end jacks"),
   "hip's tilt": tiltWords("hip's head"),
-  "widest bay": { check: "Widest bay, corners included", published: (f) => `the spacing, ${f}`, source: PRACTICE, remark: "sheathing spans it" },
-  "sizing": { check: "Sizes of ridge, hips and rafters", published: () => "span tables, or a licensed designer", source: IRC("chapter 8"), none: "not done here", remark: "geometry only: no member is sized, no strength is proved" },
+  "widest bay": {
+    check: "Widest bay, corners included",
+    published: (f) => `the spacing, ${f}`,
+    source: PRACTICE,
+    remark: "sheathing spans it",
+  },
+  sizing: {
+    check: "Sizes of ridge, hips and rafters",
+    published: () => "span tables, or a licensed designer",
+    source: IRC("chapter 8"),
+    none: "not done here",
+    remark: "geometry only: no member is sized, no strength is proved",
+  },
 };
 
 export const cautions = worksheetFunction({
-  name: "CAUTIONS", family: "roof",
-  summary: "What an inspector looks at on a hip roof: each figure here, the published one, its source, and how the two compare.",
+  name: "CAUTIONS",
+  family: "roof",
+  summary:
+    "What an inspector looks at on a hip roof: each figure here, the published one, its source, and how the two compare.",
   parameters: [roof()],
   returns: "a table of text that spills, with headings; it approves nothing, and the local code governs.",
   examples: [
     {
-      cells: [[["Span", 288], ["Length", 432], ["Pitch", 6]]],
+      cells: [
+        [
+          ["Span", 288],
+          ["Length", 432],
+          ["Pitch", 6],
+        ],
+      ],
       result: [
         [...CAUTION_HEADINGS],
-        ["Ridge board, thickness", `1 1/2"`, `at least 1 in nominal, 3/4"`, "IRC 2021, R802.3", `3/4" more here; the local code governs`],
-        ["Ridge board, depth", `7 1/4"`, `no less than the rafter's cut end, 6 1/8"`, "IRC 2021, R802.3", `1 1/8" more here; the local code governs`],
-        ["Hip, thickness", `1 1/2"`, `at least 2 in nominal, 1 1/2"`, "IRC 2021, R802.4.3", "the same here; the local code governs"],
-        ["Hip, depth", `7 1/4"`, `no less than the rafter's cut end, 6 1/8"`, "IRC 2021, R802.4.3", `1 1/8" more here; the local code governs`],
-        ["Hip, deeper than the commons", `1 3/4"`, `about 2"`, "Canadian housing guide", `1/4" less here; the local code governs`],
-        ["Pitch, main sides", "6 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams", "IRC 2021, R802.4.4", "steeper here; the local code governs"],
-        ["Pitch, ends", "6 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams", "IRC 2021, R802.4.4", "steeper here; the local code governs"],
-        ["Bearing of the seat, main sides", `3 1/2"`, `at least 1 1/2" on wood`, "IRC 2021, R802.6", `2" more here; level width of the seat cut; the local code governs`],
-        ["Bearing of the seat, ends", `3 1/2"`, `at least 1 1/2" on wood`, "IRC 2021, R802.6", `2" more here; level width of the seat cut; the local code governs`],
-        ["Notch at the plate, main sides", `1 9/16"`, `at most a quarter of the depth, 1 3/8"`, "IRC 2021, R802.7, R502.8", `3/16" more here; square to the slope; the local code governs`],
-        ["Notch at the plate, ends", `1 9/16"`, `at most a quarter of the depth, 1 3/8"`, "IRC 2021, R802.7, R502.8", `3/16" more here; square to the slope; the local code governs`],
-        ["Notch at the plate, hip", `3 3/8"`, `at most a quarter of the depth, 1 13/16"`, "IRC 2021, R802.7, R502.8", `1 9/16" more here; square to the slope; the local code governs`],
-        ["Height above plate", `4 3/8"`, "no figure", "common practice, no source", "wood left plumb over the plate's edge; the local code governs"],
-        ["Toe of the jacks' cut below the hip", `0"`, "none: the whole cut bears on the hip", "common practice, no source", "none here; the local code governs"],
-        ["Jacks above the hip's top corner", `0"`, "none: sheathing lies on both", "common practice, no source", "none here; the local code governs"],
-        ["Saw tilt, main jacks", "45°", "most portable saws tilt 45°, some 60°", "common practice, no source", "within 45° here; the local code governs"],
-        ["Saw tilt, end jacks", "45°", "most portable saws tilt 45°, some 60°", "common practice, no source", "within 45° here; the local code governs"],
-        ["Saw tilt, hip's head", "45°", "most portable saws tilt 45°, some 60°", "common practice, no source", "within 45° here; the local code governs"],
-        ["Widest bay, corners included", `2' 0"`, `the spacing, 2' 0"`, "common practice, no source", "the same here; sheathing spans it; the local code governs"],
-        ["Sizes of ridge, hips and rafters", "not done here", "span tables, or a licensed designer", "IRC 2021, chapter 8", "geometry only: no member is sized, no strength is proved; the local code governs"],
+        [
+          "Ridge board, thickness",
+          `1 1/2"`,
+          `at least 1 in nominal, 3/4"`,
+          "IRC 2021, R802.3",
+          `3/4" more here; the local code governs`,
+        ],
+        [
+          "Ridge board, depth",
+          `7 1/4"`,
+          `no less than the rafter's cut end, 6 1/8"`,
+          "IRC 2021, R802.3",
+          `1 1/8" more here; the local code governs`,
+        ],
+        [
+          "Hip, thickness",
+          `1 1/2"`,
+          `at least 2 in nominal, 1 1/2"`,
+          "IRC 2021, R802.4.3",
+          "the same here; the local code governs",
+        ],
+        [
+          "Hip, depth",
+          `7 1/4"`,
+          `no less than the rafter's cut end, 6 1/8"`,
+          "IRC 2021, R802.4.3",
+          `1 1/8" more here; the local code governs`,
+        ],
+        [
+          "Hip, deeper than the commons",
+          `1 3/4"`,
+          `about 2"`,
+          "Canadian housing guide",
+          `1/4" less here; the local code governs`,
+        ],
+        [
+          "Pitch, main sides",
+          "6 in 12",
+          "at least 3 in 12; below it ridge, hips and valleys are designed as beams",
+          "IRC 2021, R802.4.4",
+          "steeper here; the local code governs",
+        ],
+        [
+          "Pitch, ends",
+          "6 in 12",
+          "at least 3 in 12; below it ridge, hips and valleys are designed as beams",
+          "IRC 2021, R802.4.4",
+          "steeper here; the local code governs",
+        ],
+        [
+          "Bearing of the seat, main sides",
+          `3 1/2"`,
+          `at least 1 1/2" on wood`,
+          "IRC 2021, R802.6",
+          `2" more here; level width of the seat cut; the local code governs`,
+        ],
+        [
+          "Bearing of the seat, ends",
+          `3 1/2"`,
+          `at least 1 1/2" on wood`,
+          "IRC 2021, R802.6",
+          `2" more here; level width of the seat cut; the local code governs`,
+        ],
+        [
+          "Notch at the plate, main sides",
+          `1 9/16"`,
+          `at most a quarter of the depth, 1 3/8"`,
+          "IRC 2021, R802.7, R502.8",
+          `3/16" more here; square to the slope; the local code governs`,
+        ],
+        [
+          "Notch at the plate, ends",
+          `1 9/16"`,
+          `at most a quarter of the depth, 1 3/8"`,
+          "IRC 2021, R802.7, R502.8",
+          `3/16" more here; square to the slope; the local code governs`,
+        ],
+        [
+          "Notch at the plate, hip",
+          `3 3/8"`,
+          `at most a quarter of the depth, 1 13/16"`,
+          "IRC 2021, R802.7, R502.8",
+          `1 9/16" more here; square to the slope; the local code governs`,
+        ],
+        [
+          "Height above plate",
+          `4 3/8"`,
+          "no figure",
+          "common practice, no source",
+          "wood left plumb over the plate's edge; the local code governs",
+        ],
+        [
+          "Toe of the jacks' cut below the hip",
+          `0"`,
+          "none: the whole cut bears on the hip",
+          "common practice, no source",
+          "none here; the local code governs",
+        ],
+        [
+          "Jacks above the hip's top corner",
+          `0"`,
+          "none: sheathing lies on both",
+          "common practice, no source",
+          "none here; the local code governs",
+        ],
+        [
+          "Saw tilt, main jacks",
+          "45°",
+          "most portable saws tilt 45°, some 60°",
+          "common practice, no source",
+          "within 45° here; the local code governs",
+        ],
+        [
+          "Saw tilt, end jacks",
+          "45°",
+          "most portable saws tilt 45°, some 60°",
+          "common practice, no source",
+          "within 45° here; the local code governs",
+        ],
+        [
+          "Saw tilt, hip's head",
+          "45°",
+          "most portable saws tilt 45°, some 60°",
+          "common practice, no source",
+          "within 45° here; the local code governs",
+        ],
+        [
+          "Widest bay, corners included",
+          `2' 0"`,
+          `the spacing, 2' 0"`,
+          "common practice, no source",
+          "the same here; sheathing spans it; the local code governs",
+        ],
+        [
+          "Sizes of ridge, hips and rafters",
+          "not done here",
+          "span tables, or a licensed designer",
+          "IRC 2021, chapter 8",
+          "geometry only: no member is sized, no strength is proved; the local code governs",
+        ],
       ],
       tolerance: 0.0001,
-      source: "International Residential Code 2021, R802.3 to R802.7 and R502.8; cut end 5.5 in over the cosine of 26.57°",
+      source:
+        "International Residential Code 2021, R802.3 to R802.7 and R502.8; cut end 5.5 in over the cosine of 26.57°",
     },
     {
-      cells: [[["Span", "5 m"], ["Length", "8 m"], ["Pitch", "12°"], ["End pitch", "30°"], ["Ridge", "none"], ["Heel", "110 mm"]]],
+      cells: [
+        [
+          ["Span", "5 m"],
+          ["Length", "8 m"],
+          ["Pitch", "12°"],
+          ["End pitch", "30°"],
+          ["Ridge", "none"],
+          ["Heel", "110 mm"],
+        ],
+      ],
       result: [
         [...CAUTION_HEADINGS],
-        ["Ridge board, thickness", "no ridge board", "at least 1 in nominal, 19 mm", "IRC 2021, R802.3", "the local code governs"],
-        ["Ridge board, depth", "no ridge board", "no less than the rafter's cut end, 162 mm", "IRC 2021, R802.3", "the local code governs"],
-        ["Hip, thickness", "38 mm", "at least 2 in nominal, 38 mm", "IRC 2021, R802.4.3", "the same here; the local code governs"],
-        ["Hip, depth", "184 mm", "no less than the rafter's cut end, 162 mm", "IRC 2021, R802.4.3", "22 mm more here; the local code governs"],
-        ["Hip, deeper than the commons", "44 mm", "about 50 mm", "Canadian housing guide", "6 mm less here; the local code governs"],
-        ["Pitch, main sides", "2.551 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams", "IRC 2021, R802.4.4", "flatter here; the local code governs"],
-        ["Pitch, ends", "6.928 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams", "IRC 2021, R802.4.4", "steeper here; the local code governs"],
-        ["Bearing of the seat, main sides", "156 mm", "at least 38 mm on wood", "IRC 2021, R802.6", "118 mm more here; level width of the seat cut; the local code governs"],
-        ["Bearing of the seat, ends", "89 mm", "at least 38 mm on wood", "IRC 2021, R802.6", "51 mm more here; level width of the seat cut; the local code governs"],
-        ["Notch at the plate, main sides", "32 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8", "2.6 mm less here; square to the slope; the local code governs"],
-        ["Notch at the plate, ends", "45 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8", "9.7 mm more here; square to the slope; the local code governs"],
-        ["Notch at the plate, hip", "86 mm", "at most a quarter of the depth, 46 mm", "IRC 2021, R802.7, R502.8", "40 mm more here; square to the slope; the local code governs"],
-        ["Height above plate", "110 mm", "no figure", "common practice, no source", "wood left plumb over the plate's edge; the local code governs"],
-        ["Toe of the jacks' cut below the hip", "0 mm", "none: the whole cut bears on the hip", "common practice, no source", "none here; the local code governs"],
-        ["Jacks above the hip's top corner", "8.9 mm", "none: sheathing lies on both", "common practice, no source", "8.9 mm here; the local code governs"],
-        ["Saw tilt, main jacks", "69.79°", "most portable saws tilt 45°, some 60°", "common practice, no source", "over 60° here: lay it out on both faces, or cut the complement 20.21° from the square face; the local code governs"],
-        ["Saw tilt, end jacks", "20.21°", "most portable saws tilt 45°, some 60°", "common practice, no source", "within 45° here; the local code governs"],
-        ["Saw tilt, hip's head", "69.79°", "most portable saws tilt 45°, some 60°", "common practice, no source", "over 60° here: lay it out on both faces, or cut the complement 20.21° from the square face; the local code governs"],
-        ["Widest bay, corners included", "700 mm", "the spacing, 600 mm", "common practice, no source", "100 mm more here; sheathing spans it; the local code governs"],
-        ["Sizes of ridge, hips and rafters", "not done here", "span tables, or a licensed designer", "IRC 2021, chapter 8", "geometry only: no member is sized, no strength is proved; the local code governs"],
+        [
+          "Ridge board, thickness",
+          "no ridge board",
+          "at least 1 in nominal, 19 mm",
+          "IRC 2021, R802.3",
+          "the local code governs",
+        ],
+        [
+          "Ridge board, depth",
+          "no ridge board",
+          "no less than the rafter's cut end, 162 mm",
+          "IRC 2021, R802.3",
+          "the local code governs",
+        ],
+        [
+          "Hip, thickness",
+          "38 mm",
+          "at least 2 in nominal, 38 mm",
+          "IRC 2021, R802.4.3",
+          "the same here; the local code governs",
+        ],
+        [
+          "Hip, depth",
+          "184 mm",
+          "no less than the rafter's cut end, 162 mm",
+          "IRC 2021, R802.4.3",
+          "22 mm more here; the local code governs",
+        ],
+        [
+          "Hip, deeper than the commons",
+          "44 mm",
+          "about 50 mm",
+          "Canadian housing guide",
+          "6 mm less here; the local code governs",
+        ],
+        [
+          "Pitch, main sides",
+          "2.551 in 12",
+          "at least 3 in 12; below it ridge, hips and valleys are designed as beams",
+          "IRC 2021, R802.4.4",
+          "flatter here; the local code governs",
+        ],
+        [
+          "Pitch, ends",
+          "6.928 in 12",
+          "at least 3 in 12; below it ridge, hips and valleys are designed as beams",
+          "IRC 2021, R802.4.4",
+          "steeper here; the local code governs",
+        ],
+        [
+          "Bearing of the seat, main sides",
+          "156 mm",
+          "at least 38 mm on wood",
+          "IRC 2021, R802.6",
+          "118 mm more here; level width of the seat cut; the local code governs",
+        ],
+        [
+          "Bearing of the seat, ends",
+          "89 mm",
+          "at least 38 mm on wood",
+          "IRC 2021, R802.6",
+          "51 mm more here; level width of the seat cut; the local code governs",
+        ],
+        [
+          "Notch at the plate, main sides",
+          "32 mm",
+          "at most a quarter of the depth, 35 mm",
+          "IRC 2021, R802.7, R502.8",
+          "2.6 mm less here; square to the slope; the local code governs",
+        ],
+        [
+          "Notch at the plate, ends",
+          "45 mm",
+          "at most a quarter of the depth, 35 mm",
+          "IRC 2021, R802.7, R502.8",
+          "9.7 mm more here; square to the slope; the local code governs",
+        ],
+        [
+          "Notch at the plate, hip",
+          "86 mm",
+          "at most a quarter of the depth, 46 mm",
+          "IRC 2021, R802.7, R502.8",
+          "40 mm more here; square to the slope; the local code governs",
+        ],
+        [
+          "Height above plate",
+          "110 mm",
+          "no figure",
+          "common practice, no source",
+          "wood left plumb over the plate's edge; the local code governs",
+        ],
+        [
+          "Toe of the jacks' cut below the hip",
+          "0 mm",
+          "none: the whole cut bears on the hip",
+          "common practice, no source",
+          "none here; the local code governs",
+        ],
+        [
+          "Jacks above the hip's top corner",
+          "8.9 mm",
+          "none: sheathing lies on both",
+          "common practice, no source",
+          "8.9 mm here; the local code governs",
+        ],
+        [
+          "Saw tilt, main jacks",
+          "69.79°",
+          "most portable saws tilt 45°, some 60°",
+          "common practice, no source",
+          "over 60° here: lay it out on both faces, or cut the complement 20.21° from the square face; the local code governs",
+        ],
+        [
+          "Saw tilt, end jacks",
+          "20.21°",
+          "most portable saws tilt 45°, some 60°",
+          "common practice, no source",
+          "within 45° here; the local code governs",
+        ],
+        [
+          "Saw tilt, hip's head",
+          "69.79°",
+          "most portable saws tilt 45°, some 60°",
+          "common practice, no source",
+          "over 60° here: lay it out on both faces, or cut the complement 20.21° from the square face; the local code governs",
+        ],
+        [
+          "Widest bay, corners included",
+          "700 mm",
+          "the spacing, 600 mm",
+          "common practice, no source",
+          "100 mm more here; sheathing spans it; the local code governs",
+        ],
+        [
+          "Sizes of ridge, hips and rafters",
+          "not done here",
+          "span tables, or a licensed designer",
+          "IRC 2021, chapter 8",
+          "geometry only: no member is sized, no strength is proved; the local code governs",
+        ],
       ],
       tolerance: 0.0001,
     },
@@ -118,7 +440,13 @@ function row(caution: Caution, unit: Unit): Cell[] {
   const { tag, here, limit } = caution;
   const words = WORDS[tag]!;
   const remarks = [compared(caution, unit), words.remark, "the local code governs"].filter((remark) => remark);
-  return [words.check, here === null ? words.none ?? "" : figure(caution, here, unit), words.published(limit === null ? "" : figure(caution, limit.value, unit)), words.source, remarks.join("; ")];
+  return [
+    words.check,
+    here === null ? (words.none ?? "") : figure(caution, here, unit),
+    words.published(limit === null ? "" : figure(caution, limit.value, unit)),
+    words.source,
+    remarks.join("; "),
+  ];
 }
 
 function figure({ measure }: Caution, value: number, unit: Unit): string {
@@ -134,7 +462,8 @@ function compared(caution: Caution, unit: Unit): string {
   const off = here - limit.value;
   const by = figure(caution, Math.abs(off), unit);
   // Too little to be read off a tape: the two are the same.
-  if (Math.abs(off) <= 1e-6 || by === figure(caution, 0, unit)) return limit.value === 0 ? "none here" : "the same here";
+  if (Math.abs(off) <= 1e-6 || by === figure(caution, 0, unit))
+    return limit.value === 0 ? "none here" : "the same here";
   if (limit.value === 0) return `${by} here`;
   return `${measure === "pitch" ? `${off > 0 ? "steeper" : "flatter"} here` : `${by} ${off > 0 ? "more" : "less"} here`}`;
 }
@@ -142,5 +471,7 @@ function compared(caution: Caution, unit: Unit): string {
 function tiltCompared(tilt: number): string {
   const complement = `${Number((90 - tilt).toFixed(2))}°`;
   if (tilt <= 45 + 1e-9) return "within 45° here";
-  return tilt <= 60 + 1e-9 ? `over 45° here: a saw that tilts 60°, or the complement ${complement} from the square face` : `over 60° here: lay it out on both faces, or cut the complement ${complement} from the square face`;
+  return tilt <= 60 + 1e-9
+    ? `over 45° here: a saw that tilts 60°, or the complement ${complement} from the square face`
+    : `over 60° here: lay it out on both faces, or cut the complement ${complement} from the square face`;
 }

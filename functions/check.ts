@@ -11,12 +11,16 @@ const family = "check";
 const USUAL = { in: 0.25, mm: 6 } as const;
 
 export const agree = worksheetFunction({
-  name: "AGREE", family,
+  name: "AGREE",
+  family,
   summary: "Says whether a measured length agrees with the computed one, or how far it is long or short.",
   parameters: [
     length("measured", "Length measured on site; a bare number is inches.", { zero: true }),
     length("computed", "Length computed.", { zero: true }),
-    optionalLength("tolerance", "How far off still counts as agreeing.", `1/4 in, or 6 mm for metric text`, { zero: true, example: "0.25" }),
+    optionalLength("tolerance", "How far off still counts as agreeing.", `1/4 in, or 6 mm for metric text`, {
+      zero: true,
+      example: "0.25",
+    }),
   ],
   returns: `text: "agrees", or "long by" or "short by" with the difference as read on a tape.`,
   examples: [
@@ -36,7 +40,8 @@ export const agree = worksheetFunction({
 });
 
 export const cornerDeg = worksheetFunction({
-  name: "CORNERDEG", family,
+  name: "CORNERDEG",
+  family,
   summary: "Corner angle from two sides measured along the plates and the diagonal between their ends.",
   parameters: [
     length("sideA", "Length measured from the corner along one plate.", { example: "36" }),
@@ -52,7 +57,9 @@ export const cornerDeg = worksheetFunction({
   compute(sideA, sideB, diagonal) {
     const least = Math.abs(sideA - sideB);
     const most = sideA + sideB;
-    return diagonal > least && diagonal < most ? triangleAngle(sideA, sideB, diagonal) : new Reason("no triangle", { least, most });
+    return diagonal > least && diagonal < most
+      ? triangleAngle(sideA, sideB, diagonal)
+      : new Reason("no triangle", { least, most });
   },
 });
 

@@ -8,20 +8,41 @@ import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./refusals.ts";
 
 const family = "common";
 export const roofPitch = pitch("pitch", "Pitch of the roof plane.");
-const run = length("run", "Half the span: level, from the plate line to the centre of the ridge.", { example: `144 or 12'` });
-const ridgeThickness = length("ridgeThickness", "Thickness of the ridge board; 0 for none.", { zero: true, example: "1.5" });
+const run = length("run", "Half the span: level, from the plate line to the centre of the ridge.", {
+  example: `144 or 12'`,
+});
+const ridgeThickness = length("ridgeThickness", "Thickness of the ridge board; 0 for none.", {
+  zero: true,
+  example: "1.5",
+});
 export const depth = length("depth", "Depth of the rafter, square to its slope.", { example: "5.5" });
-export const heel = length("heel", "Height above plate: plumb, over the plate line, from plate to top edge.", { example: "4.4" });
-const overhang = length("overhang", "Level distance from the plate line to the plumb tail cut; 0 for none.", { zero: true, example: "16" });
+export const heel = length("heel", "Height above plate: plumb, over the plate line, from plate to top edge.", {
+  example: "4.4",
+});
+const overhang = length("overhang", "Level distance from the plate line to the plumb tail cut; 0 for none.", {
+  zero: true,
+  example: "16",
+});
 
 export const commonLen = worksheetFunction({
-  name: "COMMONLEN", family,
+  name: "COMMONLEN",
+  family,
   summary: "Length of a common rafter along its top edge, from the plumb line over the plate line to the ridge's face.",
   parameters: [roofPitch, run, ridgeThickness],
   returns: "the length, in the unit of run.",
   examples: [
-    { cells: [7, 96, 0], result: 111.125, tolerance: 1 / 16, source: "NAVEDTRA 14044, ch. 2: rise 7, span 16 ft, 111 1/8 in" },
-    { cells: [6, 150, 0], result: 167.75, tolerance: 0.0625, source: "NAVEDTRA 14044, ch. 2: rise 6, span 25 ft, 12.5 x 13.42 in" },
+    {
+      cells: [7, 96, 0],
+      result: 111.125,
+      tolerance: 1 / 16,
+      source: "NAVEDTRA 14044, ch. 2: rise 7, span 16 ft, 111 1/8 in",
+    },
+    {
+      cells: [6, 150, 0],
+      result: 167.75,
+      tolerance: 0.0625,
+      source: "NAVEDTRA 14044, ch. 2: rise 6, span 25 ft, 12.5 x 13.42 in",
+    },
     { cells: [6, 144, 1.5], result: 160.1584 },
   ],
   refuses: [ridgeFillsRun],
@@ -29,9 +50,13 @@ export const commonLen = worksheetFunction({
 });
 
 export const tailLen = worksheetFunction({
-  name: "TAILLEN", family,
+  name: "TAILLEN",
+  family,
   summary: "Length of a rafter's tail along its top edge, from the plumb line over the plate line to the tail cut.",
-  parameters: [roofPitch, length("overhang", "Level distance from the plate line to the tail's top edge.", { zero: true, example: "16" })],
+  parameters: [
+    roofPitch,
+    length("overhang", "Level distance from the plate line to the tail's top edge.", { zero: true, example: "16" }),
+  ],
   returns: "the length, in the unit of overhang; the same for a plumb, a square and a level tail cut.",
   examples: [
     { cells: [16, 12], result: 20, source: "US Army EN0069, lesson 2: unit rise 16, 20.00 in per foot of run" },
@@ -41,7 +66,8 @@ export const tailLen = worksheetFunction({
 });
 
 export const heelFunction = worksheetFunction({
-  name: "HEEL", family,
+  name: "HEEL",
+  family,
   summary: "Height above plate that a level seat of this width leaves.",
   parameters: [roofPitch, depth, length("seat", "Level width of the seat.", { example: "3.5" })],
   returns: "the height, in the unit of depth.",
@@ -54,7 +80,8 @@ export const heelFunction = worksheetFunction({
 });
 
 export const seatWidth = worksheetFunction({
-  name: "SEATWIDTH", family,
+  name: "SEATWIDTH",
+  family,
   summary: "Level width of the seat of a rafter that stands this high above the plate.",
   parameters: [roofPitch, depth, heel],
   returns: "the width, in the unit of depth.",
@@ -67,7 +94,8 @@ export const seatWidth = worksheetFunction({
 });
 
 export const notchDepth = worksheetFunction({
-  name: "NOTCHDEPTH", family,
+  name: "NOTCHDEPTH",
+  family,
   summary: "Depth of the notch over the plate, square to the rafter's slope.",
   parameters: [roofPitch, depth, heel],
   returns: "the depth, in the unit of depth; how much of the rafter it may take is the local code's to say.",
@@ -80,7 +108,8 @@ export const notchDepth = worksheetFunction({
 });
 
 export const cutEnd = worksheetFunction({
-  name: "CUTEND", family,
+  name: "CUTEND",
+  family,
   summary: "Depth of a rafter's plumb-cut end.",
   parameters: [roofPitch, depth],
   returns: "the plumb depth, in the unit of depth.",
@@ -92,20 +121,28 @@ export const cutEnd = worksheetFunction({
 });
 
 export const ridgeHeight = worksheetFunction({
-  name: "RIDGEHEIGHT", family,
+  name: "RIDGEHEIGHT",
+  family,
   summary: "Height of the ridge's top above the top of the plate.",
   parameters: [roofPitch, run, ridgeThickness, heel],
   returns: "the height, in the unit of run; ridge and commons are flush at the ridge's faces.",
   examples: [
-    { cells: [8, `15'`, 0, `0.0001"`], result: 120, tolerance: 0.001, source: "NAVEDTRA 14044, ch. 2: unit rise 8, span 30 ft, total rise 10 ft" },
+    {
+      cells: [8, `15'`, 0, `0.0001"`],
+      result: 120,
+      tolerance: 0.001,
+      source: "NAVEDTRA 14044, ch. 2: unit rise 8, span 30 ft, total rise 10 ft",
+    },
     { cells: [6, 144, 1.5, 4.4], result: 76.025 },
   ],
   refuses: [ridgeFillsRun],
-  compute: (slope, level, ridge, height) => andThen(commonLength(slope, level, ridge), () => height + (level - ridge / 2) * slope),
+  compute: (slope, level, ridge, height) =>
+    andThen(commonLength(slope, level, ridge), () => height + (level - ridge / 2) * slope),
 });
 
 export const commonBoard = worksheetFunction({
-  name: "COMMONBOARD", family,
+  name: "COMMONBOARD",
+  family,
   summary: "Shortest straight board that holds a common rafter, its tail and plumb cuts included.",
   parameters: [roofPitch, run, ridgeThickness, depth, heel, overhang],
   returns: "the length of the board, in the unit of run.",
@@ -118,7 +155,9 @@ export const commonBoard = worksheetFunction({
   compute(slope, level, ridge, deep, height, out) {
     const seat = seatOf(slope, deep, height);
     if (seat instanceof Reason) return seat;
-    return andThen(commonLength(slope, level, ridge), () => shortestBoard({ pitch: slope, run: level - ridge / 2, overhang: out, depth: deep, heel: height }));
+    return andThen(commonLength(slope, level, ridge), () =>
+      shortestBoard({ pitch: slope, run: level - ridge / 2, overhang: out, depth: deep, heel: height }),
+    );
   },
 });
 

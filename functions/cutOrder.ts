@@ -29,25 +29,45 @@ export const KERF = { in: 0.125, mm: 3 } as const;
 /** No saw for framing cuts wider (common practice, no source). */
 const WIDEST = { in: 1, mm: 25 } as const;
 
-const kerfLength = optionalLength("kerf", "Width of the saw cut; 0 is allowed.", "1/8 in, or 3 mm where the lengths are metric", { zero: true, example: `1/8"` });
+const kerfLength = optionalLength(
+  "kerf",
+  "Width of the saw cut; 0 is allowed.",
+  "1/8 in, or 3 mm where the lengths are metric",
+  { zero: true, example: `1/8"` },
+);
 
 export const kerfParameter: typeof kerfLength = {
   ...kerfLength,
   read(cell, reading) {
     const kerf = kerfLength.read(cell, reading);
     if (typeof kerf !== "number" || reading.unit === null || kerf <= WIDEST[reading.unit]) return kerf;
-    return refuse("kerf", `${shown(cell)} was read, which is wider than a saw cuts. Type ${reading.unit === "mm" ? `"3 mm"` : `1/8"`}.`);
+    return refuse(
+      "kerf",
+      `${shown(cell)} was read, which is wider than a saw cuts. Type ${reading.unit === "mm" ? `"3 mm"` : `1/8"`}.`,
+    );
   },
 };
 
 /** The plan for what was read: the least that was found, and the bound below which no plan is. */
-export async function cutOrder(source: PieceSource, listed: readonly ListedBoard[], kerf: number | null, { unit }: Pick<Reading, "unit">): Promise<CutOrder | Refusal> {
+export async function cutOrder(
+  source: PieceSource,
+  listed: readonly ListedBoard[],
+  kerf: number | null,
+  { unit }: Pick<Reading, "unit">,
+): Promise<CutOrder | Refusal> {
   const cut = kerf ?? KERF[unit ?? "in"];
   const lists = orderLists(source, listed, unit);
   const { pieces, boards } = lists;
   const plan = await shared(pieces, boards, cut);
   if (plan instanceof Reason) return orderRefusal(plan.tag === "noBoards" ? noBoardFor(pieces) : plan, source, unit);
-  return { ...lists, plan, unit, kerf: cut, priced: listed.some(({ price }) => price !== null), waste: "roof" in source ? source.roof.frame.spec.waste : 0 };
+  return {
+    ...lists,
+    plan,
+    unit,
+    kerf: cut,
+    priced: listed.some(({ price }) => price !== null),
+    waste: "roof" in source ? source.roof.frame.spec.waste : 0,
+  };
 }
 
 /** With no board of any size that is asked for, the first piece names what is missing. */

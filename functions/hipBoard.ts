@@ -11,7 +11,10 @@ import { dropTakesHeel, headPastCorner, hipAbovePlate, noHip, ridgeFillsRun } fr
 
 const family = "hip";
 const depth = length("depth", "Depth of the hip, square to its slope.", { example: "7.25" });
-const overhang = length("overhang", "Overhang of this side's commons, level; the fascias meet level. 0 for none.", { zero: true, example: "16" });
+const overhang = length("overhang", "Overhang of this side's commons, level; the fascias meet level. 0 for none.", {
+  zero: true,
+  example: "16",
+});
 
 interface Hip {
   readonly run: number;
@@ -24,41 +27,95 @@ interface Hip {
 /** The board of a dropped hip: from its tail, or its seat's corner, to the farthest point of its head. */
 function boardOf(at: Corner, hip: Hip, hipHead: RoofSpec["hipHead"], meets: number): number | Reason {
   const section = (thickness: number) => ({ name: "", thickness, depth: hip.depth });
-  const member = hipMember(at, { hip: section(hip.thickness), rafter: section(meets), ridge: section(meets), hipHead, hipTop: "dropped" }, hip.run);
-  if (member instanceof Reason) return hipHead === "ridge" ? new Reason("ridge fills the run", { least: meets / 2 }) : new Reason("head past the corner", { least: (meets / 2 / Math.min(at.near.cos, at.far.cos)) * at.near.sin });
+  const member = hipMember(
+    at,
+    { hip: section(hip.thickness), rafter: section(meets), ridge: section(meets), hipHead, hipTop: "dropped" },
+    hip.run,
+  );
+  if (member instanceof Reason)
+    return hipHead === "ridge"
+      ? new Reason("ridge fills the run", { least: meets / 2 })
+      : new Reason("head past the corner", { least: (meets / 2 / Math.min(at.near.cos, at.far.cos)) * at.near.sin });
   const height = hip.heel - member.drop;
   if (!(height > 0)) return new Reason("drop takes the heel", { least: member.drop });
   const plumbDepth = plumbDepthOf(at.slope, hip.depth);
-  if (!(height < plumbDepth)) return new Reason("hip too shallow for the plate", { least: (height * hip.depth) / plumbDepth });
-  return member.farthest + shortestBoard({ pitch: at.slope, run: 0, overhang: hip.overhang / at.near.sin, depth: hip.depth, heel: height });
+  if (!(height < plumbDepth))
+    return new Reason("hip too shallow for the plate", { least: (height * hip.depth) / plumbDepth });
+  return (
+    member.farthest +
+    shortestBoard({ pitch: at.slope, run: 0, overhang: hip.overhang / at.near.sin, depth: hip.depth, heel: height })
+  );
 }
 
 export const hipKingBoard = worksheetFunction({
-  name: "HIPKINGBOARD", family,
+  name: "HIPKINGBOARD",
+  family,
   summary: "Shortest straight board that holds a dropped hip whose head stands between king commons.",
-  parameters: [sidePitch, run, hipThickness, length("commonThickness", "Thickness of the king commons.", { example: "1.5" }), depth, heel, overhang, ...otherSide],
-  returns: "the length of the board, in the unit of run, to the farthest point of the head: at two pitches that is not on its centre line.",
+  parameters: [
+    sidePitch,
+    run,
+    hipThickness,
+    length("commonThickness", "Thickness of the king commons.", { example: "1.5" }),
+    depth,
+    heel,
+    overhang,
+    ...otherSide,
+  ],
+  returns:
+    "the length of the board, in the unit of run, to the farthest point of the head: at two pitches that is not on its centre line.",
   examples: [
-    { cells: [6, 144, 1.5, 1.5, 7.25, 4.4, 16], result: 241.4383, source: "Radford's Cyclopedia of Construction, vol. 3: 18 in of hip per foot, rise 6; NAVEDTRA 14044, ch. 2: half the 45-degree thickness of the common off: (144 - 0.75 + 16) x 18 / 12 + 7.25 x 6 / 16.97 (6 over 12 root 2)" },
-    { cells: [9, 144, 1.5, 1.5, 9.25, 7, 16, 12], result: 237.5636, source: "3-4-5 triangles in plan and a hip of 7.2 in 12: (180 - 0.75 x (4/5 + 3/5) + 20) x root 1.36 + 9.25 x 0.6" },
+    {
+      cells: [6, 144, 1.5, 1.5, 7.25, 4.4, 16],
+      result: 241.4383,
+      source:
+        "Radford's Cyclopedia of Construction, vol. 3: 18 in of hip per foot, rise 6; NAVEDTRA 14044, ch. 2: half the 45-degree thickness of the common off: (144 - 0.75 + 16) x 18 / 12 + 7.25 x 6 / 16.97 (6 over 12 root 2)",
+    },
+    {
+      cells: [9, 144, 1.5, 1.5, 9.25, 7, 16, 12],
+      result: 237.5636,
+      source:
+        "3-4-5 triangles in plan and a hip of 7.2 in 12: (180 - 0.75 x (4/5 + 3/5) + 20) x root 1.36 + 9.25 x 0.6",
+    },
   ],
   refuses: [noHip, headPastCorner, dropTakesHeel, hipAbovePlate],
   compute: (slope, level, hip, common, deep, height, out, other, angle) =>
-    atCorner(slope, other, angle, (at) => boardOf(at, { run: level, thickness: hip, depth: deep, heel: height, overhang: out }, "king commons", common)),
+    atCorner(slope, other, angle, (at) =>
+      boardOf(at, { run: level, thickness: hip, depth: deep, heel: height, overhang: out }, "king commons", common),
+    ),
 });
 
 export const hipRidgeBoard = worksheetFunction({
-  name: "HIPRIDGEBOARD", family,
+  name: "HIPRIDGEBOARD",
+  family,
   summary: "Shortest straight board that holds a dropped hip whose head stands on the ridge's face.",
-  parameters: [sidePitch, run, hipThickness, length("ridgeThickness", "Thickness of the ridge, parallel to this side's plate; 0 for none.", { zero: true, example: "1.5" }), depth, heel, overhang, ...otherSide],
+  parameters: [
+    sidePitch,
+    run,
+    hipThickness,
+    length("ridgeThickness", "Thickness of the ridge, parallel to this side's plate; 0 for none.", {
+      zero: true,
+      example: "1.5",
+    }),
+    depth,
+    heel,
+    overhang,
+    ...otherSide,
+  ],
   returns: "the length of the board, in the unit of run, to the long point of the head.",
   examples: [
-    { cells: [9, 144, 1.5, 1.5, 9.25, 7, 16, 12], result: 238.3508, source: "3-4-5 triangles in plan and a hip of 7.2 in 12: ((144 - 0.75 + 0.75 x 3/5 + 16) x 5/4) x root 1.36 + 9.25 x 0.6" },
+    {
+      cells: [9, 144, 1.5, 1.5, 9.25, 7, 16, 12],
+      result: 238.3508,
+      source:
+        "3-4-5 triangles in plan and a hip of 7.2 in 12: ((144 - 0.75 + 0.75 x 3/5 + 16) x 5/4) x root 1.36 + 9.25 x 0.6",
+    },
     { cells: [6, 144, 1.5, 1.5, 7.25, 4.4, 16], result: 242.2338 },
   ],
   refuses: [noHip, ridgeFillsRun, dropTakesHeel, hipAbovePlate],
   compute: (slope, level, hip, ridge, deep, height, out, other, angle) =>
-    atCorner(slope, other, angle, (at) => boardOf(at, { run: level, thickness: hip, depth: deep, heel: height, overhang: out }, "ridge", ridge)),
+    atCorner(slope, other, angle, (at) =>
+      boardOf(at, { run: level, thickness: hip, depth: deep, heel: height, overhang: out }, "ridge", ridge),
+    ),
 });
 
 export const hipBoards = [hipKingBoard, hipRidgeBoard];

@@ -13,4 +13,17 @@ import { tails } from "./tail.ts";
 import { valleys } from "./valley.ts";
 
 /** Every worksheet function, family by family, in the order of the reference. */
-export const functions: readonly WorksheetFunction[] = [...measures, ...pitches, ...commons, ...tails, ...hips, ...hipBoards, ...jacks, ...valleys, ...roofs, ...lumbers, ...lumberOrders, ...checks];
+export const functions: readonly WorksheetFunction[] = [
+  ...measures,
+  ...pitches,
+  ...commons,
+  ...tails,
+  ...hips,
+  ...hipBoards,
+  ...jacks,
+  ...valleys,
+  ...roofs,
+  ...lumbers,
+  ...lumberOrders,
+  ...checks,
+];

@@ -10,7 +10,12 @@ export function limitText(value: number, unit: Unit | null, bound: "most" | "lea
   const parts = unit === "in" ? 16 : unit === "mm" ? 1 : 1e4;
   // What misses a whole part by the last bits of a double only is that part.
   const nearest = Math.round(value * parts);
-  const whole = Math.abs(value * parts - nearest) < 1e-6 ? nearest : bound === "most" ? Math.floor(value * parts) : Math.ceil(value * parts);
+  const whole =
+    Math.abs(value * parts - nearest) < 1e-6
+      ? nearest
+      : bound === "most"
+        ? Math.floor(value * parts)
+        : Math.ceil(value * parts);
   return unit === null ? String(whole / parts) : lengthText(whole / parts, unit, 16);
 }
 

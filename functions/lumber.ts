@@ -12,17 +12,24 @@ import { DEFAULTS } from "./roofBlock.ts";
 const family = "lumber";
 
 export const boardFeet = worksheetFunction({
-  name: "BOARDFEET", family,
+  name: "BOARDFEET",
+  family,
   summary: "Board feet of lumber of a nominal size.",
   parameters: [
     size("size", `Lumber size: nominal (2x8) or actual ("1.5 x 7.25", "38 x 184").`),
-    length("length", "Length of a piece; a bare number is inches, or millimetres where the size is in millimetres.", { example: "192" }),
+    length("length", "Length of a piece; a bare number is inches, or millimetres where the size is in millimetres.", {
+      example: "192",
+    }),
     number("count", "Number of pieces.", { from: 0, to: 1_000_000, example: "10, for ten pieces", fallback: 1 }),
   ],
   returns: "board feet: nominal thickness times nominal depth in inches, times length in feet, over 12.",
   examples: [
     { cells: ["2x6", `16'`], result: 16, source: "a board foot is 144 cubic inches, nominal: 2 x 6 x 192 / 144" },
-    { cells: ["38 x 184", 3600, 10], result: 157.4803, source: "2 x 8 in nominal: 16 / 12 of 3600 / 304.8 ft, ten times" },
+    {
+      cells: ["38 x 184", 3600, 10],
+      result: 157.4803,
+      source: "2 x 8 in nominal: 16 / 12 of 3600 / 304.8 ft, ten times",
+    },
     { cells: ["1.5 x 7.25", 144], result: 16 },
   ],
   compute({ name }, each, count, { unit }) {
@@ -32,18 +39,34 @@ export const boardFeet = worksheetFunction({
 });
 
 const boardsOnHand: Parameter<readonly number[] | null> = {
-  name: "boards", description: `Lengths of board on hand: a range of lengths, or text such as "8' to 20' by 2'".`, quantity: "boards", block: true, optional: true,
+  name: "boards",
+  description: `Lengths of board on hand: a range of lengths, or text such as "8' to 20' by 2'".`,
+  quantity: "boards",
+  block: true,
+  optional: true,
   defaultText: "even feet from 8' to 20', or 2.4 m to 6 m by 0.6 m",
   read: (cell, reading) => (isBlank(cell) ? null : boardList("boards", cell, reading)),
 };
 
 export const boardPick = worksheetFunction({
-  name: "BOARDPICK", family,
+  name: "BOARDPICK",
+  family,
   summary: "Shortest board on hand that holds a piece.",
-  parameters: [length("length", "Shortest board that holds the piece, as JACKBOARD or MEMBERS gives it; a bare number is inches.", { example: "112.6" }), boardsOnHand],
+  parameters: [
+    length(
+      "length",
+      "Shortest board that holds the piece, as JACKBOARD or MEMBERS gives it; a bare number is inches.",
+      { example: "112.6" },
+    ),
+    boardsOnHand,
+  ],
   returns: "the length of that board, in the unit of length.",
   examples: [
-    { cells: [112.6], result: 120, source: "even feet, common practice, no source: 112.6 in is over 8 ft (96 in) and under 10 ft (120 in)" },
+    {
+      cells: [112.6],
+      result: 120,
+      source: "even feet, common practice, no source: 112.6 in is over 8 ft (96 in) and under 10 ft (120 in)",
+    },
     { cells: [`10' 3"`, `8', 12', 16'`], result: 144 },
     { cells: ["3.1 m"], result: 3600 },
   ],

@@ -18,28 +18,70 @@ const PROVED = "proved: no order of these boards costs less";
 const PROVED_LENGTH = "proved: no order of these boards is shorter in all";
 
 /** A small hip roof, whose figures the examples of MEMBERS show: kings of 80.4984 and 79.6599, hips of 106.875, jacks of 53.3183 and 26.4855 in. */
-const small = [["Span", 144], ["Length", 144], ["Pitch", 6], ["Spacing", 24]] as const;
-const list = [["Piece", "Size", "Length", "Count"], ["stud", "2x4", 30, 4], ["plate", "2x4", 92, 2]] as const;
-const yard = [["Size", "Length", "Price"], ["2x4", 96, 4], ["2x4", 144, 5.5], ["2x4", 192, 8.25]] as const;
-const jacks = [["Piece", "Size", "Length", "Count", "Hand", "Pitch", "Saw tilt"], ["J", "2x6", 50, 2, "left", 9, 45], ["J", "2x6", 50, 2, "right", 9, 45]] as const;
+const small = [
+  ["Span", 144],
+  ["Length", 144],
+  ["Pitch", 6],
+  ["Spacing", 24],
+] as const;
+const list = [
+  ["Piece", "Size", "Length", "Count"],
+  ["stud", "2x4", 30, 4],
+  ["plate", "2x4", 92, 2],
+] as const;
+const yard = [
+  ["Size", "Length", "Price"],
+  ["2x4", 96, 4],
+  ["2x4", 144, 5.5],
+  ["2x4", 192, 8.25],
+] as const;
+const jacks = [
+  ["Piece", "Size", "Length", "Count", "Hand", "Pitch", "Saw tilt"],
+  ["J", "2x6", 50, 2, "left", 9, 45],
+  ["J", "2x6", 50, 2, "right", 9, 45],
+] as const;
 
 export const lumberOrder = worksheetFunction({
-  name: "LUMBERORDER", family, asynchronous: true,
-  summary: "Boards to buy for a list of pieces or a whole roof at the least cost, with the proof that nothing costs less.",
+  name: "LUMBERORDER",
+  family,
+  asynchronous: true,
+  summary:
+    "Boards to buy for a list of pieces or a whole roof at the least cost, with the proof that nothing costs less.",
   parameters,
-  returns: "a table that spills, with headings: Used and Left over are lengths over all boards of the row, in the unit of the call. Cost is in the prices given, or without prices the length bought. The last row holds the least cost that any way of cutting can have. Pieces of one size and pitch share their plumb cuts, left and right jacks head to head their slanting cut, with a kerf at every cut; pieces longer than every board are refused, but a roof's ridge is joined at commons. A roof block's Spares are more commons; its Waste adds whole boards in rows of their own, which the plan and the last row do not count.",
+  returns:
+    "a table that spills, with headings: Used and Left over are lengths over all boards of the row, in the unit of the call. Cost is in the prices given, or without prices the length bought. The last row holds the least cost that any way of cutting can have. Pieces of one size and pitch share their plumb cuts, left and right jacks head to head their slanting cut, with a kerf at every cut; pieces longer than every board are refused, but a roof's ridge is joined at commons. A roof block's Spares are more commons; its Waste adds whole boards in rows of their own, which the plan and the last row do not count.",
   examples: [
     {
       cells: [list, [[96], [144]]],
-      result: [[...ORDER_HEADINGS], ["2x4", 96, 2, 192, 182.25, 9.75, ""], ["2x4", 144, 1, 144, 122.125, 21.875, ""], ["Least possible", "", "", 336, "", "", PROVED_LENGTH]],
-      source: "by hand: the pieces are 304 in long, so that 288 in are too few, and the next sum of these boards is 336; 92 + 30 and a kerf of 1/8 fit in 144, and 3 x 30 with two kerfs in 96",
+      result: [
+        [...ORDER_HEADINGS],
+        ["2x4", 96, 2, 192, 182.25, 9.75, ""],
+        ["2x4", 144, 1, 144, 122.125, 21.875, ""],
+        ["Least possible", "", "", 336, "", "", PROVED_LENGTH],
+      ],
+      source:
+        "by hand: the pieces are 304 in long, so that 288 in are too few, and the next sum of these boards is 336; 92 + 30 and a kerf of 1/8 fit in 144, and 3 x 30 with two kerfs in 96",
     },
     {
       cells: [list, yard, 0],
-      result: [[...ORDER_HEADINGS], ["2x4", 96, 2, 8, 182, 10, ""], ["2x4", 144, 1, 5.5, 122, 22, ""], ["Least possible", "", "", 13.5, "", "", PROVED]],
+      result: [
+        [...ORDER_HEADINGS],
+        ["2x4", 96, 2, 8, 182, 10, ""],
+        ["2x4", 144, 1, 5.5, 122, 22, ""],
+        ["Least possible", "", "", 13.5, "", "", PROVED],
+      ],
     },
     {
-      cells: [small, [["Size", "Length"], ["2x6", 96], ["2x6", 144], ["2x8", 120], ["2x8", 240]]],
+      cells: [
+        small,
+        [
+          ["Size", "Length"],
+          ["2x6", 96],
+          ["2x6", 144],
+          ["2x8", 120],
+          ["2x8", 240],
+        ],
+      ],
       result: [
         [...ORDER_HEADINGS],
         ["2x6", 96, 2, 192, 163.2546, 28.7454, ""],
@@ -57,20 +99,32 @@ export const lumberOrder = worksheetFunction({
 });
 
 export const stickPlan = worksheetFunction({
-  name: "STICKPLAN", family, asynchronous: true,
+  name: "STICKPLAN",
+  family,
+  asynchronous: true,
   summary: "Which pieces come out of which board, in the order of cutting, for the order that LUMBERORDER gives.",
   parameters,
   returns: `a table that spills, with headings: a row for each board (over 1000 boards, for Times boards that are cut alike, numbered from Board number on), its pieces from its left end, and the length left over. In Pieces "a | b" share one plumb or square cut, "a + b" the slanting cut of their heads, with b turned end for end so that the board's crown is at its bottom; after "a; b" nothing is shared; "3 x a" are three alike. L and R are the hands.`,
   examples: [
     {
       cells: [list, [[96], [144]]],
-      result: [[...STICK_HEADINGS], [1, "2x4", 144, "plate | stud", 21.875, 1, ""], [2, "2x4", 96, "plate", 4, 1, ""], [3, "2x4", 96, "3 x stud", 5.75, 1, ""]],
+      result: [
+        [...STICK_HEADINGS],
+        [1, "2x4", 144, "plate | stud", 21.875, 1, ""],
+        [2, "2x4", 96, "plate", 4, 1, ""],
+        [3, "2x4", 96, "3 x stud", 5.75, 1, ""],
+      ],
       source: "by hand, as LUMBERORDER",
     },
     {
       cells: [jacks, [[120]], 0],
-      result: [[...STICK_HEADINGS], [1, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"], [2, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"]],
-      source: "by hand at 9 in 12 (3-4-5): 50 + 50, less 1.5 x 5/4 for the cut that both heads share, and 5.5 x 3/4 of slant at the board's end",
+      result: [
+        [...STICK_HEADINGS],
+        [1, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"],
+        [2, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"],
+      ],
+      source:
+        "by hand at 9 in 12 (3-4-5): 50 + 50, less 1.5 x 5/4 for the cut that both heads share, and 5.5 x 3/4 of slant at the board's end",
     },
   ],
   async compute(pieces, boards, kerf, reading) {
@@ -87,13 +141,42 @@ function orderRows(order: CutOrder): Cell[][] {
     for (const { size: of, length, price, repeat, used, leftOver } of plan.boards) {
       if (of !== size) continue;
       const sum = own.get(`${length} ${price}`) ?? { length, price, count: 0, used: 0, left: 0 };
-      own.set(`${length} ${price}`, { ...sum, count: sum.count + repeat, used: sum.used + used * repeat, left: sum.left + leftOver * repeat });
+      own.set(`${length} ${price}`, {
+        ...sum,
+        count: sum.count + repeat,
+        used: sum.used + used * repeat,
+        left: sum.left + leftOver * repeat,
+      });
     }
-    const bought = [...own.values()].sort((a, b) => a.length - b.length || a.price - b.price).map(({ length, price, count, used, left }, i): Cell[] => [size, length, count, count * price, used, left, i === 0 ? ridgeNote(order, size) : ""]);
-    const wasted = extra.filter((one) => one.size === size).map(({ length, price, count, short }): Cell[] => [size, length, count, count * price, 0, count * length, `plus ${order.waste} per cent waste, not in the plan and not in the least possible${short > 0 ? `; ${short} more are asked than there are` : ""}`]);
+    const bought = [...own.values()]
+      .sort((a, b) => a.length - b.length || a.price - b.price)
+      .map(({ length, price, count, used, left }, i): Cell[] => [
+        size,
+        length,
+        count,
+        count * price,
+        used,
+        left,
+        i === 0 ? ridgeNote(order, size) : "",
+      ]);
+    const wasted = extra
+      .filter((one) => one.size === size)
+      .map(({ length, price, count, short }): Cell[] => [
+        size,
+        length,
+        count,
+        count * price,
+        0,
+        count * length,
+        `plus ${order.waste} per cent waste, not in the plan and not in the least possible${short > 0 ? `; ${short} more are asked than there are` : ""}`,
+      ]);
     return [...bought, ...wasted];
   });
-  return [[...ORDER_HEADINGS], ...rows, ["Least possible", "", "", plan.proved ? plan.cost : plan.bound, "", "", provedText(order)]];
+  return [
+    [...ORDER_HEADINGS],
+    ...rows,
+    ["Least possible", "", "", plan.proved ? plan.cost : plan.bound, "", "", provedText(order)],
+  ];
 }
 
 /** That the order is the least there is, or how much could still be saved at most. */
@@ -115,7 +198,10 @@ function stickRows(order: CutOrder): Cell[][] {
   const rows = plan.boards.flatMap((board): Cell[][] => {
     const turned = [...new Set(board.pieces.filter(({ flipped }) => flipped).map(markOf))];
     const joined = ridge?.size === board.size && board.pieces.some(({ piece }) => pieces[piece]!.slant === "square");
-    const note = [...(turned.length > 0 ? [`end for end, crown down: ${turned.join(", ")}`] : []), ...(joined ? [ridgeNote(order, board.size)] : [])].join("; ");
+    const note = [
+      ...(turned.length > 0 ? [`end for end, crown down: ${turned.join(", ")}`] : []),
+      ...(joined ? [ridgeNote(order, board.size)] : []),
+    ].join("; ");
     const times = all > ROWS ? board.repeat : 1;
     return Array.from({ length: board.repeat / times }, () => {
       const row: Cell[] = [next, board.size, board.length, stickText(board.pieces), board.leftOver, times, note];

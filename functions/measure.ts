@@ -6,14 +6,20 @@ import { worksheetFunction, type Reading } from "../src/registry/worksheetFuncti
 
 const family = "measure";
 const any = { zero: true, negative: true } as const;
-const smallest = choice("smallest", "Smallest division of the tape: 2 for halves up to 64 for sixty-fourths of an inch.", [2, 4, 8, 16, 32, 64] as const, 16);
+const smallest = choice(
+  "smallest",
+  "Smallest division of the tape: 2 for halves up to 64 for sixty-fourths of an inch.",
+  [2, 4, 8, 16, 32, 64] as const,
+  16,
+);
 const INCH = "international inch of 25.4 mm (1959 agreement)";
 
 /** Inches of a length whose text may have been metric; a bare number is inches already. */
 const inInches = (value: number, { unit }: Reading) => (unit === "mm" ? value / MM_PER_INCH : value);
 
 export const inches = worksheetFunction({
-  name: "INCHES", family,
+  name: "INCHES",
+  family,
   summary: "A length in inches, whatever it was typed in.",
   parameters: [length("length", `Length: a number of inches, or text such as 9' 4 5/8" or 2860 mm.`, any)],
   returns: "inches; a bare number is inches already.",
@@ -26,7 +32,8 @@ export const inches = worksheetFunction({
 });
 
 export const toMm = worksheetFunction({
-  name: "TOMM", family,
+  name: "TOMM",
+  family,
   summary: "A length in millimetres, whatever it was typed in.",
   parameters: [length("length", `Length: a number of millimetres, or text such as 2.86 m or 9' 4 5/8".`, any)],
   returns: "millimetres; a bare number is millimetres already.",
@@ -38,7 +45,8 @@ export const toMm = worksheetFunction({
 });
 
 export const tape = worksheetFunction({
-  name: "TAPE", family,
+  name: "TAPE",
+  family,
   summary: "A length as it is read on a tape in feet, inches and a fraction.",
   parameters: [length("inches", "Length in inches.", any), smallest],
   returns: "text such as 9' 4 5/8\", rounded once to the nearest division, half way up.",
@@ -50,7 +58,8 @@ export const tape = worksheetFunction({
 });
 
 export const tapeRounded = worksheetFunction({
-  name: "TAPEROUND", family,
+  name: "TAPEROUND",
+  family,
   summary: "A length rounded to the nearest division of a tape, as a number.",
   parameters: [length("inches", "Length in inches.", any), smallest],
   returns: "inches, half way up.",

@@ -7,11 +7,13 @@ type Words = (length: (figure: string) => string, angle: (figure: string) => str
 
 /** What people read for each note of the core. */
 const WORDS: Readonly<Record<string, Words>> = {
-  "corrected": (l) => `Correction ${l("by")} is in the lengths`,
+  corrected: (l) => `Correction ${l("by")} is in the lengths`,
   "tilt over 45": (_, a) => `saw tilt over 45°: cut ${a("complement")} from the square face, or by hand`,
-  "tilt over 60": (_, a) => `saw tilt over 60°, past portable saws: lay out both faces, or cut ${a("complement")} from the square face`,
+  "tilt over 60": (_, a) =>
+    `saw tilt over 60°, past portable saws: lay out both faces, or cut ${a("complement")} from the square face`,
   "tail tilt over 45": (_, a) => `tail's saw tilt over 45°: cut ${a("complement")} from the square face, or by hand`,
-  "tail tilt over 60": (_, a) => `tail's saw tilt over 60°, past portable saws: lay out both faces, or cut ${a("complement")} from the square face`,
+  "tail tilt over 60": (_, a) =>
+    `tail's saw tilt over 60°, past portable saws: lay out both faces, or cut ${a("complement")} from the square face`,
   "proud of hip": (l) => `stands ${l("by")} above the hip's top corner`,
   "toe below hip": (l) => `toe of the cut hangs ${l("by")} below the hip`,
   "corner bay": (l) => `corner bay ${l("width")}, blocked`,
@@ -25,24 +27,27 @@ const WORDS: Readonly<Record<string, Words>> = {
   "above end plane": (l) => `stands ${l("by")} above the end plane at the apex: bevel`,
   "above main plane": (l) => `top corners stand ${l("by")} above the main planes at the apex: bevel`,
   "kings meet": () => "meets its opposite, nothing taken off",
-  "butts": (l) => `butts the apex: ${l("by")}, level, is off its lengths`,
+  butts: (l) => `butts the apex: ${l("by")}, level, is off its lengths`,
   "ridge runs on": (l) => `runs ${l("by")} past each apex`,
   "ridge thinner than rafters": (l) => `thinner than the rafters: hips on the ridge need ${l("least")}`,
   "ridge to gable": () => "ends on the gable's plate line; gable overhang is framed outside it",
-  "backed": (_, a) => `backed ${a("main")} both ways`,
+  backed: (_, a) => `backed ${a("main")} both ways`,
   "backed, two": (_, a) => `backed ${a("main")} main, ${a("end")} end`,
-  "dropped": (l) => `dropped ${l("by")}, plumb`,
-  "shifted": (l) => `shifted: faces ${l("main")} to the main side, ${l("end")} to the end side of the corner line`,
-  "jacks proud": (l, a) => `flatter side's jacks stand ${l("by")} above its corner: back it ${a("backMain")} main, ${a("backEnd")} end, or shift it`,
+  dropped: (l) => `dropped ${l("by")}, plumb`,
+  shifted: (l) => `shifted: faces ${l("main")} to the main side, ${l("end")} to the end side of the corner line`,
+  "jacks proud": (l, a) =>
+    `flatter side's jacks stand ${l("by")} above its corner: back it ${a("backMain")} main, ${a("backEnd")} end, or shift it`,
   "farthest point": (l) => `farthest point of the head ${l("by")} past its centre line`,
   "hip too shallow": (l) => `too shallow for the jacks' whole cut: take a hip at least ${l("least")} deep`,
-  "short overhang": (l, _, unit) => `overhang only ${l("overhang")}: ${unit === "mm" ? "metres need their m" : "feet need their mark"}`,
+  "short overhang": (l, _, unit) =>
+    `overhang only ${l("overhang")}: ${unit === "mm" ? "metres need their m" : "feet need their mark"}`,
   "fascia not level": (l) => `fascias not level: an end overhang of ${l("levelEnd")} would be`,
 };
 
 /** A note in words, its lengths as read on a tape or in millimetres. */
 export function noteText({ tag, figures }: Note, unit: Unit): string {
-  const length = (name: string) => (name === "least" ? limitText(figures[name] ?? NaN, unit, name) : smallLength(figures[name] ?? NaN, unit));
+  const length = (name: string) =>
+    name === "least" ? limitText(figures[name] ?? NaN, unit, name) : smallLength(figures[name] ?? NaN, unit);
   const angle = (name: string) => `${Number((figures[name] ?? NaN).toFixed(2))}°`;
   return WORDS[tag]?.(length, angle, unit) ?? tag;
 }

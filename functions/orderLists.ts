@@ -23,17 +23,39 @@ export function orderLists(source: PieceSource, listed: readonly ListedBoard[], 
   return "roof" in source ? ofRoof(source, listed, names) : ofList(source.list, listed, unit, names);
 }
 
-function ofRoof({ roof: { frame, pieces } }: Extract<PieceSource, { roof: unknown }>, listed: readonly ListedBoard[], names: Map<string, string>): OrderLists {
+function ofRoof(
+  { roof: { frame, pieces } }: Extract<PieceSource, { roof: unknown }>,
+  listed: readonly ListedBoard[],
+  names: Map<string, string>,
+): OrderLists {
   const size = frame.spec.ridge?.name ?? "";
-  const ridgeBoards = boardsOf(listed, new Map([[keyOf(size), size]])).map(({ length, price }) => ({ length, cost: price ?? length }));
+  const ridgeBoards = boardsOf(listed, new Map([[keyOf(size), size]])).map(({ length, price }) => ({
+    length,
+    cost: price ?? length,
+  }));
   const order = stockPieces(frame, pieces, ridgeBoards);
   // A size may be written in two ways in one block, 2x8 and 1.5 x 7.25: it is one stock of boards.
-  const stock = order.pieces.map((piece): StockPiece => ({ ...piece, size: nameIn(names, keyOf(piece.size), piece.size) }));
-  const depths = new Map(pieces.map(({ section }) => [nameIn(names, keyOf(section.name), section.name), section.depth]));
-  return { pieces: stock, boards: boardsOf(listed, names), depths, ridge: order.joints.length === 0 ? null : { size: nameIn(names, keyOf(size), size), joints: order.joints } };
+  const stock = order.pieces.map((piece): StockPiece => ({
+    ...piece,
+    size: nameIn(names, keyOf(piece.size), piece.size),
+  }));
+  const depths = new Map(
+    pieces.map(({ section }) => [nameIn(names, keyOf(section.name), section.name), section.depth]),
+  );
+  return {
+    pieces: stock,
+    boards: boardsOf(listed, names),
+    depths,
+    ridge: order.joints.length === 0 ? null : { size: nameIn(names, keyOf(size), size), joints: order.joints },
+  };
 }
 
-function ofList(list: readonly ListedPiece[], listed: readonly ListedBoard[], unit: Unit | null, names: Map<string, string>): OrderLists {
+function ofList(
+  list: readonly ListedPiece[],
+  listed: readonly ListedBoard[],
+  unit: Unit | null,
+  names: Map<string, string>,
+): OrderLists {
   const depths = new Map<string, number>();
   const pieces = list.map((piece): StockPiece => {
     const { name, size, length, count, hand, slope, tilt } = piece;
@@ -42,8 +64,15 @@ function ofList(list: readonly ListedPiece[], listed: readonly ListedBoard[], un
     const along = Math.sqrt(1 + slope * slope);
     const turn = (tilt * Math.PI) / 180;
     return {
-      name, size: nameIn(names, sizeKey(size), size.name), length, count, hand, lean: depth * slope, slant: `slope ${slope}`,
-      turn: thickness * Math.tan(turn) * along, spread: along / Math.cos(turn),
+      name,
+      size: nameIn(names, sizeKey(size), size.name),
+      length,
+      count,
+      hand,
+      lean: depth * slope,
+      slant: `slope ${slope}`,
+      turn: thickness * Math.tan(turn) * along,
+      spread: along / Math.cos(turn),
     };
   });
   return { pieces, boards: boardsOf(listed, names), depths, ridge: null };
@@ -57,9 +86,16 @@ function sectionOf({ read }: ListedSize, unit: Unit | null): { thickness: number
 }
 
 function boardsOf(listed: readonly ListedBoard[], names: ReadonlyMap<string, string>): StockBoard[] {
-  return [...names].flatMap(([key, size]) => listed.filter((board) => board.size === null || sizeKey(board.size) === key).map(({ length, price, count }): StockBoard => ({
-    size, length, ...(price === null ? {} : { price }), ...(count === null ? {} : { count }),
-  })));
+  return [...names].flatMap(([key, size]) =>
+    listed
+      .filter((board) => board.size === null || sizeKey(board.size) === key)
+      .map(({ length, price, count }): StockBoard => ({
+        size,
+        length,
+        ...(price === null ? {} : { price }),
+        ...(count === null ? {} : { count }),
+      })),
+  );
 }
 
 /** The name under which a size goes: as it was written first. */

@@ -47,8 +47,11 @@ const LONGEST_NAME = 40;
 
 /** `pieces`: a list with headings, or a roof block, whose members they then are. */
 export const piecesParameter: Parameter<PieceSource> = {
-  name: "pieces", quantity: "pieces", block: true,
-  description: "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point.",
+  name: "pieces",
+  quantity: "pieces",
+  block: true,
+  description:
+    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point.",
   read(input, reading) {
     const rows = headedBlock<Heading>("pieces", input, REQUIRED, OPTIONAL);
     if (rows instanceof Refusal || rows instanceof CellError) return rows;
@@ -66,10 +69,22 @@ export const piecesParameter: Parameter<PieceSource> = {
 const LABELS: ReadonlySet<string> = new Set(ROWS.map(plainLabel));
 
 function roofPieces(input: Input, reading: Reading): PieceSource | Refusal | CellError {
-  const labelled = Array.isArray(input) && input.some((row) => Array.isArray(row) && typeof row[0] === "string" && row[0].length <= 64 && LABELS.has(plainLabel(row[0])));
+  const labelled =
+    Array.isArray(input) &&
+    input.some(
+      (row) =>
+        Array.isArray(row) && typeof row[0] === "string" && row[0].length <= 64 && LABELS.has(plainLabel(row[0])),
+    );
   if (!labelled) {
-    const was = isBlank(input) ? "nothing was given" : Array.isArray(input) ? "this block is neither" : `${shown(input)} was read, which is neither`;
-    return new Refusal("#VALUE!", `pieces: ${was}. Point to a list with the headings ${REQUIRED.join(", ")}, or to a roof block (Span, Length, Pitch and so on).`);
+    const was = isBlank(input)
+      ? "nothing was given"
+      : Array.isArray(input)
+        ? "this block is neither"
+        : `${shown(input)} was read, which is neither`;
+    return new Refusal(
+      "#VALUE!",
+      `pieces: ${was}. Point to a list with the headings ${REQUIRED.join(", ")}, or to a roof block (Span, Length, Pitch and so on).`,
+    );
   }
   const model = roof("pieces").read(input, reading);
   return model instanceof Refusal || model instanceof CellError ? model : { roof: model };
@@ -85,7 +100,13 @@ function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): Listed
   if (typeof length !== "number") return length;
   const count = isBlank(cells.Count)
     ? refuse(at("Count"), `nothing was given. Type how many, such as 4.`)
-    : number(at("Count"), "", { from: 0, to: 1_000_000, whole: true, example: "how many, such as 4", fallback: 0 }).read(cells.Count, reading);
+    : number(at("Count"), "", {
+        from: 0,
+        to: 1_000_000,
+        whole: true,
+        example: "how many, such as 4",
+        fallback: 0,
+      }).read(cells.Count, reading);
   if (typeof count !== "number") return count;
   const slope = isBlank(cells.Pitch) || cells.Pitch === 0 ? 0 : readPitchCell(at("Pitch"), cells.Pitch);
   if (typeof slope !== "number") return slope;
@@ -93,22 +114,34 @@ function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): Listed
   if (typeof tilt !== "number") return tilt;
   const hand = handOf(at("Hand"), cells.Hand, reading);
   if (typeof hand !== "string") return hand;
-  if (tilt > 0 && hand === "plain") return refuse(at("Hand"), `a head with a saw tilt is left or right. Type left or right.`);
-  if (size.read === null && (slope > 0 || tilt > 0)) return refuse(at("Size"), `${shown(cells.Size)} is no lumber size, and a slanting cut needs thickness and depth. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
+  if (tilt > 0 && hand === "plain")
+    return refuse(at("Hand"), `a head with a saw tilt is left or right. Type left or right.`);
+  if (size.read === null && (slope > 0 || tilt > 0))
+    return refuse(
+      at("Size"),
+      `${shown(cells.Size)} is no lumber size, and a slanting cut needs thickness and depth. Type 2x8, "1.5 x 7.25" or "38 x 184".`,
+    );
   return { row, name, size, length, count, hand, slope, tilt };
 }
 
 function nameOf(at: string, cell: Input): string | Refusal {
   const text = typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
-  if (text === "") return refuse(at, `${isBlank(cell) ? "nothing was given" : `${shown(cell)} was read`}. Type what is written on the piece, such as J1.`);
-  return text.length <= LONGEST_NAME ? text : refuse(at, `${shown(text)} is too long for a board. Type ${LONGEST_NAME} letters at most.`);
+  if (text === "")
+    return refuse(
+      at,
+      `${isBlank(cell) ? "nothing was given" : `${shown(cell)} was read`}. Type what is written on the piece, such as J1.`,
+    );
+  return text.length <= LONGEST_NAME
+    ? text
+    : refuse(at, `${shown(text)} is too long for a board. Type ${LONGEST_NAME} letters at most.`);
 }
 
 /** A size read as lumber where it is one; text that is no pair of measures is a name of the user's own. */
 export function readListedSize(at: string, cell: Input, reading: Reading): ListedSize | Refusal | CellError {
   if (typeof cell === "string" && cell.trim() !== "" && cell.trim().length <= LONGEST_NAME) {
     const read = readSize(cell);
-    if (read instanceof Reason && read.tag === "not a size") return { name: cell.trim().replace(/\s+/g, " "), read: null };
+    if (read instanceof Reason && read.tag === "not a size")
+      return { name: cell.trim().replace(/\s+/g, " "), read: null };
   }
   const size = readSizeCell(at, cell, reading);
   return size instanceof Refusal || size instanceof CellError ? size : { name: size.name, read: size };
@@ -118,10 +151,16 @@ function tiltOf(at: string, cell: Input): number | Refusal {
   if (isBlank(cell)) return 0;
   const value = typeof cell === "string" ? readAngle(cell) : cell;
   if (typeof value === "number" && value >= 0 && value < 85) return value;
-  return refuse(at, `${shown(cell)} was read; it is the saw's tilt from square, from 0 to 85 degrees. Type 45 for a regular jack.`);
+  return refuse(
+    at,
+    `${shown(cell)} was read; it is the saw's tilt from square, from 0 to 85 degrees. Type 45 for a regular jack.`,
+  );
 }
 
 function handOf(at: string, cell: Input, reading: Reading): Hand | Refusal | CellError {
-  const hand = choice(at, "", ["plain", "left", "right", "L", "R"] as const, "plain").read(cell === 0 ? "" : cell, reading);
+  const hand = choice(at, "", ["plain", "left", "right", "L", "R"] as const, "plain").read(
+    cell === 0 ? "" : cell,
+    reading,
+  );
   return hand === "L" ? "left" : hand === "R" ? "right" : hand;
 }

@@ -7,7 +7,8 @@ const family = "pitch";
 const roofPitch = pitch("pitch", `Pitch of the roof plane: the rise in 12, or text such as "6/12", "26.57°" or "50%".`);
 
 export const pitchDeg = worksheetFunction({
-  name: "PITCHDEG", family,
+  name: "PITCHDEG",
+  family,
   summary: "Angle of a roof pitch from level.",
   parameters: [roofPitch],
   returns: "degrees.",
@@ -20,7 +21,8 @@ export const pitchDeg = worksheetFunction({
 });
 
 export const pitchRise = worksheetFunction({
-  name: "PITCHRISE", family,
+  name: "PITCHRISE",
+  family,
   summary: "Rise in 12 of run of a roof pitch.",
   parameters: [roofPitch],
   returns: "rise in 12 of run.",
@@ -32,7 +34,8 @@ export const pitchRise = worksheetFunction({
 });
 
 export const pitchFrom = worksheetFunction({
-  name: "PITCHFROM", family,
+  name: "PITCHFROM",
+  family,
   summary: "Rise in 12 of a rise measured over a measured run.",
   parameters: [length("rise", "Plumb rise, measured over the run."), length("run", "Level run it was measured over.")],
   returns: "rise in 12 of run.",
@@ -44,7 +47,8 @@ export const pitchFrom = worksheetFunction({
 });
 
 export const slopeLen = worksheetFunction({
-  name: "SLOPELEN", family,
+  name: "SLOPELEN",
+  family,
   summary: "Length along the slope over a level run.",
   parameters: [roofPitch, length("run", "Level run.")],
   returns: "the length along the slope, in the unit of run.",

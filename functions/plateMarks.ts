@@ -6,52 +6,126 @@ import { roof, type RoofModel } from "./roofModel.ts";
 export const PLATE_HEADINGS = ["Plate", "Mark", "Edge", "Member", "Bay", "Note", "Plates"] as const;
 
 export const plateMarks = worksheetFunction({
-  name: "PLATEMARKS", family: "roof",
-  summary: "Running marks along every plate of a hip roof for one hook of the tape: jacks, king commons and commons in one list.",
+  name: "PLATEMARKS",
+  family: "roof",
+  summary:
+    "Running marks along every plate of a hip roof for one hook of the tape: jacks, king commons and commons in one list.",
   parameters: [roof()],
-  returns: "a table that spills, with headings; marks to the edge nearer the hook, and bays centre to centre, in the unit of the block.",
+  returns:
+    "a table that spills, with headings; marks to the edge nearer the hook, and bays centre to centre, in the unit of the block.",
   examples: [
     {
-      cells: [[["Span", 144], ["Length", 192], ["Pitch", 6], ["Spacing", 24]]],
+      cells: [
+        [
+          ["Span", 144],
+          ["Length", 192],
+          ["Pitch", 6],
+          ["Spacing", 24],
+        ],
+      ],
       result: [
         [...PLATE_HEADINGS],
-        ["Main", 23.25, "left edge, board to its right", "J2 right", 24, `hook at the left corner, seen from outside; corner bay 2' 0", blocked`, 2],
+        [
+          "Main",
+          23.25,
+          "left edge, board to its right",
+          "J2 right",
+          24,
+          `hook at the left corner, seen from outside; corner bay 2' 0", blocked`,
+          2,
+        ],
         ["Main", 47.25, "left edge, board to its right", "J1 right", 24, "", 2],
         ["Main", 71.25, "left edge, board to its right", "K", 24, "", 2],
         ["Main", 95.25, "left edge, board to its right", "C", 24, "", 2],
         ["Main", 119.25, "left edge, board to its right", "K", 24, "", 2],
         ["Main", 143.25, "left edge, board to its right", "J1 left", 24, "", 2],
         ["Main", 167.25, "left edge, board to its right", "J2 left", 24, `corner bay 2' 0", blocked`, 2],
-        ["End", 23.25, "left edge, board to its right", "J2 right", 24, `hook at the left corner, seen from outside; corner bay 2' 0", blocked`, 2],
+        [
+          "End",
+          23.25,
+          "left edge, board to its right",
+          "J2 right",
+          24,
+          `hook at the left corner, seen from outside; corner bay 2' 0", blocked`,
+          2,
+        ],
         ["End", 47.25, "left edge, board to its right", "J1 right", 24, "", 2],
         ["End", 71.25, "left edge, board to its right", "KE", 24, "", 2],
         ["End", 95.25, "left edge, board to its right", "J1 left", 24, "", 2],
         ["End", 119.25, "left edge, board to its right", "J2 left", 24, `corner bay 2' 0", blocked`, 2],
       ],
       tolerance: 0.0001,
-      source: "set out by hand: king common at the end's run of 72, jacks at 24 and 48 less, marks half a rafter nearer the corner",
+      source:
+        "set out by hand: king common at the end's run of 72, jacks at 24 and 48 less, marks half a rafter nearer the corner",
     },
     {
-      cells: [[["Span", "3 m"], ["Length", "4.5 m"], ["Pitch", 8], ["Ends", "hip and gable"]]],
+      cells: [
+        [
+          ["Span", "3 m"],
+          ["Length", "4.5 m"],
+          ["Pitch", 8],
+          ["Ends", "hip and gable"],
+        ],
+      ],
       result: [
         [...PLATE_HEADINGS],
-        ["Main, hooked left", 281, "left edge, board to its right", "J2 right", 300, "hook at the left corner, seen from outside; corner bay 300 mm, blocked", 1],
+        [
+          "Main, hooked left",
+          281,
+          "left edge, board to its right",
+          "J2 right",
+          300,
+          "hook at the left corner, seen from outside; corner bay 300 mm, blocked",
+          1,
+        ],
         ["Main, hooked left", 881, "left edge, board to its right", "J1 right", 600, "", 1],
         ["Main, hooked left", 1481, "left edge, board to its right", "K", 600, "", 1],
         ["Main, hooked left", 2081, "left edge, board to its right", "C", 600, "", 1],
         ["Main, hooked left", 2681, "left edge, board to its right", "C", 600, "", 1],
         ["Main, hooked left", 3281, "left edge, board to its right", "C", 600, "", 1],
         ["Main, hooked left", 3881, "left edge, board to its right", "C", 600, "", 1],
-        ["Main, hooked left", 4462, "left edge, board to its right", "C", 581, "at the gable, outer face on its plate line; last bay 581 mm", 1],
-        ["Main, hooked right", 281, "right edge, board to its left", "J2 left", 300, "hook at the right corner, seen from outside; corner bay 300 mm, blocked", 1],
+        [
+          "Main, hooked left",
+          4462,
+          "left edge, board to its right",
+          "C",
+          581,
+          "at the gable, outer face on its plate line; last bay 581 mm",
+          1,
+        ],
+        [
+          "Main, hooked right",
+          281,
+          "right edge, board to its left",
+          "J2 left",
+          300,
+          "hook at the right corner, seen from outside; corner bay 300 mm, blocked",
+          1,
+        ],
         ["Main, hooked right", 881, "right edge, board to its left", "J1 left", 600, "", 1],
         ["Main, hooked right", 1481, "right edge, board to its left", "K", 600, "", 1],
         ["Main, hooked right", 2081, "right edge, board to its left", "C", 600, "", 1],
         ["Main, hooked right", 2681, "right edge, board to its left", "C", 600, "", 1],
         ["Main, hooked right", 3281, "right edge, board to its left", "C", 600, "", 1],
         ["Main, hooked right", 3881, "right edge, board to its left", "C", 600, "", 1],
-        ["Main, hooked right", 4462, "right edge, board to its left", "C", 581, "at the gable, outer face on its plate line; last bay 581 mm", 1],
-        ["End", 281, "left edge, board to its right", "J2 right", 300, "hook at the left corner, seen from outside; corner bay 300 mm, blocked", 1],
+        [
+          "Main, hooked right",
+          4462,
+          "right edge, board to its left",
+          "C",
+          581,
+          "at the gable, outer face on its plate line; last bay 581 mm",
+          1,
+        ],
+        [
+          "End",
+          281,
+          "left edge, board to its right",
+          "J2 right",
+          300,
+          "hook at the left corner, seen from outside; corner bay 300 mm, blocked",
+          1,
+        ],
         ["End", 881, "left edge, board to its right", "J1 right", 600, "", 1],
         ["End", 1481, "left edge, board to its right", "KE", 600, "", 1],
         ["End", 2081, "left edge, board to its right", "J1 left", 600, "", 1],
@@ -74,7 +148,18 @@ function rows(list: PlateList, { frame }: RoofModel): Cell[][] {
   const { hook, plates, marks } = list;
   const other = hook === "left" ? "right" : "left";
   return marks.map(({ piece, hand, mark, bay, notes }, i) => {
-    const words = [...(i === 0 ? [`hook at the ${hook} corner, seen from outside`] : []), ...(notes.length === 0 ? [] : [notesText(notes, frame.spec.unit)])];
-    return [plateName(list), mark, `${hook} edge, board to its ${other}`, hand === "plain" ? piece : `${piece} ${hand}`, bay, words.join("; "), plates];
+    const words = [
+      ...(i === 0 ? [`hook at the ${hook} corner, seen from outside`] : []),
+      ...(notes.length === 0 ? [] : [notesText(notes, frame.spec.unit)]),
+    ];
+    return [
+      plateName(list),
+      mark,
+      `${hook} edge, board to its ${other}`,
+      hand === "plain" ? piece : `${piece} ${hand}`,
+      bay,
+      words.join("; "),
+      plates,
+    ];
   });
 }

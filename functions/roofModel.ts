@@ -18,9 +18,15 @@ const KEPT = 32;
 const framed = new Map<string, RoofModel | Refusal>();
 
 /** A block of label and value that describes one roof; cells that share a block share its framing. */
-export function roof(name = "roof", description = "Roof block: two columns, label and value, such as Span, Length and Pitch."): Parameter<RoofModel> {
+export function roof(
+  name = "roof",
+  description = "Roof block: two columns, label and value, such as Span, Length and Pitch.",
+): Parameter<RoofModel> {
   return {
-    name, description, quantity: "roof", block: true,
+    name,
+    description,
+    quantity: "roof",
+    block: true,
     read(input, reading) {
       const model = readRoof(name, input);
       if (model instanceof Refusal || model instanceof CellError) return model;

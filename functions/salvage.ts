@@ -13,31 +13,76 @@ export const SALVAGE_HEADINGS = ["Piece", "Side", "Hand", "Long point", "Cut off
 const UNSEEN = { in: 1 / 32, mm: 0.5 } as const;
 
 export const salvage = worksheetFunction({
-  name: "SALVAGE", family: "roof",
-  summary: "The jacks that a wrongly cut one can still become, of the same hand or re-cut to the other, least lost first.",
+  name: "SALVAGE",
+  family: "roof",
+  summary:
+    "The jacks that a wrongly cut one can still become, of the same hand or re-cut to the other, least lost first.",
   parameters: [
     roof(),
-    choice("side", "Side the jack was cut for: Main, End, or Both where both have the same jacks.", ["Main", "End", "Both"] as const),
-    choice("hand", "Hand it was cut to, left or right: seen from outside, looking up the hip.", ["left", "right"] as const),
+    choice("side", "Side the jack was cut for: Main, End, or Both where both have the same jacks.", [
+      "Main",
+      "End",
+      "Both",
+    ] as const),
+    choice("hand", "Hand it was cut to, left or right: seen from outside, looking up the hip.", [
+      "left",
+      "right",
+    ] as const),
     length("longPoint", "Length to its long point as it was cut, along the top edge.", { example: "53.25" }),
   ],
-  returns: "a table that spills, with headings; lengths in the unit of the block. One row says so where it can become none.",
+  returns:
+    "a table that spills, with headings; lengths in the unit of the block. One row says so where it can become none.",
   examples: [
     {
-      cells: [[["Span", 192], ["Length", 288], ["Pitch", 6]], "Both", "left", 80.1511],
+      cells: [
+        [
+          ["Span", 192],
+          ["Length", 288],
+          ["Pitch", 6],
+        ],
+        "Both",
+        "left",
+        80.1511,
+      ],
       result: [
         [...SALVAGE_HEADINGS],
         ["J1", "Both", "left", 80.1511, 0, "as it is", 4],
         ["J2", "Both", "left", 53.3183, 26.8328, `cut 2' 2 13/16" off along the head cut`, 4],
-        ["J2", "Both", "right", 53.3183, 26.8328, `re-cut the head to the other hand: 1 11/16" lost by that, 2' 1 1/8" to its length`, 4],
+        [
+          "J2",
+          "Both",
+          "right",
+          53.3183,
+          26.8328,
+          `re-cut the head to the other hand: 1 11/16" lost by that, 2' 1 1/8" to its length`,
+          4,
+        ],
         ["J3", "Both", "left", 26.4855, 53.6656, `cut 4' 5 11/16" off along the head cut`, 4],
-        ["J3", "Both", "right", 26.4855, 53.6656, `re-cut the head to the other hand: 1 11/16" lost by that, 4' 4" to its length`, 4],
+        [
+          "J3",
+          "Both",
+          "right",
+          26.4855,
+          53.6656,
+          `re-cut the head to the other hand: 1 11/16" lost by that, 4' 4" to its length`,
+          4,
+        ],
       ],
       tolerance: 0.0001,
-      source: "by hand: 1.5 tan 45° / cos 26.57° = 1.6771 lost to the other hand, 26.8328 to the next jack (framing-square table: 26.83)",
+      source:
+        "by hand: 1.5 tan 45° / cos 26.57° = 1.6771 lost to the other hand, 26.8328 to the next jack (framing-square table: 26.83)",
     },
     {
-      cells: [[["Span", 192], ["Length", 288], ["Pitch", 6]], "Main", "right", `1' 8"`],
+      cells: [
+        [
+          ["Span", 192],
+          ["Length", 288],
+          ["Pitch", 6],
+        ],
+        "Main",
+        "right",
+        `1' 8"`,
+      ],
       result: [
         [...SALVAGE_HEADINGS],
         ["none", "Main", "right", "", "", "shorter than every jack that it could become: keep it for blocking", 0],
@@ -50,8 +95,21 @@ export const salvage = worksheetFunction({
     const found = rescues(frame, pieces, { side, hand, longPoint });
     if (found instanceof Reason) return found;
     const { unit } = frame.spec;
-    const rows = found.map((rescue): Cell[] => [rescue.piece.mark, rescue.piece.side ?? "", rescue.hand, rescue.piece.longPoint, rescue.lost, how(rescue, unit), rescue.piece[rescue.hand]]);
-    return [[...SALVAGE_HEADINGS], ...(rows.length > 0 ? rows : [["none", side, hand, "", "", "shorter than every jack that it could become: keep it for blocking", 0]])];
+    const rows = found.map((rescue): Cell[] => [
+      rescue.piece.mark,
+      rescue.piece.side ?? "",
+      rescue.hand,
+      rescue.piece.longPoint,
+      rescue.lost,
+      how(rescue, unit),
+      rescue.piece[rescue.hand],
+    ]);
+    return [
+      [...SALVAGE_HEADINGS],
+      ...(rows.length > 0
+        ? rows
+        : [["none", side, hand, "", "", "shorter than every jack that it could become: keep it for blocking", 0]]),
+    ];
   },
 });
 
@@ -59,7 +117,8 @@ function how({ lost, turn, short }: Rescue, unit: Unit): string {
   const text = (value: number) => smallLength(value, unit);
   const rest = lost - turn;
   const turned = `re-cut the head to the other hand: ${text(turn)} lost by that`;
-  if (short > UNSEEN[unit]) return `${turn > 0 ? turned : "as it is"}; ${text(short)} short, which can often still be used (common practice, no source): try it in place`;
+  if (short > UNSEEN[unit])
+    return `${turn > 0 ? turned : "as it is"}; ${text(short)} short, which can often still be used (common practice, no source): try it in place`;
   if (turn > 0) return rest > UNSEEN[unit] ? `${turned}, ${text(rest)} to its length` : turned;
   return lost > UNSEEN[unit] ? `cut ${text(lost)} off along the head cut` : "as it is";
 }

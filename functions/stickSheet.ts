@@ -17,7 +17,11 @@ export interface StickSheet {
 }
 
 /** The boards of STICKPLAN as they are drawn, for the same raw cells; the search is shared with the worksheet functions. */
-export async function stickSheet(pieces: Input, boards: Input, kerf?: Input): Promise<StickSheet | Refusal | CellError> {
+export async function stickSheet(
+  pieces: Input,
+  boards: Input,
+  kerf?: Input,
+): Promise<StickSheet | Refusal | CellError> {
   const reading: Reading = { unit: null, unitFrom: "" };
   const source = piecesParameter.read(pieces, reading);
   if (source instanceof Refusal || source instanceof CellError) return source;
@@ -37,8 +41,21 @@ function sticksOf({ plan, pieces, depths }: CutOrder): Stick[] {
     const number = next;
     next += repeat;
     return {
-      number, times: repeat, size, length, depth: depths.get(size) ?? null, leftOver,
-      pieces: placed.map(({ piece, name, hand, start, end, flipped }) => ({ name, hand, start, end, flipped, lean: pieces[piece]!.lean ?? 0, turn: pieces[piece]!.turn ?? 0 })),
+      number,
+      times: repeat,
+      size,
+      length,
+      depth: depths.get(size) ?? null,
+      leftOver,
+      pieces: placed.map(({ piece, name, hand, start, end, flipped }) => ({
+        name,
+        hand,
+        start,
+        end,
+        flipped,
+        lean: pieces[piece]!.lean ?? 0,
+        turn: pieces[piece]!.turn ?? 0,
+      })),
     };
   });
 }

@@ -31,6 +31,11 @@ export function stickText(pieces: readonly Pick<PlacedPiece, "name" | "hand" | "
     if (last && last.text === unit.text && !unit.apart) last.times++;
     else runs.push({ ...unit });
   }
-  const text = runs.map(({ text: one, times, apart }, i) => `${i === 0 ? "" : apart ? "; " : " | "}${times === 1 ? one : one.includes(" + ") ? `${times} x (${one})` : `${times} x ${one}`}`).join("");
+  const text = runs
+    .map(
+      ({ text: one, times, apart }, i) =>
+        `${i === 0 ? "" : apart ? "; " : " | "}${times === 1 ? one : one.includes(" + ") ? `${times} x (${one})` : `${times} x ${one}`}`,
+    )
+    .join("");
   return text.length <= MOST ? text : `${text.slice(0, MOST)}…`;
 }

@@ -3,23 +3,50 @@ import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { levelOverhang, soffitCut, tailOf } from "../src/roof/tail.ts";
 import { depth, heel, roofPitch } from "./common.ts";
 import { andThen } from "./corners.ts";
-import { fasciaAbovePlate, fasciaMissing, fasciaNotUsed, fasciaTooDeep, heelAboveDepth, squareTailCutsSeat } from "./refusals.ts";
+import {
+  fasciaAbovePlate,
+  fasciaMissing,
+  fasciaNotUsed,
+  fasciaTooDeep,
+  heelAboveDepth,
+  squareTailCutsSeat,
+} from "./refusals.ts";
 
 const family = "common";
-const overhang = length("overhang", "Level distance from the plate line to the tail's top edge; 0 for none.", { zero: true, example: "16" });
+const overhang = length("overhang", "Level distance from the plate line to the tail's top edge; 0 for none.", {
+  zero: true,
+  example: "16",
+});
 const fasciaText = "Depth of the tail's plumb cut above a level soffit";
 const tailParameters = [
-  roofPitch, overhang, depth, heel,
-  choice("tailCut", "How the tail ends: plumb, square to the slope, or level (plumb for the fascia, then level for a soffit).", ["plumb", "square", "level"] as const, "plumb"),
+  roofPitch,
+  overhang,
+  depth,
+  heel,
+  choice(
+    "tailCut",
+    "How the tail ends: plumb, square to the slope, or level (plumb for the fascia, then level for a soffit).",
+    ["plumb", "square", "level"] as const,
+    "plumb",
+  ),
   optionalLength("fascia", `${fasciaText}; for a level tailCut only.`, "none", { example: "5.5" }),
 ] as const;
-const tailRefusals = [heelAboveDepth, squareTailCutsSeat, fasciaMissing, fasciaNotUsed, fasciaTooDeep, fasciaAbovePlate];
+const tailRefusals = [
+  heelAboveDepth,
+  squareTailCutsSeat,
+  fasciaMissing,
+  fasciaNotUsed,
+  fasciaTooDeep,
+  fasciaAbovePlate,
+];
 
 export const tailBoard = worksheetFunction({
-  name: "TAILBOARD", family,
+  name: "TAILBOARD",
+  family,
   summary: "Board that a rafter's tail takes below the plumb line over the plate line, its cut included.",
   parameters: tailParameters,
-  returns: "the length along the board, in the unit of overhang; with a common's length or a jack's long point it makes the shortest board.",
+  returns:
+    "the length along the board, in the unit of overhang; with a common's length or a jack's long point it makes the shortest board.",
   examples: [
     { cells: [9, 16, 8, 7], result: 26, source: "3-4-5 triangle: 16 x 5/4 + 8 x 3/4" },
     { cells: [9, 16, 8, 7, "square"], result: 20, source: "3-4-5 triangle: 16 x 5/4" },
@@ -27,11 +54,13 @@ export const tailBoard = worksheetFunction({
     { cells: [6, 16, 5.5, 4.4], result: 20.6385 },
   ],
   refuses: tailRefusals,
-  compute: (slope, out, deep, height, cut, fascia) => andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ board }) => board),
+  compute: (slope, out, deep, height, cut, fascia) =>
+    andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ board }) => board),
 });
 
 export const tailDrop = worksheetFunction({
-  name: "TAILDROP", family,
+  name: "TAILDROP",
+  family,
   summary: "How far the lowest point of a rafter's tail, or its level soffit, hangs below the plate's top.",
   parameters: tailParameters,
   returns: "the plumb distance, in the unit of overhang; below 0 it lies above the plate's top.",
@@ -41,14 +70,17 @@ export const tailDrop = worksheetFunction({
     { cells: [9, 16, 8, 7, "level", 5], result: 10, source: "3-4-5 triangle: 16 x 3/4 + 5 - 7" },
   ],
   refuses: tailRefusals,
-  compute: (slope, out, deep, height, cut, fascia) => andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ below }) => below),
+  compute: (slope, out, deep, height, cut, fascia) =>
+    andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ below }) => below),
 });
 
 export const soffitCutFunction = worksheetFunction({
-  name: "SOFFITCUT", family,
+  name: "SOFFITCUT",
+  family,
   summary: "Length of a soffit's level cut, from the foot of the tail's plumb cut in to the rafter's underside.",
   parameters: [roofPitch, overhang, depth, length("fascia", `${fasciaText}.`, { example: "5.5" })],
-  returns: "the level length, in the unit of overhang; where the overhang is shorter the cut ends plumb under the plate line.",
+  returns:
+    "the level length, in the unit of overhang; where the overhang is shorter the cut ends plumb under the plate line.",
   examples: [
     { cells: [9, 16, 8, 5.5], result: 6, source: "3-4-5 triangle: (8 x 5/4 - 5.5) x 4/3" },
     { cells: [6, 16, 5.5, 3.5], result: 5.2984 },
@@ -58,7 +90,8 @@ export const soffitCutFunction = worksheetFunction({
 });
 
 export const endOverhang = worksheetFunction({
-  name: "ENDOVERHANG", family,
+  name: "ENDOVERHANG",
+  family,
   summary: "Overhang around the corner that keeps the fascia level where the pitches differ.",
   parameters: [roofPitch, overhang, pitch("otherPitch", "Pitch of the plane around the corner.")],
   returns: "the level overhang of the other side, in the unit of overhang.",

@@ -11,8 +11,24 @@ export const TAKEOFF_HEADINGS = ["Item", "Amount", "Unit", "How"] as const;
 
 /** How lengths and areas are priced in either unit of a block: the names, and how much of the block's unit makes one. */
 const PRICED = {
-  in: { length: "ft", perLength: 12, area: "sq ft", perArea: 144, roofing: "squares", perRoofing: 14400, sheets: "sheets of 4 x 8 ft" },
-  mm: { length: "m", perLength: 1000, area: "m2", perArea: 1e6, roofing: "m2", perRoofing: 1e6, sheets: "sheets of 1200 x 2400 mm" },
+  in: {
+    length: "ft",
+    perLength: 12,
+    area: "sq ft",
+    perArea: 144,
+    roofing: "squares",
+    perRoofing: 14400,
+    sheets: "sheets of 4 x 8 ft",
+  },
+  mm: {
+    length: "m",
+    perLength: 1000,
+    area: "m2",
+    perArea: 1e6,
+    roofing: "m2",
+    perRoofing: 1e6,
+    sheets: "sheets of 1200 x 2400 mm",
+  },
 } as const;
 
 /** Square units of a block as they are priced, in squares (m2 in metric) for roofing. */
@@ -24,13 +40,23 @@ export function pricedArea(area: number, unit: Unit, as: "area" | "roofing" = "a
 export const withWaste = (amount: number, waste: number): number => amount * (1 + waste / 100);
 
 export const takeOffFunction = worksheetFunction({
-  name: "TAKEOFF", family: "roof",
-  summary: "Everything an estimator prices of a hip roof: lineal lengths, areas by plane, sheathing, roofing and lumber by size.",
+  name: "TAKEOFF",
+  family: "roof",
+  summary:
+    "Everything an estimator prices of a hip roof: lineal lengths, areas by plane, sheathing, roofing and lumber by size.",
   parameters: [roof()],
-  returns: "a table that spills, with headings; feet, square feet and squares, or metres and square metres for a metric block.",
+  returns:
+    "a table that spills, with headings; feet, square feet and squares, or metres and square metres for a metric block.",
   examples: [
     {
-      cells: [[["Span", 192], ["Length", 288], ["Pitch", 9], ["Overhang", 16]]],
+      cells: [
+        [
+          ["Span", 192],
+          ["Length", 288],
+          ["Pitch", 9],
+          ["Overhang", 16],
+        ],
+      ],
       result: [
         [...TAKEOFF_HEADINGS],
         ["Ridge", 8, "ft", "apex to apex"],
@@ -52,7 +78,12 @@ export const takeOffFunction = worksheetFunction({
         ["Sheathing, net area", 622.2222, "sq ft", "sloped area"],
         ["Sheathing with waste", 622.2222, "sq ft", "sloped area, no waste added"],
         ["Sheathing, net sheets", 20, "sheets of 4 x 8 ft", "net area over a sheet's, rounded up"],
-        ["Sheathing, sheets by courses", 26, "sheets of 4 x 8 ft", `main 8 + 8, end 5 + 5: courses up from the eave, each as long as its lower edge; off-cuts of 4' 0" or more start the next`],
+        [
+          "Sheathing, sheets by courses",
+          26,
+          "sheets of 4 x 8 ft",
+          `main 8 + 8, end 5 + 5: courses up from the eave, each as long as its lower edge; off-cuts of 4' 0" or more start the next`,
+        ],
         ["2x6, pieces", 36, "pieces", "as MEMBERS counts them"],
         ["2x6, lineal", 310.6608, "ft", "each piece on its shortest board"],
         ["2x6, board feet", 310.6608, "board feet", "nominal, each piece on its shortest board, no waste added"],
@@ -61,10 +92,21 @@ export const takeOffFunction = worksheetFunction({
         ["2x8, board feet", 91.6919, "board feet", "nominal, each piece on its shortest board, no waste added"],
       ],
       tolerance: 0.0001,
-      source: "by hand: plan 320 x 224 in, sloped 5/4 of it (3-4-5); a hip is the root of 112² + 112² + 84² = 179.287 in; courses 320, 243.2, 166.4 in on a main side and 224, 147.2, 70.4 on an end",
+      source:
+        "by hand: plan 320 x 224 in, sloped 5/4 of it (3-4-5); a hip is the root of 112² + 112² + 84² = 179.287 in; courses 320, 243.2, 166.4 in on a main side and 224, 147.2, 70.4 on an end",
     },
     {
-      cells: [[["Span", "5000 mm"], ["Length", "8000 mm"], ["Pitch", 9], ["Ends", "hip and gable"], ["Overhang", "400 mm"], ["Waste", 10], ["Spares", 2]]],
+      cells: [
+        [
+          ["Span", "5000 mm"],
+          ["Length", "8000 mm"],
+          ["Pitch", 9],
+          ["Ends", "hip and gable"],
+          ["Overhang", "400 mm"],
+          ["Waste", 10],
+          ["Spares", 2],
+        ],
+      ],
       result: [
         [...TAKEOFF_HEADINGS],
         ["Ridge", 5.9, "m", "apex to the gable's fascia"],
@@ -86,13 +128,33 @@ export const takeOffFunction = worksheetFunction({
         ["Sheathing, net area", 63.8, "m2", "sloped area"],
         ["Sheathing with waste", 70.18, "m2", "sloped area, plus 10 per cent waste"],
         ["Sheathing, net sheets", 23, "sheets of 1200 x 2400 mm", "net area over a sheet's, rounded up"],
-        ["Sheathing, sheets by courses", 32, "sheets of 1200 x 2400 mm", "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next"],
-        ["38 x 140 mm, pieces", 37, "pieces", "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut"],
+        [
+          "Sheathing, sheets by courses",
+          32,
+          "sheets of 1200 x 2400 mm",
+          "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next",
+        ],
+        [
+          "38 x 140 mm, pieces",
+          37,
+          "pieces",
+          "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut",
+        ],
         ["38 x 140 mm, lineal", 119.2982, "m", "each piece on its shortest board"],
-        ["38 x 140 mm, board feet", 430.5381, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
+        [
+          "38 x 140 mm, board feet",
+          430.5381,
+          "board feet",
+          "nominal, each piece on its shortest board, plus 10 per cent waste",
+        ],
         ["38 x 184 mm, pieces", 3, "pieces", "as MEMBERS counts them"],
         ["38 x 184 mm, lineal", 14.9379, "m", "each piece on its shortest board"],
-        ["38 x 184 mm, board feet", 71.8795, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
+        [
+          "38 x 184 mm, board feet",
+          71.8795,
+          "board feet",
+          "nominal, each piece on its shortest board, plus 10 per cent waste",
+        ],
       ],
       tolerance: 0.0001,
     },
@@ -111,12 +173,34 @@ function rows(model: RoofModel): Cell[][] {
   return [
     [...TAKEOFF_HEADINGS],
     lineal("Ridge", total.ridge, ridgeHow(model)),
-    lineal("Hips", total.hips, `${2 * frame.hipEnds} from apex to fascia, each ${lengthText(total.hips / (2 * frame.hipEnds), unit)}`),
-    lineal("Eaves", total.eaves, `along the tail cuts: ${total.planes.map((plane) => `${plane.side.toLowerCase()} ${plane.count} x ${lengthText(plane.levels[0]!.width, unit)}`).join(", ")}`),
+    lineal(
+      "Hips",
+      total.hips,
+      `${2 * frame.hipEnds} from apex to fascia, each ${lengthText(total.hips / (2 * frame.hipEnds), unit)}`,
+    ),
+    lineal(
+      "Eaves",
+      total.eaves,
+      `along the tail cuts: ${total.planes.map((plane) => `${plane.side.toLowerCase()} ${plane.count} x ${lengthText(plane.levels[0]!.width, unit)}`).join(", ")}`,
+    ),
     lineal("Fascia", total.eaves, "as the eaves; its outer face is longer by twice its thickness at a corner"),
-    lineal("Sub-fascia", total.subFascia, total.subFascia === 0 ? "no overhang, no tails to nail it to" : "eaves with an overhang"),
-    lineal("Gable rake", total.gableRake, frame.hipEnds === 2 ? "no gable" : "2 edges along the slope, ridge to fascia"),
-    lineal("Corner rake", total.cornerRake, total.cornerRake === 0 ? "none: the fascias meet level" : "sloping edges at the corners, where the fascias do not meet level"),
+    lineal(
+      "Sub-fascia",
+      total.subFascia,
+      total.subFascia === 0 ? "no overhang, no tails to nail it to" : "eaves with an overhang",
+    ),
+    lineal(
+      "Gable rake",
+      total.gableRake,
+      frame.hipEnds === 2 ? "no gable" : "2 edges along the slope, ridge to fascia",
+    ),
+    lineal(
+      "Corner rake",
+      total.cornerRake,
+      total.cornerRake === 0
+        ? "none: the fascias meet level"
+        : "sloping edges at the corners, where the fascias do not meet level",
+    ),
     ...total.planes.flatMap(({ side, count, plan, sloped, pitch }) => [
       area(`${side} planes, plan`, count * plan, `${count} ${count === 1 ? "plane" : "planes"}, overhangs included`),
       area(`${side} planes, sloped`, count * sloped, `plan over the cosine of ${slopeAngle(pitch).toFixed(2)}°`),
@@ -128,8 +212,18 @@ function rows(model: RoofModel): Cell[][] {
     ["Roofing", withWaste(total.sloped, waste) / perRoofing, roofing, `sloped area, ${plus}`],
     area("Sheathing, net area", total.sloped, "sloped area"),
     area("Sheathing with waste", withWaste(total.sloped, waste), `sloped area, ${plus}`),
-    ["Sheathing, net sheets", Math.ceil(total.sloped / (total.sheet.long * total.sheet.wide) - 1e-9), sheets, "net area over a sheet's, rounded up"],
-    ["Sheathing, sheets by courses", sheetsOf(total.courses), sheets, coursesHow(total, lengthText(2 * frame.spec.spacing, unit))],
+    [
+      "Sheathing, net sheets",
+      Math.ceil(total.sloped / (total.sheet.long * total.sheet.wide) - 1e-9),
+      sheets,
+      "net area over a sheet's, rounded up",
+    ],
+    [
+      "Sheathing, sheets by courses",
+      sheetsOf(total.courses),
+      sheets,
+      coursesHow(total, lengthText(2 * frame.spec.spacing, unit)),
+    ],
     ...total.sizes.flatMap((size) => sizeRows(size, model, plus)),
   ];
 }
@@ -142,16 +236,29 @@ function ridgeHow({ frame }: RoofModel): string {
 }
 
 function coursesHow({ planes, courses }: TakeOff, twoBays: string): string {
-  const of = ({ side, count }: RoofPlane) => Array.from({ length: count }, (_, i) => sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1))).join(" + ");
+  const of = ({ side, count }: RoofPlane) =>
+    Array.from({ length: count }, (_, i) =>
+      sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1)),
+    ).join(" + ");
   return `${planes.map((plane) => `${plane.side.toLowerCase()} ${of(plane)}`).join(", ")}: courses up from the eave, each as long as its lower edge; off-cuts of ${twoBays} or more start the next`;
 }
 
-function sizeRows({ size, pieces, spares, lineal, boardFeet }: SizeTotal, { frame, pieces: all }: RoofModel, plus: string): Cell[][] {
+function sizeRows(
+  { size, pieces, spares, lineal, boardFeet }: SizeTotal,
+  { frame, pieces: all }: RoofModel,
+  plus: string,
+): Cell[][] {
   const { unit, waste } = frame.spec;
-  const spare = spares === 0 ? "" : `; ${spares} spare, cut like ${spareRafter(all).mark}, from which any jack can be cut`;
+  const spare =
+    spares === 0 ? "" : `; ${spares} spare, cut like ${spareRafter(all).mark}, from which any jack can be cut`;
   return [
     [`${size}, pieces`, pieces, "pieces", `as MEMBERS counts them${spare}`],
     [`${size}, lineal`, lineal / PRICED[unit].perLength, PRICED[unit].length, "each piece on its shortest board"],
-    [`${size}, board feet`, withWaste(boardFeet, waste), "board feet", `nominal, each piece on its shortest board, ${plus}`],
+    [
+      `${size}, board feet`,
+      withWaste(boardFeet, waste),
+      "board feet",
+      `nominal, each piece on its shortest board, ${plus}`,
+    ],
   ];
 }

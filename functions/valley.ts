@@ -10,8 +10,12 @@ const family = "valley";
 const depth = length("depth", "Depth of the piece, square to its slope.", { example: "5.5" });
 const jackParameters = [
   pitch("pitch", "Pitch of the valley jack's roof plane."),
-  length("offset", "Level distance along the plate line from the inner corner to the jack's centre.", { example: "48" }),
-  length("run", "Run of the common on this side: level, from the plate line to the centre of the ridge.", { example: `144 or 12'` }),
+  length("offset", "Level distance along the plate line from the inner corner to the jack's centre.", {
+    example: "48",
+  }),
+  length("run", "Run of the common on this side: level, from the plate line to the centre of the ridge.", {
+    example: `144 or 12'`,
+  }),
   length("valleyThickness", "Thickness of the valley.", { example: "1.5" }),
   length("jackThickness", "Thickness of the valley jack.", { example: "1.5" }),
   length("ridgeThickness", "Thickness of the ridge; 0 for none.", { zero: true, example: "1.5" }),
@@ -26,73 +30,123 @@ const crippleParameters = [
 const crippleRefusals = [noHip, crippleVanishes];
 
 export const valleyJack = worksheetFunction({
-  name: "VALLEYJACK", family,
+  name: "VALLEYJACK",
+  family,
   summary: "Length of a valley jack on its long side, from the ridge's face to its long point at the foot.",
   parameters: [...jackParameters, ...otherSide],
   returns: "the length along the slope, in the unit of offset.",
   examples: [
-    { cells: [9, 48, 144, 1.5, 1.5, 1.5], result: 118.6742, source: "NAVEDTRA 14044, ch. 2: half the ridge level and half the 45-degree thickness of the valley; (144 - 0.75 - 47.25 - 0.75 x 16.9706 / 12) x 15 / 12" , tolerance: 0.001 },
+    {
+      cells: [9, 48, 144, 1.5, 1.5, 1.5],
+      result: 118.6742,
+      source:
+        "NAVEDTRA 14044, ch. 2: half the ridge level and half the 45-degree thickness of the valley; (144 - 0.75 - 47.25 - 0.75 x 16.9706 / 12) x 15 / 12",
+      tolerance: 0.001,
+    },
     { cells: [6, 48, 144, 1.5, 1.5, 0, 6, 90], result: 106.9839 },
   ],
   refuses: jackRefusals,
   compute: (slope, offset, run, valley, jack, ridge, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) => andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ long }) => long * alongSlope(slope))),
+    atCorner(slope, other, angle, ({ near }) =>
+      andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ long }) => long * alongSlope(slope)),
+    ),
 });
 
 export const valleyShort = worksheetFunction({
-  name: "VALLEYSHORT", family,
+  name: "VALLEYSHORT",
+  family,
   summary: "Length of a valley jack on its short side, from the ridge's face to its short point at the foot.",
   parameters: [...jackParameters, ...otherSide],
   returns: "the length along the slope, in the unit of offset.",
   examples: [
-    { cells: [9, 48, 144, 1.5, 1.5, 1.5, 12], result: 96.25, source: "3-4-5 triangles: (144 - 0.75 - 48.75 x 4/3 - 0.75 x 5/3) x 5/4" },
+    {
+      cells: [9, 48, 144, 1.5, 1.5, 1.5, 12],
+      result: 96.25,
+      source: "3-4-5 triangles: (144 - 0.75 - 48.75 x 4/3 - 0.75 x 5/3) x 5/4",
+    },
     { cells: [6, 48, 144, 1.5, 1.5, 0], result: 105.3069 },
   ],
   refuses: jackRefusals,
   compute: (slope, offset, run, valley, jack, ridge, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) => andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ short }) => short * alongSlope(slope))),
+    atCorner(slope, other, angle, ({ near }) =>
+      andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ short }) => short * alongSlope(slope)),
+    ),
 });
 
 export const valleyBoard = worksheetFunction({
-  name: "VALLEYBOARD", family,
+  name: "VALLEYBOARD",
+  family,
   summary: "Shortest straight board that holds a valley jack, its plumb ends included.",
   parameters: [...jackParameters, depth, ...otherSide],
   returns: "the length of the board, in the unit of offset.",
   examples: [
-    { cells: [9, 48, 144, 1.5, 1.5, 1.5, 8, 12], result: 104.75, source: "3-4-5 triangles: (144 - 0.75 - 47.25 x 4/3 - 0.75 x 5/3) x 5/4 + 8 x 3/4" },
+    {
+      cells: [9, 48, 144, 1.5, 1.5, 1.5, 8, 12],
+      result: 104.75,
+      source: "3-4-5 triangles: (144 - 0.75 - 47.25 x 4/3 - 0.75 x 5/3) x 5/4 + 8 x 3/4",
+    },
     { cells: [6, 48, 144, 1.5, 1.5, 0, 5.5], result: 109.7339 },
   ],
   refuses: jackRefusals,
   compute: (slope, offset, run, valley, jack, ridge, deep, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) => andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ long }) => long * alongSlope(slope) + deep * slope)),
+    atCorner(slope, other, angle, ({ near }) =>
+      andThen(
+        valleyJackRuns(near, offset, run, valley, jack, ridge),
+        ({ long }) => long * alongSlope(slope) + deep * slope,
+      ),
+    ),
 });
 
 export const crippleLen = worksheetFunction({
-  name: "CRIPPLELEN", family,
+  name: "CRIPPLELEN",
+  family,
   summary: "Length of a cripple between a parallel hip and valley, the same on both of its faces.",
   parameters: [...crippleParameters, ...otherSide],
   returns: "the length along the slope, in the unit of distance.",
   examples: [
-    { cells: [9, 72, 1.5, 1.5], result: 87.3483, tolerance: 0.001, source: "Radford's Cyclopedia of Construction, vol. 3: run of the cripple equals the plate, 6 ft, less half the 45-degree thickness of hip and of valley (NAVEDTRA 14044): (72 - 1.5 x 16.9706 / 12) x 15 / 12" },
+    {
+      cells: [9, 72, 1.5, 1.5],
+      result: 87.3483,
+      tolerance: 0.001,
+      source:
+        "Radford's Cyclopedia of Construction, vol. 3: run of the cripple equals the plate, 6 ft, less half the 45-degree thickness of hip and of valley (NAVEDTRA 14044): (72 - 1.5 x 16.9706 / 12) x 15 / 12",
+    },
     { cells: [6, 120, 1.5, 1.5], result: 131.7924 },
   ],
   refuses: crippleRefusals,
   compute: (slope, distance, hip, valley, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) => andThen(crippleRun(near, distance, hip, valley), (run) => run * alongSlope(slope))),
+    atCorner(slope, other, angle, ({ near }) =>
+      andThen(crippleRun(near, distance, hip, valley), (run) => run * alongSlope(slope)),
+    ),
 });
 
 export const crippleBoard = worksheetFunction({
-  name: "CRIPPLEBOARD", family,
+  name: "CRIPPLEBOARD",
+  family,
   summary: "Shortest straight board that holds a cripple, the slants of both its ends included.",
-  parameters: [...crippleParameters, length("crippleThickness", "Thickness of the cripple.", { example: "1.5" }), depth, ...otherSide],
+  parameters: [
+    ...crippleParameters,
+    length("crippleThickness", "Thickness of the cripple.", { example: "1.5" }),
+    depth,
+    ...otherSide,
+  ],
   returns: "the length of the board, in the unit of distance.",
   examples: [
-    { cells: [9, 72, 1.5, 1.5, 1.5, 8, 12], result: 125.375, source: "3-4-5 triangles: (72 x 4/3 - 1.5 x 5/3 + 1.5 x 4/3) x 5/4 + 8 x 3/4" },
+    {
+      cells: [9, 72, 1.5, 1.5, 1.5, 8, 12],
+      result: 125.375,
+      source: "3-4-5 triangles: (72 x 4/3 - 1.5 x 5/3 + 1.5 x 4/3) x 5/4 + 8 x 3/4",
+    },
     { cells: [6, 120, 1.5, 1.5, 1.5, 5.5], result: 136.2194 },
   ],
   refuses: crippleRefusals,
   compute: (slope, distance, hip, valley, cripple, deep, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) => andThen(crippleRun(near, distance, hip, valley), (run) => (run + cripple * near.tan) * alongSlope(slope) + deep * slope)),
+    atCorner(slope, other, angle, ({ near }) =>
+      andThen(
+        crippleRun(near, distance, hip, valley),
+        (run) => (run + cripple * near.tan) * alongSlope(slope) + deep * slope,
+      ),
+    ),
 });
 
 export const valleys = [valleyJack, valleyShort, valleyBoard, crippleLen, crippleBoard];

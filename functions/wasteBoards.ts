@@ -19,8 +19,13 @@ export function wasteBoards({ plan, boards, waste }: CutOrder): WasteBoards[] {
     const longest = own.reduce((a, b) => (b.length > a.length ? b : a));
     const ordered = own.reduce((sum, { length, repeat }) => sum + length * repeat, 0);
     const wanted = Math.ceil((ordered * waste) / 100 / longest.length - 1e-9);
-    const had = boards.filter((board) => board.size === size && board.length === longest.length && (board.price ?? board.length) === longest.price);
-    const used = own.filter(({ length, price }) => length === longest.length && price === longest.price).reduce((sum, { repeat }) => sum + repeat, 0);
+    const had = boards.filter(
+      (board) =>
+        board.size === size && board.length === longest.length && (board.price ?? board.length) === longest.price,
+    );
+    const used = own
+      .filter(({ length, price }) => length === longest.length && price === longest.price)
+      .reduce((sum, { repeat }) => sum + repeat, 0);
     const left = had.reduce((sum, { count }) => sum + (count ?? Infinity), 0) - used;
     const count = Math.max(0, Math.min(wanted, left));
     return { size, length: longest.length, price: longest.price, count, short: wanted - count };

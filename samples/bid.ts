@@ -6,7 +6,27 @@ import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
 import type { Priced } from "./boards.ts";
 import { boardsRange, boardsSheet } from "./boards.ts";
-import { between, CAUTION, cell, centred, DEGREES, heading, INCHES, input, label, LENGTH, MONEY, note, numbers, PITCH, PLAIN_NOTE, result, strong, title, total } from "./cells.ts";
+import {
+  between,
+  CAUTION,
+  cell,
+  centred,
+  DEGREES,
+  heading,
+  INCHES,
+  input,
+  label,
+  LENGTH,
+  MONEY,
+  note,
+  numbers,
+  PITCH,
+  PLAIN_NOTE,
+  result,
+  strong,
+  title,
+  total,
+} from "./cells.ts";
 import type { Sample } from "./sample.ts";
 import { FIRST, LAST, tableSheet } from "./table.ts";
 
@@ -14,40 +34,102 @@ const BLOCK = "Bid!$A$7:$B$19";
 
 /** Boards that can be bought, with what one costs: all invented. */
 const PRICES: readonly Priced[] = [
-  ["2x8", "8'", 9.6], ["2x8", "10'", 12.4], ["2x8", "12'", 15.2], ["2x8", "14'", 18.1], ["2x8", "16'", 21.2], ["2x8", "18'", 24.9], ["2x8", "20'", 28.4],
-  ["2x10", "12'", 21], ["2x10", "16'", 28.9], ["2x10", "20'", 38.6], ["2x10", "24'", 49.5],
+  ["2x8", "8'", 9.6],
+  ["2x8", "10'", 12.4],
+  ["2x8", "12'", 15.2],
+  ["2x8", "14'", 18.1],
+  ["2x8", "16'", 21.2],
+  ["2x8", "18'", 24.9],
+  ["2x8", "20'", 28.4],
+  ["2x10", "12'", 21],
+  ["2x10", "16'", 28.9],
+  ["2x10", "20'", 38.6],
+  ["2x10", "24'", 49.5],
 ];
 const BOARDS = boardsRange(PRICES);
 
 const JOB = "Reading room";
 const FOLLOWS = "Nothing is typed here: this sheet follows the roof on the sheet Bid.";
 const INCH_TABLE = [JOB, `Lengths in inches, angles in degrees. ${FOLLOWS}`] as const;
-const BOUGHT = [JOB, "Lengths in inches, cost in dollars. Nothing is typed here: this sheet follows the roof on the sheet Bid and the boards on the sheet Boards."] as const;
-const SLIM = { "Piece": 56, "Side": 56, "Member": 96, "Size": 64, "Offset": 72, "Plate mark": 80, "Hip mark": 76, "Long point": 84, "Short point": 84, "Tape": 76, "Tail": 64, "Heel": 64, "Seat": 64, "Notch": 64, "From hip head": 112, "Saw tilt": 96 } as const;
+const BOUGHT = [
+  JOB,
+  "Lengths in inches, cost in dollars. Nothing is typed here: this sheet follows the roof on the sheet Bid and the boards on the sheet Boards.",
+] as const;
+const SLIM = {
+  Piece: 56,
+  Side: 56,
+  Member: 96,
+  Size: 64,
+  Offset: 72,
+  "Plate mark": 80,
+  "Hip mark": 76,
+  "Long point": 84,
+  "Short point": 84,
+  Tape: 76,
+  Tail: 64,
+  Heel: 64,
+  Seat: 64,
+  Notch: 64,
+  "From hip head": 112,
+  "Saw tilt": 96,
+} as const;
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
-  tableSheet("Jacks", INCH_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, { onTape: ["Long point", "Tape", "Shortest board"], widths: { ...SLIM, "Saw tilt": 72, "Note": 200 } }),
-  tableSheet("Members", INCH_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, { onTape: ["Long point"], widths: { ...SLIM, "Note": 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 } }),
-  tableSheet("Plate marks", INCH_TABLE, `=RAFTER.PLATEMARKS(${BLOCK})`, PLATE_HEADINGS, { onTape: ["Mark"], widths: { "Note": 400 } }),
-  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, { widths: { "How": 660 } }),
+  tableSheet("Jacks", INCH_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, {
+    onTape: ["Long point", "Tape", "Shortest board"],
+    widths: { ...SLIM, "Saw tilt": 72, Note: 200 },
+  }),
+  tableSheet("Members", INCH_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, {
+    onTape: ["Long point"],
+    widths: { ...SLIM, Note: 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 },
+  }),
+  tableSheet("Plate marks", INCH_TABLE, `=RAFTER.PLATEMARKS(${BLOCK})`, PLATE_HEADINGS, {
+    onTape: ["Mark"],
+    widths: { Note: 400 },
+  }),
+  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, { widths: { How: 660 } }),
   tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS, { onTape: ["Board"] }),
-  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, { onTape: ["Board", "Left over"] }),
-  tableSheet("Cautions", [JOB, FOLLOWS], `=RAFTER.CAUTIONS(${BLOCK})`, CAUTION_HEADINGS, { widths: { "Published": 480, "Remark": 400 } }),
+  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, {
+    onTape: ["Board", "Left over"],
+  }),
+  tableSheet("Cautions", [JOB, FOLLOWS], `=RAFTER.CAUTIONS(${BLOCK})`, CAUTION_HEADINGS, {
+    widths: { Published: 480, Remark: 400 },
+  }),
 ];
 
-const rows = (sheet: string, columns: readonly [string, string]): string => `${sheet}!${columns[0]}${FIRST}:${columns[1]}${LAST}`;
+const rows = (sheet: string, columns: readonly [string, string]): string =>
+  `${sheet}!${columns[0]}${FIRST}:${columns[1]}${LAST}`;
 const JACKS = `SUM(${rows("Jacks", ["K", "L"])})`;
 
 /** An amount of the sheet Take-off, by its item. */
-const amount = (item: string): string => `=SUMIFS('Take-off'!$B$${FIRST}:$B$${LAST},'Take-off'!$A$${FIRST}:$A$${LAST},"${item}")`;
+const amount = (item: string): string =>
+  `=SUMIFS('Take-off'!$B$${FIRST}:$B$${LAST},'Take-off'!$A$${FIRST}:$A$${LAST},"${item}")`;
 
 /** A priced line: quantity times price. */
-const priced = (name: string, quantity: string, format: string, unit: string, price: number, row: number, how: string): (BookCell | null)[] => [
-  label(name), result(quantity, format), between(unit), input(price, MONEY), result(`=E${row}*G${row}`, MONEY), null, note(how),
+const priced = (
+  name: string,
+  quantity: string,
+  format: string,
+  unit: string,
+  price: number,
+  row: number,
+  how: string,
+): (BookCell | null)[] => [
+  label(name),
+  result(quantity, format),
+  between(unit),
+  input(price, MONEY),
+  result(`=E${row}*G${row}`, MONEY),
+  null,
+  note(how),
 ];
 /** A length of the roof, and the same as a tape reads it. */
-const measured = (name: string, formula: string, row: number): BookCell[] => [label(name), result(formula, LENGTH), cell(`=RAFTER.TAPE(E${row})`, { across: "right" })];
+const measured = (name: string, formula: string, row: number): BookCell[] => [
+  label(name),
+  result(formula, LENGTH),
+  cell(`=RAFTER.TAPE(E${row})`, { across: "right" }),
+];
 const angle = (name: string, formula: string): BookCell[] => [label(name), result(formula, DEGREES)];
 
 const left: BookCell[][] = [
@@ -68,16 +150,56 @@ const left: BookCell[][] = [
 ];
 
 const right: (BookCell | null)[][] = [
-  [heading("Priced"), numbers("Quantity"), centred("Unit"), numbers("Price"), numbers("Amount"), heading(""), heading("How")],
   [
-    label("Lumber"), result(`=SUM(${rows("'Lumber order'", ["C", "C"])})`, "0"), between("boards"), null,
-    result(`=SUMIFS(${rows("'Lumber order'", ["D", "D"])},${rows("'Lumber order'", ["A", "A"])},"<>Least possible")`, MONEY), null, note("sheet Lumber order at the prices of the sheet Boards, waste and spares included"),
+    heading("Priced"),
+    numbers("Quantity"),
+    centred("Unit"),
+    numbers("Price"),
+    numbers("Amount"),
+    heading(""),
+    heading("How"),
   ],
-  priced("Roof sheets, 4 by 8 feet", amount("Sheathing, sheets by courses"), "0", "sheets", 34, 8, "sheet Take-off, laid in courses"),
+  [
+    label("Lumber"),
+    result(`=SUM(${rows("'Lumber order'", ["C", "C"])})`, "0"),
+    between("boards"),
+    null,
+    result(
+      `=SUMIFS(${rows("'Lumber order'", ["D", "D"])},${rows("'Lumber order'", ["A", "A"])},"<>Least possible")`,
+      MONEY,
+    ),
+    null,
+    note("sheet Lumber order at the prices of the sheet Boards, waste and spares included"),
+  ],
+  priced(
+    "Roof sheets, 4 by 8 feet",
+    amount("Sheathing, sheets by courses"),
+    "0",
+    "sheets",
+    34,
+    8,
+    "sheet Take-off, laid in courses",
+  ),
   priced("Roofing", amount("Roofing"), "0.00", "squares", 118, 9, "sheet Take-off, waste included"),
   priced("Fascia", amount("Fascia"), "0.0", "ft", 2.4, 10, "sheet Take-off"),
-  priced("Cutting and setting jacks", `=${JACKS}*E18`, "0.0", "hours", 52, 11, "pieces on the sheet Jacks, at the hours assumed below"),
-  priced("Setting hips, ridge and commons", `=SUM(${rows("Members", ["D", "F"])})-${JACKS}`, "0", "pieces", 38, 12, "all other pieces of the sheet Members"),
+  priced(
+    "Cutting and setting jacks",
+    `=${JACKS}*E18`,
+    "0.0",
+    "hours",
+    52,
+    11,
+    "pieces on the sheet Jacks, at the hours assumed below",
+  ),
+  priced(
+    "Setting hips, ridge and commons",
+    `=SUM(${rows("Members", ["D", "F"])})-${JACKS}`,
+    "0",
+    "pieces",
+    38,
+    12,
+    "all other pieces of the sheet Members",
+  ),
   [strong("Sum"), null, null, null, total("=SUM(H7:H12)", MONEY)],
   [label("Overhead"), input(12, 'General" per cent"'), null, null, result("=H13*E14/100", MONEY)],
   [strong("Bid"), null, null, null, total("=H13+H14", MONEY)],
@@ -103,7 +225,11 @@ export const bid: Sample = {
         name: "Bid",
         rows: [
           [title("Reading room of a village library: hip roof")],
-          [note("An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length, count and amount follows.")],
+          [
+            note(
+              "An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length, count and amount follows.",
+            ),
+          ],
           [CAUTION],
           [PLAIN_NOTE],
           [],

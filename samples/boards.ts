@@ -9,7 +9,15 @@ export function boardsSheet(prices: readonly Priced[], format: string): BookShee
   return {
     name: "Boards",
     rows: [
-      [numbers("Size"), numbers("Length"), numbers("Price"), null, note("Boards that can be bought, with invented prices: the sheet Lumber order buys from these. Change or overwrite a shaded row.")],
+      [
+        numbers("Size"),
+        numbers("Length"),
+        numbers("Price"),
+        null,
+        note(
+          "Boards that can be bought, with invented prices: the sheet Lumber order buys from these. Change or overwrite a shaded row.",
+        ),
+      ],
       ...prices.map(([size, length, price]) => [input(size), input(length), input(price, format)]),
     ],
     columns: [{ size: 96 }, { size: 84 }, { size: 84 }],

@@ -18,10 +18,15 @@ const LOOKS = {
 /** Text that begins with "=" is a formula; its result comes when the sample is calculated. */
 export function cell(content: string | number, look: Look = {}): BookCell {
   const looks = Object.keys(look).length > 0 ? { look } : {};
-  return typeof content === "string" && content.startsWith("=") ? { value: null, formula: content, ...looks } : { value: content === "" ? null : content, ...looks };
+  return typeof content === "string" && content.startsWith("=")
+    ? { value: null, formula: content, ...looks }
+    : { value: content === "" ? null : content, ...looks };
 }
 
-const styled = (base: Look) => (content: string | number, format?: string): BookCell => cell(content, { ...base, ...(format && { format }) });
+const styled =
+  (base: Look) =>
+  (content: string | number, format?: string): BookCell =>
+    cell(content, { ...base, ...(format && { format }) });
 
 export const title = styled(LOOKS.title);
 export const heading = styled(LOOKS.heading);
@@ -39,7 +44,11 @@ export const strong = styled({ bold: true });
 export const result = styled({});
 
 /** Stands on the first sheet of every sample: the numbers go wherever the file goes, and so does this. */
-export const CAUTION = note("Geometry only: it proves no strength. Sizes, spans, ties, bracing and uplift are for the local code and a licensed designer. Check the first cut against the building.");
+export const CAUTION = note(
+  "Geometry only: it proves no strength. Sizes, spans, ties, bracing and uplift are for the local code and a licensed designer. Check the first cut against the building.",
+);
 
 /** For a reader without the add-in. */
-export const PLAIN_NOTE = note("The formulas need the Longpoint add-in or its bench. Each sheet stands once more as plain values, behind the others: print or send those where it is missing.");
+export const PLAIN_NOTE = note(
+  "The formulas need the Longpoint add-in or its bench. Each sheet stands once more as plain values, behind the others: print or send those where it is missing.",
+);

@@ -1,5 +1,20 @@
 import type { BookCell } from "../src/xlsx/book.ts";
-import { CAUTION, cell, centred, heading, INCHES, input, label, LENGTH, note, numbers, PITCH, PLAIN_NOTE, result, title } from "./cells.ts";
+import {
+  CAUTION,
+  cell,
+  centred,
+  heading,
+  INCHES,
+  input,
+  label,
+  LENGTH,
+  note,
+  numbers,
+  PITCH,
+  PLAIN_NOTE,
+  result,
+  title,
+} from "./cells.ts";
 import type { Sample } from "./sample.ts";
 
 const NAVY = "NAVEDTRA 14044, Builder 3 & 2, Volume 2, ch. 2";
@@ -28,11 +43,41 @@ const PRINTED: readonly Printed[] = [
 ];
 
 /** What a framer measured, where, and what is computed for it from the shaded cells above. All invented. */
-const MEASURED: readonly (readonly [what: string, at: number, measured: string, formula: (at: string) => string, how: string])[] = [
-  ["First jack from the king common, long point", 48, `4' 5 1/4"`, (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`, "offset of its centre from the corner"],
-  ["Its neighbour towards the corner", 24, `2' 2 1/2"`, (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`, "offset, a spacing less"],
-  ["The longest, read a foot mark wrong", 72, `7' 8 3/4"`, (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`, "offset: the cell says how far off"],
-  ["Common, plate line to ridge", 144, `13' 4 3/8"`, (at) => `=RAFTER.COMMONLEN($B$7,${at},$B$10)`, "run, half the span"],
+const MEASURED: readonly (readonly [
+  what: string,
+  at: number,
+  measured: string,
+  formula: (at: string) => string,
+  how: string,
+])[] = [
+  [
+    "First jack from the king common, long point",
+    48,
+    `4' 5 1/4"`,
+    (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`,
+    "offset of its centre from the corner",
+  ],
+  [
+    "Its neighbour towards the corner",
+    24,
+    `2' 2 1/2"`,
+    (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`,
+    "offset, a spacing less",
+  ],
+  [
+    "The longest, read a foot mark wrong",
+    72,
+    `7' 8 3/4"`,
+    (at) => `=RAFTER.JACKLEN($B$7,${at},$B$8,$B$9)`,
+    "offset: the cell says how far off",
+  ],
+  [
+    "Common, plate line to ridge",
+    144,
+    `13' 4 3/8"`,
+    (at) => `=RAFTER.COMMONLEN($B$7,${at},$B$10)`,
+    "run, half the span",
+  ],
   ["Hip, corner to apex along the line", 144, "18'", (at) => `=RAFTER.HIPLEN($B$7,${at})`, "run of the common"],
 ];
 
@@ -43,10 +88,22 @@ const SECOND = 14;
 const places = (within: number): string => (within >= 0.5 ? "0" : within > 0.01 ? "0.000" : "0.00");
 
 const printedRow = ([what, printed, within, formula, source]: Printed, row: number): BookCell[] => [
-  label(what), input(printed, places(within)), result(formula, "0.0000"), result(`=C${row}-B${row}`, "0.0000"), result(within, "0.0000"), cell(`=RAFTER.AGREE(B${row},C${row},E${row})`, { across: "center" }), note(source),
+  label(what),
+  input(printed, places(within)),
+  result(formula, "0.0000"),
+  result(`=C${row}-B${row}`, "0.0000"),
+  result(within, "0.0000"),
+  cell(`=RAFTER.AGREE(B${row},C${row},E${row})`, { across: "center" }),
+  note(source),
 ];
 const measuredRow = ([what, at, measured, formula, how]: (typeof MEASURED)[number], row: number): BookCell[] => [
-  label(what), input(at, INCHES), input(measured), result(formula(`B${row}`), LENGTH), result(`=RAFTER.INCHES(C${row})-D${row}`, LENGTH), cell(`=RAFTER.AGREE(C${row},D${row},$B$11)`, { across: "center" }), note(how),
+  label(what),
+  input(at, INCHES),
+  input(measured),
+  result(formula(`B${row}`), LENGTH),
+  result(`=RAFTER.INCHES(C${row})-D${row}`, LENGTH),
+  cell(`=RAFTER.AGREE(C${row},D${row},$B$11)`, { across: "center" }),
+  note(how),
 ];
 
 const print = { landscape: true, fit: { across: 1, down: 1 }, footer: "&L&A&RPage &P of &N" } as const;
@@ -62,7 +119,11 @@ export const check: Sample = {
         name: "Measured",
         rows: [
           [title("Ranger hut: lengths measured on site")],
-          [note("An invented building. Type what you measured into a shaded cell: the cell beside says whether it agrees, or how far it is long or short. For one more length, copy a row.")],
+          [
+            note(
+              "An invented building. Type what you measured into a shaded cell: the cell beside says whether it agrees, or how far it is long or short. For one more length, copy a row.",
+            ),
+          ],
           [CAUTION],
           [PLAIN_NOTE],
           [],
@@ -73,7 +134,15 @@ export const check: Sample = {
           [label("Thickness of the ridge board"), input(1.5, INCHES)],
           [label("Still agrees within"), input(0.25, INCHES), null, note("common practice, no source")],
           [],
-          [heading("What"), numbers("Offset or run"), numbers("Measured"), numbers("Computed"), numbers("Difference"), centred("Says"), heading("Where it is measured")],
+          [
+            heading("What"),
+            numbers("Offset or run"),
+            numbers("Measured"),
+            numbers("Computed"),
+            numbers("Difference"),
+            centred("Says"),
+            heading("Where it is measured"),
+          ],
           ...MEASURED.map((row, i) => measuredRow(row, SECOND + i)),
         ],
         columns: [300, 104, 104, 104, 104, 132, 260].map((size) => ({ size })),
@@ -83,11 +152,23 @@ export const check: Sample = {
         name: "Printed",
         rows: [
           [title("Figures as printed, and as computed")],
-          [note("They agree when they are off by half of the last printed digit at most. A comparison, no proof of any one roof. Lengths in inches.")],
+          [
+            note(
+              "They agree when they are off by half of the last printed digit at most. A comparison, no proof of any one roof. Lengths in inches.",
+            ),
+          ],
           [note("Type your own figure into a shaded cell. For one more, copy a row and change its formula.")],
           [CAUTION],
           [],
-          [heading("What"), numbers("Printed"), numbers("Computed"), numbers("Difference"), numbers("Tolerance"), centred("Says"), heading("Printed in")],
+          [
+            heading("What"),
+            numbers("Printed"),
+            numbers("Computed"),
+            numbers("Difference"),
+            numbers("Tolerance"),
+            centred("Says"),
+            heading("Printed in"),
+          ],
           ...PRINTED.map((row, i) => printedRow(row, FIRST + i)),
         ],
         columns: [320, 96, 96, 96, 96, 132, 400].map((size) => ({ size })),

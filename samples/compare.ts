@@ -1,5 +1,19 @@
 import type { BookCell } from "../src/xlsx/book.ts";
-import { CAUTION, DEGREES, heading, INCHES, input, label, LENGTH, note, numbers, PITCH, PLAIN_NOTE, result, title } from "./cells.ts";
+import {
+  CAUTION,
+  DEGREES,
+  heading,
+  INCHES,
+  input,
+  label,
+  LENGTH,
+  note,
+  numbers,
+  PITCH,
+  PLAIN_NOTE,
+  result,
+  title,
+} from "./cells.ts";
 import type { Sample } from "./sample.ts";
 
 const PITCHES = [4, 5, 6, 7, 8, 9, 10, 12];
@@ -20,7 +34,8 @@ const byPitch = (pitch: number, row: number): BookCell[] => [
 ];
 
 /** One cell of the grid: a pitch down, a spacing across. */
-const step = (row: number, column: number): BookCell => result(`=RAFTER.JACKSTEP($A${row},${"BCDE"[column]}$${SECOND - 1})`, "0.000");
+const step = (row: number, column: number): BookCell =>
+  result(`=RAFTER.JACKSTEP($A${row},${"BCDE"[column]}$${SECOND - 1})`, "0.000");
 
 const BLOCK: readonly (readonly [BookCell, BookCell])[] = [
   [label("Span"), input("20'")],
@@ -34,7 +49,12 @@ const BLOCK: readonly (readonly [BookCell, BookCell])[] = [
 ];
 
 /** Figures of the whole roof to lay side by side, each a call that spills. Another one is one more entry. */
-const GRIDS: readonly (readonly [what: string, format: string])[] = [["longest jack", "0.000"], ["jacks", "0"], ["board feet", "0.0"], ["squares", "0.00"]];
+const GRIDS: readonly (readonly [what: string, format: string])[] = [
+  ["longest jack", "0.000"],
+  ["jacks", "0"],
+  ["board feet", "0.0"],
+  ["squares", "0.00"],
+];
 
 /** A grid under its name: pitches down, spacings across, taken from the sheet Compare. */
 function grid(what: string, format: string): (BookCell | null)[][] {
@@ -56,21 +76,48 @@ export const compare: Sample = {
         name: "Compare",
         rows: [
           [title("Band pavilion in a park: which pitch, which spacing")],
-          [note("An invented building. Change a shaded cell, and every length follows. Span and lumber stand on the sheet Whole roof.")],
+          [
+            note(
+              "An invented building. Change a shaded cell, and every length follows. Span and lumber stand on the sheet Whole roof.",
+            ),
+          ],
           [CAUTION],
           [PLAIN_NOTE],
           [],
-          [label("Run, half the span"), result("=RAFTER.INCHES('Whole roof'!$B$7)/2", INCHES), null, note("follows the span on the sheet Whole roof")],
+          [
+            label("Run, half the span"),
+            result("=RAFTER.INCHES('Whole roof'!$B$7)/2", INCHES),
+            null,
+            note("follows the span on the sheet Whole roof"),
+          ],
           [label("Ridge thickness"), input(1.5, INCHES)],
           [label("Rafter depth"), input(7.25, INCHES)],
           [label("Seat"), input(3.5, INCHES)],
           [],
-          ["Pitch", "Angle", "Common", "Hip", "Hip slope", "Ridge above plate", "Edge angle", "Common, more than first"].map((name) => numbers(name)),
+          [
+            "Pitch",
+            "Angle",
+            "Common",
+            "Hip",
+            "Hip slope",
+            "Ridge above plate",
+            "Edge angle",
+            "Common, more than first",
+          ].map((name) => numbers(name)),
           ...PITCHES.map((pitch, i) => byPitch(pitch, FIRST + i)),
           [],
-          [heading("Step of the jacks, by pitch down and spacing across, in inches"), heading(""), heading(""), heading(""), heading("")],
+          [
+            heading("Step of the jacks, by pitch down and spacing across, in inches"),
+            heading(""),
+            heading(""),
+            heading(""),
+            heading(""),
+          ],
           [label("Pitch"), ...SPACINGS.map((spacing) => input(spacing, INCHES))],
-          ...PITCHES.map((pitch, i): BookCell[] => [input(pitch, PITCH), ...SPACINGS.map((_, column) => step(SECOND + i, column))]),
+          ...PITCHES.map((pitch, i): BookCell[] => [
+            input(pitch, PITCH),
+            ...SPACINGS.map((_, column) => step(SECOND + i, column)),
+          ]),
         ],
         columns: [140, 96, 112, 112, 96, 132, 96, 176].map((size) => ({ size })),
         frozenRows: 1,
@@ -80,7 +127,11 @@ export const compare: Sample = {
         name: "Whole roof",
         rows: [
           [title("Band pavilion: the whole roof over the same pitches and spacings")],
-          [note("Change a shaded cell. Pitches and spacings are those of the sheet Compare; the block's own pitch does not matter here.")],
+          [
+            note(
+              "Change a shaded cell. Pitches and spacings are those of the sheet Compare; the block's own pitch does not matter here.",
+            ),
+          ],
           [note("Lengths in inches, areas in squares of 100 square feet, waste included.")],
           [CAUTION],
           [],

@@ -4,7 +4,20 @@ import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
 import type { Priced } from "./boards.ts";
 import { boardsRange, boardsSheet } from "./boards.ts";
-import { CAUTION, DEGREES, heading, input, label, note, numbers, PLAIN_NOTE, result, strong, title, total } from "./cells.ts";
+import {
+  CAUTION,
+  DEGREES,
+  heading,
+  input,
+  label,
+  note,
+  numbers,
+  PLAIN_NOTE,
+  result,
+  strong,
+  title,
+  total,
+} from "./cells.ts";
 import type { Sample } from "./sample.ts";
 import { FIRST, LAST, tableSheet } from "./table.ts";
 
@@ -15,8 +28,16 @@ const BLOCK = "Job!$A$7:$B$18";
 
 /** Boards that can be bought, with what one costs: all invented. */
 const PRICES: readonly Priced[] = [
-  ["45 x 195 mm", "3.0 m", 19], ["45 x 195 mm", "3.6 m", 22.9], ["45 x 195 mm", "4.2 m", 26.8], ["45 x 195 mm", "4.8 m", 30.9], ["45 x 195 mm", "5.4 m", 35.2], ["45 x 195 mm", "6.0 m", 39.8],
-  ["45 x 245 mm", "4.8 m", 40.5], ["45 x 245 mm", "5.4 m", 46.1], ["45 x 245 mm", "6.0 m", 52.2], ["45 x 245 mm", "7.2 m", 66.4],
+  ["45 x 195 mm", "3.0 m", 19],
+  ["45 x 195 mm", "3.6 m", 22.9],
+  ["45 x 195 mm", "4.2 m", 26.8],
+  ["45 x 195 mm", "4.8 m", 30.9],
+  ["45 x 195 mm", "5.4 m", 35.2],
+  ["45 x 195 mm", "6.0 m", 39.8],
+  ["45 x 245 mm", "4.8 m", 40.5],
+  ["45 x 245 mm", "5.4 m", 46.1],
+  ["45 x 245 mm", "6.0 m", 52.2],
+  ["45 x 245 mm", "7.2 m", 66.4],
 ];
 const BOARDS = boardsRange(PRICES);
 
@@ -39,16 +60,50 @@ const left: BookCell[][] = [
 const JOB = "Visitor shelter";
 const FOLLOWS = "Nothing is typed here: this sheet follows the roof on the sheet Job.";
 const MM_TABLE = [JOB, `Lengths in millimetres, angles in degrees. ${FOLLOWS}`] as const;
-const BOUGHT = [JOB, "Lengths in millimetres. Nothing is typed here: this sheet follows the roof on the sheet Job and the boards on the sheet Boards."] as const;
-const SLIM = { "Piece": 56, "Side": 56, "Member": 96, "Size": 96, "Offset": 64, "Plate mark": 80, "Hip mark": 76, "Long point": 84, "Short point": 84, "Tape": 64, "Tail": 64, "Heel": 64, "Seat": 64, "Notch": 64, "From hip head": 112, "Saw tilt": 96 } as const;
+const BOUGHT = [
+  JOB,
+  "Lengths in millimetres. Nothing is typed here: this sheet follows the roof on the sheet Job and the boards on the sheet Boards.",
+] as const;
+const SLIM = {
+  Piece: 56,
+  Side: 56,
+  Member: 96,
+  Size: 96,
+  Offset: 64,
+  "Plate mark": 80,
+  "Hip mark": 76,
+  "Long point": 84,
+  "Short point": 84,
+  Tape: 64,
+  Tail: 64,
+  Heel: 64,
+  Seat: 64,
+  Notch: 64,
+  "From hip head": 112,
+  "Saw tilt": 96,
+} as const;
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
-  tableSheet("Jacks", MM_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, { lengths: "0.0", widths: { ...SLIM, "Saw tilt": 72, "Note": 220 } }),
-  tableSheet("Members", MM_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, { lengths: "0.0", widths: { ...SLIM, "Note": 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 } }),
-  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, { widths: { "Unit": 190, "How": 660 } }),
-  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS, { lengths: "0.0", widths: { "Size": 100 } }),
-  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, { lengths: "0.0", widths: { "Size": 100 } }),
+  tableSheet("Jacks", MM_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, {
+    lengths: "0.0",
+    widths: { ...SLIM, "Saw tilt": 72, Note: 220 },
+  }),
+  tableSheet("Members", MM_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, {
+    lengths: "0.0",
+    widths: { ...SLIM, Note: 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 },
+  }),
+  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, {
+    widths: { Unit: 190, How: 660 },
+  }),
+  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS, {
+    lengths: "0.0",
+    widths: { Size: 100 },
+  }),
+  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, {
+    lengths: "0.0",
+    widths: { Size: 100 },
+  }),
 ];
 
 const ordered = (column: string): string => `'Lumber order'!${column}${FIRST}:${column}${LAST}`;
@@ -67,7 +122,12 @@ const right: (BookCell | null)[][] = [
   [],
   [heading("Timber"), numbers("Value"), heading(""), heading("")],
   [...figure("Boards, waste included", `=SUM(${ordered("C")})`, "0"), null, note("sheet Lumber order")],
-  [strong("Sum"), total(`=SUMIFS(${ordered("D")},${ordered("A")},"<>Least possible")`, PRICE), null, note("invented prices, sheet Boards")],
+  [
+    strong("Sum"),
+    total(`=SUMIFS(${ordered("D")},${ordered("A")},"<>Least possible")`, PRICE),
+    null,
+    note("invented prices, sheet Boards"),
+  ],
   [],
   [heading("Assumed"), numbers("Value"), heading(""), heading("")],
   [label("Thickness of ridge and hip"), input(45, MM)],
@@ -84,15 +144,28 @@ export const metric: Sample = {
         name: "Job",
         rows: [
           [title("Visitor shelter at a nature reserve: hip roof, metric")],
-          [note("An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length and amount follows. Lengths may be typed in m, cm or mm; bare numbers are millimetres.")],
+          [
+            note(
+              "An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length and amount follows. Lengths may be typed in m, cm or mm; bare numbers are millimetres.",
+            ),
+          ],
           [CAUTION],
           [PLAIN_NOTE],
           [],
-          ...Array.from({ length: Math.max(left.length, right.length) }, (_, i): (BookCell | null)[] => [...(left[i] ?? [null, null]), null, ...(right[i] ?? [])]),
+          ...Array.from({ length: Math.max(left.length, right.length) }, (_, i): (BookCell | null)[] => [
+            ...(left[i] ?? [null, null]),
+            null,
+            ...(right[i] ?? []),
+          ]),
         ],
         columns: [104, 112, 24, 220, 112, 16, 220].map((size) => ({ size })),
         frozenRows: 1,
-        print: { landscape: true, paper: "a4", fit: { across: 1, down: 1 }, footer: "&LInvented figures&RPage &P of &N" },
+        print: {
+          landscape: true,
+          paper: "a4",
+          fit: { across: 1, down: 1 },
+          footer: "&LInvented figures&RPage &P of &N",
+        },
       },
       boardsSheet(PRICES, PRICE),
       ...TABLES,

@@ -20,6 +20,12 @@ export function isPlain(name: string): boolean {
 }
 
 function plainSheet(sheet: BookSheet): BookSheet {
-  const rows = sheet.rows.map((row) => row.map((cell) => cell && { value: cell.value === "" ? null : cell.value, ...(cell.look && { look: cell.look }) }));
-  return { ...sheet, name: sheet.name + PLAIN, rows: rows.slice(0, rows.findLastIndex((row) => row.some((cell) => cell !== null && cell.value !== null)) + 1) };
+  const rows = sheet.rows.map((row) =>
+    row.map((cell) => cell && { value: cell.value === "" ? null : cell.value, ...(cell.look && { look: cell.look }) }),
+  );
+  return {
+    ...sheet,
+    name: sheet.name + PLAIN,
+    rows: rows.slice(0, rows.findLastIndex((row) => row.some((cell) => cell !== null && cell.value !== null)) + 1),
+  };
 }

@@ -17,22 +17,56 @@ interface Looks {
 }
 
 /** A sheet that holds one spilling call below a title and a line that says what it follows: its headings are the call's first row, and its columns are formatted by them. */
-export function tableSheet(name: string, about: readonly [job: string, says: string], formula: string, headings: readonly string[], { onTape = [], lengths, widths = {} }: Looks = {}): BookSheet {
+export function tableSheet(
+  name: string,
+  about: readonly [job: string, says: string],
+  formula: string,
+  headings: readonly string[],
+  { onTape = [], lengths, widths = {} }: Looks = {},
+): BookSheet {
   const formats = headings.map((one) => (kindOf(one) === "length" && lengths ? lengths : FORMATS[kindOf(one)]));
   // Numbers end at the right and words begin at the left: where the one meets the other, both need room.
-  const spaced = formats.map((format, i) => format !== null && (i + 1 === headings.length ? onTape.length > 0 : formats[i + 1] === null));
+  const spaced = formats.map(
+    (format, i) => format !== null && (i + 1 === headings.length ? onTape.length > 0 : formats[i + 1] === null),
+  );
   const shown = formats.map((format, i) => (format !== null && spaced[i] ? `${format}_m` : format));
-  const top: BookCell[] = [heading(formula), ...headings.slice(1).map((_, i) => (formats[i + 1] === null ? heading("") : numbers("", spaced[i + 1] ? "General_m;General_m;General_m;@_m" : undefined))), ...onTape.map((one) => heading(`${one} on tape`))];
+  const top: BookCell[] = [
+    heading(formula),
+    ...headings
+      .slice(1)
+      .map((_, i) =>
+        formats[i + 1] === null
+          ? heading("")
+          : numbers("", spaced[i + 1] ? "General_m;General_m;General_m;@_m" : undefined),
+      ),
+    ...onTape.map((one) => heading(`${one} on tape`)),
+  ];
   const line = (row: number): (BookCell | null)[] => [
     ...shown.map((format): BookCell | null => (format === null ? null : cell("", { format }))),
-    ...onTape.map((one) => `${letter(headings.indexOf(one))}${row}`).map((at) => cell(`=IF(${at}="","",RAFTER.TAPE(${at}))`)),
+    ...onTape
+      .map((one) => `${letter(headings.indexOf(one))}${row}`)
+      .map((at) => cell(`=IF(${at}="","",RAFTER.TAPE(${at}))`)),
   ];
   return {
     name,
-    rows: [[title(`${about[0]}: ${name.toLowerCase()}`)], [note(about[1])], [], top, ...Array.from({ length: LAST - HEAD }, (_, i) => line(FIRST + i))],
-    columns: [...headings.map((one) => ({ size: widths[one] ?? widthOf(one) })), ...onTape.map((one) => ({ size: 24 + 8 * `${one} on tape`.length }))],
+    rows: [
+      [title(`${about[0]}: ${name.toLowerCase()}`)],
+      [note(about[1])],
+      [],
+      top,
+      ...Array.from({ length: LAST - HEAD }, (_, i) => line(FIRST + i)),
+    ],
+    columns: [
+      ...headings.map((one) => ({ size: widths[one] ?? widthOf(one) })),
+      ...onTape.map((one) => ({ size: 24 + 8 * `${one} on tape`.length })),
+    ],
     frozenRows: HEAD,
-    print: { landscape: true, fit: { across: 1, down: 0 }, titleRows: `$${HEAD}:$${HEAD}`, footer: "&L&A&CGeometry only: the local code governs&RPage &P of &N" },
+    print: {
+      landscape: true,
+      fit: { across: 1, down: 0 },
+      titleRows: `$${HEAD}:$${HEAD}`,
+      footer: "&L&A&CGeometry only: the local code governs&RPage &P of &N",
+    },
   };
 }
 

@@ -11,7 +11,12 @@ const reports = ".cache/test";
 
 /** Runs a script of package.json, its output going straight through. True when it ended well. */
 function script(name: string, ...options: string[]): boolean {
-  return spawnSync(`npm run -s ${name}${options.length > 0 ? ` -- ${options.join(" ")}` : ""}`, { shell: true, stdio: "inherit" }).status === 0;
+  return (
+    spawnSync(`npm run -s ${name}${options.length > 0 ? ` -- ${options.join(" ")}` : ""}`, {
+      shell: true,
+      stdio: "inherit",
+    }).status === 0
+  );
 }
 
 /** A script that is one check: it ends well or not. */
@@ -31,7 +36,10 @@ function tests(name: string): Tally {
 function counted(report: string, well: boolean): Tally {
   try {
     const { numPassedTests, numTotalTests, testResults } = JSON.parse(readFileSync(report, "utf8"));
-    const broken = testResults.filter((file: { status: string; assertionResults: unknown[] }) => file.status !== "passed" && file.assertionResults.length === 0).length;
+    const broken = testResults.filter(
+      (file: { status: string; assertionResults: unknown[] }) =>
+        file.status !== "passed" && file.assertionResults.length === 0,
+    ).length;
     const failed = numTotalTests - numPassedTests + broken;
     return { passed: numPassedTests, failed: failed === 0 && (!well || numTotalTests === 0) ? 1 : failed };
   } catch {
@@ -58,6 +66,9 @@ const results = parts.map(([name, run]) => {
 
 const sum = (of: keyof Tally) => results.reduce((total, result) => total + result[of], 0);
 console.log("");
-for (const { name, passed, failed, seconds } of results) console.log(`${name.padEnd(12)} ${`${passed} passed`.padStart(12)} ${`${failed} failed`.padStart(10)} ${seconds.toFixed(1).padStart(7)} s`);
+for (const { name, passed, failed, seconds } of results)
+  console.log(
+    `${name.padEnd(12)} ${`${passed} passed`.padStart(12)} ${`${failed} failed`.padStart(10)} ${seconds.toFixed(1).padStart(7)} s`,
+  );
 console.log(`${sum("passed")} passed, ${sum("failed")} failed`);
 process.exitCode = sum("failed") === 0 ? 0 : 1;

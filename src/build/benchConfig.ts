@@ -18,13 +18,30 @@ export function benchConfig(root: string, outDir: string): Configuration {
     resolve: { extensions: [".ts", ".tsx", ".js"], alias: embeddedAliases(root) },
     module: {
       rules: [
-        { test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" } },
+        {
+          test: /\.tsx?$/,
+          exclude: /node_modules/,
+          loader: "esbuild-loader",
+          options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" },
+        },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },
-    optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false, terserOptions: { legalComments: "none" } })] },
+    optimization: {
+      minimizer: [
+        new TerserPlugin({
+          minify: TerserPlugin.esbuildMinify,
+          extractComments: false,
+          terserOptions: { legalComments: "none" },
+        }),
+      ],
+    },
     performance: { hints: false },
-    plugins: [new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }), new HtmlWebpackPlugin({ template: join(page, "index.html"), minify: false }), licences()],
+    plugins: [
+      new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }),
+      new HtmlWebpackPlugin({ template: join(page, "index.html"), minify: false }),
+      licences(),
+    ],
     stats: "errors-warnings",
   };
 }

@@ -17,7 +17,10 @@ export const BUDGET = 120_000;
 export async function build(base: string, folder = "dist"): Promise<number> {
   writeParts(base, folder);
   await bundle(excelWebpack(folder));
-  const size = ["pane.js", "pane.css"].reduce((sum, file) => sum + gzipSync(readFileSync(join(folder, file)), { level: 9 }).length, 0);
+  const size = ["pane.js", "pane.css"].reduce(
+    (sum, file) => sum + gzipSync(readFileSync(join(folder, file)), { level: 9 }).length,
+    0,
+  );
   if (size > BUDGET) throw new Error(`The pane has grown to ${size} bytes after gzip; ${BUDGET} at most.`);
   return size;
 }
@@ -38,7 +41,9 @@ if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
   try {
     const base = excelAddress(process.argv.slice(2));
     const size = await build(base);
-    console.log(`The Excel add-in for ${base} is in dist/: ${functions.length} functions, pane ${(size / 1000).toFixed(1)} kB after gzip (at most ${BUDGET / 1000}).`);
+    console.log(
+      `The Excel add-in for ${base} is in dist/: ${functions.length} functions, pane ${(size / 1000).toFixed(1)} kB after gzip (at most ${BUDGET / 1000}).`,
+    );
   } catch (error) {
     console.error((error as Error).message);
     process.exitCode = 1;

@@ -18,11 +18,27 @@ To try the functions without Excel: npm start`);
 else {
   await build(DEV_ADDRESS);
   const rest = process.argv.slice(2).filter((arg) => arg !== "web");
-  run([...TOOL, "start", "dist/manifest.xml", where, "--app", "excel", "--dev-server", "npx tsx src/build/serveExcel.ts", "--dev-server-port", "3000", ...rest]);
+  run([
+    ...TOOL,
+    "start",
+    "dist/manifest.xml",
+    where,
+    "--app",
+    "excel",
+    "--dev-server",
+    "npx tsx src/build/serveExcel.ts",
+    "--dev-server-port",
+    "3000",
+    ...rest,
+  ]);
 }
 
 function run(args: readonly string[]): void {
   // npx is a command script on Windows, which only a shell starts; so each argument with a blank is quoted.
-  const tool = spawn("npx", args.map((arg) => (/\s/.test(arg) ? `"${arg}"` : arg)), { stdio: "inherit", shell: true });
+  const tool = spawn(
+    "npx",
+    args.map((arg) => (/\s/.test(arg) ? `"${arg}"` : arg)),
+    { stdio: "inherit", shell: true },
+  );
   tool.on("exit", (code) => (process.exitCode = code ?? 1));
 }

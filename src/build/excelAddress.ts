@@ -13,7 +13,10 @@ export function excelAddress(args: readonly string[]): string {
   });
   const base = given.at(-1);
   if (base === undefined) return DEV_ADDRESS;
-  if (!URL.canParse(base) || new URL(base).protocol !== "https:" || new URL(base).search || new URL(base).hash) throw new Error(`base: "${base}" is no address that Excel loads from. Type one such as https://example.org/longpoint.`);
+  if (!URL.canParse(base) || new URL(base).protocol !== "https:" || new URL(base).search || new URL(base).hash)
+    throw new Error(
+      `base: "${base}" is no address that Excel loads from. Type one such as https://example.org/longpoint.`,
+    );
   return base.replace(/\/+$/, "");
 }
 

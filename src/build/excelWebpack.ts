@@ -16,8 +16,19 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
     output: { path: resolve(folder), filename: "[name].js" },
     module: {
       rules: [
-        { test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" } },
-        { test: /\.ts$/, include: resolve("functions"), enforce: "pre", loader: resolve("src/build/transformLoader.mjs"), options: { transform: withoutDocs } },
+        {
+          test: /\.tsx?$/,
+          exclude: /node_modules/,
+          loader: "esbuild-loader",
+          options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" },
+        },
+        {
+          test: /\.ts$/,
+          include: resolve("functions"),
+          enforce: "pre",
+          loader: resolve("src/build/transformLoader.mjs"),
+          options: { transform: withoutDocs },
+        },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

@@ -6,4 +6,5 @@ import { GUIDE_WIDTHS, guideDrawings } from "./guideDrawings.ts";
 // `npm run generate`: what is made from the definitions and committed. A test holds it fresh.
 writeFileSync("functions/REFERENCE.md", referencePage(functions));
 mkdirSync("functions/drawings", { recursive: true });
-for (const [name, drawing] of Object.entries(guideDrawings(GUIDE_WIDTHS.wide))) writeFileSync(`functions/drawings/${name}`, drawing);
+for (const [name, drawing] of Object.entries(guideDrawings(GUIDE_WIDTHS.wide)))
+  writeFileSync(`functions/drawings/${name}`, drawing);

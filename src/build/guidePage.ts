@@ -21,7 +21,10 @@ export function guidePage(markdown: string): string {
     },
   });
   const title = /^# (.+)$/m.exec(markdown)![1]!;
-  return plainPage(title, [`<nav><a href="index.html">All functions</a></nav>`, marked.parse(markdown, { async: false }).trim()]);
+  return plainPage(title, [
+    `<nav><a href="index.html">All functions</a></nav>`,
+    marked.parse(markdown, { async: false }).trim(),
+  ]);
 }
 
 /** Where a phone's drawing stands beside a page's: drawings/narrow/plan.svg. */
@@ -31,10 +34,15 @@ export function narrowName(href: string): string {
 
 /** The name that a repository gives to a heading, so that one link serves on both. */
 function anchorOf(heading: string): string {
-  return heading.toLowerCase().replace(/[^\p{L}\p{N}\- ]/gu, "").replaceAll(" ", "-");
+  return heading
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}\- ]/gu, "")
+    .replaceAll(" ", "-");
 }
 
 /** A function's section of the reference is a page of its own here. */
 function pageOf(href: string): string {
-  return href.replace(/^REFERENCE\.md#(\w+)$/, (_, name: string) => `${name.toUpperCase()}.html`).replace(/^REFERENCE\.md$/, "index.html");
+  return href
+    .replace(/^REFERENCE\.md#(\w+)$/, (_, name: string) => `${name.toUpperCase()}.html`)
+    .replace(/^REFERENCE\.md$/, "index.html");
 }

@@ -7,7 +7,12 @@ export const ICON_SIZES = [16, 32, 64, 80, 128] as const;
 
 type Colour = readonly [number, number, number];
 /** The four planes of a hip roof from above, lit from the top left: top, right, bottom, left. */
-const PLANES: readonly Colour[] = [[94, 142, 168], [44, 84, 108], [33, 66, 87], [70, 116, 142]];
+const PLANES: readonly Colour[] = [
+  [94, 142, 168],
+  [44, 84, 108],
+  [33, 66, 87],
+  [70, 116, 142],
+];
 const RIDGE: Colour = [238, 243, 246];
 const HIP: Colour = [244, 162, 58];
 /** Where the jacks stand along the lower plate. */
@@ -19,12 +24,15 @@ const FINE = 8;
 export function icon(size: number): Buffer {
   return png(size, (x, y) => {
     let sum = [0, 0, 0, 0];
-    for (let i = 0; i < FINE; i++) for (let j = 0; j < FINE; j++) {
-      const [r, g, b, a] = at((x + (i + 0.5) / FINE) / size, (y + (j + 0.5) / FINE) / size, size);
-      sum = [sum[0]! + r * a, sum[1]! + g * a, sum[2]! + b * a, sum[3]! + a];
-    }
+    for (let i = 0; i < FINE; i++)
+      for (let j = 0; j < FINE; j++) {
+        const [r, g, b, a] = at((x + (i + 0.5) / FINE) / size, (y + (j + 0.5) / FINE) / size, size);
+        sum = [sum[0]! + r * a, sum[1]! + g * a, sum[2]! + b * a, sum[3]! + a];
+      }
     const cover = sum[3]!;
-    return [0, 1, 2].map((k) => (cover ? Math.round(sum[k]! / cover) : 0)).concat(Math.round((cover / FINE ** 2) * 255)) as unknown as Pixel;
+    return [0, 1, 2]
+      .map((k) => (cover ? Math.round(sum[k]! / cover) : 0))
+      .concat(Math.round((cover / FINE ** 2) * 255)) as unknown as Pixel;
   });
 }
 

@@ -7,7 +7,10 @@ const SOURCES = ["src", "functions", "samples", "manifest", "package-lock.json"]
 
 /** Whether a built file is missing, or older than anything the pages are made of. */
 export async function isStale(file: string): Promise<boolean> {
-  const built = await stat(file).then(({ mtimeMs }) => mtimeMs, () => 0);
+  const built = await stat(file).then(
+    ({ mtimeMs }) => mtimeMs,
+    () => 0,
+  );
   return built === 0 || built < (await newest(SOURCES.map((name) => join(ROOT, name))));
 }
 

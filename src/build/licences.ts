@@ -1,7 +1,17 @@
 import LicensePlugin from "webpack-license-plugin";
 
 /** Licences that may be shipped; any other stops the build, so that none comes in unseen. */
-const ACCEPTED = ["MIT", "Apache-2.0", "ISC", "BSD-2-Clause", "BSD-3-Clause", "0BSD", "Unlicense", "CC0-1.0", "BlueOak-1.0.0"];
+const ACCEPTED = [
+  "MIT",
+  "Apache-2.0",
+  "ISC",
+  "BSD-2-Clause",
+  "BSD-3-Clause",
+  "0BSD",
+  "Unlicense",
+  "CC0-1.0",
+  "BlueOak-1.0.0",
+];
 
 interface Bundled {
   readonly name: string;
@@ -18,8 +28,14 @@ export function licences() {
     includeNoticeText: true,
     // Its package.json names no licence; its LICENSE file and its source do. It holds an identifier and calls nobody.
     licenseOverrides: { "@univerjs/telemetry@0.25.1": "Apache-2.0" },
-    unacceptableLicenseTest: (license: string) => !license.replace(/[()]/g, "").split(/ OR /).some((one) => ACCEPTED.includes(one)),
-    additionalFiles: { "licences.txt": (packages: readonly Bundled[]) => packages.map(section).join(`\n${"-".repeat(72)}\n\n`) },
+    unacceptableLicenseTest: (license: string) =>
+      !license
+        .replace(/[()]/g, "")
+        .split(/ OR /)
+        .some((one) => ACCEPTED.includes(one)),
+    additionalFiles: {
+      "licences.txt": (packages: readonly Bundled[]) => packages.map(section).join(`\n${"-".repeat(72)}\n\n`),
+    },
   });
 }
 

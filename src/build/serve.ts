@@ -32,9 +32,14 @@ export async function serve(folder: string, port = 0): Promise<Served> {
       if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
       const file = await fileFor(folder, request.url ?? "/");
       if (!file) return response.writeHead(404, { "content-type": "text/plain" }).end("There is nothing here.");
-      response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream", "cache-control": HASHED.test(file) ? "max-age=31536000, immutable" : "no-cache" });
+      response.writeHead(200, {
+        "content-type": TYPES[extname(file)] ?? "application/octet-stream",
+        "cache-control": HASHED.test(file) ? "max-age=31536000, immutable" : "no-cache",
+      });
       if (request.method === "HEAD") return response.end();
-      createReadStream(file).on("error", () => response.destroy()).pipe(response);
+      createReadStream(file)
+        .on("error", () => response.destroy())
+        .pipe(response);
     })();
   });
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(port, "127.0.0.1", resolve));

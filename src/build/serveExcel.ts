@@ -10,7 +10,13 @@ import { excelWebpack } from "./excelWebpack.ts";
 writeParts(DEV_ADDRESS, "dist");
 const compiler = webpack(excelWebpack("dist", "development"))!;
 const server = new WebpackDevServer(
-  { port: Number(new URL(DEV_ADDRESS).port), static: "dist", hot: false, headers: { "Access-Control-Allow-Origin": "*" }, server: { type: "https", options: await getHttpsServerOptions() } },
+  {
+    port: Number(new URL(DEV_ADDRESS).port),
+    static: "dist",
+    hot: false,
+    headers: { "Access-Control-Allow-Origin": "*" },
+    server: { type: "https", options: await getHttpsServerOptions() },
+  },
   compiler,
 );
 await server.start();

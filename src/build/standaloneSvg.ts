@@ -10,6 +10,9 @@ svg{color-scheme:light dark;--drawing-ink:#1d1d1b;--drawing-faint:#63625e;--draw
 export function standaloneSvg(drawing: string): string {
   const [root, width, height] = /^<svg [^>]* width="([\d.]+)" height="([\d.]+)"[^>]*>/.exec(drawing)!;
   const [wide, high] = [Number(width) + 2 * MARGIN, Number(height) + 2 * MARGIN];
-  const opened = root.replace(/viewBox="[^"]*" width="[^"]*" height="[^"]*"/, `viewBox="${-MARGIN} ${-MARGIN} ${wide} ${high}" width="${wide}" height="${high}"`);
+  const opened = root.replace(
+    /viewBox="[^"]*" width="[^"]*" height="[^"]*"/,
+    `viewBox="${-MARGIN} ${-MARGIN} ${wide} ${high}" width="${wide}" height="${high}"`,
+  );
   return `${opened}${STYLE}<rect x="${-MARGIN}" y="${-MARGIN}" width="${wide}" height="${high}" style="fill:var(--drawing-paper)"/>${drawing.slice(root.length)}\n`;
 }

@@ -17,7 +17,8 @@ export function withoutDocs(source: string): string {
     for (const property of node.arguments[0].properties) {
       if (!ts.isPropertyAssignment(property) || !ts.isIdentifier(property.name)) continue;
       if (DOCS.has(property.name.text)) replace(property.initializer, `""`);
-      else if (property.name.text === "examples") replace(property.initializer, `[{ cells: [], result: ${shape(property.initializer)} }]`);
+      else if (property.name.text === "examples")
+        replace(property.initializer, `[{ cells: [], result: ${shape(property.initializer)} }]`);
     }
   };
   visit(file);
@@ -25,14 +26,25 @@ export function withoutDocs(source: string): string {
 }
 
 function isDefinition(node: ts.Node): node is ts.CallExpression & { arguments: [ts.ObjectLiteralExpression] } {
-  return ts.isCallExpression(node) && ts.isIdentifier(node.expression) && node.expression.text === "worksheetFunction" && ts.isObjectLiteralExpression(node.arguments[0]!);
+  return (
+    ts.isCallExpression(node) &&
+    ts.isIdentifier(node.expression) &&
+    node.expression.text === "worksheetFunction" &&
+    ts.isObjectLiteralExpression(node.arguments[0]!)
+  );
 }
 
 /** The first example's result: itself where it is a name, else as little as has its shape. */
 function shape(examples: ts.Expression): string {
   const [first] = ts.isArrayLiteralExpression(examples) ? examples.elements : [];
-  const result = first && ts.isObjectLiteralExpression(first) ? first.properties.find((one) => one.name && ts.isIdentifier(one.name) && one.name.text === "result") : undefined;
-  if (!result || !ts.isPropertyAssignment(result)) throw new Error(`No result can be seen in ${examples.getText().slice(0, 60)}`);
+  const result =
+    first && ts.isObjectLiteralExpression(first)
+      ? first.properties.find((one) => one.name && ts.isIdentifier(one.name) && one.name.text === "result")
+      : undefined;
+  if (!result || !ts.isPropertyAssignment(result))
+    throw new Error(`No result can be seen in ${examples.getText().slice(0, 60)}`);
   if (ts.isArrayLiteralExpression(result.initializer)) return "[]";
-  return ts.isLiteralExpression(result.initializer) || ts.isPrefixUnaryExpression(result.initializer) ? "0" : result.initializer.getText();
+  return ts.isLiteralExpression(result.initializer) || ts.isPrefixUnaryExpression(result.initializer)
+    ? "0"
+    : result.initializer.getText();
 }

@@ -10,8 +10,15 @@ export function writeHelp(folder: string, functions: readonly WorksheetFunction[
   mkdirSync(join(folder, "help/drawings/narrow"), { recursive: true });
   writeFileSync(join(folder, "help/index.html"), helpIndexPage(functions));
   for (const definition of functions) writeFileSync(join(folder, helpPath(definition)), helpPage(definition));
-  writeFileSync(join(folder, "help", GUIDE_PAGE), guidePage(readFileSync(new URL("../../functions/GUIDE.md", import.meta.url), "utf8")));
-  for (const [width, place] of [[GUIDE_WIDTHS.wide, "help/drawings"], [GUIDE_WIDTHS.narrow, "help/drawings/narrow"]] as const) {
-    for (const [name, drawing] of Object.entries(guideDrawings(width))) writeFileSync(join(folder, place, name), drawing);
+  writeFileSync(
+    join(folder, "help", GUIDE_PAGE),
+    guidePage(readFileSync(new URL("../../functions/GUIDE.md", import.meta.url), "utf8")),
+  );
+  for (const [width, place] of [
+    [GUIDE_WIDTHS.wide, "help/drawings"],
+    [GUIDE_WIDTHS.narrow, "help/drawings/narrow"],
+  ] as const) {
+    for (const [name, drawing] of Object.entries(guideDrawings(width)))
+      writeFileSync(join(folder, place, name), drawing);
   }
 }

@@ -97,7 +97,8 @@ export class BoardSearch {
       patterns.push(this.found);
     }
     // Many nodes for the size of the tables: finer ones will spare more than they cost.
-    if (this.steps - before > bounds.entries && bounds.entries * 2 < MOST_ENTRIES) this.bounds = new SuffixBounds(this.problem, bounds.cells * 2);
+    if (this.steps - before > bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
+      this.bounds = new SuffixBounds(this.problem, bounds.cells * 2);
     return { patterns, most, complete };
   }
 
@@ -130,7 +131,10 @@ export class BoardSearch {
   }
 
   private most(level: number): number {
-    return Math.min(this.question.values[level]!.length - 1, Math.floor(this.room[level]! / this.problem.items[level]!.weight));
+    return Math.min(
+      this.question.values[level]!.length - 1,
+      Math.floor(this.room[level]! / this.problem.items[level]!.weight),
+    );
   }
 
   private descend(item: Item, count: number): boolean {

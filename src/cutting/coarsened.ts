@@ -18,13 +18,25 @@ export function coarsened(problem: Problem, most: number, up: boolean): Coarse {
   problem.items.forEach((item, i) => {
     const last = members.at(-1);
     const first = last && problem.items[last[0]!]!;
-    if (last && first && last.length < share && first.group === item.group && first.key === item.key && first.hand === item.hand) last.push(i);
+    if (
+      last &&
+      first &&
+      last.length < share &&
+      first.group === item.group &&
+      first.key === item.key &&
+      first.hand === item.hand
+    )
+      last.push(i);
     else members.push([i]);
   });
   const items = members.map((own): Item => {
     const weights = own.map((i) => problem.items[i]!.weight);
     const last = problem.items[own.at(-1)!]!;
-    return { ...last, weight: up ? Math.max(...weights) : Math.min(...weights), demand: own.reduce((sum, i) => sum + problem.items[i]!.demand, 0) };
+    return {
+      ...last,
+      weight: up ? Math.max(...weights) : Math.min(...weights),
+      demand: own.reduce((sum, i) => sum + problem.items[i]!.demand, 0),
+    };
   });
   return { problem: { ...problem, items }, members };
 }
@@ -34,9 +46,12 @@ export function refined(problem: Problem, { members }: Coarse, cuts: readonly Cu
   const queues = members.map((own) => own.map((item) => ({ item, left: problem.items[item]!.demand })).reverse());
   const fine: Cut[] = [];
   for (const { pattern, times } of cuts) {
-    for (let open = times; open > 0; ) {
+    for (let open = times; open > 0;) {
       let repeat = open;
-      pattern.items.forEach((coarse, n) => (repeat = Math.min(repeat, Math.max(1, Math.floor(queues[coarse]!.at(-1)!.left / pattern.copies[n]!)))));
+      pattern.items.forEach(
+        (coarse, n) =>
+          (repeat = Math.min(repeat, Math.max(1, Math.floor(queues[coarse]!.at(-1)!.left / pattern.copies[n]!)))),
+      );
       const counts = new Map<number, number>();
       pattern.items.forEach((coarse, n) => {
         for (let k = 0; k < pattern.copies[n]!; k++) {

@@ -20,7 +20,8 @@ export function costGrid(costs: readonly number[]): number {
   let step = least;
   for (const cost of others) {
     let divisor = step;
-    for (let rest = Math.abs(cost - Math.round(cost / step) * step); rest > small; ) [divisor, rest] = [rest, Math.abs(divisor - Math.round(divisor / rest) * rest)];
+    for (let rest = Math.abs(cost - Math.round(cost / step) * step); rest > small;)
+      [divisor, rest] = [rest, Math.abs(divisor - Math.round(divisor / rest) * rest)];
     // Remainders carry the last bits of larger numbers; the least cost, divided by its whole number of steps, does not.
     step = least / Math.round(least / divisor);
   }

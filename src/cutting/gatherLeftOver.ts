@@ -27,7 +27,11 @@ function roomLeft(problem: Problem, { type, items, copies }: Pattern): number {
 }
 
 function emptiedBoard(problem: Problem, cuts: readonly Cut[], donor: number): { cuts: Cut[]; left: number } {
-  const others = cuts.map((cut, n) => ({ pattern: cut.pattern, times: n === donor ? cut.times - 1 : cut.times, left: roomLeft(problem, cut.pattern) }));
+  const others = cuts.map((cut, n) => ({
+    pattern: cut.pattern,
+    times: n === donor ? cut.times - 1 : cut.times,
+    left: roomLeft(problem, cut.pattern),
+  }));
   let kept = cuts[donor]!.pattern;
   for (const item of cuts[donor]!.pattern.items) {
     while (kept.items.includes(item)) {
@@ -46,7 +50,10 @@ function emptiedBoard(problem: Problem, cuts: readonly Cut[], donor: number): { 
       kept = changed(kept, item, -1);
     }
   }
-  const all = [...others.map(({ pattern, times }) => ({ pattern, times })), { pattern: kept, times: kept.items.length > 0 ? 1 : 0 }];
+  const all = [
+    ...others.map(({ pattern, times }) => ({ pattern, times })),
+    { pattern: kept, times: kept.items.length > 0 ? 1 : 0 },
+  ];
   return { cuts: all.filter((cut) => cut.times > 0), left: roomLeft(problem, kept) };
 }
 

@@ -28,7 +28,12 @@ export function giveHands(problem: Problem, cuts: readonly Cut[]): HandedCut[] {
   const single: Cut[] = [];
   for (const cut of cuts) {
     const free = cut.pattern.items.some((i) => problem.items[i]!.hand === 2);
-    if (!free) handed.push({ type: cut.pattern.type, times: cut.times, parts: cut.pattern.items.map((item, n) => part(problem, item, cut.pattern.copies[n]!, 0)) });
+    if (!free)
+      handed.push({
+        type: cut.pattern.type,
+        times: cut.times,
+        parts: cut.pattern.items.map((item, n) => part(problem, item, cut.pattern.copies[n]!, 0)),
+      });
     else {
       if (cut.times >= 2) handed.push(...mirrored(problem, cut));
       if (cut.times % 2 === 1) single.push({ pattern: cut.pattern, times: 1 });
@@ -54,7 +59,9 @@ function mirrored(problem: Problem, cut: Cut): HandedCut[] {
     turns.set(key, before + copies[n]!);
     return part(problem, item, copies[n]!, Math.floor((copies[n]! + 1 - (before % 2)) / 2));
   });
-  const others = parts.map(({ item, left, right }, n) => part(problem, item, copies[n]!, problem.items[item]!.hand === 2 ? right : left));
+  const others = parts.map(({ item, left, right }, n) =>
+    part(problem, item, copies[n]!, problem.items[item]!.hand === 2 ? right : left),
+  );
   const times = Math.floor(cut.times / 2);
   return [
     { type, times, parts },
@@ -70,13 +77,28 @@ interface Line {
 
 function byTrails(problem: Problem, boards: readonly Cut[]): HandedCut[] {
   const lefts = boards.map(() => new Map<number, number>());
-  const keys = new Set(boards.flatMap(({ pattern }) => pattern.items.filter((i) => problem.items[i]!.hand === 2).map((i) => problem.items[i]!.key)));
+  const keys = new Set(
+    boards.flatMap(({ pattern }) =>
+      pattern.items.filter((i) => problem.items[i]!.hand === 2).map((i) => problem.items[i]!.key),
+    ),
+  );
   for (const key of keys) {
-    const lines: Line[] = boards.flatMap(({ pattern }, board) => pattern.items.flatMap((item, n) => (problem.items[item]!.key === key ? Array.from({ length: pattern.copies[n]! }, (): Line => ({ board, item, hand: 0 })) : [])));
+    const lines: Line[] = boards.flatMap(({ pattern }, board) =>
+      pattern.items.flatMap((item, n) =>
+        problem.items[item]!.key === key
+          ? Array.from({ length: pattern.copies[n]! }, (): Line => ({ board, item, hand: 0 }))
+          : [],
+      ),
+    );
     handLines(lines);
-    for (const { board, item, hand } of lines) if (hand === 1) lefts[board]!.set(item, (lefts[board]!.get(item) ?? 0) + 1);
+    for (const { board, item, hand } of lines)
+      if (hand === 1) lefts[board]!.set(item, (lefts[board]!.get(item) ?? 0) + 1);
   }
-  return boards.map(({ pattern }, board) => ({ type: pattern.type, times: 1, parts: pattern.items.map((item, n) => part(problem, item, pattern.copies[n]!, lefts[board]!.get(item) ?? 0)) }));
+  return boards.map(({ pattern }, board) => ({
+    type: pattern.type,
+    times: 1,
+    parts: pattern.items.map((item, n) => part(problem, item, pattern.copies[n]!, lefts[board]!.get(item) ?? 0)),
+  }));
 }
 
 function handLines(lines: readonly Line[]): void {

@@ -84,7 +84,12 @@ class Largest {
     return { pattern: { type, items: used, copies: used.map((i) => counts.get(i)!) }, worth };
   }
 
-  private largest(group: number, room: number, counts: ReadonlyMap<number, number>, odds: ReadonlyMap<number, number>): { item: number; costs: number } {
+  private largest(
+    group: number,
+    room: number,
+    counts: ReadonlyMap<number, number>,
+    odds: ReadonlyMap<number, number>,
+  ): { item: number; costs: number } {
     const { items } = this.problem;
     const order = this.orders[group]!;
     let low = 0;
@@ -96,7 +101,11 @@ class Largest {
       else high = middle;
     }
     // A piece that wants a partner takes a little more than its weight, one that finds it a little less: a few must be tried.
-    for (let n = this.available(group, low), tries = 0; n < order.length && tries < 12; n = this.available(group, n + 1), tries++) {
+    for (
+      let n = this.available(group, low), tries = 0;
+      n < order.length && tries < 12;
+      n = this.available(group, n + 1), tries++
+    ) {
       const i = order[n]!;
       const item = items[i]!;
       if ((counts.get(i) ?? 0) >= this.remaining[i]!) continue;

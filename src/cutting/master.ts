@@ -46,7 +46,7 @@ export class Master {
 
   private *generate(simplex: Simplex, rows: readonly Row[], spent: () => boolean): Generator<void, Relaxed | null> {
     const forbidden = new Set(rows.filter((row) => row.kind === "pattern").map((row) => row.key!));
-    for (let n = 0; ; ) {
+    for (let n = 0; ;) {
       while (n < this.columns.length) simplex.append(this.columns[n++]!);
       const optimal = yield* simplex.optimize();
       this.search.steps += simplex.takeSteps();
@@ -58,21 +58,32 @@ export class Master {
       for (const pattern of answer.patterns) if (pattern) this.add(pattern);
       if (this.columns.length > before) continue;
       // A pattern that is known and yet worth more than it costs: the numbers went astray, and the duals bound nothing.
-      const known = answer.patterns.some((pattern, j) => pattern !== null && answer.most[j]! > prices.thresholds[j]! + 1e-6 * this.dearest);
+      const known = answer.patterns.some(
+        (pattern, j) => pattern !== null && answer.most[j]! > prices.thresholds[j]! + 1e-6 * this.dearest,
+      );
       return simplex.relaxed(this.columns, optimal && answer.complete && !known);
     }
   }
 }
 
 /** The duals as worth of copies, and what a board must beat. */
-function pricesOf(problem: Problem, rows: readonly Row[], duals: Float64Array): { values: Float64Array[]; thresholds: Float64Array } {
+function pricesOf(
+  problem: Problem,
+  rows: readonly Row[],
+  duals: Float64Array,
+): { values: Float64Array[]; thresholds: Float64Array } {
   const { items, types } = problem;
-  const values = worthOfCopies(problem, duals.map((dual) => Math.max(0, dual)), items.map((item) => item.demand));
+  const values = worthOfCopies(
+    problem,
+    duals.map((dual) => Math.max(0, dual)),
+    items.map((item) => item.demand),
+  );
   const thresholds = Float64Array.from(types, (type) => type.cost * (1 + SMALL / 10));
   rows.forEach((row, r) => {
     const dual = duals[items.length + r]!;
     if (row.kind === "type") thresholds[row.type!]! -= dual;
-    if (row.kind === "copies") for (let k = row.copies!; k < values[row.item!]!.length; k++) values[row.item!]![k]! += dual;
+    if (row.kind === "copies")
+      for (let k = row.copies!; k < values[row.item!]!.length; k++) values[row.item!]![k]! += dual;
   });
   return { values, thresholds };
 }

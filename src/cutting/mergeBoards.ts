@@ -37,7 +37,13 @@ function together(problem: Problem, a: Pattern, b: Pattern, left: readonly numbe
   const taken = roomTaken(problem, items, copies);
   let best: Pattern | null = null;
   types.forEach((type, j) => {
-    if (type.room >= taken && type.cost <= budget && left[j]! >= 1 && (best === null || type.cost < types[best.type]!.cost)) best = { type: j, items, copies };
+    if (
+      type.room >= taken &&
+      type.cost <= budget &&
+      left[j]! >= 1 &&
+      (best === null || type.cost < types[best.type]!.cost)
+    )
+      best = { type: j, items, copies };
   });
   return best;
 }

@@ -15,7 +15,11 @@ const SLICE = 8;
  * @returns a reason when a list cannot be read (see stockReason), a piece is longer than every board of its size ("pieceTooLong"), or limited stock is not enough
  * ("stockShort": proved; "stockNotFound": no plan was found in the work allowed).
  */
-export async function planCuts(pieces: readonly StockPiece[], boards: readonly StockBoard[], options: CutOptions): Promise<CutPlan | Reason> {
+export async function planCuts(
+  pieces: readonly StockPiece[],
+  boards: readonly StockBoard[],
+  options: CutOptions,
+): Promise<CutPlan | Reason> {
   const steps = planSteps(pieces, boards, options);
   for (;;) {
     const end = performance.now() + SLICE;

@@ -13,7 +13,11 @@ const STEPS = 400_000_000;
  *
  * Sizes are planned one after another; what the first leaves of the work allowed is the next one's.
  */
-export function* planSteps(pieces: readonly StockPiece[], boards: readonly StockBoard[], options: CutOptions): Generator<void, CutPlan | Reason> {
+export function* planSteps(
+  pieces: readonly StockPiece[],
+  boards: readonly StockBoard[],
+  options: CutOptions,
+): Generator<void, CutPlan | Reason> {
   const reason = stockReason(pieces, boards, options.kerf);
   if (reason) return reason;
   const spent = budgetOf(options);
@@ -21,14 +25,21 @@ export function* planSteps(pieces: readonly StockPiece[], boards: readonly Stock
   const planned: PlannedBoard[] = [];
   for (const task of problemsOf(pieces, boards, options.kerf)) {
     const solved = yield* solveSize(task.problem, spent.next());
-    if ("impossible" in solved) return new Reason(solved.impossible ? "stockShort" : "stockNotFound", { size: task.size });
+    if ("impossible" in solved)
+      return new Reason(solved.impossible ? "stockShort" : "stockNotFound", { size: task.size });
     const { cuts, cost, bound, proved } = solved;
     sizes.push({ size: task.size, cost, bound, proved });
     for (const board of plannedBoards(task, cuts, pieces, options.kerf)) planned.push(board);
     yield;
   }
   const sum = (of: (size: SizePlan) => number): number => sizes.reduce((total, size) => total + of(size), 0);
-  return { boards: planned, cost: sum((size) => size.cost), bound: sum((size) => size.bound), proved: sizes.every((size) => size.proved), sizes };
+  return {
+    boards: planned,
+    cost: sum((size) => size.cost),
+    bound: sum((size) => size.bound),
+    proved: sizes.every((size) => size.proved),
+    sizes,
+  };
 }
 
 /** For each size in turn a question whether all sizes so far have spent the budget. */

@@ -8,7 +8,12 @@ import type { Relaxed } from "./simplex.ts";
  *
  * The best board is the one that is worth most for its cost, pieces being worth their duals. Later attempts keep fewer boards and shift the worths a little, each in its own, always the same way.
  */
-export function* roundedPlan(problem: Problem, search: BoardSearch, relaxed: Relaxed, attempt: number): Generator<void, Cut[] | null> {
+export function* roundedPlan(
+  problem: Problem,
+  search: BoardSearch,
+  relaxed: Relaxed,
+  attempt: number,
+): Generator<void, Cut[] | null> {
   const { items, types } = problem;
   const remaining = items.map((item) => item.demand);
   const left = types.map((type) => type.count);
@@ -23,8 +28,12 @@ export function* roundedPlan(problem: Problem, search: BoardSearch, relaxed: Rel
     if (whole > 0) take(column.pattern, whole);
   }
   const room = types[types.length - 1]!.room;
-  const worths = items.map((item, i) => Math.max(relaxed.duals[i]!, 0) * (1 + (attempt === 0 ? 0 : shift(attempt, i))) + 1e-9 * item.weight / room);
-  const worth = (pattern: Pattern): number => pattern.items.reduce((sum, i, k) => sum + worths[i]! * pattern.copies[k]!, 0);
+  const worths = items.map(
+    (item, i) =>
+      Math.max(relaxed.duals[i]!, 0) * (1 + (attempt === 0 ? 0 : shift(attempt, i))) + (1e-9 * item.weight) / room,
+  );
+  const worth = (pattern: Pattern): number =>
+    pattern.items.reduce((sum, i, k) => sum + worths[i]! * pattern.copies[k]!, 0);
   while (remaining.some((count) => count > 0)) {
     const values = worthOfCopies(problem, worths, remaining);
     let best: Pattern | null = null;

@@ -12,13 +12,22 @@ const PARTS = 2 ** 30;
  * its cost and p. Duals are rounded down to whole numbers, the most valuable board of each type is found in these exactly (or bounded, where that takes too
  * long), and u is scaled down by the greatest excess (Farley 1990): so the proof needs no trust in the linear program.
  */
-export function* safeBound(problem: Problem, search: BoardSearch, duals: ArrayLike<number>, scarcity: ArrayLike<number>): Generator<void, number> {
+export function* safeBound(
+  problem: Problem,
+  search: BoardSearch,
+  duals: ArrayLike<number>,
+  scarcity: ArrayLike<number>,
+): Generator<void, number> {
   const { items, types } = problem;
   let greatest = 0;
   for (let i = 0; i < items.length; i++) greatest = Math.max(greatest, duals[i]!);
   if (!(greatest > 0)) return 0;
   const whole = items.map((_, i) => Math.floor((Math.max(0, duals[i]!) / greatest) * PARTS));
-  const values = worthOfCopies(problem, whole, items.map((item) => item.demand));
+  const values = worthOfCopies(
+    problem,
+    whole,
+    items.map((item) => item.demand),
+  );
   const spend = types.map((type, j) => type.cost + scarcity[j]!);
   // Boards worth clearly less than they cost need not be looked at.
   const thresholds = Float64Array.from(spend, (cost) => Math.floor((cost / greatest) * PARTS * (1 - 1e-6)));

@@ -68,7 +68,9 @@ export class Simplex {
     this.duals = new Float64Array(size);
     this.atLeast = new Uint8Array(size).fill(1, 0, m);
     rows.forEach((row, r) => (this.atLeast[m + r] = row.atLeast ? 1 : 0));
-    this.limits = Float64Array.from({ length: size }, (_, r) => (r < m ? problem.items[r]!.demand : rows[r - m]!.limit));
+    this.limits = Float64Array.from({ length: size }, (_, r) =>
+      r < m ? problem.items[r]!.demand : rows[r - m]!.limit,
+    );
     // A little more or less in every row, each another amount: without it the many ties would make the simplex turn in circles.
     this.amounts = this.limits.map((limit, r) => limit + 1e-7 * (1 + ((r * 37) % 61) / 61));
     for (let r = 0; r < size; r++) {
@@ -80,7 +82,11 @@ export class Simplex {
 
   append(column: Column): void {
     const { pattern } = column;
-    const entry = { rows: [...pattern.items], values: [...pattern.copies], cost: this.problem.types[pattern.type]!.cost };
+    const entry = {
+      rows: [...pattern.items],
+      values: [...pattern.copies],
+      cost: this.problem.types[pattern.type]!.cost,
+    };
     this.rows.forEach((row, r) => {
       if (inRow(row, column) === 0) return;
       entry.rows.push(this.problem.items.length + r);

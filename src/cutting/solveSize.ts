@@ -62,7 +62,9 @@ class SizeSearch {
     this.spent = spent;
     this.grid = costGrid(problem.types.map((type) => type.cost));
     this.master = new Master(problem);
-    this.limits = problem.types.flatMap((type, j): Row[] => (type.count < Infinity ? [{ kind: "type", type: j, atLeast: false, limit: type.count }] : []));
+    this.limits = problem.types.flatMap((type, j): Row[] =>
+      type.count < Infinity ? [{ kind: "type", type: j, atLeast: false, limit: type.count }] : [],
+    );
   }
 
   result(): Solved | { readonly impossible: boolean } {
@@ -142,7 +144,10 @@ class SizeSearch {
     const cost = costOf(this.problem, cuts);
     const boards = cuts.reduce((sum, cut) => sum + cut.times, 0);
     const close = 1e-9 * cost;
-    if (cost < this.cost - close || (cost < this.cost + close && (boards < this.boards || (last && boards === this.boards)))) {
+    if (
+      cost < this.cost - close ||
+      (cost < this.cost + close && (boards < this.boards || (last && boards === this.boards)))
+    ) {
       this.best = cuts;
       this.cost = cost;
       this.boards = boards;
@@ -167,11 +172,16 @@ class SizeSearch {
       const rows = branching(relaxed);
       if (rows === null) {
         // A whole plan is the least of its node only when the node's bound is known.
-        const kept = this.keep(relaxed.cuts.map(({ column, times }) => ({ pattern: column.pattern, times: Math.round(times) })));
+        const kept = this.keep(
+          relaxed.cuts.map(({ column, times }) => ({ pattern: column.pattern, times: Math.round(times) })),
+        );
         if (!kept || relaxed.value === -Infinity) complete = false;
       } else {
         if (node.rows.length > 0) yield* this.round(relaxed, 0);
-        stack.push({ rows: [...node.rows, rows.later], relaxed: null }, { rows: [...node.rows, rows.first], relaxed: null });
+        stack.push(
+          { rows: [...node.rows, rows.later], relaxed: null },
+          { rows: [...node.rows, rows.first], relaxed: null },
+        );
       }
       if (this.closed()) return;
     }
@@ -195,7 +205,10 @@ function meetsDemand(problem: Problem, cuts: readonly Cut[]): boolean {
     pattern.items.forEach((item, n) => (cut[item]! += pattern.copies[n]! * times));
     boards[pattern.type]! += times;
   }
-  return problem.items.every((item, i) => item.demand === cut[i]) && problem.types.every((type, j) => boards[j]! <= type.count);
+  return (
+    problem.items.every((item, i) => item.demand === cut[i]) &&
+    problem.types.every((type, j) => boards[j]! <= type.count)
+  );
 }
 
 /** Two rows of which every whole plan meets one, and this fractional one neither; null when it is whole. */
@@ -212,9 +225,10 @@ function branching(relaxed: Relaxed): { first: Row; later: Row } | null {
       const { type, items, copies } = column.pattern;
       if (kind === "type") count(`${type}`, { kind, type }, times);
       if (kind === "pattern") count(column.key, { kind, key: column.key }, times);
-      if (kind === "copies") items.forEach((item, n) => {
-        for (let k = 1; k <= copies[n]!; k++) count(`${item} ${k}`, { kind, item, copies: k }, times);
-      });
+      if (kind === "copies")
+        items.forEach((item, n) => {
+          for (let k = 1; k <= copies[n]!; k++) count(`${item} ${k}`, { kind, item, copies: k }, times);
+        });
     }
     let chosen: { row: Pick<Row, "kind" | "type" | "item" | "copies" | "key">; sum: number } | null = null;
     let worst = 1e-4;

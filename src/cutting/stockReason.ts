@@ -36,14 +36,16 @@ function pieceReason(pieces: readonly StockPiece[]): Reason | null {
     if (!isRoom(lean) || !isRoom(toe)) return new Reason("pieceLean", { row, name, lean: lean ?? 0 });
     // A head that turns by more than the piece is long would pass its own tail.
     if (!isRoom(turn) || (turn ?? 0) > length) return new Reason("pieceTurn", { row, name, turn: turn ?? 0, length });
-    if (spread !== undefined && !(spread >= 1 && spread < Infinity)) return new Reason("pieceSpread", { row, name, spread });
+    if (spread !== undefined && !(spread >= 1 && spread < Infinity))
+      return new Reason("pieceSpread", { row, name, spread });
   }
   return null;
 }
 
 function tooLong(pieces: readonly StockPiece[], boards: readonly StockBoard[]): Reason | null {
   const longest = new Map<string, number>();
-  for (const board of boards) if (board.count !== 0) longest.set(board.size, Math.max(longest.get(board.size) ?? 0, board.length));
+  for (const board of boards)
+    if (board.count !== 0) longest.set(board.size, Math.max(longest.get(board.size) ?? 0, board.length));
   const toes = toeOfSlants(pieces);
   for (const [i, piece] of pieces.entries()) {
     if (piece.count === 0) continue;
@@ -51,7 +53,8 @@ function tooLong(pieces: readonly StockPiece[], boards: readonly StockBoard[]): 
     const { name, size, length } = piece;
     if (board === undefined) return new Reason("noBoardOfSize", { row: i + 1, name, size });
     const needs = length + toes.get(`${size} ${slantOf(piece)}`)!;
-    if (needs > board * (1 + TOLERANCE)) return new Reason("pieceTooLong", { row: i + 1, name, size, length, needs, longest: board });
+    if (needs > board * (1 + TOLERANCE))
+      return new Reason("pieceTooLong", { row: i + 1, name, size, length, needs, longest: board });
   }
   return null;
 }

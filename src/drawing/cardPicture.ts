@@ -25,13 +25,17 @@ interface Text {
  *
  * Black on white whatever the sheet's colours are, because it is drawn for print. Gives its height in pixels too.
  */
-export function cardPicture({ mark, title, counts, figures, steps, notes, cautions, drawing }: CutCard, width: number): { readonly svg: string; readonly height: number } {
+export function cardPicture(
+  { mark, title, counts, figures, steps, notes, cautions, drawing }: CutCard,
+  width: number,
+): { readonly svg: string; readonly height: number } {
   const texts: Text[] = [];
   const right = width - EDGE;
   const inner = right - EDGE;
   let y = EDGE + SIZES.mark;
   const lines = (text: string, size: number, left: number) => {
-    for (const line of wrapped(text, size, right - left)) texts.push({ x: left, y: (y += Math.ceil(size * 1.3)), text: line, size });
+    for (const line of wrapped(text, size, right - left))
+      texts.push({ x: left, y: (y += Math.ceil(size * 1.3)), text: line, size });
   };
   texts.push({ x: EDGE, y, text: mark, size: SIZES.mark, bold: true });
   const beside = EDGE + textWidth(mark, SIZES.mark * BOLD) + 10;
@@ -39,11 +43,21 @@ export function cardPicture({ mark, title, counts, figures, steps, notes, cautio
   texts.push({ x: right, y, text: counts, size: SIZES.text, bold: true, right: true });
   // A long title takes the line over the counts as well, never more than the name is high.
   const heading = wrapped(title, SIZES.text, room);
-  heading.forEach((line, i) => texts.push({ x: beside, y: y - (heading.length - 1 - i) * Math.ceil(SIZES.text * 1.2), text: line, size: SIZES.text }));
+  heading.forEach((line, i) =>
+    texts.push({
+      x: beside,
+      y: y - (heading.length - 1 - i) * Math.ceil(SIZES.text * 1.2),
+      text: line,
+      size: SIZES.text,
+    }),
+  );
 
   for (const { name, value } of figures) {
     y += Math.ceil(SIZES.figure * 1.25);
-    texts.push({ x: EDGE, y, text: name, size: SIZES.text }, { x: right, y, text: value, size: SIZES.figure, bold: true, right: true });
+    texts.push(
+      { x: EDGE, y, text: name, size: SIZES.text },
+      { x: right, y, text: value, size: SIZES.figure, bold: true, right: true },
+    );
   }
   const drawn = opened(drawing(inner, false));
   const top = y + EDGE;
@@ -62,10 +76,13 @@ export function cardPicture({ mark, title, counts, figures, steps, notes, cautio
   const height = Math.ceil(y + EDGE);
   const { ink, paper } = THEMES.print;
   const name = escaped(`${mark} ${title}: ${counts}`);
-  const description = escaped([...figures.map((figure) => `${figure.name} ${figure.value}.`), ...steps, ...notes].join(" "));
+  const description = escaped(
+    [...figures.map((figure) => `${figure.name} ${figure.value}.`), ...steps, ...notes].join(" "),
+  );
   return {
     height,
-    svg: `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="system-ui,sans-serif" font-size="${SIZES.text}"><title>${name}</title><desc>${description}</desc>` +
+    svg:
+      `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="system-ui,sans-serif" font-size="${SIZES.text}"><title>${name}</title><desc>${description}</desc>` +
       `<rect x="0.5" y="0.5" width="${width - 1}" height="${height - 1}" style="fill:${paper};stroke:${ink}"/><g transform="translate(${EDGE} ${top})" font-size="${drawn.size}">${drawn.inside}</g>` +
       `<line x1="${EDGE}" y1="${rule}" x2="${right}" y2="${rule}" style="stroke:${ink}"/><g style="fill:${ink}">${texts.map(textSvg).join("")}</g></svg>`,
   };

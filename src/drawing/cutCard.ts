@@ -42,19 +42,48 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
   return pieces.flatMap((piece) => {
     const draw = (width: number, brief: boolean): DrawingOptions => ({ width, length, words, theme: "print", brief });
     const card = (drawing: CutCard["drawing"], steps: readonly string[]): CutCard => ({
-      mark: piece.mark, title: [words.card.members[piece.member], ...(piece.side === null ? [] : [words.card.sides[piece.side]])].join(", "), counts: countsText(piece, words), figures: figuresOf(piece, options), steps,
-      notes: options.notes?.(piece) ?? [], cautions, drawing,
+      mark: piece.mark,
+      title: [words.card.members[piece.member], ...(piece.side === null ? [] : [words.card.sides[piece.side]])].join(
+        ", ",
+      ),
+      counts: countsText(piece, words),
+      figures: figuresOf(piece, options),
+      steps,
+      notes: options.notes?.(piece) ?? [],
+      cautions,
+      drawing,
     });
     switch (piece.member) {
       case "ridge":
-        return [card((...size) => drawRidge(frame, piece, draw(...size)), [boardStep(frame, piece, options), words.card.ridge(length(piece.longPoint)), words.card.ridgeSides, ...(frame.kings ? [] : [words.card.ridgeHips])])];
+        return [
+          card(
+            (...size) => drawRidge(frame, piece, draw(...size)),
+            [
+              boardStep(frame, piece, options),
+              words.card.ridge(length(piece.longPoint)),
+              words.card.ridgeSides,
+              ...(frame.kings ? [] : [words.card.ridgeHips]),
+            ],
+          ),
+        ];
       case "hip": {
-        const cuts = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts" }), hipSteps(frame, piece, options));
-        const marks = card((...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks" }), [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])]);
+        const cuts = card(
+          (...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts" }),
+          hipSteps(frame, piece, options),
+        );
+        const marks = card(
+          (...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks" }),
+          [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])],
+        );
         return [cuts, { ...marks, title: `${marks.title}: ${words.card.marksTitle}`, notes: [], figures: [] }];
       }
       default:
-        return [card((...size) => (piece.plain > 0 ? drawJack(piece, "plain", draw(...size)) : drawPair(piece, draw(...size))), rafterSteps(frame, piece, options))];
+        return [
+          card(
+            (...size) => (piece.plain > 0 ? drawJack(piece, "plain", draw(...size)) : drawPair(piece, draw(...size))),
+            rafterSteps(frame, piece, options),
+          ),
+        ];
     }
   });
 }
@@ -67,8 +96,12 @@ function countsText({ left, right, plain }: Piece, words: Words): string {
 function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCard["figures"] {
   if (piece.member === "ridge") return [{ name: words.card.boardLength, value: length(piece.longPoint) }];
   if (piece.tape === null) return [{ name: words.card.toHead, value: length(piece.longPoint) }];
-  const [name, check] = piece.tilts.length > 0 ? [words.longPoint, words.card.checkTape] : [words.card.toHead, words.card.checkTapeHead];
-  return [{ name, value: length(piece.longPoint) }, { name: check, value: length(piece.tape) }];
+  const [name, check] =
+    piece.tilts.length > 0 ? [words.longPoint, words.card.checkTape] : [words.card.toHead, words.card.checkTapeHead];
+  return [
+    { name, value: length(piece.longPoint) },
+    { name: check, value: length(piece.tape) },
+  ];
 }
 
 function rafterSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {

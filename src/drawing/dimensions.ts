@@ -43,7 +43,12 @@ export interface DimensionPlace {
 const CLEAR = 4;
 
 /** Where a dimension's text stands along its row: as near to the middle as the extension lines that run through the row let it. */
-function textPlace({ from, to, name, text }: Dimension, size: number, { least, most }: Reach, crossing: readonly number[]): Omit<DimensionPlace, "row"> {
+function textPlace(
+  { from, to, name, text }: Dimension,
+  size: number,
+  { least, most }: Reach,
+  crossing: readonly number[],
+): Omit<DimensionPlace, "row"> {
   const edges = [-Infinity, ...[...crossing].sort((a, b) => a - b), Infinity];
   const forms = name === undefined ? [[text]] : [[`${name} ${text}`], [name, text]];
   for (const lines of forms) {
@@ -53,7 +58,8 @@ function textPlace({ from, to, name, text }: Dimension, size: number, { least, m
       const [start, stop] = [Math.max(least, edges[i]! + CLEAR) + half, Math.min(most, end - CLEAR) - half];
       return start <= stop + 1e-9 ? [Math.max(start, Math.min(stop, middle))] : [];
     });
-    if (places.length > 0) return { lines, at: places.reduce((a, b) => (Math.abs(b - middle) < Math.abs(a - middle) ? b : a)) };
+    if (places.length > 0)
+      return { lines, at: places.reduce((a, b) => (Math.abs(b - middle) < Math.abs(a - middle) ? b : a)) };
   }
   // Where no gap has room the lines are broken off behind the text.
   const lines = forms.at(-1)!;
@@ -74,7 +80,11 @@ function halfOf(lines: readonly string[], size: number): number {
 export function placedDimensions(dimensions: readonly Dimension[], size: number, reach: Reach): DimensionPlace[] {
   const rows: { from: number; to: number; ends: readonly number[] }[][] = [];
   const found: DimensionPlace[] = dimensions.map(() => ({ row: 0, at: 0, lines: [] }));
-  const order = dimensions.map((_, i) => i).sort((a, b) => Math.abs(dimensions[a]!.to - dimensions[a]!.from) - Math.abs(dimensions[b]!.to - dimensions[b]!.from));
+  const order = dimensions
+    .map((_, i) => i)
+    .sort(
+      (a, b) => Math.abs(dimensions[a]!.to - dimensions[a]!.from) - Math.abs(dimensions[b]!.to - dimensions[b]!.from),
+    );
   for (const [k, i] of order.entries()) {
     const one = dimensions[i]!;
     const ends = [one.from, one.to];
@@ -96,7 +106,11 @@ export function placedDimensions(dimensions: readonly Dimension[], size: number,
 /** How far across its rows each begins and the last one ends. */
 function rowStarts(places: readonly DimensionPlace[], size: number): number[] {
   const starts = [0];
-  for (let row = 0; places.some((place) => place.row === row); row++) starts.push(starts[row]! + rowHeight(size, Math.max(...places.filter((place) => place.row === row).map(({ lines }) => lines.length))));
+  for (let row = 0; places.some((place) => place.row === row); row++)
+    starts.push(
+      starts[row]! +
+        rowHeight(size, Math.max(...places.filter((place) => place.row === row).map(({ lines }) => lines.length))),
+    );
   return starts;
 }
 
@@ -124,8 +138,12 @@ export function drawDimensions(sheet: Sheet, dimensions: readonly Dimension[], r
     // The line runs on under a text that stands beside it.
     const half = halfOf(lines, size);
     const [least, most] = [Math.min(one.from, one.to), Math.max(one.from, one.to)];
-    sheet.line([point(middle < least ? middle - half : least, line), point(middle > most ? middle + half : most, line)]);
-    for (const [k, text] of [...lines].reverse().entries()) sheet.text(point(middle, line - 3 - k * Math.ceil(size * 1.04)), text, { vertical: way === "left" });
+    sheet.line([
+      point(middle < least ? middle - half : least, line),
+      point(middle > most ? middle + half : most, line),
+    ]);
+    for (const [k, text] of [...lines].reverse().entries())
+      sheet.text(point(middle, line - 3 - k * Math.ceil(size * 1.04)), text, { vertical: way === "left" });
   }
   return at + away * starts.at(-1)!;
 }
@@ -142,12 +160,27 @@ export interface Reading {
  * Where they have no room, every second is left out, then every third and so on: the rest can be counted from its neighbours.
  * Under and over a line the texts stand on end; beside one they lie.
  */
-export function drawReadings(sheet: Sheet, readings: readonly Reading[], { way, object, at, least, most }: { way: "down" | "up" | "left" | "right"; object: number; at: number; least: number; most: number }): void {
+export function drawReadings(
+  sheet: Sheet,
+  readings: readonly Reading[],
+  {
+    way,
+    object,
+    at,
+    least,
+    most,
+  }: { way: "down" | "up" | "left" | "right"; object: number; at: number; least: number; most: number },
+): void {
   const sorted = [...readings].sort((a, b) => a.at - b.at);
   const gap = Math.ceil(sheet.size * 1.06) + 1;
   for (let every = 1; every <= sorted.length; every++) {
     const kept = sorted.filter((_, i) => i % every === 0);
-    const places = spread(kept.map((one) => one.at), gap, least + gap / 2, most - gap / 2);
+    const places = spread(
+      kept.map((one) => one.at),
+      gap,
+      least + gap / 2,
+      most - gap / 2,
+    );
     if (!places) continue;
     const upright = way === "down" || way === "up";
     const away = way === "down" || way === "right" ? 1 : -1;
@@ -155,8 +188,16 @@ export function drawReadings(sheet: Sheet, readings: readonly Reading[], { way, 
     for (const [i, { at: from, text }] of kept.entries()) {
       const place = places[i]!;
       // A leader ends a little before its text, or it would read as a minus.
-      sheet.line([point(from, object), point(from, object + 2 * away), point(place, at - 5 * away), point(place, at - 3 * away)]);
-      sheet.text(point(place + sheet.size * 0.28, at + away), text, { vertical: upright, anchor: way === "up" || way === "right" ? "start" : "end" });
+      sheet.line([
+        point(from, object),
+        point(from, object + 2 * away),
+        point(place, at - 5 * away),
+        point(place, at - 3 * away),
+      ]);
+      sheet.text(point(place + sheet.size * 0.28, at + away), text, {
+        vertical: upright,
+        anchor: way === "up" || way === "right" ? "start" : "end",
+      });
     }
     return;
   }

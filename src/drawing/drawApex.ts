@@ -11,7 +11,10 @@ const LEAST = 260;
 const AROUND = { x: 9, y: 5.5 };
 
 /** What meets at the top, each roof enlarged and from above: the apex of a hipped end, or of a gable the top of its last pair. */
-export function drawApex(cases: readonly (RoofCase & { readonly end: "hip" | "gable" })[], options: DrawingOptions): string {
+export function drawApex(
+  cases: readonly (RoofCase & { readonly end: "hip" | "gable" })[],
+  options: DrawingOptions,
+): string {
   const sheet = new Sheet(options);
   const { words } = sheet;
   const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
@@ -26,17 +29,49 @@ function drawOne(sheet: Sheet, one: RoofCase & { readonly end: "hip" | "gable" }
   const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;
   const side = size * 1.6;
   const { opening, at, label } = windowOn(sheet, "apex", one, { ...room, left: room.left + side, top }, [
-    { x: apex.x - AROUND.x * thickness, y: apex.y - AROUND.y * thickness }, { x: apex.x + AROUND.x * thickness, y: apex.y + AROUND.y * thickness },
+    { x: apex.x - AROUND.x * thickness, y: apex.y - AROUND.y * thickness },
+    { x: apex.x + AROUND.x * thickness, y: apex.y + AROUND.y * thickness },
   ]);
   const middle = at(apex.x, apex.y);
-  sheet.line([{ x: opening.left, y: middle.y }, { x: opening.right, y: middle.y }], "faint", "8 3 2 3");
-  sheet.line([{ x: middle.x, y: opening.top }, { x: middle.x, y: opening.bottom }], "faint", "8 3 2 3");
+  sheet.line(
+    [
+      { x: opening.left, y: middle.y },
+      { x: opening.right, y: middle.y },
+    ],
+    "faint",
+    "8 3 2 3",
+  );
+  sheet.line(
+    [
+      { x: middle.x, y: opening.top },
+      { x: middle.x, y: opening.bottom },
+    ],
+    "faint",
+    "8 3 2 3",
+  );
   label();
   if (ridgeThickness > 0) {
     const face = at(apex.x, apex.y - ridgeThickness / 2).y;
-    drawDimensions(sheet, [{ from: face, to: middle.y, text: length(ridgeThickness / 2) }], { way: "left", at: opening.left, object: opening.left, least: opening.top, most: opening.bottom });
+    drawDimensions(sheet, [{ from: face, to: middle.y, text: length(ridgeThickness / 2) }], {
+      way: "left",
+      at: opening.left,
+      object: opening.left,
+      least: opening.top,
+      most: opening.bottom,
+    });
   }
   const past = pyramid ? thickness / 2 : ridgePast;
   if (one.end === "gable" || past === 0 || (!pyramid && ridgeThickness === 0)) return opening.bottom + lineHeight;
-  return drawDimensions(sheet, [{ from: at(apex.x - past, 0).x, to: middle.x, name: pyramid ? words.endKingShort : words.ridgePast, text: length(past) }], { way: "down", at: opening.bottom, object: opening.bottom, least: opening.left, most: opening.right });
+  return drawDimensions(
+    sheet,
+    [
+      {
+        from: at(apex.x - past, 0).x,
+        to: middle.x,
+        name: pyramid ? words.endKingShort : words.ridgePast,
+        text: length(past),
+      },
+    ],
+    { way: "down", at: opening.bottom, object: opening.bottom, least: opening.left, most: opening.right },
+  );
 }

@@ -13,10 +13,20 @@ const GAP = 8;
  *
  * A cell that is no number says in words why there is none, and has no bar.
  */
-export function drawComparison(grid: Grid, { width, title, figure, theme = "screen" }: { width: number; title: string; figure: (cell: string | number | boolean) => string; theme?: keyof typeof THEMES }): string {
+export function drawComparison(
+  grid: Grid,
+  {
+    width,
+    title,
+    figure,
+    theme = "screen",
+  }: { width: number; title: string; figure: (cell: string | number | boolean) => string; theme?: keyof typeof THEMES },
+): string {
   const { ink, accent } = THEMES[theme];
   const [heads, ...rows] = grid as [Grid[number], ...Grid];
-  const bars = rows.flatMap(([pitch, ...cells]) => cells.map((cell, j) => ({ name: `${pitch} @ ${heads[j + 1]}`, cell, first: j === 0 })));
+  const bars = rows.flatMap(([pitch, ...cells]) =>
+    cells.map((cell, j) => ({ name: `${pitch} @ ${heads[j + 1]}`, cell, first: j === 0 })),
+  );
   const numbers = bars.flatMap(({ cell }) => (typeof cell === "number" ? [cell] : []));
   const most = Math.max(0, ...numbers);
   const left = Math.max(0, ...bars.map(({ name }) => textWidth(name, SIZE))) + 8;
@@ -27,7 +37,8 @@ export function drawComparison(grid: Grid, { width, title, figure, theme = "scre
     y += BAR + (first ? GAP : 3);
     const base = y - 3;
     const label = `<text x="${left - 8}" y="${base}" text-anchor="end" style="fill:${ink}">${escaped(name)}</text>`;
-    if (typeof cell !== "number") return `${label}<text x="${left}" y="${base}" style="fill:${ink}">${escaped(fitting(String(cell), width - left))}</text>`;
+    if (typeof cell !== "number")
+      return `${label}<text x="${left}" y="${base}" style="fill:${ink}">${escaped(fitting(String(cell), width - left))}</text>`;
     const long = most > 0 ? Math.max(0, (cell / most) * room) : 0;
     return `${label}<rect x="${left}" y="${y - BAR}" width="${long.toFixed(2)}" height="${BAR}" style="fill:${accent}"/><text x="${(left + long + 4).toFixed(2)}" y="${base}" style="fill:${ink}">${escaped(figure(cell))}</text>`;
   });

@@ -22,7 +22,13 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   const jacks = boards.filter(({ piece }) => piece.member === "jack");
   const onMain = jacks.filter(({ foot, hand }) => foot.y === 0 && hand === "right");
   const onEnd = jacks.filter(({ foot, hand }) => foot.x === 0 && hand === "left");
-  const hipMarks = (face: "left" | "right") => hip.outline.marks.filter((mark) => mark.face === face).map(({ at }) => ({ text: length(at), ...onSheet(view, inSpace(hip, { x: at, y: 0 }, hip.outline[face].across)) }));
+  const hipMarks = (face: "left" | "right") =>
+    hip.outline.marks
+      .filter((mark) => mark.face === face)
+      .map(({ at }) => ({
+        text: length(at),
+        ...onSheet(view, inSpace(hip, { x: at, y: 0 }, hip.outline[face].across)),
+      }));
 
   const room = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => textWidth(text, size))) + 13;
   const left = room(onEnd.map(({ piece }) => length(piece.plateMark!)));
@@ -37,19 +43,45 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   const opening: Box = { left, top, right: width - right, bottom: view.y + (main.overhang + air) * scale };
   const at = (x: number, y: number) => onSheet(view, { x, y });
 
-  sheet.boards(view, boards.filter(({ plan }) => plan.some(({ x, y }) => x < reach.x && y < reach.y)).map((board) => boardShape(board, board.plan, true)), opening);
+  sheet.boards(
+    view,
+    boards
+      .filter(({ plan }) => plan.some(({ x, y }) => x < reach.x && y < reach.y))
+      .map((board) => boardShape(board, board.plan, true)),
+    opening,
+  );
   sheet.line([at(0, reach.y), at(0, 0), at(reach.x, 0)], "faint", "6 3");
-  sheet.line([at(-end.overhang, reach.y), at(-end.overhang, -main.overhang), at(reach.x, -main.overhang)], "faint", "2 2");
+  sheet.line(
+    [at(-end.overhang, reach.y), at(-end.overhang, -main.overhang), at(reach.x, -main.overhang)],
+    "faint",
+    "2 2",
+  );
 
-  drawReadings(sheet, onMain.map(({ piece }) => ({ at: at(piece.plateMark!, 0).x, text: length(piece.plateMark!) })), { way: "down", object: at(0, 0).y, at: opening.bottom + 6, least: left, most: opening.right });
-  drawReadings(sheet, onEnd.map(({ piece }) => ({ at: at(0, piece.plateMark!).y, text: length(piece.plateMark!) })), { way: "left", object: at(0, 0).x, at: left - 4, least: top, most: opening.bottom });
+  drawReadings(
+    sheet,
+    onMain.map(({ piece }) => ({ at: at(piece.plateMark!, 0).x, text: length(piece.plateMark!) })),
+    { way: "down", object: at(0, 0).y, at: opening.bottom + 6, least: left, most: opening.right },
+  );
+  drawReadings(
+    sheet,
+    onEnd.map(({ piece }) => ({ at: at(0, piece.plateMark!).y, text: length(piece.plateMark!) })),
+    { way: "left", object: at(0, 0).x, at: left - 4, least: top, most: opening.bottom },
+  );
   const upHip = hipMarks("right");
   for (const mark of upHip) sheet.line([mark, { x: opening.right, y: mark.y }], "ink", "1 3");
-  drawReadings(sheet, upHip.map(({ y, text }) => ({ at: y, text })), { way: "right", object: opening.right, at: opening.right + 9, least: top, most: opening.bottom });
+  drawReadings(
+    sheet,
+    upHip.map(({ y, text }) => ({ at: y, text })),
+    { way: "right", object: opening.right, at: opening.right + 9, least: top, most: opening.bottom },
+  );
   if (!alike) {
     const upEnd = hipMarks("left");
     for (const mark of upEnd) sheet.line([mark, { x: mark.x, y: top }], "ink", "1 3");
-    drawReadings(sheet, upEnd.map(({ x, text }) => ({ at: x, text })), { way: "up", object: top, at: top - 9, least: left, most: opening.right });
+    drawReadings(
+      sheet,
+      upEnd.map(({ x, text }) => ({ at: x, text })),
+      { way: "up", object: top, at: top - 9, least: left, most: opening.right },
+    );
     sheet.text({ x: left, y: 2 * lineHeight - 3 }, words.hipMarksEnd, { anchor: "start", colour: "faint" });
   }
   for (const board of [...onMain, ...onEnd]) labelBoard(sheet, view, board, { colour: "accent", opening });
@@ -58,5 +90,9 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   sheet.text({ x: 0, y: lineHeight - 3 }, words.plateEnd, { anchor: "start", colour: "faint" });
   sheet.text({ x: width, y: lineHeight - 3 }, words.hipMarks, { anchor: "end", colour: "faint" });
   sheet.text({ x: left, y: bottom }, words.plateMain, { anchor: "start", colour: "faint" });
-  return sheet.svg(bottom + 6, words.corner, `${words.corner}. ${[...onMain, ...onEnd].map((board) => `${labelOf(board, words)}: ${words.plate} ${length(board.piece.plateMark!)}, ${words.hipMarks} ${length(board.piece.hipMark!)}`).join("; ")}.`);
+  return sheet.svg(
+    bottom + 6,
+    words.corner,
+    `${words.corner}. ${[...onMain, ...onEnd].map((board) => `${labelOf(board, words)}: ${words.plate} ${length(board.piece.plateMark!)}, ${words.hipMarks} ${length(board.piece.hipMark!)}`).join("; ")}.`,
+  );
 }

@@ -23,7 +23,9 @@ export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: Dra
   const sheet = new Sheet(options);
   const { width, words } = sheet;
   const boards = placedBoards(frame, pieces);
-  const sections = new Map([...new Set(boards.map((board) => board.outline))].map((outline) => [outline, sectionsOf(outline)]));
+  const sections = new Map(
+    [...new Set(boards.map((board) => board.outline))].map((outline) => [outline, sectionsOf(outline)]),
+  );
   const solids = boards.map((board) => ({ board, sides: sidesOf(board, sections.get(board.outline)!) }));
   const points = solids.flatMap(({ sides }) => sides.flatMap(({ corners }) => corners.map(projected)));
   const margin = 2 * sheet.size;
@@ -31,10 +33,20 @@ export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: Dra
   const [low, high] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
   const scale = (width - 2 * margin) / (most - least);
   const view: View = { name: "frame", scale, x: margin - least * scale, y: 4 + high * scale, weight: 0.6 };
-  const order = painted(solids.map(({ sides }) => sides), TOWARDS);
-  sheet.boards(view, order.flatMap((i) => shapesOf(solids[i]!.board, solids[i]!.sides, SEEN / scale ** 2)));
+  const order = painted(
+    solids.map(({ sides }) => sides),
+    TOWARDS,
+  );
+  sheet.boards(
+    view,
+    order.flatMap((i) => shapesOf(solids[i]!.board, solids[i]!.sides, SEEN / scale ** 2)),
+  );
   const bottom = Math.max(view.y - low * scale, writeFeet(sheet, view, order.map((i) => solids[i]!.board).reverse()));
-  return sheet.svg(bottom + 6, words.frame, `${words.frame}: ${pieces.map(({ mark, left, right, plain }) => `${mark} ×${left + right + plain}`).join(", ")}.`);
+  return sheet.svg(
+    bottom + 6,
+    words.frame,
+    `${words.frame}: ${pieces.map(({ mark, left, right, plain }) => `${mark} ×${left + right + plain}`).join(", ")}.`,
+  );
 }
 
 /** A point of space as it is seen: x to the right, y up. */
@@ -61,16 +73,28 @@ function sidesOf(board: PlacedBoard, sections: readonly OutlineFace[]): Side[] {
   const joins = sections.slice(1).flatMap((to, i) => {
     const from = sections[i]!;
     const names = round(to).filter((name) => round(from).includes(name));
-    return names.map((name, k): Side => ({ corners: [corner(from, names.at(k - 1)!), corner(to, names.at(k - 1)!), corner(to, name), corner(from, name)] }));
+    return names.map((name, k): Side => ({
+      corners: [corner(from, names.at(k - 1)!), corner(to, names.at(k - 1)!), corner(to, name), corner(from, name)],
+    }));
   });
-  const faces = [{ corners: round(left).map((name) => corner(left, name)).reverse() }, { corners: round(right).map((name) => corner(right, name)) }];
+  const faces = [
+    {
+      corners: round(left)
+        .map((name) => corner(left, name))
+        .reverse(),
+    },
+    { corners: round(right).map((name) => corner(right, name)) },
+  ];
   return [...joins, ...faces].filter(({ corners }) => corners.length > 2);
 }
 
 /** The sides that face the reader and are large enough to be seen. */
 function shapesOf({ piece, hand }: PlacedBoard, sides: readonly Side[], least: number): BoardShape[] {
   const colour = piece.member === "jack" ? "accent" : "ink";
-  return sides.map(({ corners }) => corners.map(projected)).filter((polygon) => doubleArea(polygon) > least).map((polygon) => ({ polygon, mark: piece.mark, hand, colour }));
+  return sides
+    .map(({ corners }) => corners.map(projected))
+    .filter((polygon) => doubleArea(polygon) > least)
+    .map((polygon) => ({ polygon, mark: piece.mark, hand, colour }));
 }
 
 /** Twice a polygon's area, positive where its corners run counterclockwise as seen: then the side faces the reader. */
@@ -86,7 +110,9 @@ function writeFeet(sheet: Sheet, view: View, nearest: readonly PlacedBoard[]): n
   const shown = new Set<string>();
   const known = new Set<string>();
   let lowest = 0;
-  const feet = nearest.filter(({ piece, heading }) => piece.member !== "ridge" && (heading.y > 0 || (heading.y === 0 && heading.x > 0)));
+  const feet = nearest.filter(
+    ({ piece, heading }) => piece.member !== "ridge" && (heading.y > 0 || (heading.y === 0 && heading.x > 0)),
+  );
   for (const first of [true, false]) {
     for (const board of feet) {
       const text = labelOf(board, sheet.words);
@@ -96,8 +122,17 @@ function writeFeet(sheet: Sheet, view: View, nearest: readonly PlacedBoard[]): n
       const foot: Point = { x: view.x + x * view.scale, y: view.y - y * view.scale };
       // The end's feet run away to the left: their marks stand on that side.
       const aside = board.heading.y === 0;
-      const places = STEPS.map((down): Point => (aside ? { x: foot.x - 4, y: foot.y + sheet.size * 0.6 + down } : { x: foot.x, y: foot.y + sheet.size + 3 + down }));
-      const place = sheet.label(places, text, { anchor: aside ? "end" : "middle", colour: board.piece.member === "jack" ? "accent" : "ink" }, first);
+      const places = STEPS.map((down): Point =>
+        aside
+          ? { x: foot.x - 4, y: foot.y + sheet.size * 0.6 + down }
+          : { x: foot.x, y: foot.y + sheet.size + 3 + down },
+      );
+      const place = sheet.label(
+        places,
+        text,
+        { anchor: aside ? "end" : "middle", colour: board.piece.member === "jack" ? "accent" : "ink" },
+        first,
+      );
       if (!place) continue;
       shown.add(text);
       known.add(board.piece.mark);

@@ -16,7 +16,11 @@ import { onSheet, type View } from "./view.ts";
 export type HipPart = "all" | "marks" | "cuts";
 
 /** A hip: both its side faces lying, with where each jack meets them, its foot over the corner and its head from above. */
-export function drawHip(frame: Frame, pieces: readonly Piece[], options: DrawingOptions & { readonly part?: HipPart; readonly hand?: Hand }): string {
+export function drawHip(
+  frame: Frame,
+  pieces: readonly Piece[],
+  options: DrawingOptions & { readonly part?: HipPart; readonly hand?: Hand },
+): string {
   const sheet = new Sheet(options);
   const { width, words, length } = sheet;
   const piece = pieces.find(({ member }) => member === "hip")!;
@@ -26,19 +30,44 @@ export function drawHip(frame: Frame, pieces: readonly Piece[], options: Drawing
   let bottom = 0;
   if (part !== "cuts") {
     bottom = sheet.lines([words.markFrom], room, 0, { colour: "faint" });
-    for (const name of ["left", "right"] as const) bottom = drawFace(sheet, shown, name, { ...room, top: bottom + 6 }, part === "all");
+    for (const name of ["left", "right"] as const)
+      bottom = drawFace(sheet, shown, name, { ...room, top: bottom + 6 }, part === "all");
   }
   if (part !== "marks") {
-    if (part === "cuts" && !sheet.brief) bottom = drawFace(sheet, { ...shown, outline: { ...shown.outline, marks: [] } }, hand === "left" ? "left" : "right", { ...room, top: 0 }, true);
-    const below = (column: "start" | "end") => ({ left: column === "start" ? 0 : width / 2 + 6, right: column === "start" ? width / 2 - 6 : width, top: bottom + 8 });
+    if (part === "cuts" && !sheet.brief)
+      bottom = drawFace(
+        sheet,
+        { ...shown, outline: { ...shown.outline, marks: [] } },
+        hand === "left" ? "left" : "right",
+        { ...room, top: 0 },
+        true,
+      );
+    const below = (column: "start" | "end") => ({
+      left: column === "start" ? 0 : width / 2 + 6,
+      right: column === "start" ? width / 2 - 6 : width,
+      top: bottom + 8,
+    });
     // The head stands at the side to which it points.
-    bottom = Math.max(drawFoot(sheet, shown, below(hand === "left" ? "end" : "start")), drawHead(sheet, shown, below(hand === "left" ? "start" : "end")));
+    bottom = Math.max(
+      drawFoot(sheet, shown, below(hand === "left" ? "end" : "start")),
+      drawHead(sheet, shown, below(hand === "left" ? "start" : "end")),
+    );
   }
-  return sheet.svg(bottom + 2, `${words.hip} ${labelOf(shown, words)}`, `${words.toHead} ${length(piece.longPoint)}. ${shown.outline.marks.map(({ mark, face, at }) => `${mark}, ${words.faces[face]}: ${length(at)}`).join("; ")}.`);
+  return sheet.svg(
+    bottom + 2,
+    `${words.hip} ${labelOf(shown, words)}`,
+    `${words.toHead} ${length(piece.longPoint)}. ${shown.outline.marks.map(({ mark, face, at }) => `${mark}, ${words.faces[face]}: ${length(at)}`).join("; ")}.`,
+  );
 }
 
 /** One side face, its lengths under it, with the jacks that meet it: a reading to each one's centre, and the plumb lines of its two sides. */
-function drawFace(sheet: Sheet, { piece, hand, outline: { shape, marks, edge, ...faces } }: Shown, name: "left" | "right", room: Room, lengths: boolean): number {
+function drawFace(
+  sheet: Sheet,
+  { piece, hand, outline: { shape, marks, edge, ...faces } }: Shown,
+  name: "left" | "right",
+  room: Room,
+  lengths: boolean,
+): number {
   const { words, length, size } = sheet;
   const face = faces[name];
   // The head's farthest line may stand behind the face, and the foot's point before it.
@@ -52,19 +81,47 @@ function drawFace(sheet: Sheet, { piece, hand, outline: { shape, marks, edge, ..
   const view: View = { ...level, y: room.top + sheet.lineHeight + readings };
   const x = (along: number) => onSheet(view, { x: along, y: 0 }).x;
   sheet.lines([words.faces[name]], room, room.top - 3, { bold: true });
-  sheet.boards(view, [farthest, face].map(({ polygon }) => ({ polygon, mark: piece.mark, hand })));
+  sheet.boards(
+    view,
+    [farthest, face].map(({ polygon }) => ({ polygon, mark: piece.mark, hand })),
+  );
   const top = face.points.head!.y;
   for (const { from, to } of here) {
-    for (const at of [from, to]) sheet.line([{ x: at, y: top }, { x: at - shape.slope * (piece.section.depth + top), y: -piece.section.depth }].map((point) => onSheet(view, point)), "accent");
+    for (const at of [from, to])
+      sheet.line(
+        [
+          { x: at, y: top },
+          { x: at - shape.slope * (piece.section.depth + top), y: -piece.section.depth },
+        ].map((point) => onSheet(view, point)),
+        "accent",
+      );
   }
-  drawReadings(sheet, here.map(({ at }, i) => ({ at: x(at), text: texts[i]! })), { way: "up", object: view.y, at: view.y - 8, least: room.left, most: room.right });
+  drawReadings(
+    sheet,
+    here.map(({ at }, i) => ({ at: x(at), text: texts[i]! })),
+    { way: "up", object: view.y, at: view.y - 8, least: room.left, most: room.right },
+  );
   const low = onSheet(view, { x: 0, y: -piece.section.depth }).y;
-  const dimension = (from: number, to: number, name: string, value: number): Dimension => ({ from: x(from), to: x(to), name, text: length(value) });
+  const dimension = (from: number, to: number, name: string, value: number): Dimension => ({
+    from: x(from),
+    to: x(to),
+    name,
+    text: length(value),
+  });
   if (!lengths) return low + 2;
   const under = [
     dimension(0, piece.longPoint, words.toHead, piece.longPoint),
     ...(piece.tail > 0 ? [dimension(-piece.tail, 0, words.tail, piece.tail)] : []),
-    ...(name === "right" ? [dimension(Math.min(...whole.map((point) => point.x)), Math.max(...whole.map((point) => point.x)), words.shortestBoard, piece.shortestBoard)] : []),
+    ...(name === "right"
+      ? [
+          dimension(
+            Math.min(...whole.map((point) => point.x)),
+            Math.max(...whole.map((point) => point.x)),
+            words.shortestBoard,
+            piece.shortestBoard,
+          ),
+        ]
+      : []),
   ];
   drawDimensions(sheet, under, { way: "down", at: low + 1, object: low, ...reach(room) });
   return low + 1 + dimensionDepth(under, size, reach(room));

@@ -14,12 +14,22 @@ const AROUND = { x: 2.6, below: 2 };
 export function drawHipTops(cases: readonly RoofCase[], options: DrawingOptions): string {
   const sheet = new Sheet(options);
   const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
-  return sheet.svg(bottom + 4, sheet.words.hipTops, `${sheet.words.hipTops}: ${cases.map((one) => `${one.title}, ${factsOf(sheet, one).join(", ")}`).join("; ")}.`);
+  return sheet.svg(
+    bottom + 4,
+    sheet.words.hipTops,
+    `${sheet.words.hipTops}: ${cases.map((one) => `${one.title}, ${factsOf(sheet, one).join(", ")}`).join("; ")}.`,
+  );
 }
 
 function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
   const { words } = sheet;
-  const { hip, main: { at: { near, far, slope } }, spec } = one.frame;
+  const {
+    hip,
+    main: {
+      at: { near, far, slope },
+    },
+    spec,
+  } = one.frame;
   const reach = AROUND.x * spec.hip.thickness;
   // Across the meeting line, each plane falls by the hip's slope over the tangent of its plan angle.
   const fall = { main: slope / near.tan, end: slope / far.tan };
@@ -28,8 +38,18 @@ function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
   const scale = (room.right - room.left) / (2 * reach);
   const view: View = { name: "hip top", scale, x: (room.left + room.right) / 2, y: top };
   const polygon: Point[] = [
-    { x: -hip.endFace, y: low }, { x: hip.mainFace, y: low },
-    ...(hip.backing ? [{ x: hip.mainFace, y: -hip.mainFall }, { x: 0, y: 0 }, { x: -hip.endFace, y: -hip.endFall }] : [{ x: hip.mainFace, y: -hip.drop }, { x: -hip.endFace, y: -hip.drop }]),
+    { x: -hip.endFace, y: low },
+    { x: hip.mainFace, y: low },
+    ...(hip.backing
+      ? [
+          { x: hip.mainFace, y: -hip.mainFall },
+          { x: 0, y: 0 },
+          { x: -hip.endFace, y: -hip.endFall },
+        ]
+      : [
+          { x: hip.mainFace, y: -hip.drop },
+          { x: -hip.endFace, y: -hip.drop },
+        ]),
   ];
   sheet.boards(view, [{ polygon, mark: "H", hand: "plain" }]);
   const at = (x: number, y: number) => onSheet(view, { x, y });
@@ -48,6 +68,8 @@ function factsOf({ words, length }: Sheet, { frame: { hip, spec } }: RoofCase): 
     words.dropped(length(hip.drop)),
     ...(spec.hipTop === "shifted" ? [words.shifted(length(hip.mainFace), length(hip.endFace))] : []),
     // What no tape shows is none.
-    ...(/[1-9]/.test(length(proud)) ? [words.proud(length(proud), hip.mainProud > hip.endProud ? words.mainSide : words.endSide)] : []),
+    ...(/[1-9]/.test(length(proud))
+      ? [words.proud(length(proud), hip.mainProud > hip.endProud ? words.mainSide : words.endSide)]
+      : []),
   ];
 }

@@ -21,10 +21,28 @@ export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): str
   // A square head need not be shown on a card: what is said of the foot stands there, and takes less room.
   const square = sheet.brief && piece.tilts.length === 0;
   const half = width * (square ? (flip ? 0.36 : 0.64) : 0.5);
-  const [head, foot] = width < WIDE ? [{ left: 0, right: width }, { left: 0, right: width }] : flip ? [{ left: 0, right: half - 6 }, { left: half + 6, right: width }] : [{ left: half + 6, right: width }, { left: 0, right: half - 6 }];
+  const [head, foot] =
+    width < WIDE
+      ? [
+          { left: 0, right: width },
+          { left: 0, right: width },
+        ]
+      : flip
+        ? [
+            { left: 0, right: half - 6 },
+            { left: half + 6, right: width },
+          ]
+        : [
+            { left: half + 6, right: width },
+            { left: 0, right: half - 6 },
+          ];
   const footEnd = drawFoot(sheet, shown, { ...foot!, top: below }, square ? { ...head!, top: below } : undefined);
   const headEnd = square ? footEnd : drawHead(sheet, shown, { ...head!, top: width < WIDE ? footEnd + 6 : below });
   const { longPoint, tape, tilts } = piece;
   const name = labelOf(shown, words);
-  return sheet.svg(Math.max(footEnd, headEnd) + 2, `${name}: ${words[hand]}`, `${words.longPoint} ${sheet.length(longPoint)}, ${words.tape} ${sheet.length(tape ?? 0)}, ${tilts.length === 0 ? words.squareAcross : `${words.sawTilt} ${tilts[0]!.toFixed(2)}°, ${words.longPointFace[hand]}`}.`);
+  return sheet.svg(
+    Math.max(footEnd, headEnd) + 2,
+    `${name}: ${words[hand]}`,
+    `${words.longPoint} ${sheet.length(longPoint)}, ${words.tape} ${sheet.length(tape ?? 0)}, ${tilts.length === 0 ? words.squareAcross : `${words.sawTilt} ${tilts[0]!.toFixed(2)}°, ${words.longPointFace[hand]}`}.`,
+  );
 }

@@ -13,11 +13,25 @@ export function drawPair(piece: Piece, options: DrawingOptions): string {
   const ends = (["left", "right"] as const).map((hand) => {
     const shown: Shown = { piece, hand, outline: rafterOutline(piece, hand) };
     const room = hand === "left" ? { left: 0, right: width / 2 - 8 } : { left: width / 2 + 8, right: width };
-    sheet.text({ x: room.left, y: size }, `${labelOf(shown, words)}: ${words[hand]} ×${piece[hand]}`, { anchor: "start", bold: true });
+    sheet.text({ x: room.left, y: size }, `${labelOf(shown, words)}: ${words[hand]} ×${piece[hand]}`, {
+      anchor: "start",
+      bold: true,
+    });
     const side = drawSide(sheet, shown, { ...room, top: lineHeight + 2 });
     return drawHead(sheet, shown, { ...room, top: side + 8 });
   });
   const bottom = Math.max(...ends);
-  sheet.line([{ x: width / 2, y: 0 }, { x: width / 2, y: bottom }], "faint", "1 3");
-  return sheet.svg(bottom + 2, `${piece.mark}: ${words.left}, ${words.right}`, `${words.longPoint} ${sheet.length(piece.longPoint)}. ${words.left} ×${piece.left}: ${words.longPointFace.left}. ${words.right} ×${piece.right}: ${words.longPointFace.right}.`);
+  sheet.line(
+    [
+      { x: width / 2, y: 0 },
+      { x: width / 2, y: bottom },
+    ],
+    "faint",
+    "1 3",
+  );
+  return sheet.svg(
+    bottom + 2,
+    `${piece.mark}: ${words.left}, ${words.right}`,
+    `${words.longPoint} ${sheet.length(piece.longPoint)}. ${words.left} ×${piece.left}: ${words.longPointFace.left}. ${words.right} ×${piece.right}: ${words.longPointFace.right}.`,
+  );
 }

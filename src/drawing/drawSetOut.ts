@@ -14,7 +14,11 @@ export function drawSetOut(cases: readonly RoofCase[], options: DrawingOptions):
   const sheet = new Sheet(options);
   const { words } = sheet;
   const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
-  return sheet.svg(bottom + 4, words.setOut, `${words.setOut}: ${cases.map(({ title, frame: { main } }) => `${title}, ${main.jacks.map(({ offset }) => options.length(offset)).join(", ")}`).join("; ")}.`);
+  return sheet.svg(
+    bottom + 4,
+    words.setOut,
+    `${words.setOut}: ${cases.map(({ title, frame: { main } }) => `${title}, ${main.jacks.map(({ offset }) => options.length(offset)).join(", ")}`).join("; ")}.`,
+  );
 }
 
 function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
@@ -22,11 +26,26 @@ function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
   const { main, end, spec } = one.frame;
   const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;
   const air = 3 * spec.rafter.thickness;
-  const { opening, at, label } = windowOn(sheet, "corner", one, { ...room, top }, [{ x: -end.overhang - air, y: -main.overhang - air }, { x: main.king + 2 * air, y: end.king + 2 * air }]);
+  const { opening, at, label } = windowOn(sheet, "corner", one, { ...room, top }, [
+    { x: -end.overhang - air, y: -main.overhang - air },
+    { x: main.king + 2 * air, y: end.king + 2 * air },
+  ]);
   sheet.line([at(0, end.king + 2 * air), at(0, 0), at(main.king + 2 * air, 0)], "faint", "6 3");
   label();
   const stations = [0, ...main.jacks.map(({ offset }) => offset), main.king];
-  const dimension = (from: number, to: number, text: string): Dimension => ({ from: at(from, 0).x, to: at(to, 0).x, text });
-  const each = bays(stations).map(({ from, to, count, each: bay }) => dimension(from, to, count > 1 ? `${count} ${words.each} ${length(bay)}` : length(bay)));
-  return drawDimensions(sheet, [...each, dimension(0, main.king, length(main.king))], { way: "down", at: opening.bottom, object: opening.bottom, least: opening.left, most: opening.right });
+  const dimension = (from: number, to: number, text: string): Dimension => ({
+    from: at(from, 0).x,
+    to: at(to, 0).x,
+    text,
+  });
+  const each = bays(stations).map(({ from, to, count, each: bay }) =>
+    dimension(from, to, count > 1 ? `${count} ${words.each} ${length(bay)}` : length(bay)),
+  );
+  return drawDimensions(sheet, [...each, dimension(0, main.king, length(main.king))], {
+    way: "down",
+    at: opening.bottom,
+    object: opening.bottom,
+    least: opening.left,
+    most: opening.right,
+  });
 }

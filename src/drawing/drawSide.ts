@@ -16,12 +16,20 @@ export function drawSide(sheet: Sheet, shown: Shown, room: Room): number {
   const far = outline[outline.longFace === "left" ? "right" : "left"];
   const flip = isFlipped(shown);
   const level = lyingView("side", face.polygon, room, flip);
-  const along = (from: number, to: number, name: string, value: number): Dimension => ({ from: onSheet(level, { x: from, y: 0 }).x, to: onSheet(level, { x: to, y: 0 }).x, name, text: length(value) });
+  const along = (from: number, to: number, name: string, value: number): Dimension => ({
+    from: onSheet(level, { x: from, y: 0 }).x,
+    to: onSheet(level, { x: to, y: 0 }).x,
+    name,
+    text: length(value),
+  });
   const rest = [
     ...(piece.shortPoint < piece.longPoint ? [along(0, piece.shortPoint, words.shortPoint, piece.shortPoint)] : []),
     ...(piece.tail > 0 ? [along(-piece.tail, 0, words.tail, piece.tail)] : []),
   ];
-  const over = [along(0, piece.longPoint, piece.tilts.length > 0 ? words.longPoint : words.toHead, piece.longPoint), ...(sheet.brief ? [] : rest)];
+  const over = [
+    along(0, piece.longPoint, piece.tilts.length > 0 ? words.longPoint : words.toHead, piece.longPoint),
+    ...(sheet.brief ? [] : rest),
+  ];
   const view: View = { ...level, y: room.top + dimensionDepth(over, size, reach(room)) + 3 };
   const at = (point: Point) => onSheet(view, point);
   drawDimensions(sheet, over, { way: "up", at: view.y - 3, object: view.y, ...reach(room) });

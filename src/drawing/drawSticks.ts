@@ -47,7 +47,9 @@ export function drawSticks(sticks: readonly Stick[], options: StickOptions): str
   const scale = (width - 2) / (options.longest ?? Math.max(...sticks.map(({ length }) => length)));
   let bottom = 0;
   for (const stick of sticks) bottom = drawStick(sheet, stick, scale, bottom) + 2 * AIR;
-  if (!sheet.brief) bottom = sheet.lines([words.sticks.key, words.handSeen], { left: 0, right: width }, bottom, { colour: "faint" }) + AIR;
+  if (!sheet.brief)
+    bottom =
+      sheet.lines([words.sticks.key, words.handSeen], { left: 0, right: width }, bottom, { colour: "faint" }) + AIR;
   return sheet.svg(bottom, words.sticks.title, sticks.map((stick) => headOf(sheet, stick)).join(". "));
 }
 
@@ -59,17 +61,47 @@ function drawStick(sheet: Sheet, stick: Stick, scale: number, from: number): num
   const over = dimensionsOf(sheet, stick.pieces, false, scale);
   const under = dimensionsOf(sheet, stick.pieces, true, scale);
 
-  const top = sheet.lines([headOf(sheet, stick)], { left: 0, right: sheet.width }, from, { bold: true }) + AIR + dimensionDepth(over, sheet.size, reach);
+  const top =
+    sheet.lines([headOf(sheet, stick)], { left: 0, right: sheet.width }, from, { bold: true }) +
+    AIR +
+    dimensionDepth(over, sheet.size, reach);
   const bottom = top + depth * scale;
   const at = view(bottom);
-  const board: Point[] = [{ x: 0, y: 0 }, { x: stick.length, y: 0 }, { x: stick.length, y: depth }, { x: 0, y: depth }];
-  const shapes = stick.pieces.map((piece) => ({ piece, near: faceOf(piece, depth, stick.length, "near"), far: faceOf(piece, depth, stick.length, "far") }));
-  sheet.boards(at, [{ polygon: board, mark: "", hand: "plain", fill: "none" }, ...shapes.map(({ piece, near }) => ({ polygon: near, mark: escaped(piece.name), hand: piece.hand }))]);
+  const board: Point[] = [
+    { x: 0, y: 0 },
+    { x: stick.length, y: 0 },
+    { x: stick.length, y: depth },
+    { x: 0, y: depth },
+  ];
+  const shapes = stick.pieces.map((piece) => ({
+    piece,
+    near: faceOf(piece, depth, stick.length, "near"),
+    far: faceOf(piece, depth, stick.length, "far"),
+  }));
+  sheet.boards(at, [
+    { polygon: board, mark: "", hand: "plain", fill: "none" },
+    ...shapes.map(({ piece, near }) => ({ polygon: near, mark: escaped(piece.name), hand: piece.hand })),
+  ]);
   for (const { piece, near, far } of shapes) {
-    if (piece.turn > 0 && piece.hand !== "plain") sheet.line(headLine(piece, far).map((point) => onSheet(at, point)), "ink", "3 2");
-    sheet.shape(topEdge(piece, near, depth, Math.min(2, depth * scale * 0.2) / scale).map((point) => onSheet(at, point)), "ink");
+    if (piece.turn > 0 && piece.hand !== "plain")
+      sheet.line(
+        headLine(piece, far).map((point) => onSheet(at, point)),
+        "ink",
+        "3 2",
+      );
+    sheet.shape(
+      topEdge(piece, near, depth, Math.min(2, depth * scale * 0.2) / scale).map((point) => onSheet(at, point)),
+      "ink",
+    );
   }
-  for (const line of hatched(restOf(shapes.flatMap(({ near, far }) => [...near, ...far]), board), 6 / scale)) sheet.line(line.map((point) => onSheet(at, point)));
+  for (const line of hatched(
+    restOf(
+      shapes.flatMap(({ near, far }) => [...near, ...far]),
+      board,
+    ),
+    6 / scale,
+  ))
+    sheet.line(line.map((point) => onSheet(at, point)));
   drawDimensions(sheet, over, { ...reach, way: "up", at: top, object: top });
   return drawDimensions(sheet, under, { ...reach, way: "down", at: bottom, object: bottom });
 }
@@ -80,17 +112,26 @@ function headOf({ words: { sticks }, length }: Sheet, { number, times, size, len
 }
 
 /** Lengths along the top edges of the pieces that are turned round or of those that are not, neighbours that are alike taken together, in pixels. */
-function dimensionsOf({ words, length, width, size }: Sheet, pieces: readonly StickPiece[], flipped: boolean, scale: number): Dimension[] {
+function dimensionsOf(
+  { words, length, width, size }: Sheet,
+  pieces: readonly StickPiece[],
+  flipped: boolean,
+  scale: number,
+): Dimension[] {
   const runs: { first: StickPiece; last: StickPiece; count: number }[] = [];
   for (const [i, piece] of pieces.entries()) {
     if (piece.flipped !== flipped) continue;
     const run = runs.at(-1);
     const { name, hand } = piece;
-    if (run && run.last === pieces[i - 1] && run.first.name === name && run.first.hand === hand) runs[runs.length - 1] = { ...run, last: piece, count: run.count + 1 };
+    if (run && run.last === pieces[i - 1] && run.first.name === name && run.first.hand === hand)
+      runs[runs.length - 1] = { ...run, last: piece, count: run.count + 1 };
     else runs.push({ first: piece, last: piece, count: 1 });
   }
   return runs.map(({ first, last, count }) => {
-    const mark = first.hand === "plain" ? first.name : `${first.name} ${first.hand === "left" ? words.leftShort : words.rightShort}`;
+    const mark =
+      first.hand === "plain"
+        ? first.name
+        : `${first.name} ${first.hand === "left" ? words.leftShort : words.rightShort}`;
     const each = length(first.end - first.start);
     const text = (name: string) => (count === 1 ? `${name} ${each}` : words.sticks.alike(String(count), name, each));
     return { from: 1 + first.start * scale, to: 1 + last.end * scale, text: fitting(mark, text, width, size) };
@@ -106,11 +147,21 @@ function fitting(mark: string, text: (mark: string) => string, width: number, si
 }
 
 /** What a piece looks like on the near face of the board or on the far one, inside the board. The near one is its right face. */
-function faceOf({ start, end, flipped, lean, turn, hand }: StickPiece, depth: number, length: number, face: "near" | "far"): Point[] {
+function faceOf(
+  { start, end, flipped, lean, turn, hand }: StickPiece,
+  depth: number,
+  length: number,
+  face: "near" | "far",
+): Point[] {
   const short = hand === "plain" || (hand === "right") === (face === "near") ? 0 : turn;
   // Both cuts by where they meet the board's upper edge.
   const [from, to] = flipped ? [start + lean + short, end + lean] : [start, end - short];
-  const whole = [{ x: from - lean, y: 0 }, { x: to - lean, y: 0 }, { x: to, y: depth }, { x: from, y: depth }];
+  const whole = [
+    { x: from - lean, y: 0 },
+    { x: to - lean, y: 0 },
+    { x: to, y: depth },
+    { x: from, y: depth },
+  ];
   return clipped(clipped(whole, -1, 0, 0), 1, 0, length);
 }
 
@@ -128,7 +179,12 @@ function topEdge({ flipped }: StickPiece, near: readonly Point[], depth: number,
   const xs = near.filter(({ y }) => y === level).map(({ x }) => x);
   const inner = flipped ? thick : depth - thick;
   const [from, to] = [Math.min(...xs), Math.max(...xs)];
-  return [{ x: from, y: level }, { x: to, y: level }, { x: to, y: inner }, { x: from, y: inner }];
+  return [
+    { x: from, y: level },
+    { x: to, y: level },
+    { x: to, y: inner },
+    { x: from, y: inner },
+  ];
 }
 
 /** What is right of all pieces on both faces. */

@@ -14,13 +14,15 @@ export function hatched(polygon: readonly Point[], step: number): [Point, Point]
   const first = Math.floor(Math.min(...sums) / step) + 1;
   const lines: [Point, Point][] = [];
   for (let n = first; n * step < Math.max(...sums) - NONE * step; n++) {
-    const crossings = polygon.flatMap((b, i): Point[] => {
-      const a = polygon.at(i - 1)!;
-      const [from, to] = [a.x + a.y - n * step, b.x + b.y - n * step];
-      if ((from < 0) === (to < 0)) return [];
-      const part = from / (from - to);
-      return [{ x: a.x + part * (b.x - a.x), y: a.y + part * (b.y - a.y) }];
-    }).sort((a, b) => a.x - b.x);
+    const crossings = polygon
+      .flatMap((b, i): Point[] => {
+        const a = polygon.at(i - 1)!;
+        const [from, to] = [a.x + a.y - n * step, b.x + b.y - n * step];
+        if (from < 0 === to < 0) return [];
+        const part = from / (from - to);
+        return [{ x: a.x + part * (b.x - a.x), y: a.y + part * (b.y - a.y) }];
+      })
+      .sort((a, b) => a.x - b.x);
     if (crossings.length === 2) lines.push([crossings[0]!, crossings[1]!]);
   }
   return lines;

@@ -14,13 +14,18 @@ export function hipSteps(frame: Frame, piece: Piece, options: CardOptions): stri
   const { near } = frame.main.at;
   // Over 12 of the main side's run a hip runs 12 / sin f: 16.97 where both pitches are alike, for which squares are read at 17.
   const run = 12 / near.sin;
-  const read = Math.abs(run - Math.round(run)) < 0.05 && figure(run) !== String(Math.round(run)) ? `${Math.round(run)} (${figure(run)})` : figure(run);
+  const read =
+    Math.abs(run - Math.round(run)) < 0.05 && figure(run) !== String(Math.round(run))
+      ? `${Math.round(run)} (${figure(run)})`
+      : figure(run);
   return [
     boardStep(frame, piece, options),
     `${card.hipHead(figure(near.pitch * 12), read, figure(piece.slope * 12))} ${headText(frame, piece, options)}${piece.plain > 0 ? "" : ` ${card.mainFace}`}`,
     card.hookHip(length(piece.longPoint)),
     `${card.tiltBack} ${card.seat(length(piece.heel), length(piece.seat))}`,
-    piece.tail > 0 ? `${card.tailHip(length(piece.tail), length(piece.overhang))} ${tailText(frame, options)}` : card.noTail,
+    piece.tail > 0
+      ? `${card.tailHip(length(piece.tail), length(piece.overhang))} ${tailText(frame, options)}`
+      : card.noTail,
   ];
 }
 
@@ -32,7 +37,9 @@ function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOpt
   const point = Math.max(...edge.map(({ x }) => x));
   const [mainBack, endBack] = [right, left].map(({ points }) => length(point - points.head!.x));
   if (second === undefined) return card.cheekOne(longFace === "right" ? words.mainSide : words.endSide, first!);
-  return first === second && mainBack === endBack ? card.cheeks(first!, mainBack!) : card.cheeksTwo(first!, mainBack!, second, endBack!);
+  return first === second && mainBack === endBack
+    ? card.cheeks(first!, mainBack!)
+    : card.cheeksTwo(first!, mainBack!, second, endBack!);
 }
 
 /** How the tail is cut. A fascia that is met alone stands nearer on the face of its own side: the other face is the longer one. */

@@ -20,7 +20,12 @@ interface BoardLabel extends TextStyle {
 }
 
 /** A board's mark: on it where it is thick enough, else beside it, in the first of these places that is clear, upright along an upright board. */
-export function labelBoard(sheet: Sheet, view: View, board: PlacedBoard, { opening, onEdges = false, ...style }: BoardLabel = {}): boolean {
+export function labelBoard(
+  sheet: Sheet,
+  view: View,
+  board: PlacedBoard,
+  { opening, onEdges = false, ...style }: BoardLabel = {},
+): boolean {
   const text = labelOf(board, sheet.words);
   const [a, b] = [onSheet(view, board.from), onSheet(view, board.to)];
   const along = { x: b.x - a.x, y: b.y - a.y };
@@ -33,11 +38,17 @@ export function labelBoard(sheet: Sheet, view: View, board: PlacedBoard, { openi
   const half = (board.piece.section.thickness / 2) * view.scale;
   const beside = half + reach + AIR;
   const sides = half >= reach + AIR / 2 ? [0, -beside, beside] : [-beside, beside];
-  const at = (part: number, off: number): Point => ({ x: a.x + part * along.x + off * normal.x - (left + right) / 2, y: a.y + part * along.y + off * normal.y - (top + bottom) / 2 });
+  const at = (part: number, off: number): Point => ({
+    x: a.x + part * along.x + off * normal.x - (left + right) / 2,
+    y: a.y + part * along.y + off * normal.y - (top + bottom) / 2,
+  });
   const shows = (place: Point): boolean => {
     if (!opening) return true;
     const box = sheet.boxOf(place, text, set);
     return box.left > opening.left && box.right < opening.right && box.top > opening.top && box.bottom < opening.bottom;
   };
-  return undefined !== sheet.label(sides.flatMap((off) => PARTS.map((part) => at(part, off))).filter(shows), text, set, onEdges);
+  return (
+    undefined !==
+    sheet.label(sides.flatMap((off) => PARTS.map((part) => at(part, off))).filter(shows), text, set, onEdges)
+  );
 }

@@ -9,7 +9,17 @@ export function labelOf({ piece, hand }: Pick<PlacedBoard, "piece" | "hand">, wo
 }
 
 /** A board as a sheet draws it: jacks in the accent, right hands filled where that can be told from hollow. */
-export function boardShape({ piece, hand }: Pick<PlacedBoard, "piece" | "hand">, polygon: readonly Point[], tells: boolean): BoardShape {
+export function boardShape(
+  { piece, hand }: Pick<PlacedBoard, "piece" | "hand">,
+  polygon: readonly Point[],
+  tells: boolean,
+): BoardShape {
   const colour = piece.member === "jack" ? "accent" : "ink";
-  return { polygon, mark: piece.mark, hand, colour, fill: tells && hand === "right" && piece.member === "jack" ? colour : "wood" };
+  return {
+    polygon,
+    mark: piece.mark,
+    hand,
+    colour,
+    fill: tells && hand === "right" && piece.member === "jack" ? colour : "wood",
+  };
 }

@@ -17,9 +17,15 @@ const TOUCH = 1e-6;
  * @returns their indices, farthest first.
  */
 export function painted(solids: readonly (readonly Side[])[], towards: Step): number[] {
-  const planes = solids.map((sides) => sides.map(planeOf).filter(({ normal }) => Math.hypot(normal.x, normal.y, normal.z) > 0.5));
+  const planes = solids.map((sides) =>
+    sides.map(planeOf).filter(({ normal }) => Math.hypot(normal.x, normal.y, normal.z) > 0.5),
+  );
   // Every corner belongs to several sides, and is wanted once.
-  const corners = solids.map((sides) => [...new Map(sides.flatMap((side) => side.corners).map((corner) => [`${corner.x} ${corner.y} ${corner.z}`, corner])).values()]);
+  const corners = solids.map((sides) => [
+    ...new Map(
+      sides.flatMap((side) => side.corners).map((corner) => [`${corner.x} ${corner.y} ${corner.z}`, corner]),
+    ).values(),
+  ]);
   const shadows = corners.map((points) => shadowOf(points, towards));
   const farther: number[][] = solids.map(() => []);
   for (let i = 0; i < solids.length; i++) {
@@ -47,7 +53,8 @@ export function painted(solids: readonly (readonly Side[])[], towards: Step): nu
 function before(planes: readonly Plane[], points: readonly Step[], towards: Step): number {
   for (const { normal, offset } of planes) {
     const facing = dot(normal, towards);
-    if (Math.abs(facing) > 1e-9 && points.every((point) => dot(normal, point) >= offset - TOUCH)) return Math.sign(facing);
+    if (Math.abs(facing) > 1e-9 && points.every((point) => dot(normal, point) >= offset - TOUCH))
+      return Math.sign(facing);
   }
   return 0;
 }
@@ -77,7 +84,11 @@ const dot = (a: Step, b: Step) => a.x * b.x + a.y * b.y + a.z * b.z;
 function shadowOf(corners: readonly Step[], towards: Step): readonly (readonly [number, number])[] {
   const level = Math.hypot(towards.x, towards.y);
   const right: Step = { x: -towards.y / level, y: towards.x / level, z: 0 };
-  const up: Step = { x: towards.y * right.z - towards.z * right.y, y: towards.z * right.x - towards.x * right.z, z: towards.x * right.y - towards.y * right.x };
+  const up: Step = {
+    x: towards.y * right.z - towards.z * right.y,
+    y: towards.z * right.x - towards.x * right.z,
+    z: towards.x * right.y - towards.y * right.x,
+  };
   const seen = corners.map((corner) => [dot(corner, right), dot(corner, up)] as const);
   return DIRECTIONS.map(([cos, sin]) => {
     let [least, most] = [Infinity, -Infinity];
@@ -90,7 +101,10 @@ function shadowOf(corners: readonly Step[], towards: Step): readonly (readonly [
   });
 }
 
-const DIRECTIONS = Array.from({ length: 8 }, (_, k) => [Math.cos((k * Math.PI) / 8), Math.sin((k * Math.PI) / 8)] as const);
+const DIRECTIONS = Array.from(
+  { length: 8 },
+  (_, k) => [Math.cos((k * Math.PI) / 8), Math.sin((k * Math.PI) / 8)] as const,
+);
 
 function meets(one: readonly (readonly [number, number])[], two: readonly (readonly [number, number])[]): boolean {
   return one.every(([least, most], k) => least < two[k]![1] - TOUCH && two[k]![0] < most - TOUCH);

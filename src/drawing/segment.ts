@@ -19,9 +19,20 @@ export type Segment = readonly [Point, Point];
  * segmentIn([{ x: -5, y: 9 }, { x: 15, y: 9 }], { left: 0, top: 0, right: 10, bottom: 4 }) // => null
  */
 export function segmentIn([a, b]: Segment, { left, top, right, bottom }: Box): Segment | null {
-  if (Math.max(a.x, b.x) < left || Math.min(a.x, b.x) > right || Math.max(a.y, b.y) < top || Math.min(a.y, b.y) > bottom) return null;
+  if (
+    Math.max(a.x, b.x) < left ||
+    Math.min(a.x, b.x) > right ||
+    Math.max(a.y, b.y) < top ||
+    Math.min(a.y, b.y) > bottom
+  )
+    return null;
   let [from, to] = [0, 1];
-  for (const [step, room] of [[a.x - b.x, a.x - left], [b.x - a.x, right - a.x], [a.y - b.y, a.y - top], [b.y - a.y, bottom - a.y]] as const) {
+  for (const [step, room] of [
+    [a.x - b.x, a.x - left],
+    [b.x - a.x, right - a.x],
+    [a.y - b.y, a.y - top],
+    [b.y - a.y, bottom - a.y],
+  ] as const) {
     if (step < 0) from = Math.max(from, room / step);
     if (step > 0) to = Math.min(to, room / step);
   }
@@ -42,6 +53,10 @@ export function boxAround(points: readonly Point[]): Box {
 
 /** Whether a box lies in a polygon, by its corners: a ray to the right of each crosses the polygon's sides an odd number of times. */
 export function holds(polygon: readonly Point[], { left, right, top, bottom }: Box): boolean {
-  const inside = (x: number, y: number) => sidesOfPolygon(polygon).filter(([a, b]) => a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)).length % 2 === 1;
+  const inside = (x: number, y: number) =>
+    sidesOfPolygon(polygon).filter(([a, b]) => a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x))
+      .length %
+      2 ===
+    1;
   return inside(left, top) && inside(right, top) && inside(left, bottom) && inside(right, bottom);
 }

@@ -91,33 +91,62 @@ export class Sheet {
     const { left, top, right, bottom } = opening ?? { left: 0, top: 0, right: 0, bottom: 0 };
     const frame = [left, top, right - left, bottom - top].map(short);
     // An inner svg cuts off what leaves its opening, with no name that could clash on a page with many drawings.
-    const [open, close] = opening ? [`<svg x="${frame[0]}" y="${frame[1]}" width="${frame[2]}" height="${frame[3]}" viewBox="${frame.join(" ")}">`, "</svg>"] : ["", ""];
-    this.#boards.push(`${open}<g data-view="${view.name}" data-scale="${view.scale}" data-x="${view.x}" data-y="${view.y}" data-flip="${view.flip ?? false}" data-slope="${view.slope ?? 0}"${view.weight === undefined ? "" : ` stroke-width="${view.weight}"`}>${polygons.join("")}</g>${close}`);
+    const [open, close] = opening
+      ? [
+          `<svg x="${frame[0]}" y="${frame[1]}" width="${frame[2]}" height="${frame[3]}" viewBox="${frame.join(" ")}">`,
+          "</svg>",
+        ]
+      : ["", ""];
+    this.#boards.push(
+      `${open}<g data-view="${view.name}" data-scale="${view.scale}" data-x="${view.x}" data-y="${view.y}" data-flip="${view.flip ?? false}" data-slope="${view.slope ?? 0}"${view.weight === undefined ? "" : ` stroke-width="${view.weight}"`}>${polygons.join("")}</g>${close}`,
+    );
   }
 
   line(points: readonly Point[], colour: keyof Theme = "faint", dash = ""): void {
     for (const [i, to] of points.slice(1).entries()) this.#rules.add([points[i]!, to]);
-    this.#lines.push(`<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[colour]}"${colour === "accent" ? ` stroke-width="${WEIGHTS.accent}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`);
+    this.#lines.push(
+      `<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[colour]}"${colour === "accent" ? ` stroke-width="${WEIGHTS.accent}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`,
+    );
   }
 
   /** A filled shape among the lines: an arrow's head, a flag. */
   shape(points: readonly Point[], colour: keyof Theme): void {
     for (const side of sidesOfPolygon(points)) this.#rules.add(side);
-    this.#lines.push(`<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[colour]};stroke:none"/>`);
+    this.#lines.push(
+      `<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[colour]};stroke:none"/>`,
+    );
   }
 
   boxOf(at: Point, text: string, { anchor = "middle", vertical = false, bold = false }: TextStyle = {}): Box {
     const width = textWidth(text, this.#em(bold));
     const start = anchor === "start" ? 0 : anchor === "end" ? -width : -width / 2;
     return vertical
-      ? { left: at.x - OVER * this.size, right: at.x + UNDER * this.size, top: at.y - start - width, bottom: at.y - start }
-      : { left: at.x + start, right: at.x + start + width, top: at.y - OVER * this.size, bottom: at.y + UNDER * this.size };
+      ? {
+          left: at.x - OVER * this.size,
+          right: at.x + UNDER * this.size,
+          top: at.y - start - width,
+          bottom: at.y - start,
+        }
+      : {
+          left: at.x + start,
+          right: at.x + start + width,
+          top: at.y - OVER * this.size,
+          bottom: at.y + UNDER * this.size,
+        };
   }
 
   /** Whether a text would stand clear of all others and on the sheet. */
   isFree(at: Point, text: string, style: TextStyle = {}): boolean {
     const box = this.boxOf(at, text, style);
-    return box.left >= 0 && box.right <= this.width && box.top >= 0 && !this.#texts.some(({ box: other }) => box.left < other.right + 1 && other.left < box.right + 1 && box.top < other.bottom && other.top < box.bottom);
+    return (
+      box.left >= 0 &&
+      box.right <= this.width &&
+      box.top >= 0 &&
+      !this.#texts.some(
+        ({ box: other }) =>
+          box.left < other.right + 1 && other.left < box.right + 1 && box.top < other.bottom && other.top < box.bottom,
+      )
+    );
   }
 
   /** Whether it would stand clear of every line drawn so far as well. */
@@ -139,15 +168,24 @@ export class Sheet {
   label(places: readonly Point[], text: string, style: TextStyle = {}, onEdges = true): Point | undefined {
     const free = places.filter((at) => this.isFree(at, text, style));
     const boxes = free.map((at) => this.boxOf(at, text, style));
-    const place = free.find((_, i) => !this.#isStruck(boxes[i]!)) ?? free.find((_, i) => !this.#isStruck(boxes[i]!, [this.#edges])) ?? (onEdges ? free[0] : undefined);
+    const place =
+      free.find((_, i) => !this.#isStruck(boxes[i]!)) ??
+      free.find((_, i) => !this.#isStruck(boxes[i]!, [this.#edges])) ??
+      (onEdges ? free[0] : undefined);
     if (place) this.text(place, text, style);
     return place;
   }
 
   /** Writes texts one under another from a line on, each in as many lines as the room asks. Gives the last line. */
-  lines(texts: readonly string[], { left, right }: Pick<Box, "left" | "right">, from: number, style: TextStyle = {}): number {
+  lines(
+    texts: readonly string[],
+    { left, right }: Pick<Box, "left" | "right">,
+    from: number,
+    style: TextStyle = {},
+  ): number {
     let y = from;
-    for (const text of texts.flatMap((one) => wrapped(one, this.#em(style.bold ?? false), right - left))) this.text({ x: left, y: (y += this.lineHeight) }, text, { ...style, anchor: "start" });
+    for (const text of texts.flatMap((one) => wrapped(one, this.#em(style.bold ?? false), right - left)))
+      this.text({ x: left, y: (y += this.lineHeight) }, text, { ...style, anchor: "start" });
     return y;
   }
 
@@ -157,11 +195,25 @@ export class Sheet {
   }
 
   /** A text with what it needs to be read: a ground that breaks off the lines behind it, and the ground's colour round its letters. */
-  #written({ at, text, style: { anchor = "middle", vertical = false, colour = "ink", bold = false }, box }: Written): string {
-    const under = this.#grounds.findLast(({ polygon, around }) => around.left < box.left && around.right > box.right && around.top < box.top && around.bottom > box.bottom && holds(polygon, box));
+  #written({
+    at,
+    text,
+    style: { anchor = "middle", vertical = false, colour = "ink", bold = false },
+    box,
+  }: Written): string {
+    const under = this.#grounds.findLast(
+      ({ polygon, around }) =>
+        around.left < box.left &&
+        around.right > box.right &&
+        around.top < box.top &&
+        around.bottom > box.bottom &&
+        holds(polygon, box),
+    );
     const struck = this.#isStruck(box);
     const ground = under?.fill ?? "paper";
-    const backing = struck ? `<rect data-backing="" x="${short(box.left - 1)}" y="${short(box.top)}" width="${short(box.right - box.left + 2)}" height="${short(box.bottom - box.top)}" style="fill:${this.theme[ground]};stroke:none"/>` : "";
+    const backing = struck
+      ? `<rect data-backing="" x="${short(box.left - 1)}" y="${short(box.top)}" width="${short(box.right - box.left + 2)}" height="${short(box.bottom - box.top)}" style="fill:${this.theme[ground]};stroke:none"/>`
+      : "";
     const turn = vertical ? ` transform="rotate(-90 ${short(at.x)} ${short(at.y)})"` : "";
     const halo = ground === "paper" ? "" : `;stroke:${this.theme[ground]}`;
     // On a filled board letters are cut out of the fill.
@@ -172,8 +224,10 @@ export class Sheet {
   /** The finished drawing. */
   svg(height: number, title: string, description: string): string {
     const size = `${short(this.width)} ${short(height)}`;
-    return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${size}" width="${short(this.width)}" height="${short(height)}" font-family="system-ui,sans-serif" font-size="${this.size}" style="max-width:100%;height:auto"><title>${escaped(title)}</title><desc>${escaped(description)}</desc>` +
-      `<g stroke-width="${WEIGHTS.object}" stroke-linejoin="round">${this.#boards.join("")}<g fill="none" stroke-width="${WEIGHTS.help}">${this.#lines.join("")}</g></g><g stroke-width="3" stroke-linejoin="round" paint-order="stroke" style="stroke:${this.theme.paper}">${this.#texts.map((one) => this.#written(one)).join("")}</g></svg>`;
+    return (
+      `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${size}" width="${short(this.width)}" height="${short(height)}" font-family="system-ui,sans-serif" font-size="${this.size}" style="max-width:100%;height:auto"><title>${escaped(title)}</title><desc>${escaped(description)}</desc>` +
+      `<g stroke-width="${WEIGHTS.object}" stroke-linejoin="round">${this.#boards.join("")}<g fill="none" stroke-width="${WEIGHTS.help}">${this.#lines.join("")}</g></g><g stroke-width="3" stroke-linejoin="round" paint-order="stroke" style="stroke:${this.theme.paper}">${this.#texts.map((one) => this.#written(one)).join("")}</g></svg>`
+    );
   }
 }
 

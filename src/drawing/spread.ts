@@ -11,7 +11,8 @@ export function spread(places: readonly number[], gap: number, least: number, mo
   if ((places.length - 1) * gap > most - least) return null;
   // Places that touch move as one group about their own middle (pool adjacent violators).
   const groups: { sum: number; count: number }[] = [];
-  const start = ({ sum, count }: { sum: number; count: number }) => Math.min(Math.max(sum / count, least), most - (count - 1) * gap);
+  const start = ({ sum, count }: { sum: number; count: number }) =>
+    Math.min(Math.max(sum / count, least), most - (count - 1) * gap);
   for (const place of places) {
     let group = { sum: place, count: 1 };
     for (let last = groups.at(-1); last && start(last) + last.count * gap > start(group); last = groups.at(-1)) {

@@ -11,11 +11,24 @@ export function stepSize({ figures, steps, notes, cautions }: CutCard, svg: stri
   const { perPage } = paper;
   const { width, height, drawing } = cardSize(paper);
   const { name, figure, gap, beside, caution, text } = CARD[perPage];
-  const lines = (texts: readonly string[], size: number, room: number) => texts.flatMap((one) => wrapped(one, size, room)).length;
+  const lines = (texts: readonly string[], size: number, room: number) =>
+    texts.flatMap((one) => wrapped(one, size, room)).length;
   const small = caution * POINT;
-  const fixed = name + figure * (perPage === 2 ? Math.min(1, figures.length) : figures.length) + 4 * gap + lines([cautions], small, width) * small * STEP.line + 4;
-  const room = { width: perPage === 2 ? width - drawing - beside : width, height: height - fixed - (perPage === 2 ? 0 : Number(/ height="([\d.]+)"/.exec(svg)![1])) };
+  const fixed =
+    name +
+    figure * (perPage === 2 ? Math.min(1, figures.length) : figures.length) +
+    4 * gap +
+    lines([cautions], small, width) * small * STEP.line +
+    4;
+  const room = {
+    width: perPage === 2 ? width - drawing - beside : width,
+    height: height - fixed - (perPage === 2 ? 0 : Number(/ height="([\d.]+)"/.exec(svg)![1])),
+  };
   let size: number = text.most;
-  while (size > text.least && lines([...steps, ...notes], size, room.width - STEP.indent * size) * size * STEP.line > room.height) size -= 0.25;
+  while (
+    size > text.least &&
+    lines([...steps, ...notes], size, room.width - STEP.indent * size) * size * STEP.line > room.height
+  )
+    size -= 0.25;
   return size;
 }

@@ -1,71 +1,150 @@
 /** Every word that a drawing or a cut card shows, in one place for translation. */
 export const WORDS = {
-  left: "left hand", right: "right hand", plain: "no hand", leftShort: "L", rightShort: "R",
-  longPoint: "Long point", shortPoint: "Short point", longPointShort: "LP", shortPointShort: "SP", line: "Line",
-  tape: "Tape", shortestBoard: "Shortest board", tail: "Tail", heel: "Heel", seat: "Seat", overhang: "Overhang", notch: "Notch",
-  plumbCut: "Plumb cut", sawTilt: "Saw tilt", edgeAngle: "Edge angle", squareAcross: "square across", plate: "Plate", each: "@",
-  sideView: "Side view", topView: "Top edge, from above", foot: "Foot, as it stands", head: "Head, from above",
-  longPointFace: { left: "LP on left face, looking up", right: "LP on right face, looking up", plain: "both faces alike" },
-  toHead: "To the head", hip: "Hip",
-  plan: "Framing plan", corner: "Corner", frame: "The frame in the round", hands: { left: "Left", right: "Right" },
-  plateMain: "Main plate, to the near edge", plateEnd: "End plate", hipMarks: "Up the hip", hipMarksEnd: "Up the hip, end side",
-  handKey: "Hollow: left hand. Filled: right hand.", handLetters: "L and R: left and right hand.",
-  handSeen: "Hands are seen from outside, looking up the hip.", mainSide: "main side", endSide: "end side",
-  faces: { left: "Left face, looking up", right: "Right face, looking up" }, markFrom: "Marks from the corner's plumb line, squared across",
-  ridge: "Ridge", ridgeMarks: "Both faces: from the end to each one's near side",
-  setOut: "Setting out along the main plate, centre to centre", apex: "The apex, from above",
-  ridgePast: "Ridge past the apex", endKingShort: "End king common short",
-  hipTops: "The top of the hip, looking up it", dropped: (length: string) => `Dropped ${length}, plumb`, proud: (length: string, side: string) => `Jacks of the ${side} stand ${length} above its corner`,
-  backed: (main: string, end: string) => (main === end ? `Backed ${main} both ways` : `Backed ${main} main side, ${end} end side`),
+  left: "left hand",
+  right: "right hand",
+  plain: "no hand",
+  leftShort: "L",
+  rightShort: "R",
+  longPoint: "Long point",
+  shortPoint: "Short point",
+  longPointShort: "LP",
+  shortPointShort: "SP",
+  line: "Line",
+  tape: "Tape",
+  shortestBoard: "Shortest board",
+  tail: "Tail",
+  heel: "Heel",
+  seat: "Seat",
+  overhang: "Overhang",
+  notch: "Notch",
+  plumbCut: "Plumb cut",
+  sawTilt: "Saw tilt",
+  edgeAngle: "Edge angle",
+  squareAcross: "square across",
+  plate: "Plate",
+  each: "@",
+  sideView: "Side view",
+  topView: "Top edge, from above",
+  foot: "Foot, as it stands",
+  head: "Head, from above",
+  longPointFace: {
+    left: "LP on left face, looking up",
+    right: "LP on right face, looking up",
+    plain: "both faces alike",
+  },
+  toHead: "To the head",
+  hip: "Hip",
+  plan: "Framing plan",
+  corner: "Corner",
+  frame: "The frame in the round",
+  hands: { left: "Left", right: "Right" },
+  plateMain: "Main plate, to the near edge",
+  plateEnd: "End plate",
+  hipMarks: "Up the hip",
+  hipMarksEnd: "Up the hip, end side",
+  handKey: "Hollow: left hand. Filled: right hand.",
+  handLetters: "L and R: left and right hand.",
+  handSeen: "Hands are seen from outside, looking up the hip.",
+  mainSide: "main side",
+  endSide: "end side",
+  faces: { left: "Left face, looking up", right: "Right face, looking up" },
+  markFrom: "Marks from the corner's plumb line, squared across",
+  ridge: "Ridge",
+  ridgeMarks: "Both faces: from the end to each one's near side",
+  setOut: "Setting out along the main plate, centre to centre",
+  apex: "The apex, from above",
+  ridgePast: "Ridge past the apex",
+  endKingShort: "End king common short",
+  hipTops: "The top of the hip, looking up it",
+  dropped: (length: string) => `Dropped ${length}, plumb`,
+  proud: (length: string, side: string) => `Jacks of the ${side} stand ${length} above its corner`,
+  backed: (main: string, end: string) =>
+    main === end ? `Backed ${main} both ways` : `Backed ${main} main side, ${end} end side`,
   shifted: (main: string, end: string) => `Faces ${main} to the main side, ${end} to the end side`,
-  courses: "Sheets by courses", sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
+  courses: "Sheets by courses",
+  sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
   plane: (side: "Main" | "End", numbers: readonly number[], sheets: number): string =>
     `${side} ${numbers.length === 1 ? `plane ${numbers[0]}` : `planes ${numbers.join(" and ")}, each`}: ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}`,
-  course: (number: number, edge: string, start: string | null, sheets: number, offCut: string | null, kept: boolean): string =>
+  course: (
+    number: number,
+    edge: string,
+    start: string | null,
+    sheets: number,
+    offCut: string | null,
+    kept: boolean,
+  ): string =>
     `Course ${number}, ${edge}: ${[...(start === null ? [] : [`off-cut ${start}`]), ...(sheets === 0 ? [] : [sheets === 1 ? "1 sheet" : `${sheets} sheets`])].join(", ")}${offCut === null ? "" : `, ${offCut} left, ${kept ? "starts the next" : "waste"}`}`,
   sticks: {
     title: "Cutting plan",
-    board: (number: string, size: string, length: string, left: string) => `Board ${number}: ${size}, ${length}; left over ${left}`,
-    boards: (first: string, last: string, times: string, size: string, length: string, left: string) => `Boards ${first} to ${last}, ${times} times: ${size}, ${length}; left over ${left}`,
+    board: (number: string, size: string, length: string, left: string) =>
+      `Board ${number}: ${size}, ${length}; left over ${left}`,
+    boards: (first: string, last: string, times: string, size: string, length: string, left: string) =>
+      `Boards ${first} to ${last}, ${times} times: ${size}, ${length}; left over ${left}`,
     alike: (count: string, mark: string, each: string) => `${count} × ${mark}, each ${each}`,
     key: "Heavy line: a piece's top edge, along which it is measured. Where that is the lower edge the piece is turned end for end, its crown down: take a straight board. Dashed: the cut on the far face. Hatched: left over.",
   },
   card: {
-    members: { "ridge": "Ridge", "common": "Common", "king common": "King common", "hip": "Hip", "jack": "Jack" },
+    members: { ridge: "Ridge", common: "Common", "king common": "King common", hip: "Hip", jack: "Jack" },
     sides: { Main: "main side", End: "end side", Both: "main and end sides" },
-    marksTitle: "jacks on it", sheet: "Cut cards", checkTape: "Tape check, seat to long point", checkTapeHead: "Tape check, seat to head", toHead: "To the head", boardLength: "Length",
+    marksTitle: "jacks on it",
+    sheet: "Cut cards",
+    checkTape: "Tape check, seat to long point",
+    checkTapeHead: "Tape check, seat to head",
+    toHead: "To the head",
+    boardLength: "Length",
     counts: { left: "left", right: "right", plain: "in all" },
     board: (size: string, board: string, need: string) => `Take a ${size} of ${board} (it needs ${need}), crown up.`,
     noBoard: (size: string, need: string) => `No board on hand holds it: it needs ${need} of ${size}.`,
-    head: (rise: string, run: string) => `Head: square on ${rise} and ${run}, plumb line on the ${rise} side. Saw square across.`,
-    headJack: (rise: string, run: string, tilt: string) => `Head, on the long-point face (left hand: left face, right hand: right face, looking up): square on ${rise} and ${run}, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}: the far face comes out shorter.`,
-    hipHead: (rise: string, run: string, own: string) => `Head: square on ${rise} and ${run} (or ${own} and 12), plumb line on the ${rise} side.`,
-    cheeks: (tilt: string, back: string) => `Cheeks: from a plumb line on each face, ${back} back along the top from the point, tilt ${tilt}: the middle comes out longer.`,
-    cheeksTwo: (main: string, mainBack: string, end: string, endBack: string) => `Cheeks, from a plumb line on each face, so far back along the top from the point: main side's face ${mainBack}, tilt ${main}; end side's ${endBack}, tilt ${end}.`,
-    cheekOne: (side: string, tilt: string) => `One cheek, from the ${side}'s face: tilt ${tilt}, the far face comes out shorter.`,
+    head: (rise: string, run: string) =>
+      `Head: square on ${rise} and ${run}, plumb line on the ${rise} side. Saw square across.`,
+    headJack: (rise: string, run: string, tilt: string) =>
+      `Head, on the long-point face (left hand: left face, right hand: right face, looking up): square on ${rise} and ${run}, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}: the far face comes out shorter.`,
+    hipHead: (rise: string, run: string, own: string) =>
+      `Head: square on ${rise} and ${run} (or ${own} and 12), plumb line on the ${rise} side.`,
+    cheeks: (tilt: string, back: string) =>
+      `Cheeks: from a plumb line on each face, ${back} back along the top from the point, tilt ${tilt}: the middle comes out longer.`,
+    cheeksTwo: (main: string, mainBack: string, end: string, endBack: string) =>
+      `Cheeks, from a plumb line on each face, so far back along the top from the point: main side's face ${mainBack}, tilt ${main}; end side's ${endBack}, tilt ${end}.`,
+    cheekOne: (side: string, tilt: string) =>
+      `One cheek, from the ${side}'s face: tilt ${tilt}, the far face comes out shorter.`,
     mainFace: "Main side: right face of a right hip, left of a left, looking up.",
     hook: (length: string) => `Hook on the long point, ${length} down the top edge: plumb line over the plate.`,
-    hookHip: (length: string) => `Hook on the middle of the head, ${length} down the middle of the top: plumb line over the corner.`,
+    hookHip: (length: string) =>
+      `Hook on the middle of the head, ${length} down the middle of the top: plumb line over the corner.`,
     hookHead: (length: string) => `Hook on the head, ${length} down the top edge: plumb line over the plate.`,
     tiltBack: "Saw back to 0°.",
-    seat: (heel: string, seat: string) => `Down that line ${heel} to the seat corner; seat level from there towards the head, ${seat}.`,
-    tail: (tail: string, overhang: string) => `From the same line ${tail} on down the top edge (${overhang} level): plumb tail cut.`,
-    tailHip: (tail: string, overhang: string) => `On down the middle of the top ${tail} (${overhang} level): the tail's end.`,
+    seat: (heel: string, seat: string) =>
+      `Down that line ${heel} to the seat corner; seat level from there towards the head, ${seat}.`,
+    tail: (tail: string, overhang: string) =>
+      `From the same line ${tail} on down the top edge (${overhang} level): plumb tail cut.`,
+    tailHip: (tail: string, overhang: string) =>
+      `On down the middle of the top ${tail} (${overhang} level): the tail's end.`,
     tailBoth: (tilt: string) => `Saw along both fascias: tilt ${tilt} from each face.`,
-    tailTwo: (main: string, end: string) => `Saw along both fascias: tilt ${main} from the main side's face, ${end} from the end side's.`,
-    tailOne: (fascia: string, face: string, tilt: string) => `Saw along the ${fascia}'s fascia, the only one it meets: tilt ${tilt} from the ${face}'s face.`,
+    tailTwo: (main: string, end: string) =>
+      `Saw along both fascias: tilt ${main} from the main side's face, ${end} from the end side's.`,
+    tailOne: (fascia: string, face: string, tilt: string) =>
+      `Saw along the ${fascia}'s fascia, the only one it meets: tilt ${tilt} from the ${face}'s face.`,
     noTail: "No tail: the plumb line over the plate is the end cut.",
     ridge: (length: string) => `Cut both ends square, ${length} long.`,
     ridgeSides: "Square each mark down both faces; an X goes on the far side of the line.",
     ridgeHips: "The cheek of a hip covers each face from an end to the farther line of H.",
-    marks: "Hook on the plumb line over the corner, lay off each mark up the top and square it across; the slanted lines are the sides of the jacks.",
+    marks:
+      "Hook on the plumb line over the corner, lay off each mark up the top and square it across; the slanted lines are the sides of the jacks.",
     mirror: "Drawn for the right hand: the left hand is its mirror image.",
     fromSquare: (complement: string) => `(or ${complement} from the square face)`,
-    roof: (span: string, length: string, pitch: string, endPitch: string) => `Roof ${span} by ${length}, ${pitch} in 12${endPitch === pitch ? "" : `, ends ${endPitch} in 12`}.`,
-    cautions: "Geometry only: no size or strength is proved; follow the local code, span tables and a licensed designer. Check the first cut against the building. Blade guard, eye protection and fall protection as the local rules ask.",
+    roof: (span: string, length: string, pitch: string, endPitch: string) =>
+      `Roof ${span} by ${length}, ${pitch} in 12${endPitch === pitch ? "" : `, ends ${endPitch} in 12`}.`,
+    cautions:
+      "Geometry only: no size or strength is proved; follow the local code, span tables and a licensed designer. Check the first cut against the building. Blade guard, eye protection and fall protection as the local rules ask.",
   },
 } as const;
 
 /** The same keys, any texts. */
 export type Words = Texts<typeof WORDS>;
-type Texts<T> = { readonly [K in keyof T]: T[K] extends string ? string : T[K] extends (...given: infer Given) => string ? (...given: Given) => string : Texts<T[K]> };
+type Texts<T> = {
+  readonly [K in keyof T]: T[K] extends string
+    ? string
+    : T[K] extends (...given: infer Given) => string
+      ? (...given: Given) => string
+      : Texts<T[K]>;
+};

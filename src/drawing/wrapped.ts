@@ -9,7 +9,9 @@ import { NO_BREAK, unbroken } from "./unbroken.ts";
  */
 export function wrapped(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
-  for (const word of unbroken(text).split(" ").map((one) => one.replaceAll(NO_BREAK, " "))) {
+  for (const word of unbroken(text)
+    .split(" ")
+    .map((one) => one.replaceAll(NO_BREAK, " "))) {
     const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
     if (lines.length > 0 && textWidth(longer, size) <= width) lines[lines.length - 1] = longer;
     else lines.push(word);

@@ -10,6 +10,7 @@ import { degrees, type Degrees } from "../measure/degrees.ts";
  */
 export function triangleAngle(sideA: number, sideB: number, opposite: number): Degrees {
   const difference = Math.abs(sideA - sideB);
-  const square = ((opposite + difference) * (opposite - difference)) / ((sideA + sideB + opposite) * (sideA + sideB - opposite));
+  const square =
+    ((opposite + difference) * (opposite - difference)) / ((sideA + sideB + opposite) * (sideA + sideB - opposite));
   return degrees((Math.atan(Math.sqrt(square)) * 360) / Math.PI);
 }

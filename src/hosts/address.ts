@@ -7,7 +7,8 @@
  * address("Jacks", 3, 1) // => "Jacks!B4"
  */
 export function address(sheet: string, row: number, column: number): string {
-  const plain = /^[A-Za-z_][A-Za-z_]*\d{0,2}$/.test(sheet) && !/^[A-Za-z]{1,3}\d+$/.test(sheet) && !/^(r|c|rc)\d*$/i.test(sheet);
+  const plain =
+    /^[A-Za-z_][A-Za-z_]*\d{0,2}$/.test(sheet) && !/^[A-Za-z]{1,3}\d+$/.test(sheet) && !/^(r|c|rc)\d*$/i.test(sheet);
   return `${plain ? sheet : `'${sheet.replaceAll("'", "''")}'`}!${letters(column)}${row + 1}`;
 }
 

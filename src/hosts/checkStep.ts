@@ -35,7 +35,8 @@ function fold(name: string): string {
 function checkSheetName(name: string): string | null {
   if (name.trim() === "") return "A sheet needs a name.";
   if (name.length > 31) return `The sheet name ${name} has ${name.length} characters; 31 at most.`;
-  if (/[\\/?*[\]:]/.test(name) || name.startsWith("'") || name.endsWith("'")) return `The sheet name ${name} may not hold \\ / ? * [ ] : nor begin or end with an apostrophe.`;
+  if (/[\\/?*[\]:]/.test(name) || name.startsWith("'") || name.endsWith("'"))
+    return `The sheet name ${name} may not hold \\ / ? * [ ] : nor begin or end with an apostrophe.`;
   return fold(name) === "history" ? "Excel keeps the sheet name History for itself. Choose another name." : null;
 }
 
@@ -43,8 +44,11 @@ function checkBlock(block: BlockPlan, isNew: boolean): string | null {
   const { sheet, row, column, cells, spill } = block;
   const columns = cells[0]?.length ?? 0;
   if (!cells.length || !columns) return `There is nothing to write at ${sheet}.`;
-  if (cells.some((line) => line.length !== columns)) return `The rows for ${address(sheet, row, column)} are not of one width.`;
-  const outside = !fits(row, column, cells.length, columns) || (spill && !fits(row + spill.row, column + spill.column, spill.rows, spill.columns));
+  if (cells.some((line) => line.length !== columns))
+    return `The rows for ${address(sheet, row, column)} are not of one width.`;
+  const outside =
+    !fits(row, column, cells.length, columns) ||
+    (spill && !fits(row + spill.row, column + spill.column, spill.rows, spill.columns));
   if (outside) return `The block for ${sheet} runs over the sheet's edge. Start further up or to the left.`;
   if (block.frozenRows && !isNew) return `Rows can be frozen on a new sheet only, and ${sheet} is there already.`;
   for (let i = 0; i < cells.length; i++)
@@ -56,7 +60,15 @@ function checkBlock(block: BlockPlan, isNew: boolean): string | null {
 }
 
 function fits(row: number, column: number, rows: number, columns: number): boolean {
-  return [row, column, rows, columns].every(Number.isInteger) && row >= 0 && column >= 0 && rows > 0 && columns > 0 && row + rows <= GRID.rows && column + columns <= GRID.columns;
+  return (
+    [row, column, rows, columns].every(Number.isInteger) &&
+    row >= 0 &&
+    column >= 0 &&
+    rows > 0 &&
+    columns > 0 &&
+    row + rows <= GRID.rows &&
+    column + columns <= GRID.columns
+  );
 }
 
 function checkCell(cell: CellPlan | null): string | null {

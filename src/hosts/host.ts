@@ -25,7 +25,10 @@ export interface Host {
    *
    * It never asks: the caller has looked at `occupied` first. `signal` stops it half-way with nothing left behind.
    */
-  write(step: WriteStep, options?: { signal?: AbortSignal; progress?: (done: number, of: number) => void }): Promise<Written>;
+  write(
+    step: WriteStep,
+    options?: { signal?: AbortSignal; progress?: (done: number, of: number) => void },
+  ): Promise<Written>;
   /** Addresses of filled cells that the step would write over, spill areas included ("Jacks!B4"). Empty when nothing is in the way. */
   occupied(step: WriteStep): Promise<readonly string[]>;
   /** Puts back what stood there before, unless a written cell was edited since: then nothing is changed and those addresses come back. */
@@ -44,7 +47,13 @@ export interface Host {
   onOtherWorkbook(listener: () => void): () => void;
 
   /** Puts a picture (SVG text) beside a cell; false where the host has no pictures. */
-  picture(sheet: string, row: number, column: number, svg: string, size: { width: number; height: number }): Promise<boolean>;
+  picture(
+    sheet: string,
+    row: number,
+    column: number,
+    svg: string,
+    size: { width: number; height: number },
+  ): Promise<boolean>;
 }
 
 export interface Area {
@@ -80,7 +89,13 @@ export interface BlockPlan {
   readonly column: number;
   readonly cells: readonly (readonly (CellPlan | null)[])[];
   /** Rows and columns that a spilling formula in this block will fill, counted from the block's corner; nothing may stand there. */
-  readonly spill?: { readonly row: number; readonly column: number; readonly rows: number; readonly columns: number; readonly formats?: readonly (string | null)[] };
+  readonly spill?: {
+    readonly row: number;
+    readonly column: number;
+    readonly rows: number;
+    readonly columns: number;
+    readonly formats?: readonly (string | null)[];
+  };
   /** Widths in pixels by column of the block. */
   readonly widths?: readonly (number | null)[];
   /** Rows of the sheet that stay in view. Only on a new sheet. */

@@ -24,9 +24,12 @@ export function deeperSize(name: string): string {
   const size = readSize(name);
   if (size instanceof Reason) return name;
   const dressed = nominalOf(size);
-  const next = dressed && dressedSizes.find(
-    (other) => other.thickness === dressed.thickness && other.nominalDepth > dressed.nominalDepth && other.nominalDepth !== 5,
-  );
+  const next =
+    dressed &&
+    dressedSizes.find(
+      (other) =>
+        other.thickness === dressed.thickness && other.nominalDepth > dressed.nominalDepth && other.nominalDepth !== 5,
+    );
   if (!next) return sizeName(size.thickness, size.depth + DEEPER[size.unit], size.unit);
   if (isNominal(size)) return sizeName(next.nominalThickness, next.nominalDepth, "nominal");
   return sizeName(size.thickness, size.unit === "mm" ? Math.round(next.depth * MM_PER_INCH) : next.depth, size.unit);

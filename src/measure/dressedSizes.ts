@@ -8,7 +8,17 @@ export interface DressedSize {
 
 // Nominal to dressed, the same for thickness and depth but for boards (1 in nominal is 3/4 in).
 const DRESSED: readonly (readonly [nominal: number, dressed: number])[] = [
-  [1, 0.75], [2, 1.5], [3, 2.5], [4, 3.5], [5, 4.5], [6, 5.5], [8, 7.25], [10, 9.25], [12, 11.25], [14, 13.25], [16, 15.25],
+  [1, 0.75],
+  [2, 1.5],
+  [3, 2.5],
+  [4, 3.5],
+  [5, 4.5],
+  [6, 5.5],
+  [8, 7.25],
+  [10, 9.25],
+  [12, 11.25],
+  [14, 13.25],
+  [16, 15.25],
 ];
 
 /** Boards and dimension lumber come in every depth; timbers (thicker than this) up to 14 in only, for 16 in is dressed differently there. */
@@ -30,6 +40,9 @@ function exists(thickness: number, depth: number): boolean {
  */
 export const dressedSizes: readonly DressedSize[] = DRESSED.flatMap(([nominalThickness, thickness]) =>
   DRESSED.filter(([nominalDepth]) => exists(nominalThickness, nominalDepth)).map(([nominalDepth, depth]) => ({
-    nominalThickness, nominalDepth, thickness, depth,
+    nominalThickness,
+    nominalDepth,
+    thickness,
+    depth,
   })),
 );

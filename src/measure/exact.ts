@@ -14,5 +14,7 @@ const WRITTEN = /^(?:(?:\d+(?: ?- ?| ))?\d+ ?\/ ?\d*[1-9]\d*|\d+(?:\.\d*)?|\.\d+
  * exact("24.1").mul(12).valueOf() // => 289.2
  */
 export function exact(text: string): Fraction | null {
-  return WRITTEN.test(text) ? new Fraction(text.replace(/ ?([-/]) ?/g, (_, mark: string) => (mark === "/" ? "/" : " "))) : null;
+  return WRITTEN.test(text)
+    ? new Fraction(text.replace(/ ?([-/]) ?/g, (_, mark: string) => (mark === "/" ? "/" : " ")))
+    : null;
 }

@@ -19,5 +19,7 @@ export function nominalOf(size: ReadSize): DressedSize | null {
   // Doubles: 2.5 in is 63.5 mm and written 64, exactly the slack away.
   const slack = (size.unit === "mm" ? SLACK_MM : SLACK_IN) + 1e-9;
   const near = (dressed: number, actual: number) => Math.abs(dressed * scale - actual) <= slack;
-  return dressedSizes.find((dressed) => near(dressed.thickness, size.thickness) && near(dressed.depth, size.depth)) ?? null;
+  return (
+    dressedSizes.find((dressed) => near(dressed.thickness, size.thickness) && near(dressed.depth, size.depth)) ?? null
+  );
 }

@@ -52,7 +52,9 @@ function bare(text: string): ReadLength | null {
 }
 
 function metric(text: string): ReadLength | null {
-  const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|m|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?)\.?$/.exec(text);
+  const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|m|millimet(?:re|er)s?|centimet(?:re|er)s?|met(?:re|er)s?)\.?$/.exec(
+    text,
+  );
   if (!parts) return null;
   const power = /^(?:mm|milli)/.test(parts[2]!) ? 0 : parts[2]!.startsWith("c") ? 1 : 3;
   // The decimal point is moved in the text: 1.005 m is 1005 mm, which a product of doubles misses.

@@ -33,7 +33,9 @@ export function readPitch(text: string): number | Reason {
   }
   if (typeof slope !== "number") return pitchFromNumber(negative ? -slope.lone : slope.lone);
   if (negative || slope === 0) return new Reason("pitch not positive", { text: shortened(text) });
-  return slope < STEEPEST ? slope : new Reason("pitch too steep", { text: shortened(text), steepest: STEEPEST_DEGREES });
+  return slope < STEEPEST
+    ? slope
+    : new Reason("pitch too steep", { text: shortened(text), steepest: STEEPEST_DEGREES });
 }
 
 type Parser = (text: string) => number | { readonly lone: number } | null;
@@ -61,7 +63,11 @@ function degrees(text: string): number | null {
 }
 
 function percent(text: string): number | null {
-  return before(text, / ?(?:%|percent|per cent)$/)?.div(100).valueOf() ?? null;
+  return (
+    before(text, / ?(?:%|percent|per cent)$/)
+      ?.div(100)
+      .valueOf() ?? null
+  );
 }
 
 function before(text: string, ending: RegExp): Fraction | null {

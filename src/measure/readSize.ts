@@ -48,11 +48,14 @@ export function readSize(text: string): ReadSize | Reason {
     return new Reason(comma ? "decimal comma" : "not a size", { text: shortened(text) });
   }
   const { thickness, depth, kind } = pair;
-  if (thickness > depth) return new Reason("size turned round", { text: shortened(text), instead: sizeName(depth, thickness, kind) });
+  if (thickness > depth)
+    return new Reason("size turned round", { text: shortened(text), instead: sizeName(depth, thickness, kind) });
   const name = sizeName(thickness, depth, kind);
   if (kind !== "nominal") return { thickness, depth, unit: kind, name };
   const dressed = dressedSizes.find((size) => size.nominalThickness === thickness && size.nominalDepth === depth);
-  return dressed ? { thickness: dressed.thickness, depth: dressed.depth, unit: "in", name } : noSuch(text, thickness, depth);
+  return dressed
+    ? { thickness: dressed.thickness, depth: dressed.depth, unit: "in", name }
+    : noSuch(text, thickness, depth);
 }
 
 interface Pair {
@@ -65,7 +68,9 @@ function read(clean: string): Pair | null {
   const parts = /^([^x]+)x([^x]+)$/.exec(clean);
   if (!parts) return null;
   const [first, second] = [parts[1]!.trim(), parts[2]!.trim()];
-  const [a, b] = [first, second].map((part) => exact(part.replace(/ ?(?:mm|inches|inch|in|")\.?$/, ""))?.valueOf() ?? 0) as [number, number];
+  const [a, b] = [first, second].map(
+    (part) => exact(part.replace(/ ?(?:mm|inches|inch|in|")\.?$/, ""))?.valueOf() ?? 0,
+  ) as [number, number];
   const millimetres = [first, second].some((part) => /mm\.?$/.test(part));
   const inchMark = [first, second].some((part) => /(?:"|in|inch|inches)\.?$/.test(part));
   if (millimetres && inchMark) return null;
@@ -77,7 +82,8 @@ function read(clean: string): Pair | null {
 }
 
 function noSuch(text: string, thickness: number, depth: number): Reason {
-  const off = (size: (typeof dressedSizes)[number]) => Math.abs(size.nominalThickness - thickness) * 4 + Math.abs(size.nominalDepth - depth);
+  const off = (size: (typeof dressedSizes)[number]) =>
+    Math.abs(size.nominalThickness - thickness) * 4 + Math.abs(size.nominalDepth - depth);
   const nearest = dressedSizes.reduce((best, size) => (off(size) < off(best) ? size : best));
   return new Reason("no such nominal size", {
     text: shortened(text),

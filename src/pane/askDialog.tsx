@@ -33,7 +33,12 @@ function Asked({ question }: { question: Question }) {
       ))}
       <div class="lp-choices">
         {question.choices.map(({ id, label, sure: words }) => (
-          <button key={id} type="button" class={id === out ? "lp-quiet" : undefined} onClick={() => (words && sure.value !== id ? (sure.value = id) : question.answer(id))}>
+          <button
+            key={id}
+            type="button"
+            class={id === out ? "lp-quiet" : undefined}
+            onClick={() => (words && sure.value !== id ? (sure.value = id) : question.answer(id))}
+          >
             {sure.value === id && words ? words : label}
           </button>
         ))}

@@ -30,7 +30,10 @@ export function valueCell(row: Row, text: string, unit: Unit): CellPlan {
 
 /** The roof block as it is written into a sheet. Its unit is always said, so that what hangs on it can ask. */
 export function blockPlan(inputs: Inputs, unit: Unit): [CellPlan, CellPlan][] {
-  return blockRows({ ...inputs, Unit: unit }).map(([row, text]) => [{ content: row, style: "label" }, valueCell(row, text, unit)]);
+  return blockRows({ ...inputs, Unit: unit }).map(([row, text]) => [
+    { content: row, style: "label" },
+    valueCell(row, text, unit),
+  ]);
 }
 
 /** The row of a roof block that a label means, or null. */

@@ -20,11 +20,25 @@ export function CardSection({ state }: { state: PaneState }) {
     <>
       <p class="lp-note">{texts.cardsLead}</p>
       <div class="lp-three">
-        <Choice label={texts.paper} value={paper} of={["letter", "A4"]} change={(value) => (chosen.value = value as CardPaper["paper"])} />
-        <Choice label={texts.perPage} value={String(perPage.value)} of={["2", "4"]} change={(value) => (perPage.value = Number(value) as CardPaper["perPage"])} />
+        <Choice
+          label={texts.paper}
+          value={paper}
+          of={["letter", "A4"]}
+          change={(value) => (chosen.value = value as CardPaper["paper"])}
+        />
+        <Choice
+          label={texts.perPage}
+          value={String(perPage.value)}
+          of={["2", "4"]}
+          change={(value) => (perPage.value = Number(value) as CardPaper["perPage"])}
+        />
       </div>
       <p class="lp-caution">{texts.cautionInSheet}</p>
-      <button type="button" class="lp-main" onClick={() => (page.value = cardsPage(model, { paper, perPage: perPage.value }))}>
+      <button
+        type="button"
+        class="lp-main"
+        onClick={() => (page.value = cardsPage(model, { paper, perPage: perPage.value }))}
+      >
         {texts.printCards}
       </button>
       {state.host.kind === "excel" && (

@@ -10,7 +10,10 @@ import { texts } from "./texts.ts";
 
 const cardsOf = ({ frame, pieces }: RoofModel) => {
   const { unit } = frame.spec;
-  return cutCards(frame, pieces, { length: (value) => lengthText(value, unit), notes: ({ notes }) => notes.map((note) => texts.sentence(noteText(note, unit))) });
+  return cutCards(frame, pieces, {
+    length: (value) => lengthText(value, unit),
+    notes: ({ notes }) => notes.map((note) => texts.sentence(noteText(note, unit))),
+  });
 };
 
 /** The cut cards of a roof as a printable page that needs nothing else. */
@@ -32,7 +35,11 @@ const ROW = 20;
 
 /** A sheet of cards: each card's name stands over its picture. What is in a picture stays as it was drawn, and a line says so. */
 export function cardSheet(model: RoofModel, sheet: string): { block: BlockPlan; pictures: CardPicture[] } {
-  const lines: CellPlan[] = [{ content: texts.cardsDrawn, style: "note" }, { content: texts.cautionInSheet, style: "note" }, { content: "" }];
+  const lines: CellPlan[] = [
+    { content: texts.cardsDrawn, style: "note" },
+    { content: texts.cautionInSheet, style: "note" },
+    { content: "" },
+  ];
   const pictures = cardsOf(model).map((card) => {
     const { svg, height } = cardPicture(card, WIDTH);
     lines.push({ content: `${card.mark}  ${card.title}: ${card.counts}`, style: "title" });
@@ -40,5 +47,8 @@ export function cardSheet(model: RoofModel, sheet: string): { block: BlockPlan; 
     lines.push(...Array.from({ length: Math.ceil(height / ROW) + 2 }, (): CellPlan => ({ content: "" })));
     return { row, svg, width: WIDTH, height };
   });
-  return { block: { sheet, newSheet: true, row: 0, column: 0, cells: lines.map((cell) => [cell]), widths: [WIDTH] }, pictures };
+  return {
+    block: { sheet, newSheet: true, row: 0, column: 0, cells: lines.map((cell) => [cell]), widths: [WIDTH] },
+    pictures,
+  };
 }

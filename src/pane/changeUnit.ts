@@ -23,14 +23,24 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
   const length = (value: number) => (to === "mm" ? String(halfUp(value * MM_PER_INCH)) : tapeText(value / MM_PER_INCH));
   const sizes = (section: Section | null) => (section ? sizeIn(section, to) : "none");
   const turned: Partial<Record<Row, string>> = {
-    "Span": length(spec.span), "Length": length(spec.length), "Spacing": length(spec.spacing), "Overhang": length(spec.overhang),
-    "End overhang": spec.endOverhang === null ? "" : length(spec.endOverhang), "Seat": spec.seat === null ? "" : length(spec.seat), "Heel": spec.heel === null ? "" : length(spec.heel),
-    "Correction": spec.correction === 0 ? "0" : length(spec.correction), "End correction": spec.endCorrection === 0 ? "0" : length(spec.endCorrection),
-    "Rafter": sizes(spec.rafter), "Hip": sizes(spec.hip), "Ridge": sizes(spec.ridge),
+    Span: length(spec.span),
+    Length: length(spec.length),
+    Spacing: length(spec.spacing),
+    Overhang: length(spec.overhang),
+    "End overhang": spec.endOverhang === null ? "" : length(spec.endOverhang),
+    Seat: spec.seat === null ? "" : length(spec.seat),
+    Heel: spec.heel === null ? "" : length(spec.heel),
+    Correction: spec.correction === 0 ? "0" : length(spec.correction),
+    "End correction": spec.endCorrection === 0 ? "0" : length(spec.endCorrection),
+    Rafter: sizes(spec.rafter),
+    Hip: sizes(spec.hip),
+    Ridge: sizes(spec.ridge),
     // Lengths on hand are not sold in the other unit: those that the pane starts with stand in.
-    "Boards": START_BOARDS[to],
+    Boards: START_BOARDS[to],
   };
-  const kept = Object.fromEntries(Object.entries(turned).filter(([row]) => inputs[row as Row].trim() !== "")) as Partial<Record<Row, string>>;
+  const kept = Object.fromEntries(
+    Object.entries(turned).filter(([row]) => inputs[row as Row].trim() !== ""),
+  ) as Partial<Record<Row, string>>;
   return { ...inputs, ...kept, Unit: to };
 }
 
@@ -41,7 +51,9 @@ function sizeIn({ name, thickness, depth }: Section, to: Unit): string {
   if (/^\d+x\d+$/.test(read.name)) return read.name;
   if (to === "mm") return sizeName(halfUp(thickness * MM_PER_INCH), halfUp(depth * MM_PER_INCH), "mm");
   const nominal = nominalOf(read);
-  return nominal ? sizeName(nominal.nominalThickness, nominal.nominalDepth, "nominal") : sizeName(sixteenth(thickness / MM_PER_INCH), sixteenth(depth / MM_PER_INCH), "in");
+  return nominal
+    ? sizeName(nominal.nominalThickness, nominal.nominalDepth, "nominal")
+    : sizeName(sixteenth(thickness / MM_PER_INCH), sixteenth(depth / MM_PER_INCH), "in");
 }
 
 const sixteenth = (inches: number) => halfUp(inches * 16) / 16;

@@ -16,7 +16,10 @@ export interface Cut {
 }
 
 /** The jacks of a roof, each with what was measured, or why that cannot be read. */
-export function checkCuts({ frame, pieces }: RoofModel, measured: Readonly<Record<string, string>>): { cuts: Cut[]; wrong: Readonly<Record<string, string>> } {
+export function checkCuts(
+  { frame, pieces }: RoofModel,
+  measured: Readonly<Record<string, string>>,
+): { cuts: Cut[]; wrong: Readonly<Record<string, string>> } {
   const { unit } = frame.spec;
   const cuts: Cut[] = [];
   const wrong: Record<string, string> = {};
@@ -63,10 +66,18 @@ export function differences(cuts: readonly Cut[], unit: Unit): Differences[] {
     const here = cuts.filter(({ piece }) => piece.side === side).sort((a, b) => a.piece.offset! - b.piece.offset!);
     if (here.length === 0) return [];
     const offs = here.map(({ off }) => off);
-    return [{
-      side, count: here.length, median: median(offs), mean: offs.reduce((sum, off) => sum + off, 0) / offs.length, least: Math.min(...offs), most: Math.max(...offs),
-      grows: growth(here, unit), standsOut: standingOut(here, unit),
-    }];
+    return [
+      {
+        side,
+        count: here.length,
+        median: median(offs),
+        mean: offs.reduce((sum, off) => sum + off, 0) / offs.length,
+        least: Math.min(...offs),
+        most: Math.max(...offs),
+        grows: growth(here, unit),
+        standsOut: standingOut(here, unit),
+      },
+    ];
   });
 }
 
@@ -82,14 +93,18 @@ function growth(cuts: readonly Cut[], unit: Unit): Differences["grows"] {
   const steps = cuts.slice(1).map(({ off }, i) => off - cuts[i]!.off);
   const by = cuts.at(-1)!.off - cuts[0]!.off;
   const alike = steps.every((one) => Math.abs(one) >= step && Math.sign(one) === Math.sign(by));
-  return cuts.length >= 3 && alike && Math.abs(by) >= range ? { by, over: cuts.at(-1)!.piece.offset! - cuts[0]!.piece.offset! } : null;
+  return cuts.length >= 3 && alike && Math.abs(by) >= range
+    ? { by, over: cuts.at(-1)!.piece.offset! - cuts[0]!.piece.offset! }
+    : null;
 }
 
 function standingOut(cuts: readonly Cut[], unit: Unit): Differences["standsOut"] {
   if (cuts.length < 3) return null;
-  const found = cuts.map(({ piece, off }) => {
-    const rest = cuts.filter((cut) => cut.piece !== piece).map((cut) => cut.off);
-    return { mark: piece.mark, by: off - median(rest), others: Math.max(...rest) - Math.min(...rest) };
-  }).sort((a, b) => Math.abs(b.by) - Math.abs(a.by))[0]!;
+  const found = cuts
+    .map(({ piece, off }) => {
+      const rest = cuts.filter((cut) => cut.piece !== piece).map((cut) => cut.off);
+      return { mark: piece.mark, by: off - median(rest), others: Math.max(...rest) - Math.min(...rest) };
+    })
+    .sort((a, b) => Math.abs(b.by) - Math.abs(a.by))[0]!;
   return Math.abs(found.by) >= SEEN[unit].apart && Math.abs(found.by) > 2 * found.others ? found : null;
 }

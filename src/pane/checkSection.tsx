@@ -28,7 +28,12 @@ export function CheckSection({ state }: { state: PaneState }) {
   return (
     <>
       <p class="lp-note">{texts.checkLead}</p>
-      <TableView name={texts.sections.check} headings={texts.checkColumns} rows={rows} numbers={[false, false, false, true, true]} />
+      <TableView
+        name={texts.sections.check}
+        headings={texts.checkColumns}
+        rows={rows}
+        numbers={[false, false, false, true, true]}
+      />
       {Object.entries(wrong).map(([mark, why]) => (
         <p key={mark} id={`lp-tape-${mark}-wrong`} class="lp-wrong">
           {why}
@@ -54,7 +59,12 @@ export function CheckSection({ state }: { state: PaneState }) {
   );
 }
 
-const checkTable = (cuts: readonly Cut[], now: Parameters<typeof planCheck>[2]["now"]) => ({ title: texts.sections.check, sheet: texts.checkSheet, plan: (place: Parameters<typeof planCheck>[0], on: Parameters<typeof planCheck>[1]) => planCheck(place, on, { cuts, now }) });
+const checkTable = (cuts: readonly Cut[], now: Parameters<typeof planCheck>[2]["now"]) => ({
+  title: texts.sections.check,
+  sheet: texts.checkSheet,
+  plan: (place: Parameters<typeof planCheck>[0], on: Parameters<typeof planCheck>[1]) =>
+    planCheck(place, on, { cuts, now }),
+});
 
 /** A difference with its sign, on the tape. */
 function signed(value: number, unit: Unit): string {
@@ -80,15 +90,31 @@ function Measured({ state, mark, wrong }: { state: PaneState; mark: string; wron
 /** What the differences of one side come to, and the correction that follows. */
 function Found({ state, found, unit }: { state: PaneState; found: Differences; unit: Unit }) {
   const { spec } = state.report.value.model!.frame;
-  const rows: readonly Row[] = found.side === "Both" ? ["Correction", "End correction"] : found.side === "Main" ? ["Correction"] : ["End correction"];
+  const rows: readonly Row[] =
+    found.side === "Both"
+      ? ["Correction", "End correction"]
+      : found.side === "Main"
+        ? ["Correction"]
+        : ["End correction"];
   const length = (value: number) => unbroken(signed(value, unit));
   const sum = (found.side === "End" ? spec.endCorrection : spec.correction) + found.median;
   const { side, count, median, mean, least, most, grows, standsOut } = found;
   return (
     <div class="lp-found">
-      <p>{texts.differ({ side, count, median: length(median), mean: length(mean), least: length(least), most: length(most) })}</p>
+      <p>
+        {texts.differ({
+          side,
+          count,
+          median: length(median),
+          mean: length(mean),
+          least: length(least),
+          most: length(most),
+        })}
+      </p>
       {grows && <p>{texts.grows(length(grows.by), unbroken(lengthText(grows.over, unit)))}</p>}
-      {standsOut && <p>{texts.standsOut(standsOut.mark, length(standsOut.by), unbroken(lengthText(standsOut.others, unit)))}</p>}
+      {standsOut && (
+        <p>{texts.standsOut(standsOut.mark, length(standsOut.by), unbroken(lengthText(standsOut.others, unit)))}</p>
+      )}
       <button
         type="button"
         onClick={() => {

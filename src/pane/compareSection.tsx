@@ -27,18 +27,37 @@ export function CompareSection({ state }: { state: PaneState }) {
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   const across = spacings.value ?? (unit === "mm" ? "400, 600" : "16, 24");
   const asked = { pitches: listed(pitches.value), spacings: listed(across), what: what.value };
-  const grid = tableNow("COMPARE", [blockRows(state.inputs.value), asked.pitches.map((one) => [one]), [asked.spacings], asked.what]) as Table | Refusal;
+  const grid = tableNow("COMPARE", [
+    blockRows(state.inputs.value),
+    asked.pitches.map((one) => [one]),
+    [asked.spacings],
+    asked.what,
+  ]) as Table | Refusal;
   const figure = figureOf(what.value, unit);
   return (
     <>
       <div class="lp-three">
         <label>
           {texts.pitches}
-          <input type="text" autocomplete="off" maxLength={200} value={pitches.value} aria-describedby="lp-compare-wrong" onInput={(event) => (pitches.value = event.currentTarget.value)} />
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={200}
+            value={pitches.value}
+            aria-describedby="lp-compare-wrong"
+            onInput={(event) => (pitches.value = event.currentTarget.value)}
+          />
         </label>
         <label>
           {texts.spacings}
-          <input type="text" autocomplete="off" maxLength={200} value={across} aria-describedby="lp-compare-wrong" onInput={(event) => (spacings.value = event.currentTarget.value)} />
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={200}
+            value={across}
+            aria-describedby="lp-compare-wrong"
+            onInput={(event) => (spacings.value = event.currentTarget.value)}
+          />
         </label>
         <Choice label={texts.compared} value={what.value} of={WHAT} change={(value) => (what.value = value)} />
       </div>
@@ -47,10 +66,24 @@ export function CompareSection({ state }: { state: PaneState }) {
       </p>
       {!(grid instanceof Refusal) && (
         <>
-          <TableView name={texts.sections.compare} headings={grid[0]!.map((cell, j) => (j === 0 && LENGTHS.has(what.value) ? what.value : String(cell)))} rows={grid.slice(1).map((row) => row.map((cell, j) => (j === 0 ? String(cell) : figure(cell))))} numbers={grid[0]!.map((_, j) => j > 0)} />
+          <TableView
+            name={texts.sections.compare}
+            headings={grid[0]!.map((cell, j) => (j === 0 && LENGTHS.has(what.value) ? what.value : String(cell)))}
+            rows={grid.slice(1).map((row) => row.map((cell, j) => (j === 0 ? String(cell) : figure(cell))))}
+            numbers={grid[0]!.map((_, j) => j > 0)}
+          />
           <Drawing draw={(width) => drawComparison(grid, { width, figure, title: texts.chartOf(what.value) })} />
           <div class="lp-buttons">
-            <button type="button" onClick={() => void insert(state, { title: texts.sections.compare, sheet: texts.sections.compare, plan: (place, on) => planCompare(place, on, asked, grid) })}>
+            <button
+              type="button"
+              onClick={() =>
+                void insert(state, {
+                  title: texts.sections.compare,
+                  sheet: texts.sections.compare,
+                  plan: (place, on) => planCompare(place, on, asked, grid),
+                })
+              }
+            >
               {texts.writeCompare}
             </button>
           </div>
@@ -62,5 +95,10 @@ export function CompareSection({ state }: { state: PaneState }) {
 
 /** A figure as people read it: a length on the tape or in whole millimetres. */
 function figureOf(what: string, unit: Unit): (cell: Cell) => string {
-  return (cell) => (typeof cell !== "number" ? String(cell) : LENGTHS.has(what) ? lengthText(cell, unit) : String(Number(cell.toFixed(2))));
+  return (cell) =>
+    typeof cell !== "number"
+      ? String(cell)
+      : LENGTHS.has(what)
+        ? lengthText(cell, unit)
+        : String(Number(cell.toFixed(2)));
 }

@@ -15,5 +15,11 @@ export function Drawing({ draw }: { draw: (width: number) => string }) {
     width.value = element.clientWidth;
     return () => observer.disconnect();
   }, []);
-  return <div ref={place} class="lp-drawing" dangerouslySetInnerHTML={{ __html: width.value > 0 ? draw(Math.max(LEAST, width.value)) : "" }} />;
+  return (
+    <div
+      ref={place}
+      class="lp-drawing"
+      dangerouslySetInnerHTML={{ __html: width.value > 0 ? draw(Math.max(LEAST, width.value)) : "" }}
+    />
+  );
 }

@@ -26,24 +26,52 @@ export function DrawingSection({ state }: { state: PaneState }) {
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   const { frame, pieces } = model;
   // The hip has a view of its own; jacks come first.
-  const shown = pieces.filter(({ member }) => member !== "hip").sort((a, b) => Number(b.member === "jack") - Number(a.member === "jack"));
+  const shown = pieces
+    .filter(({ member }) => member !== "hip")
+    .sort((a, b) => Number(b.member === "jack") - Number(a.member === "jack"));
   const piece = shown.find((one) => one.mark === mark.value) ?? shown[0]!;
   const draw = (width: number) => {
     const options = { width, length: (value: number) => lengthText(value, unit) };
     switch (view.value) {
-      case "plan": return drawPlan(frame, pieces, options);
-      case "corner": return drawCorner(frame, pieces, options);
-      case "hip": return drawHip(frame, pieces, options);
-      case "round": return drawFrame3d(frame, pieces, options);
-      case "piece": return drawPiece(frame, piece, hand.value, options);
+      case "plan":
+        return drawPlan(frame, pieces, options);
+      case "corner":
+        return drawCorner(frame, pieces, options);
+      case "hip":
+        return drawHip(frame, pieces, options);
+      case "round":
+        return drawFrame3d(frame, pieces, options);
+      case "piece":
+        return drawPiece(frame, piece, hand.value, options);
     }
   };
   return (
     <>
       <div class="lp-three">
-        <Choice label={texts.drawingOf} value={texts.views[view.value]} of={Object.values(texts.views)} change={(words) => (view.value = (Object.keys(texts.views) as View[]).find((key) => texts.views[key] === words)!)} />
-        {view.value === "piece" && <Choice label={texts.piece} value={piece.mark} of={shown.map((one) => one.mark)} change={(value) => (mark.value = value)} />}
-        {view.value === "piece" && piece.member === "jack" && <Choice label={texts.hand} value={hand.value} of={["left", "right", texts.bothHands]} change={(value) => (hand.value = value)} />}
+        <Choice
+          label={texts.drawingOf}
+          value={texts.views[view.value]}
+          of={Object.values(texts.views)}
+          change={(words) =>
+            (view.value = (Object.keys(texts.views) as View[]).find((key) => texts.views[key] === words)!)
+          }
+        />
+        {view.value === "piece" && (
+          <Choice
+            label={texts.piece}
+            value={piece.mark}
+            of={shown.map((one) => one.mark)}
+            change={(value) => (mark.value = value)}
+          />
+        )}
+        {view.value === "piece" && piece.member === "jack" && (
+          <Choice
+            label={texts.hand}
+            value={hand.value}
+            of={["left", "right", texts.bothHands]}
+            change={(value) => (hand.value = value)}
+          />
+        )}
       </div>
       <Drawing draw={draw} />
     </>

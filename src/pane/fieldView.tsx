@@ -25,7 +25,14 @@ export function FieldView({ state, field }: { state: PaneState; field: Field }) 
     <div class="lp-field" data-row={row}>
       <label for={id}>{row}</label>
       <Entry state={state} field={field} id={id} wrong={message !== undefined} />
-      <button type="button" class="lp-what" aria-label={texts.helpFor(row)} aria-expanded={open.value} aria-controls={`${id}-help`} onClick={() => (open.value = !open.value)}>
+      <button
+        type="button"
+        class="lp-what"
+        aria-label={texts.helpFor(row)}
+        aria-expanded={open.value}
+        aria-controls={`${id}-help`}
+        onClick={() => (open.value = !open.value)}
+      >
         ?
       </button>
       <span class="lp-understood" id={`${id}-read`}>
@@ -66,7 +73,13 @@ function Entry({ state, field: { row, kind, choices }, id, wrong }: EntryProps) 
     const known = choices.some((one) => one === value.trim().toLowerCase());
     const change = (text: string) => (row === "Unit" ? changeUnit(state, text) : setInput(state, row, text));
     return (
-      <select id={id} value={known ? value.trim().toLowerCase() : value} aria-describedby={described} aria-invalid={wrong} onChange={(event) => change(event.currentTarget.value)}>
+      <select
+        id={id}
+        value={known ? value.trim().toLowerCase() : value}
+        aria-describedby={described}
+        aria-invalid={wrong}
+        onChange={(event) => change(event.currentTarget.value)}
+      >
         {!known && <option value={value}>{value === "" ? texts.usual : value}</option>}
         {choices.map((one) => (
           <option key={one} value={one}>

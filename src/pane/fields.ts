@@ -54,4 +54,7 @@ export const NEEDED: ReadonlySet<Row> = new Set<Row>(["Span", "Length", "Pitch"]
 export const EMPTY_INPUTS: Inputs = Object.fromEntries(ROWS.map((row) => [row, ""])) as Record<Row, string>;
 
 /** What the pane shows when nothing is remembered. */
-export const START_INPUTS: Inputs = { ...EMPTY_INPUTS, ...Object.fromEntries(FIELDS.map(({ row, start }) => [row, start])) };
+export const START_INPUTS: Inputs = {
+  ...EMPTY_INPUTS,
+  ...Object.fromEntries(FIELDS.map(({ row, start }) => [row, start])),
+};

@@ -70,7 +70,11 @@ async function blockAgrees(state: PaneState): Promise<boolean> {
   const answer = await ask(state, {
     title: words.differsTitle,
     lines: [texts.differs(rows), words.differsWhy],
-    choices: [{ id: "update", label: texts.update }, { id: "sheet", label: words.asInSheet }, { id: "cancel", label: words.cancel }],
+    choices: [
+      { id: "update", label: texts.update },
+      { id: "sheet", label: words.asInSheet },
+      { id: "cancel", label: words.cancel },
+    ],
   });
   if (answer === "update") return updateNow(state);
   if (answer === "cancel") state.says.value = words.cancelled;

@@ -11,7 +11,9 @@ import { texts } from "./texts.ts";
 /** Which tables go into the sheet, where, and the way back. */
 export function FillSection({ state }: { state: PaneState }) {
   const block = useSignal<boolean | null>(null);
-  const tables = useSignal<ReadonlySet<SheetTable["id"]>>(new Set(TABLES.filter(({ usual }) => usual).map(({ id }) => id)));
+  const tables = useSignal<ReadonlySet<SheetTable["id"]>>(
+    new Set(TABLES.filter(({ usual }) => usual).map(({ id }) => id)),
+  );
   const newSheets = useSignal(true);
   const linked = state.link.value !== null;
   // A roof that stands in the sheet already is not written twice unless one asks for it.
@@ -24,7 +26,11 @@ export function FillSection({ state }: { state: PaneState }) {
   };
   const selection = state.selection.value;
   const press = async () => {
-    const wrong = await fill(state, { block: withBlock, tables: (inputs) => roofTables(tables.value, inputs), newSheets: newSheets.value });
+    const wrong = await fill(state, {
+      block: withBlock,
+      tables: (inputs) => roofTables(tables.value, inputs),
+      newSheets: newSheets.value,
+    });
     if (wrong) document.getElementById(fieldId({ row: wrong as Row }))?.focus();
   };
   return (
@@ -40,7 +46,8 @@ export function FillSection({ state }: { state: PaneState }) {
       <fieldset>
         <legend>{texts.where}</legend>
         <label class="lp-check">
-          <input type="radio" name="lp-where" checked={newSheets.value} onChange={() => (newSheets.value = true)} /> {texts.onNewSheets}
+          <input type="radio" name="lp-where" checked={newSheets.value} onChange={() => (newSheets.value = true)} />{" "}
+          {texts.onNewSheets}
         </label>
         <label class="lp-check">
           <input type="radio" name="lp-where" checked={!newSheets.value} onChange={() => (newSheets.value = false)} />{" "}

@@ -14,7 +14,10 @@ export interface FoundBlock {
  * A block is a run of known labels one below the other that has Span, Length and Pitch among them. An empty row does not end it,
  * nor do two blocks with one row in both become one.
  */
-export function findBlock(cells: readonly (readonly HostCell[])[], at: { row: number; column: number }): FoundBlock | null {
+export function findBlock(
+  cells: readonly (readonly HostCell[])[],
+  at: { row: number; column: number },
+): FoundBlock | null {
   const columns = cells[0]?.length ?? 0;
   let best: FoundBlock | null = null;
   for (let column = 0; column + 1 < columns; column++)
@@ -26,7 +29,10 @@ function* runs(cells: readonly (readonly HostCell[])[], column: number): Generat
   let start = -1;
   let end = -1;
   let seen = new Set<string>();
-  const run = () => (start >= 0 && ["Span", "Length", "Pitch"].every((row) => seen.has(row)) ? { row: start, column, rows: end - start + 1 } : null);
+  const run = () =>
+    start >= 0 && ["Span", "Length", "Pitch"].every((row) => seen.has(row))
+      ? { row: start, column, rows: end - start + 1 }
+      : null;
   for (let i = 0; i <= cells.length; i++) {
     const [label, value] = [cells[i]?.[column]?.value ?? "", cells[i]?.[column + 1]?.value ?? ""];
     const row = rowOf(label);

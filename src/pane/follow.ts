@@ -20,11 +20,27 @@ export function follow(state: PaneState): () => void {
   const selected = calm(CALM.selection, () => lookAtSelection(state, looks));
   const changed = calm(CALM.change, () => lookAtLink(state).then(() => lookAtSelection(state, looks)));
   // What was typed for one workbook is not kept in the next.
-  const keep = calm(CALM.keep, async () => restored && host.remember(KEY, JSON.stringify({ inputs: state.inputs.value, link: state.link.value?.area ?? null, measured: state.measured.value, kerf: state.kerf.value } satisfies Remembered)));
-  const takeUp = () => restore(state).catch(() => undefined).finally(() => {
-    restored = true;
-    selected();
-  });
+  const keep = calm(
+    CALM.keep,
+    async () =>
+      restored &&
+      host.remember(
+        KEY,
+        JSON.stringify({
+          inputs: state.inputs.value,
+          link: state.link.value?.area ?? null,
+          measured: state.measured.value,
+          kerf: state.kerf.value,
+        } satisfies Remembered),
+      ),
+  );
+  const takeUp = () =>
+    restore(state)
+      .catch(() => undefined)
+      .finally(() => {
+        restored = true;
+        selected();
+      });
   // Its sheets are read, so they must have come first.
   const other = calm(CALM.change, () => takeUp().then(keep));
   const stops = [
@@ -130,7 +146,8 @@ export async function updateNow(state: PaneState): Promise<boolean> {
   try {
     const plan = planUpdate(link.area, await state.host.read(link.area), state.inputs.value, state.report.value.unit);
     if (plan.blocks.length > 0 && !(await agreedTo(state, plan))) return false;
-    if (plan.blocks.length > 0 && !(await writeStep(state, { title: texts.updated, blocks: plan.blocks }))) return false;
+    if (plan.blocks.length > 0 && !(await writeStep(state, { title: texts.updated, blocks: plan.blocks })))
+      return false;
     state.link.value = (await readAgain(state.host, link.area)) ?? link;
     if (plan.lacking.length > 0) state.says.value = texts.lacking(plan.lacking);
     return plan.lacking.length === 0;
@@ -144,7 +161,10 @@ async function agreedTo(state: PaneState, { changes, lacking }: UpdatePlan): Pro
   const answer = await ask(state, {
     title: texts.ask.updateTitle,
     lines: [...changes.map(texts.ask.change), ...(lacking.length > 0 ? [texts.lacking(lacking)] : [])],
-    choices: [{ id: "yes", label: texts.ask.updateYes }, { id: "cancel", label: texts.ask.cancel }],
+    choices: [
+      { id: "yes", label: texts.ask.updateYes },
+      { id: "cancel", label: texts.ask.cancel },
+    ],
   });
   if (answer !== "yes") state.says.value = texts.ask.cancelled;
   return answer === "yes";

@@ -6,6 +6,7 @@ export function groupedNotes(table: readonly (readonly Cell[])[]): { note: strin
   const at = headings.indexOf("Note");
   const groups = new Map<string, string[]>();
   for (const row of rows)
-    for (const note of String(row[at] ?? "").split("; ")) if (note !== "") groups.set(note, [...(groups.get(note) ?? []), String(row[0])]);
+    for (const note of String(row[at] ?? "").split("; "))
+      if (note !== "") groups.set(note, [...(groups.get(note) ?? []), String(row[0])]);
   return [...groups].map(([note, pieces]) => ({ note, pieces }));
 }

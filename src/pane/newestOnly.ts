@@ -8,7 +8,11 @@ export interface NewestOnly<Asked> {
  * Does a task that takes long for the newest thing that is asked: not before it has been calm for some milliseconds, and one at a time, so that fast
  * typing never has two of them running; it answers its own failures. What was asked while one runs is overtaken by what is asked after it. `done` is told what its answer is for.
  */
-export function newestOnly<Asked, Found>(calm: number, task: (asked: Asked) => Promise<Found>, done: (asked: Asked, found: Found) => void): NewestOnly<Asked> {
+export function newestOnly<Asked, Found>(
+  calm: number,
+  task: (asked: Asked) => Promise<Found>,
+  done: (asked: Asked, found: Found) => void,
+): NewestOnly<Asked> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let next: { readonly asked: Asked } | null = null;
   let running = false;

@@ -52,7 +52,11 @@ export function kerfText(kerf: number, unit: Unit): string {
 
 /** What LUMBERORDER and STICKPLAN say of a roof and its boards on hand. */
 export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Order | Refusal> {
-  const args = [blockRows(inputs), boardsOnHand(inputs, report(inputs)).boards, ...(kerf.trim() === "" ? [] : [kerf.trim()])] as const;
+  const args = [
+    blockRows(inputs),
+    boardsOnHand(inputs, report(inputs)).boards,
+    ...(kerf.trim() === "" ? [] : [kerf.trim()]),
+  ] as const;
   const table = await tableNow("LUMBERORDER", args);
   if (table instanceof Refusal) return table;
   const plan = await stickSheet(...args);
@@ -66,10 +70,18 @@ function orderOf(table: Table): Omit<Order, "plan"> {
   const at = (name: string) => headings.indexOf(name);
   const byBoard = new Map<string, OrderLine>();
   for (const row of rows.slice(0, -1)) {
-    const [size, board, count, used, leftOver] = [String(row[at("Size")]), ...["Board", "Count", "Used", "Left over"].map((name) => Number(row[at(name)]))] as [string, number, number, number, number];
+    const [size, board, count, used, leftOver] = [
+      String(row[at("Size")]),
+      ...["Board", "Count", "Used", "Left over"].map((name) => Number(row[at(name)])),
+    ] as [string, number, number, number, number];
     const line = byBoard.get(`${size} ${board}`) ?? { size, board, count: 0, waste: 0, leftOver: 0 };
     // Nothing is used of a board that is bought for waste.
-    byBoard.set(`${size} ${board}`, used > 0 ? { ...line, count: line.count + count, leftOver: line.leftOver + leftOver } : { ...line, count: line.count + count, waste: line.waste + count });
+    byBoard.set(
+      `${size} ${board}`,
+      used > 0
+        ? { ...line, count: line.count + count, leftOver: line.leftOver + leftOver }
+        : { ...line, count: line.count + count, waste: line.waste + count },
+    );
   }
   const lines = [...byBoard.values()];
   return {

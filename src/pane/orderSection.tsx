@@ -33,7 +33,15 @@ export function OrderSection({ state }: { state: PaneState }) {
   const kerf = kerfNow(asked.kerf, unit);
   const ready = model !== null && !(kerf instanceof Refusal);
   const found = useSignal<{ readonly key: string; readonly order: Order | Refusal } | null>(null);
-  const newest = useMemo(() => newestOnly(CALM, (one: OrderAsked) => orderNow(one).catch((error) => new Refusal("#VALUE!", whyOf(error))), (one, order) => (found.value = { key: JSON.stringify(one), order })), []);
+  const newest = useMemo(
+    () =>
+      newestOnly(
+        CALM,
+        (one: OrderAsked) => orderNow(one).catch((error) => new Refusal("#VALUE!", whyOf(error))),
+        (one, order) => (found.value = { key: JSON.stringify(one), order }),
+      ),
+    [],
+  );
   useEffect(() => newest.stop, []);
   useEffect(() => void (ready && found.value?.key !== key && newest.ask(asked)), [key, ready]);
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
@@ -46,17 +54,46 @@ export function OrderSection({ state }: { state: PaneState }) {
       <div class="lp-three">
         <label>
           {texts.kerf}
-          <input type="text" autocomplete="off" maxLength={100} value={asked.kerf} aria-invalid={wrong !== ""} aria-describedby="lp-kerf-read lp-kerf-wrong" onInput={(event) => (state.kerf.value = event.currentTarget.value)} />
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={100}
+            value={asked.kerf}
+            aria-invalid={wrong !== ""}
+            aria-describedby="lp-kerf-read lp-kerf-wrong"
+            onInput={(event) => (state.kerf.value = event.currentTarget.value)}
+          />
           <span class="lp-understood" id="lp-kerf-read">
-            {kerf instanceof Refusal ? "" : asked.kerf.trim() === "" ? texts.empty(kerfText(kerf, unit)) : kerfText(kerf, unit)}
+            {kerf instanceof Refusal
+              ? ""
+              : asked.kerf.trim() === ""
+                ? texts.empty(kerfText(kerf, unit))
+                : kerfText(kerf, unit)}
           </span>
         </label>
       </div>
       <p id="lp-kerf-wrong" class="lp-wrong" hidden={wrong === ""}>
         {wrong}
       </p>
-      <div role="status">{wrong !== "" ? "" : order === null ? <p class="lp-note">{texts.orderWorking}</p> : order instanceof Refusal ? <p class="lp-wrong">{typedHere(order.message)}</p> : <p>{texts.orderTotal(order.boards, unit === "mm" ? texts.metres(order.length / 1000) : lengthText(order.length, unit))}</p>}</div>
-      {ready && order && !(order instanceof Refusal) && <Found state={state} order={order} kerf={kerfText(kerf, unit)} />}
+      <div role="status">
+        {wrong !== "" ? (
+          ""
+        ) : order === null ? (
+          <p class="lp-note">{texts.orderWorking}</p>
+        ) : order instanceof Refusal ? (
+          <p class="lp-wrong">{typedHere(order.message)}</p>
+        ) : (
+          <p>
+            {texts.orderTotal(
+              order.boards,
+              unit === "mm" ? texts.metres(order.length / 1000) : lengthText(order.length, unit),
+            )}
+          </p>
+        )}
+      </div>
+      {ready && order && !(order instanceof Refusal) && (
+        <Found state={state} order={order} kerf={kerfText(kerf, unit)} />
+      )}
     </>
   );
 }
@@ -71,9 +108,18 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
   const length = (value: number) => lengthText(value, unit);
   const print = () => {
     const { spec } = model!.frame;
-    page.value = stickPages(sticks, { paper, length, notes: [texts.planFor(length(spec.span), length(spec.length), kerf), ...notes.map(texts.sentence)] });
+    page.value = stickPages(sticks, {
+      paper,
+      length,
+      notes: [texts.planFor(length(spec.span), length(spec.length), kerf), ...notes.map(texts.sentence)],
+    });
   };
-  const write = () => fill(state, { block: state.link.value === null, tables: (inputs) => roofTables(new Set(["order", "cutting"]), inputs, state.kerf.value), newSheets: true });
+  const write = () =>
+    fill(state, {
+      block: state.link.value === null,
+      tables: (inputs) => roofTables(new Set(["order", "cutting"]), inputs, state.kerf.value),
+      newSheets: true,
+    });
   return (
     <>
       <OrderTable lines={order.lines} unit={unit} />
@@ -88,7 +134,12 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
         <Drawing draw={(width) => drawSticks(sticks, { width, length })} />
       </div>
       <div class="lp-three">
-        <Choice label={texts.paper} value={paper} of={["letter", "A4"]} change={(value) => (chosen.value = value as CardPaper["paper"])} />
+        <Choice
+          label={texts.paper}
+          value={paper}
+          of={["letter", "A4"]}
+          change={(value) => (chosen.value = value as CardPaper["paper"])}
+        />
       </div>
       <button type="button" class="lp-main" onClick={print}>
         {texts.printPlan}

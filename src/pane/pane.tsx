@@ -86,7 +86,11 @@ function Foot({ state }: { state: PaneState }) {
       </div>
       {work?.shown && (
         <div class="lp-work">
-          {work.of > 0 ? <progress max={work.of} value={work.done} aria-label={texts.writing(work.done, work.of)} /> : <progress aria-label={texts.working} />}
+          {work.of > 0 ? (
+            <progress max={work.of} value={work.done} aria-label={texts.writing(work.done, work.of)} />
+          ) : (
+            <progress aria-label={texts.working} />
+          )}
           <button type="button" onClick={work.stop}>
             {texts.stop}
           </button>

@@ -54,7 +54,9 @@ export function paneState(host: Host): PaneState {
   const inputs = signal(START_INPUTS);
   const now = computed(() => report(inputs.value));
   return {
-    host, inputs, report: now,
+    host,
+    inputs,
+    report: now,
     schedule: computed(() => {
       if (!now.value.model) return null;
       const table = tableNow("JACKTABLE", [blockRows(inputs.value)]);

@@ -14,17 +14,32 @@ export interface Comparison {
 
 /** A text list, "4, 6, 8", as its parts. */
 export function listed(text: string): string[] {
-  return text.split(",").map((part) => part.trim()).filter((part) => part !== "");
+  return text
+    .split(",")
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
 }
 
-const typed = (text: string): CellPlan => ({ content: /^\d+(\.\d+)?$/.test(text) ? Number(text) : text, style: "input" });
+const typed = (text: string): CellPlan => ({
+  content: /^\d+(\.\d+)?$/.test(text) ? Number(text) : text,
+  style: "input",
+});
 
 /** The cells of a comparison: what is compared stands above the grid in cells of its own, to be changed in the sheet. */
-export function planCompare({ sheet, newSheet, row, column, title }: TablePlace, { block }: HangsOn, { pitches, spacings, what }: Comparison, now: readonly (readonly Cell[])[]): BlockPlan {
+export function planCompare(
+  { sheet, newSheet, row, column, title }: TablePlace,
+  { block }: HangsOn,
+  { pitches, spacings, what }: Comparison,
+  now: readonly (readonly Cell[])[],
+): BlockPlan {
   const top = title === null ? 0 : 1;
   const columns = Math.max(pitches.length, spacings.length) + 1;
-  const padded = (cells: readonly (CellPlan | null)[]) => [...cells, ...Array.from({ length: columns - cells.length }, () => null)];
-  const line = (at: number, count: number) => `${relative(row + top + at, column + 1)}:${relative(row + top + at, column + count)}`;
+  const padded = (cells: readonly (CellPlan | null)[]) => [
+    ...cells,
+    ...Array.from({ length: columns - cells.length }, () => null),
+  ];
+  const line = (at: number, count: number) =>
+    `${relative(row + top + at, column + 1)}:${relative(row + top + at, column + count)}`;
   const formula = `=RAFTER.COMPARE(${block},${line(0, pitches.length)},${line(1, spacings.length)},${relative(row + top + 2, column + 1)})`;
   const cells = [
     ...(title === null ? [] : [padded([{ content: title, style: "title" }])]),
@@ -35,8 +50,18 @@ export function planCompare({ sheet, newSheet, row, column, title }: TablePlace,
     padded(now[0]!.map((_, j): CellPlan => ({ content: j === 0 ? formula : "", style: "heading", format: "General" }))),
   ];
   return {
-    sheet, newSheet, row, column, cells,
-    spill: { row: top + 4, column: 0, rows: now.length, columns: now[0]!.length, formats: [null, ...spacings.map(() => "0.000")] },
+    sheet,
+    newSheet,
+    row,
+    column,
+    cells,
+    spill: {
+      row: top + 4,
+      column: 0,
+      rows: now.length,
+      columns: now[0]!.length,
+      formats: [null, ...spacings.map(() => "0.000")],
+    },
     widths: [150, ...Array.from({ length: columns - 1 }, () => 92)],
   };
 }

@@ -44,8 +44,16 @@ export interface FillPlan {
 }
 
 /** A table that is one call on the block, as it spills now. */
-export function spillingTable(name: { title: string; sheet: string }, formula: (on: HangsOn) => string, now: readonly (readonly Cell[])[], onTape: readonly string[]): PlannedTable {
-  return { ...name, plan: (place, on) => planTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }) };
+export function spillingTable(
+  name: { title: string; sheet: string },
+  formula: (on: HangsOn) => string,
+  now: readonly (readonly Cell[])[],
+  onTape: readonly string[],
+): PlannedTable {
+  return {
+    ...name,
+    plan: (place, on) => planTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }),
+  };
 }
 
 /**
@@ -65,7 +73,12 @@ export function planFill({ inputs, block, unit, tables, at, sheets }: FillReques
   let area = block?.area ?? null;
   let lines = block?.lines ?? new Map<Row, number>();
   if (inputs) {
-    const written = planBlock(inputs, unit, { sheet: at?.sheet ?? nameFor(texts.roofSheet), newSheet: !at, row: at?.row ?? 0, column });
+    const written = planBlock(inputs, unit, {
+      sheet: at?.sheet ?? nameFor(texts.roofSheet),
+      newSheet: !at,
+      row: at?.row ?? 0,
+      column,
+    });
     blocks.push(written.plan);
     area = written.area;
     lines = new Map(blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row, i]));
@@ -75,8 +88,16 @@ export function planFill({ inputs, block, unit, tables, at, sheets }: FillReques
   const { sheet: from, row: top, column: left } = area;
   for (const table of tables) {
     const sheet = at?.sheet ?? nameFor(table.sheet);
-    const on = { block: areaReference(area, sheet), cell: (row: Row) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null) };
-    const plan = table.plan(at ? { sheet, newSheet: false, row: at.row, column, title: table.title } : { sheet, newSheet: true, row: 0, column: 0, title: null }, on);
+    const on = {
+      block: areaReference(area, sheet),
+      cell: (row: Row) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null),
+    };
+    const plan = table.plan(
+      at
+        ? { sheet, newSheet: false, row: at.row, column, title: table.title }
+        : { sheet, newSheet: true, row: 0, column: 0, title: null },
+      on,
+    );
     blocks.push(plan);
     column += plan.cells[0]!.length + 1;
   }
@@ -85,7 +106,11 @@ export function planFill({ inputs, block, unit, tables, at, sheets }: FillReques
 }
 
 /** The roof block under a title, with the caution that goes wherever the numbers go. */
-function planBlock(inputs: Inputs, unit: Unit, place: Pick<BlockPlan, "sheet" | "newSheet" | "row" | "column">): { plan: BlockPlan; area: Area } {
+function planBlock(
+  inputs: Inputs,
+  unit: Unit,
+  place: Pick<BlockPlan, "sheet" | "newSheet" | "row" | "column">,
+): { plan: BlockPlan; area: Area } {
   const lines = blockPlan(inputs, unit);
   const cells: (CellPlan | null)[][] = [
     [{ content: texts.roofBlock, style: "title" }, null],
@@ -93,5 +118,8 @@ function planBlock(inputs: Inputs, unit: Unit, place: Pick<BlockPlan, "sheet" | 
     [null, null],
     [{ content: texts.cautionInSheet, style: "note" }, null],
   ];
-  return { plan: { ...place, cells, widths: [112, 120] }, area: { sheet: place.sheet, row: place.row + 1, column: place.column, rows: lines.length, columns: 2 } };
+  return {
+    plan: { ...place, cells, widths: [112, 120] },
+    area: { sheet: place.sheet, row: place.row + 1, column: place.column, rows: lines.length, columns: 2 },
+  };
 }

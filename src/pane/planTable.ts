@@ -35,7 +35,10 @@ export function roomToGrow(rows: number): number {
  * The tape column has a formula in every row that the table may yet grow into; it shows nothing where the table has no row. A block
  * turned to millimetres later would make feet of them, so each looks at the unit first.
  */
-export function planTable({ sheet, newSheet, row, column, title }: TablePlace, { formula, now, onTape, unitCell }: TableFormula): BlockPlan {
+export function planTable(
+  { sheet, newSheet, row, column, title }: TablePlace,
+  { formula, now, onTape, unitCell }: TableFormula,
+): BlockPlan {
   const headings = now[0]!;
   const top = title === null ? 0 : 1;
   const rows = now.length - 1 + roomToGrow(now.length - 1);
@@ -45,15 +48,30 @@ export function planTable({ sheet, newSheet, row, column, title }: TablePlace, {
     ...headings.slice(1).map((): CellPlan => ({ content: "", style: "heading", format: "General" })),
     ...tapes.map((at): CellPlan => ({ content: texts.onTape(String(headings[at])), style: "heading" })),
   ];
-  const lines = tapes.length === 0 ? [] : Array.from({ length: rows }, (_, i): (CellPlan | null)[] => [
-    ...headings.map(() => null),
-    ...tapes.map((at): CellPlan => ({ content: tapeFormula(relative(row + top + 1 + i, column + at), unitCell) })),
-  ]);
-  const titleLine: (CellPlan | null)[] = title === null ? [] : [{ content: title, style: "title" }, ...heading.slice(1).map(() => null)];
+  const lines =
+    tapes.length === 0
+      ? []
+      : Array.from({ length: rows }, (_, i): (CellPlan | null)[] => [
+          ...headings.map(() => null),
+          ...tapes.map((at): CellPlan => ({
+            content: tapeFormula(relative(row + top + 1 + i, column + at), unitCell),
+          })),
+        ]);
+  const titleLine: (CellPlan | null)[] =
+    title === null ? [] : [{ content: title, style: "title" }, ...heading.slice(1).map(() => null)];
   return {
-    sheet, newSheet, row, column,
+    sheet,
+    newSheet,
+    row,
+    column,
     cells: [...(title === null ? [] : [titleLine]), heading, ...lines],
-    spill: { row: top, column: 0, rows: rows + 1, columns: headings.length, formats: headings.map((name) => FORMATS[kindOf(name)]) },
+    spill: {
+      row: top,
+      column: 0,
+      rows: rows + 1,
+      columns: headings.length,
+      formats: headings.map((name) => FORMATS[kindOf(name)]),
+    },
     widths: [...headings.map(widthOf), ...tapes.map(() => 130)],
     ...(newSheet && top === 0 ? { frozenRows: 1 } : {}),
   };

@@ -11,22 +11,42 @@ import { inputsOf } from "./blockCells.ts";
 export interface UpdatePlan {
   readonly blocks: readonly BlockPlan[];
   /** For people: "Bid!B5: 24' becomes 26'". */
-  readonly changes: readonly { readonly at: string; readonly from: string; readonly to: string; readonly formula: boolean }[];
+  readonly changes: readonly {
+    readonly at: string;
+    readonly from: string;
+    readonly to: string;
+    readonly formula: boolean;
+  }[];
   /** Rows that the block does not have and the pane fills. */
   readonly lacking: readonly Row[];
 }
 
 /** Only the cells that differ are written; the rest of the block is left as it is. */
-export function planUpdate(area: Area, cells: readonly (readonly HostCell[])[], inputs: Inputs, unit: Unit): UpdatePlan {
+export function planUpdate(
+  area: Area,
+  cells: readonly (readonly HostCell[])[],
+  inputs: Inputs,
+  unit: Unit,
+): UpdatePlan {
   const there = labels(cells);
   const rows = differing(inputs, inputsOf(cells));
   const known = rows.filter((row) => there.has(row));
   const at = (row: Row) => area.row + there.get(row)!;
   return {
-    blocks: known.map((row) => ({ sheet: area.sheet, row: at(row), column: area.column + 1, cells: [[valueCell(row, inputs[row], unit)]] })),
+    blocks: known.map((row) => ({
+      sheet: area.sheet,
+      row: at(row),
+      column: area.column + 1,
+      cells: [[valueCell(row, inputs[row], unit)]],
+    })),
     changes: known.map((row) => {
       const { value, formula } = cells[there.get(row)!]![1]!;
-      return { at: address(area.sheet, at(row), area.column + 1), from: formula ?? String(value), to: inputs[row].trim(), formula: formula !== null };
+      return {
+        at: address(area.sheet, at(row), area.column + 1),
+        from: formula ?? String(value),
+        to: inputs[row].trim(),
+        formula: formula !== null,
+      };
     }),
     lacking: rows.filter((row) => !there.has(row)),
   };

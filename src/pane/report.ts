@@ -34,33 +34,66 @@ export function report(inputs: Inputs): Report {
   const model = readRoof("roof", rows);
   if (!(model instanceof Refusal) && !(model instanceof CellError)) {
     const { spec } = model.frame;
-    return { model, unit: spec.unit, understood: allUnderstood(ROWS, () => spec, model.frame), messages: {}, general: null };
+    return {
+      model,
+      unit: spec.unit,
+      understood: allUnderstood(ROWS, () => spec, model.frame),
+      messages: {},
+      general: null,
+    };
   }
   const unit = unitOf(inputs);
   const filled = ROWS.filter((row) => inputs[row].trim() !== "");
   const alone = new Map(filled.map((row) => [row, readAlone(row, inputs[row].trim(), unit)]));
   const messages: Partial<Record<Row, string>> = {};
   for (const [row, read] of alone) if (read instanceof Refusal) messages[row] = withoutLabel(read.message, row);
-  for (const row of NEEDED) if (inputs[row].trim() === "") messages[row] = texts.missing[row as "Span" | "Length" | "Pitch"];
+  for (const row of NEEDED)
+    if (inputs[row].trim() === "") messages[row] = texts.missing[row as "Span" | "Length" | "Pitch"];
   const whole = model instanceof Refusal ? model.message : texts.cellError;
   const at = ROWS.filter((row) => whole.startsWith(`${row}: `)).sort((a, b) => b.length - a.length)[0];
   if (at) messages[at] ??= withoutLabel(whole, at);
   const read = (row: Row) => (messages[row] === undefined ? specOf(alone.get(row)) : null);
-  return { model: null, unit, understood: allUnderstood(filled, read, null), messages, general: at ? null : typedHere(whole) };
+  return {
+    model: null,
+    unit,
+    understood: allUnderstood(filled, read, null),
+    messages,
+    general: at ? null : typedHere(whole),
+  };
 }
 
-function allUnderstood(rows: readonly Row[], spec: (row: Row) => RoofSpec | null, frame: Frame | null): Partial<Record<Row, string>> {
-  return Object.fromEntries(rows.flatMap((row) => {
-    const read = spec(row);
-    return read ? [[row, understood(row, read, frame)]] : [];
-  }));
+function allUnderstood(
+  rows: readonly Row[],
+  spec: (row: Row) => RoofSpec | null,
+  frame: Frame | null,
+): Partial<Record<Row, string>> {
+  return Object.fromEntries(
+    rows.flatMap((row) => {
+      const read = spec(row);
+      return read ? [[row, understood(row, read, frame)]] : [];
+    }),
+  );
 }
 
-const specOf = (read: RoofSpec | Refusal | CellError | undefined) => (read === undefined || read instanceof Refusal || read instanceof CellError ? null : read);
+const specOf = (read: RoofSpec | Refusal | CellError | undefined) =>
+  read === undefined || read instanceof Refusal || read instanceof CellError ? null : read;
 
 /** One row read in a block that is right in all others. */
 function readAlone(row: Row, text: string, unit: Unit): RoofSpec | Refusal | CellError {
-  const others: [Row, string][] = unit === "mm" ? [["Span", "9 m"], ["Length", "18 m"], ["Pitch", "6"], ["Unit", "mm"]] : [["Span", "30'"], ["Length", "60'"], ["Pitch", "6"], ["Unit", "in"]];
+  const others: [Row, string][] =
+    unit === "mm"
+      ? [
+          ["Span", "9 m"],
+          ["Length", "18 m"],
+          ["Pitch", "6"],
+          ["Unit", "mm"],
+        ]
+      : [
+          ["Span", "30'"],
+          ["Length", "60'"],
+          ["Pitch", "6"],
+          ["Unit", "in"],
+        ];
   return readRoofBlock("roof", [...others.filter(([other]) => other !== row), [row, text]]);
 }
 

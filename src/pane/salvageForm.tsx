@@ -20,7 +20,10 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const chosen = sides.includes(side.value) ? side.value : sides[0]!;
   // A bare number is in the roof's unit, as it is in a cell.
   const length = /^(\d+\.?\d*|\.\d+)$/.test(longPoint.value.trim()) ? Number(longPoint.value) : longPoint.value.trim();
-  const found = length === "" ? null : (tableNow("SALVAGE", [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
+  const found =
+    length === ""
+      ? null
+      : (tableNow("SALVAGE", [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
   const quoted = typeof length === "number" ? String(length) : `"${length.replaceAll('"', '""')}"`;
   return (
     <>
@@ -31,7 +34,15 @@ export function SalvageForm({ state }: { state: PaneState }) {
         <Choice label={texts.hand} value={hand.value} of={["left", "right"]} change={(value) => (hand.value = value)} />
         <label>
           {texts.cutAt}
-          <input type="text" autocomplete="off" maxLength={100} value={longPoint.value} aria-invalid={found instanceof Refusal} aria-describedby="lp-salvage-wrong" onInput={(event) => (longPoint.value = event.currentTarget.value)} />
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={100}
+            value={longPoint.value}
+            aria-invalid={found instanceof Refusal}
+            aria-describedby="lp-salvage-wrong"
+            onInput={(event) => (longPoint.value = event.currentTarget.value)}
+          />
         </label>
       </div>
       <p id="lp-salvage-wrong" class="lp-wrong" hidden={!(found instanceof Refusal)}>
@@ -39,9 +50,25 @@ export function SalvageForm({ state }: { state: PaneState }) {
       </p>
       {found && !(found instanceof Refusal) && (
         <>
-          <TableView name={texts.salvage} {...tableTexts(found, unit, ["Piece", "Hand", "How", "Long point", "Needed"])} />
+          <TableView
+            name={texts.salvage}
+            {...tableTexts(found, unit, ["Piece", "Hand", "How", "Long point", "Needed"])}
+          />
           <div class="lp-buttons">
-            <button type="button" onClick={() => void insert(state, spillingTable({ title: texts.salvage, sheet: texts.salvageSheet }, ({ block }) => `=RAFTER.SALVAGE(${block},"${chosen}","${hand.value}",${quoted})`, found, []))}>
+            <button
+              type="button"
+              onClick={() =>
+                void insert(
+                  state,
+                  spillingTable(
+                    { title: texts.salvage, sheet: texts.salvageSheet },
+                    ({ block }) => `=RAFTER.SALVAGE(${block},"${chosen}","${hand.value}",${quoted})`,
+                    found,
+                    [],
+                  ),
+                )
+              }
+            >
               {texts.writeSalvage}
             </button>
           </div>
@@ -52,7 +79,17 @@ export function SalvageForm({ state }: { state: PaneState }) {
 }
 
 /** One of a few words, under its label. */
-export function Choice({ label, value, of, change }: { label: string; value: string; of: readonly string[]; change: (value: string) => void }) {
+export function Choice({
+  label,
+  value,
+  of,
+  change,
+}: {
+  label: string;
+  value: string;
+  of: readonly string[];
+  change: (value: string) => void;
+}) {
   return (
     <label>
       {label}

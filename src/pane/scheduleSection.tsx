@@ -5,7 +5,19 @@ import { TableView } from "./tableView.tsx";
 import { tableTexts } from "./tableTexts.ts";
 import { texts } from "./texts.ts";
 
-const COLUMNS = ["Piece", "Side", "Long point", "Tape", "Shortest board", "Saw tilt", "Left", "Right", "Offset", "Plate mark", "Hip mark"];
+const COLUMNS = [
+  "Piece",
+  "Side",
+  "Long point",
+  "Tape",
+  "Shortest board",
+  "Saw tilt",
+  "Left",
+  "Right",
+  "Offset",
+  "Plate mark",
+  "Hip mark",
+];
 
 /** The jacks of the roof as it is typed, redrawn with every keystroke. */
 export function ScheduleSection({ state }: { state: PaneState }) {
@@ -17,7 +29,12 @@ export function ScheduleSection({ state }: { state: PaneState }) {
       <h2 id="lp-schedule">{texts.sections.schedule}</h2>
       {table ? (
         <>
-          <p class="lp-note">{texts.jackCount(jacks.reduce((sum, { left, right }) => sum + left + right, 0), jacks.length)}</p>
+          <p class="lp-note">
+            {texts.jackCount(
+              jacks.reduce((sum, { left, right }) => sum + left + right, 0),
+              jacks.length,
+            )}
+          </p>
           <TableView name={texts.scheduleCaption} {...tableTexts(table, unit, COLUMNS)} />
           <ul class="lp-notes">
             {groupedNotes(table).map(({ note, pieces }) => (

@@ -19,12 +19,23 @@ export async function blockUnder(host: Host, selection: Area): Promise<SheetBloc
   if (around.columns < 2) return null;
   const row = Math.max(around.row, selection.row - MOST.rows);
   const column = Math.max(around.column, selection.column - MOST.columns / 2);
-  const area = { ...around, row, column, rows: Math.min(around.row + around.rows - row, 2 * MOST.rows), columns: Math.min(around.column + around.columns - column, MOST.columns) };
+  const area = {
+    ...around,
+    row,
+    column,
+    rows: Math.min(around.row + around.rows - row, 2 * MOST.rows),
+    columns: Math.min(around.column + around.columns - column, MOST.columns),
+  };
   const cells = await host.read(area);
   const found = findBlock(cells, { row: selection.row - row, column: selection.column - column });
   if (!found) return null;
-  const block = cells.slice(found.row, found.row + found.rows).map((line) => line.slice(found.column, found.column + 2));
-  return { area: { sheet: area.sheet, row: row + found.row, column: column + found.column, rows: found.rows, columns: 2 }, inputs: inputsOf(block) };
+  const block = cells
+    .slice(found.row, found.row + found.rows)
+    .map((line) => line.slice(found.column, found.column + 2));
+  return {
+    area: { sheet: area.sheet, row: row + found.row, column: column + found.column, rows: found.rows, columns: 2 },
+    inputs: inputsOf(block),
+  };
 }
 
 /** The block that stood in an area when it was last seen, as it is now; null where it is gone. */
@@ -32,15 +43,19 @@ export async function readAgain(host: Host, area: Area): Promise<SheetBlock | nu
   if (!(await host.sheets()).includes(area.sheet)) return null;
   const cells = await host.read(area);
   const there = labels(cells);
-  return (["Span", "Length", "Pitch"] as const).every((row) => there.has(row)) ? { area, inputs: inputsOf(cells) } : null;
+  return (["Span", "Length", "Pitch"] as const).every((row) => there.has(row))
+    ? { area, inputs: inputsOf(cells) }
+    : null;
 }
 
 /** The rows that a block in the sheet has, each with its line in the block. */
 export function labels(cells: readonly (readonly HostCell[])[]): Map<Row, number> {
-  return new Map(cells.flatMap(([label], i) => {
-    const row = label && rowOf(label.value);
-    return row ? [[row, i] as const] : [];
-  }));
+  return new Map(
+    cells.flatMap(([label], i) => {
+      const row = label && rowOf(label.value);
+      return row ? [[row, i] as const] : [];
+    }),
+  );
 }
 
 /** What the pane shows after its block changed in the sheet: what changed there is taken over, what was typed in the pane since stays. */

@@ -32,7 +32,10 @@ export async function once<T>(state: PaneState, task: () => Promise<T>): Promise
 }
 
 /** Does something that may take long: it is shown after a while, and can be stopped. */
-export async function working<T>(state: PaneState, task: (signal: AbortSignal, progress: (done: number, of: number) => void) => Promise<T>): Promise<T> {
+export async function working<T>(
+  state: PaneState,
+  task: (signal: AbortSignal, progress: (done: number, of: number) => void) => Promise<T>,
+): Promise<T> {
   const controller = new AbortController();
   const change = (more: Partial<Work>) => state.work.value && (state.work.value = { ...state.work.value, ...more });
   state.work.value = { done: 0, of: 0, shown: false, stop: () => controller.abort() };

@@ -7,15 +7,23 @@ import { kindOf } from "./tables.ts";
 export function cellText(heading: unknown, cell: Cell, unit: Unit): string {
   if (typeof cell !== "number") return String(cell);
   switch (kindOf(heading)) {
-    case "length": return lengthText(cell, unit);
-    case "angle": return `${cell.toFixed(2)}°`;
-    case "amount": return cell.toFixed(2);
-    default: return String(Number(cell.toFixed(6)));
+    case "length":
+      return lengthText(cell, unit);
+    case "angle":
+      return `${cell.toFixed(2)}°`;
+    case "amount":
+      return cell.toFixed(2);
+    default:
+      return String(Number(cell.toFixed(6)));
   }
 }
 
 /** Some columns of a table as texts, in the order asked for; columns it does not have are left out. */
-export function tableTexts(table: readonly (readonly Cell[])[], unit: Unit, columns: readonly string[] = table[0]!.map(String)): { headings: string[]; rows: string[][]; numbers: boolean[] } {
+export function tableTexts(
+  table: readonly (readonly Cell[])[],
+  unit: Unit,
+  columns: readonly string[] = table[0]!.map(String),
+): { headings: string[]; rows: string[][]; numbers: boolean[] } {
   const [headings, ...rows] = table as [readonly Cell[], ...(readonly Cell[])[]];
   const at = columns.map((name) => headings.indexOf(name)).filter((column) => column >= 0);
   return {

@@ -3,7 +3,17 @@ import { unbroken } from "../drawing/unbroken.ts";
 import { texts } from "./texts.ts";
 
 /** A table of texts. It scrolls in a place of its own, so that the pane never does; the first column names the row. */
-export function TableView({ name, headings, rows, numbers }: { name: string; headings: readonly string[]; rows: readonly (readonly ComponentChildren[])[]; numbers?: readonly boolean[] }) {
+export function TableView({
+  name,
+  headings,
+  rows,
+  numbers,
+}: {
+  name: string;
+  headings: readonly string[];
+  rows: readonly (readonly ComponentChildren[])[];
+  numbers?: readonly boolean[];
+}) {
   return (
     <div class="lp-scroll" role="region" tabIndex={0} aria-label={texts.scrolls(name)}>
       <table>
@@ -20,17 +30,19 @@ export function TableView({ name, headings, rows, numbers }: { name: string; hea
         <tbody>
           {rows.map((row, i) => (
             <tr key={i}>
-              {row.map((given) => (typeof given === "string" ? unbroken(given) : given)).map((cell, j) =>
-                j === 0 ? (
-                  <th key={j} scope="row">
-                    {cell}
-                  </th>
-                ) : (
-                  <td key={j} class={numbers?.[j] ? "lp-number" : undefined}>
-                    {cell}
-                  </td>
-                ),
-              )}
+              {row
+                .map((given) => (typeof given === "string" ? unbroken(given) : given))
+                .map((cell, j) =>
+                  j === 0 ? (
+                    <th key={j} scope="row">
+                      {cell}
+                    </th>
+                  ) : (
+                    <td key={j} class={numbers?.[j] ? "lp-number" : undefined}>
+                      {cell}
+                    </td>
+                  ),
+                )}
             </tr>
           ))}
         </tbody>

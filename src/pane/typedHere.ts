@@ -3,5 +3,11 @@ export function typedHere(message: string): string {
   const said = message.replace(/^[a-z]\w*: (.)/, (_, first: string) => first.toUpperCase());
   const at = said.indexOf("Type ");
   // A quote that opens follows a space; an inch mark follows a figure.
-  return at < 0 ? said : said.slice(0, at) + said.slice(at).replace(/(?<=\s)"([^"]+)"(?=[\s,.;])/g, "$1").replace(/\{([^}]*)\}/g, (_, list: string) => list.replaceAll(",", ", "));
+  return at < 0
+    ? said
+    : said.slice(0, at) +
+        said
+          .slice(at)
+          .replace(/(?<=\s)"([^"]+)"(?=[\s,.;])/g, "$1")
+          .replace(/\{([^}]*)\}/g, (_, list: string) => list.replaceAll(",", ", "));
 }

@@ -23,7 +23,11 @@ export function call(definition: WorksheetFunction, cells: readonly Input[]): An
       if (cell instanceof CellError) return cell;
       if (Array.isArray(cell) && !parameter.block) {
         cell = single(cell);
-        if (cell === RANGE) return refuse(parameter.name, `a range of cells was given where one value is expected. Point to a single cell.`);
+        if (cell === RANGE)
+          return refuse(
+            parameter.name,
+            `a range of cells was given where one value is expected. Point to a single cell.`,
+          );
         if (cell instanceof CellError) return cell;
       }
     }
@@ -32,7 +36,11 @@ export function call(definition: WorksheetFunction, cells: readonly Input[]): An
     values[i] = value;
   }
   values[parameters.length] = reading;
-  const answer = (definition.compute as (...all: unknown[]) => Output | Reason | Refusal | CellError | Promise<Output | Reason | Refusal | CellError>)(...values);
+  const answer = (
+    definition.compute as (
+      ...all: unknown[]
+    ) => Output | Reason | Refusal | CellError | Promise<Output | Reason | Refusal | CellError>
+  )(...values);
   if (typeof answer === "number") return finite(definition, answer);
   return answer instanceof Promise ? answer.then((a) => worded(definition, a)) : worded(definition, answer);
 }
@@ -46,7 +54,9 @@ function single(rows: readonly unknown[]): unknown {
 }
 
 function finite(definition: WorksheetFunction, answer: number): number | Refusal {
-  return Number.isFinite(answer) ? answer : refuse(definition.name, `these values give no finite result. Check that no argument is far too large.`);
+  return Number.isFinite(answer)
+    ? answer
+    : refuse(definition.name, `these values give no finite result. Check that no argument is far too large.`);
 }
 
 function worded(definition: WorksheetFunction, answer: Output | Reason | Refusal | CellError): Answer {
@@ -58,5 +68,8 @@ function worded(definition: WorksheetFunction, answer: Output | Reason | Refusal
 
 function tooMany(definition: WorksheetFunction, given: number): Refusal {
   const most = definition.parameters.length;
-  return new Refusal("#VALUE!", `${definition.name} takes ${most} argument${most === 1 ? "" : "s"} at most and was given ${given}. Remove the last${given - most === 1 ? "" : ` ${given - most}`}.`);
+  return new Refusal(
+    "#VALUE!",
+    `${definition.name} takes ${most} argument${most === 1 ? "" : "s"} at most and was given ${given}. Remove the last${given - most === 1 ? "" : ` ${given - most}`}.`,
+  );
 }

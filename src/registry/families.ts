@@ -10,5 +10,9 @@ export interface Family {
 /** The families in the order in which their functions come. */
 export function families(functions: readonly WorksheetFunction[]): readonly Family[] {
   const names = [...new Set(functions.map(({ family }) => family))];
-  return names.map((name) => ({ name, heading: name[0]!.toUpperCase() + name.slice(1), functions: functions.filter(({ family }) => family === name) }));
+  return names.map((name) => ({
+    name,
+    heading: name[0]!.toUpperCase() + name.slice(1),
+    functions: functions.filter(({ family }) => family === name),
+  }));
 }

@@ -7,7 +7,9 @@ export function formulaText({ name }: Pick<WorksheetFunction, "name">, { cells }
 
 /** One argument as typed in a formula: text in quotes, a block in braces, its empty cells as "". */
 export function argumentText(argument: Example["cells"][number]): string {
-  return typeof argument === "object" ? `{${argument.map((row) => row.map((cell) => cellText(cell ?? "")).join(",")).join(";")}}` : cellText(argument);
+  return typeof argument === "object"
+    ? `{${argument.map((row) => row.map((cell) => cellText(cell ?? "")).join(",")).join(";")}}`
+    : cellText(argument);
 }
 
 /** A quote inside a text is typed twice: `"9' 4 5/8"""`. */

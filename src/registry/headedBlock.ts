@@ -19,20 +19,28 @@ const MOST = 2000;
  * Columns may stand in any order, case and blanks do not count, and columns of other headings are passed over, as are rows in which every column asked for is
  * blank or, as some hosts hand over empty cells, 0. Errors in any cell pass through.
  */
-export function headedBlock<H extends string>(name: string, input: Input, required: readonly H[], optional: readonly H[]): readonly HeadedRow<H>[] | Refusal | CellError | null {
+export function headedBlock<H extends string>(
+  name: string,
+  input: Input,
+  required: readonly H[],
+  optional: readonly H[],
+): readonly HeadedRow<H>[] | Refusal | CellError | null {
   if (!Array.isArray(input) || !input.every((row) => Array.isArray(row))) return null;
   const block = input as readonly (readonly Input[])[];
   const error = errorIn(block);
   if (error) return error;
   const first = block.findIndex((row) => row.some((cell) => !isBlank(cell)));
   const known = new Map<string, H>([...required, ...optional].map((heading) => [plainLabel(heading), heading]));
-  const headings = (block[first] ?? []).map((cell) => (typeof cell === "string" && cell.length <= 64 ? known.get(plainLabel(cell)) : undefined));
+  const headings = (block[first] ?? []).map((cell) =>
+    typeof cell === "string" && cell.length <= 64 ? known.get(plainLabel(cell)) : undefined,
+  );
   const found = headings.filter((heading) => heading !== undefined);
   if (new Set(found).size < 2) return null;
   const twice = found.find((heading, i) => found.indexOf(heading) < i);
   if (twice !== undefined) return refuse(name, `the heading ${twice} stands there twice. Keep one of the two columns.`);
   const missing = required.find((heading) => !found.includes(heading));
-  if (missing !== undefined) return refuse(name, `there is no column ${missing}. The first row needs the headings ${required.join(", ")}.`);
+  if (missing !== undefined)
+    return refuse(name, `there is no column ${missing}. The first row needs the headings ${required.join(", ")}.`);
   const rows: HeadedRow<H>[] = [];
   for (let i = first + 1; i < block.length; i++) {
     const cells: Partial<Record<H, Input>> = {};
@@ -40,7 +48,11 @@ export function headedBlock<H extends string>(name: string, input: Input, requir
       if (heading !== undefined) cells[heading] = block[i]![j];
     });
     if (Object.values(cells).every((cell) => isBlank(cell) || cell === 0)) continue;
-    if (rows.length === MOST) return refuse(name, `there are more than ${MOST} rows. Point to ${MOST} at most; pieces that are alike belong in one row.`);
+    if (rows.length === MOST)
+      return refuse(
+        name,
+        `there are more than ${MOST} rows. Point to ${MOST} at most; pieces that are alike belong in one row.`,
+      );
     rows.push({ row: i + 1, cells });
   }
   return rows.length > 0 ? rows : refuse(name, `there is nothing under the headings. Type a row for each.`);

@@ -16,7 +16,10 @@ export function helpPath({ name }: Pick<WorksheetFunction, "name">): string {
 /** The help page of one function: plain HTML that needs nothing else, so that it shows offline. */
 export function helpPage(definition: WorksheetFunction): string {
   const { name, summary, parameters, returns, examples, refuses = [] } = definition;
-  const meanings = parameters.map((parameter) => `<dt><code>${html(parameter.name)}</code></dt><dd>${html(parameter.description)}<br>Written as ${html(kindText(parameter))}.</dd>`);
+  const meanings = parameters.map(
+    (parameter) =>
+      `<dt><code>${html(parameter.name)}</code></dt><dd>${html(parameter.description)}<br>Written as ${html(kindText(parameter))}.</dd>`,
+  );
   return plainPage(name, [
     `<nav><a href="index.html">All functions</a> <a href="${GUIDE_PAGE}">The trade, as used here</a></nav>`,
     `<h1>${html(name)}</h1>`,
@@ -27,7 +30,13 @@ export function helpPage(definition: WorksheetFunction): string {
     `<p>Returns ${html(returns)}</p>`,
     `<h2>Examples</h2>`,
     ...examples.map((example) => worked(definition, example)),
-    ...(refuses.length === 0 ? [] : [`<h2>When there is no result</h2>`, `<p>The cell shows an error, and its message says what to type instead, when:</p>`, `<ul>${refuses.map(({ when }) => `<li>${html(when)}</li>`).join("")}</ul>`]),
+    ...(refuses.length === 0
+      ? []
+      : [
+          `<h2>When there is no result</h2>`,
+          `<p>The cell shows an error, and its message says what to type instead, when:</p>`,
+          `<ul>${refuses.map(({ when }) => `<li>${html(when)}</li>`).join("")}</ul>`,
+        ]),
     `<p class="caution">Geometry only: it sizes no member and proves no strength. Sizes, spans and bearing follow the local code and a licensed designer. Check the first cut against the building.</p>`,
   ]);
 }
@@ -49,8 +58,10 @@ function worked(definition: WorksheetFunction, example: Example): string {
   const rows = resultRows(example.result);
   const formula = html(formulaText(definition, example));
   const source = example.source === undefined ? "" : `<p class="source">Checked against: ${html(example.source)}</p>`;
-  if (typeof example.result !== "object") return `<p><code>${formula}</code> gives <strong>${html(rows[0]![0]!)}</strong></p>${source}`;
-  const cells = (row: readonly string[], tag: string) => `<tr>${row.map((cell) => `<${tag}>${html(cell)}</${tag.split(" ")[0]!}>`).join("")}</tr>`;
+  if (typeof example.result !== "object")
+    return `<p><code>${formula}</code> gives <strong>${html(rows[0]![0]!)}</strong></p>${source}`;
+  const cells = (row: readonly string[], tag: string) =>
+    `<tr>${row.map((cell) => `<${tag}>${html(cell)}</${tag.split(" ")[0]!}>`).join("")}</tr>`;
   const [head, ...body] = rows;
   return `<p><code>${formula}</code> gives</p><div class="wide" tabindex="0" role="region" aria-label="Result of the example"><table><thead>${cells(head!, 'th scope="col"')}</thead><tbody>${body.map((row) => cells(row, "td")).join("")}</tbody></table></div>${source}`;
 }

@@ -19,10 +19,16 @@ export function plainLabel(text: string): string {
  * Refuses unknown and doubled labels by name, text too long for a label, and what is no block of two columns. Rows whose
  * value is blank are left out, so that their default counts.
  */
-export function labelledBlock(name: string, input: Input, labels: readonly string[]): Map<string, Input> | Refusal | CellError {
+export function labelledBlock(
+  name: string,
+  input: Input,
+  labels: readonly string[],
+): Map<string, Input> | Refusal | CellError {
   const block = Block.safeParse(input);
   if (!block.success) {
-    const was = isBlank(input) ? "nothing was given" : `${Array.isArray(input) ? "this block" : shown(input)} is no roof block`;
+    const was = isBlank(input)
+      ? "nothing was given"
+      : `${Array.isArray(input) ? "this block" : shown(input)} is no roof block`;
     return refuse(name, `${was}. Point to two columns, label and value, of at most 200 rows.`);
   }
   const known = new Map(labels.map((label) => [plainLabel(label), label]));
@@ -32,13 +38,15 @@ export function labelledBlock(name: string, input: Input, labels: readonly strin
     // An empty cell comes as 0 from some hosts, wherever it stands.
     const error = [label, value].find((cell) => cell instanceof CellError);
     if (error) return error as CellError;
-    if (more.some((cell) => !isBlank(cell) && cell !== 0)) return refuse(name, `the block has more than two filled columns. Point to the label and value columns only.`);
+    if (more.some((cell) => !isBlank(cell) && cell !== 0))
+      return refuse(name, `the block has more than two filled columns. Point to the label and value columns only.`);
     if (isBlank(label) || label === 0) {
       if (isBlank(value) || value === 0) continue;
       return refuse(name, `the value ${shown(value)} has no label beside it. Type one of: ${labels.join(", ")}.`);
     }
     const spelt = typeof label === "string" && label.length <= 64 ? known.get(plainLabel(label)) : undefined;
-    if (spelt === undefined) return refuse(name, `${shown(label)} is no row of a roof block. The rows are: ${labels.join(", ")}.`);
+    if (spelt === undefined)
+      return refuse(name, `${shown(label)} is no row of a roof block. The rows are: ${labels.join(", ")}.`);
     if (seen.has(spelt)) return refuse(name, `${spelt} stands there twice. Keep one of the two rows.`);
     seen.add(spelt);
     if (!isBlank(value)) values.set(spelt, value);

@@ -14,58 +14,127 @@ export function pitch(name: string, description: string): Parameter<number> {
 }
 
 /** The pitch of the plane around the corner; the same pitch when blank (read as null). */
-export function otherPitch(name = "otherPitch", description = "Pitch of the plane on the other side of the hip or valley."): Parameter<number | null> {
-  return { name, description, quantity: "pitch", optional: true, defaultText: "the same pitch", read: (cell) => (isBlank(cell) || cell === 0 ? null : readPitchCell(name, cell)) };
+export function otherPitch(
+  name = "otherPitch",
+  description = "Pitch of the plane on the other side of the hip or valley.",
+): Parameter<number | null> {
+  return {
+    name,
+    description,
+    quantity: "pitch",
+    optional: true,
+    defaultText: "the same pitch",
+    read: (cell) => (isBlank(cell) || cell === 0 ? null : readPitchCell(name, cell)),
+  };
 }
 
 /** A length in the call's unit. */
 export function length(name: string, description: string, options: LengthOptions = {}): Parameter<number> {
-  return { name, description, quantity: "length", read: (cell, reading) => readLengthCell(name, cell, reading, options) };
+  return {
+    name,
+    description,
+    quantity: "length",
+    read: (cell, reading) => readLengthCell(name, cell, reading, options),
+  };
 }
 
 /** A length that may be left out; read as null then. */
-export function optionalLength(name: string, description: string, defaultText: string, options: LengthOptions = {}): Parameter<number | null> {
-  return { name, description, quantity: "length", optional: true, defaultText, read: (cell, reading) => (isBlank(cell) ? null : readLengthCell(name, cell, reading, options)) };
+export function optionalLength(
+  name: string,
+  description: string,
+  defaultText: string,
+  options: LengthOptions = {},
+): Parameter<number | null> {
+  return {
+    name,
+    description,
+    quantity: "length",
+    optional: true,
+    defaultText,
+    read: (cell, reading) => (isBlank(cell) ? null : readLengthCell(name, cell, reading, options)),
+  };
 }
 
 /** The angle between the two plate lines in degrees; 90 when blank or 0. */
-export function cornerAngle(name = "corner", description = "Angle between the two plate lines, in degrees."): Parameter<Degrees> {
+export function cornerAngle(
+  name = "corner",
+  description = "Angle between the two plate lines, in degrees.",
+): Parameter<Degrees> {
   return {
-    name, description, quantity: "angle", optional: true, defaultText: "90",
+    name,
+    description,
+    quantity: "angle",
+    optional: true,
+    defaultText: "90",
     read(cell) {
       if (isBlank(cell) || cell === 0) return degrees(90);
       const value = typeof cell === "string" ? readAngle(cell) : cell;
       if (typeof value === "number" && value > 0 && value < 180) return degrees(value);
       if (hasComma(cell)) return refuse(name, `${shown(cell)} was read. ${COMMA}`);
-      return refuse(name, `${shown(cell)} was read; the angle between two plate lines is more than 0 and less than 180 degrees. Type 90 for a square corner.`);
+      return refuse(
+        name,
+        `${shown(cell)} was read; the angle between two plate lines is more than 0 and less than 180 degrees. Type 90 for a square corner.`,
+      );
     },
   };
 }
 
 /** A plain number within bounds; `fallback` when blank, required without one. */
-export function number(name: string, description: string, bounds: { from: number; to: number; whole?: boolean; example: string; fallback?: number }): Parameter<number> {
+export function number(
+  name: string,
+  description: string,
+  bounds: { from: number; to: number; whole?: boolean; example: string; fallback?: number },
+): Parameter<number> {
   const optional = bounds.fallback !== undefined;
   return {
-    name, description, quantity: "number", optional, ...(optional ? { defaultText: String(bounds.fallback) } : {}),
+    name,
+    description,
+    quantity: "number",
+    optional,
+    ...(optional ? { defaultText: String(bounds.fallback) } : {}),
     read(cell) {
       if (isBlank(cell)) return bounds.fallback ?? missing(name, bounds.example);
-      const value = typeof cell === "string" && cell.length < 32 && /^\s*[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?\s*$/i.test(cell) ? Number(cell) : cell;
-      if (typeof value === "number" && value >= bounds.from && value <= bounds.to && (!bounds.whole || Number.isInteger(value))) return value;
+      const value =
+        typeof cell === "string" && cell.length < 32 && /^\s*[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?\s*$/i.test(cell)
+          ? Number(cell)
+          : cell;
+      if (
+        typeof value === "number" &&
+        value >= bounds.from &&
+        value <= bounds.to &&
+        (!bounds.whole || Number.isInteger(value))
+      )
+        return value;
       if (hasComma(cell)) return refuse(name, `${shown(cell)} was read. ${COMMA}`);
       const kind = bounds.whole ? "a whole number" : "a number";
-      return refuse(name, `${shown(cell)} was read; it must be ${kind} from ${bounds.from} to ${bounds.to}. Type ${bounds.example}.`);
+      return refuse(
+        name,
+        `${shown(cell)} was read; it must be ${kind} from ${bounds.from} to ${bounds.to}. Type ${bounds.example}.`,
+      );
     },
   };
 }
 
 /** One of a few words or numbers, read without regard to case; the first is the default when optional. */
-export function choice<T extends string | number>(name: string, description: string, choices: readonly T[], fallback?: T): Parameter<T> {
+export function choice<T extends string | number>(
+  name: string,
+  description: string,
+  choices: readonly T[],
+  fallback?: T,
+): Parameter<T> {
   return {
-    name, description, quantity: "text", optional: fallback !== undefined, ...(fallback === undefined ? {} : { defaultText: String(fallback) }),
+    name,
+    description,
+    quantity: "text",
+    optional: fallback !== undefined,
+    ...(fallback === undefined ? {} : { defaultText: String(fallback) }),
     read(cell) {
       if (isBlank(cell)) return fallback ?? missing(name, choices.map((c) => JSON.stringify(c)).join(" or "));
       const text = String(cell).slice(0, 64).trim().replace(/\s+/g, " ").toLowerCase();
-      return choices.find((c) => String(c).toLowerCase() === text) ?? refuse(name, `${shown(cell)} was read; it must be one of ${choices.join(", ")}.`);
+      return (
+        choices.find((c) => String(c).toLowerCase() === text) ??
+        refuse(name, `${shown(cell)} was read; it must be one of ${choices.join(", ")}.`)
+      );
     },
   };
 }

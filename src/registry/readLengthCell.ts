@@ -21,20 +21,29 @@ export interface LengthOptions {
 }
 
 /** Reads a length cell for the argument or row of this name, and lets its text decide or contradict the call's unit. */
-export function readLengthCell(name: string, cell: Input, reading: Reading, options: LengthOptions = {}): number | Refusal {
+export function readLengthCell(
+  name: string,
+  cell: Input,
+  reading: Reading,
+  options: LengthOptions = {},
+): number | Refusal {
   if (typeof cell === "number") return lengthInRange(name, cell, cell, options, true, reading.unit);
   const example = () => exampleIn(reading.unit, options.example ?? `48 or 9' 4 5/8"`);
   if (isBlank(cell)) return missing(name, `a length, such as ${example()}`);
   if (typeof cell !== "string") return refuse(name, `${shown(cell)} was read, which is no length. Type ${example()}.`);
   const read = readLength(cell);
-  if (read instanceof Reason) return lengthRefusal(name, read, cell, reading.unit === null ? `${example()} or "2860 mm"` : example());
+  if (read instanceof Reason)
+    return lengthRefusal(name, read, cell, reading.unit === null ? `${example()} or "2860 mm"` : example());
   if (read.unit !== null) {
     if (reading.unit === null) {
       reading.unit = read.unit;
       reading.unitFrom = name;
     } else if (reading.unit !== read.unit) {
       const [here, there] = read.unit === "in" ? ["feet and inches", "metric"] : ["metric", "feet and inches"];
-      return refuse(name, `${shown(cell)} is ${here}, but ${reading.unitFrom} is ${there}. Type both in the same unit.`);
+      return refuse(
+        name,
+        `${shown(cell)} is ${here}, but ${reading.unitFrom} is ${there}. Type both in the same unit.`,
+      );
     }
   }
   return lengthInRange(name, read.value, cell, options, read.unit === null, reading.unit);
@@ -43,15 +52,31 @@ export function readLengthCell(name: string, cell: Input, reading: Reading, opti
 /** An example that may be typed in this call: in a metric one feet and inches would be refused. */
 function exampleIn(unit: Unit | null, example: string): string {
   const read = unit === "mm" ? readLength(example.split(" or ")[0]!) : null;
-  return read === null || read instanceof Reason || read.unit === "mm" ? example : `"${halfUp(read.value * MM_PER_INCH)} mm"`;
+  return read === null || read instanceof Reason || read.unit === "mm"
+    ? example
+    : `"${halfUp(read.value * MM_PER_INCH)} mm"`;
 }
 
-function lengthInRange(name: string, value: number, cell: Input, options: LengthOptions, bare: boolean, unit: Unit | null): number | Refusal {
+function lengthInRange(
+  name: string,
+  value: number,
+  cell: Input,
+  options: LengthOptions,
+  bare: boolean,
+  unit: Unit | null,
+): number | Refusal {
   const { zero, negative } = options;
   if (value > 0 || (zero && value === 0) || (negative && value < 0)) {
-    if (value > LONGEST || value < -LONGEST || value !== value) return refuse(name, `${shown(cell)} was read, which is too long. Type a length under 1,000,000, such as ${exampleIn(unit, options.example ?? "48")}.`);
+    if (value > LONGEST || value < -LONGEST || value !== value)
+      return refuse(
+        name,
+        `${shown(cell)} was read, which is too long. Type a length under 1,000,000, such as ${exampleIn(unit, options.example ?? "48")}.`,
+      );
     if (bare && value >= 43000 && value <= 56000 && Number.isInteger(value))
-      return refuse(name, `${shown(cell)} was read, which is a date that a sheet makes of 24-6. Type 24' 6", or "${value / 1000} m" when it is millimetres.`);
+      return refuse(
+        name,
+        `${shown(cell)} was read, which is a date that a sheet makes of 24-6. Type 24' 6", or "${value / 1000} m" when it is millimetres.`,
+      );
     return value;
   }
   return outOfRange(name, value, cell, exampleIn(unit, options.example ?? "48"));
@@ -59,7 +84,8 @@ function lengthInRange(name: string, value: number, cell: Input, options: Length
 
 function outOfRange(name: string, value: number, cell: Input, example: string): Refusal {
   if (value === 0) return refuse(name, `0 was read; it must be more than 0. Type a length such as ${example}.`);
-  if (value < 0) return refuse(name, `${shown(cell)} was read; it must not be negative. Type a length such as ${example}.`);
+  if (value < 0)
+    return refuse(name, `${shown(cell)} was read; it must not be negative. Type a length such as ${example}.`);
   return refuse(name, `${shown(cell)} was read, which is no number. Type a length such as ${example}.`);
 }
 

@@ -13,7 +13,8 @@ export function readPitchCell(name: string, cell: Input): number | Refusal {
     return typeof slope === "number" ? slope : pitchRefusal(name, slope, cell);
   }
   if (isBlank(cell)) return missing(name, 'a rise in 12, such as 6, or text such as "6/12"');
-  if (typeof cell !== "string") return refuse(name, `${shown(cell)} was read, which is no pitch. Type 6, "6/12" or "26.57°".`);
+  if (typeof cell !== "string")
+    return refuse(name, `${shown(cell)} was read, which is no pitch. Type 6, "6/12" or "26.57°".`);
   const slope = readPitch(cell);
   return typeof slope === "number" ? slope : pitchRefusal(name, slope, cell);
 }
@@ -23,12 +24,21 @@ function pitchRefusal(name: string, { tag }: Reason, cell: Input): Refusal {
   switch (tag) {
     case "pitch below 1":
       return typeof cell === "number" && cell > 0
-        ? refuse(name, `${was}. A sheet makes such a number of 6:12 (a time), of 6/12 without quotes, or of 50%. Type 6, or "6/12" in quotes.`)
-        : refuse(name, `${was}; a pitch must rise, and a lone number is the rise in 12, from 1 to 24. Type 6, or a flatter pitch as "1/2 in 12".`);
+        ? refuse(
+            name,
+            `${was}. A sheet makes such a number of 6:12 (a time), of 6/12 without quotes, or of 50%. Type 6, or "6/12" in quotes.`,
+          )
+        : refuse(
+            name,
+            `${was}; a pitch must rise, and a lone number is the rise in 12, from 1 to 24. Type 6, or a flatter pitch as "1/2 in 12".`,
+          );
     case "decimal comma":
       return refuse(name, `${was}. ${COMMA}`);
     case "pitch above 24":
-      return refuse(name, `${was}. A sheet makes a large number of 6/12 (a date); degrees need their sign. Type 6, "6/12" or "30°".`);
+      return refuse(
+        name,
+        `${was}. A sheet makes a large number of 6/12 (a date); degrees need their sign. Type 6, "6/12" or "30°".`,
+      );
     case "pitch not positive":
       return refuse(name, `${was}; a pitch must rise. Type 6, "6/12" or "26.57°".`);
     case "pitch too steep":

@@ -9,16 +9,24 @@ import type { Input, Reading } from "./worksheetFunction.ts";
 export function readSizeCell(name: string, cell: Input, reading: Reading): ReadSize | Refusal {
   if (isBlank(cell)) return missing(name, "a lumber size, such as 2x8");
   const read = typeof cell === "string" ? readSize(cell) : null;
-  if (read === null) return refuse(name, `${shown(cell)} was read, which is no lumber size. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
+  if (read === null)
+    return refuse(name, `${shown(cell)} was read, which is no lumber size. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
   if (read instanceof Reason) {
     if (read.tag === "decimal comma") return refuse(name, `${shown(cell)} was read. ${COMMA}`);
-    if (read.tag === "size turned round") return refuse(name, `${shown(cell)} was read; thickness comes first. Type ${read.figures["instead"]}.`);
+    if (read.tag === "size turned round")
+      return refuse(name, `${shown(cell)} was read; thickness comes first. Type ${read.figures["instead"]}.`);
     return read.tag === "no such nominal size"
-      ? refuse(name, `${shown(cell)} is no nominal size of lumber. Type a nominal size such as 2x8, or the actual one with decimals, such as "1.5 x 7.25".`)
+      ? refuse(
+          name,
+          `${shown(cell)} is no nominal size of lumber. Type a nominal size such as 2x8, or the actual one with decimals, such as "1.5 x 7.25".`,
+        )
       : refuse(name, `${shown(cell)} was read, which is no lumber size. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
   }
   if (reading.unit !== null && reading.unit !== read.unit && !/^\d+x\d+$/.test(read.name)) {
-    return refuse(name, `${shown(cell)} is ${read.unit === "mm" ? "millimetres" : "inches"}, but ${reading.unitFrom} is ${reading.unit === "mm" ? "metric" : "feet and inches"}. Type both in the same unit.`);
+    return refuse(
+      name,
+      `${shown(cell)} is ${read.unit === "mm" ? "millimetres" : "inches"}, but ${reading.unitFrom} is ${reading.unit === "mm" ? "metric" : "feet and inches"}. Type both in the same unit.`,
+    );
   }
   if (reading.unit === null && read.unit === "mm") {
     reading.unit = "mm";

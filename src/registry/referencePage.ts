@@ -7,15 +7,22 @@ import type { Example, WorksheetFunction } from "./worksheetFunction.ts";
 /** The content of functions/REFERENCE.md: every function, family by family, as its definition describes it. */
 export function referencePage(functions: readonly WorksheetFunction[]): string {
   const all = families(functions);
-  return [
-    "# Functions",
-    "<!-- Written by `npm run generate` from the definitions in this folder; change those. -->",
-    "A first jack schedule, what each word means, where each length is measured, every row of the roof block and column of the tables: [the guide](GUIDE.md).",
-    "Arguments in [brackets] may be left out. Results come back in the unit of the lengths that went in, angles in degrees. " +
-      "Geometry only: sizes, spans and strength follow the local code and a licensed designer.",
-    all.map((family) => `- ${family.name}: ${family.functions.map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ")}`).join("\n"),
-    ...all.flatMap((family) => [`## ${family.heading}`, ...family.functions.flatMap(section)]),
-  ].join("\n\n") + "\n";
+  return (
+    [
+      "# Functions",
+      "<!-- Written by `npm run generate` from the definitions in this folder; change those. -->",
+      "A first jack schedule, what each word means, where each length is measured, every row of the roof block and column of the tables: [the guide](GUIDE.md).",
+      "Arguments in [brackets] may be left out. Results come back in the unit of the lengths that went in, angles in degrees. " +
+        "Geometry only: sizes, spans and strength follow the local code and a licensed designer.",
+      all
+        .map(
+          (family) =>
+            `- ${family.name}: ${family.functions.map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ")}`,
+        )
+        .join("\n"),
+      ...all.flatMap((family) => [`## ${family.heading}`, ...family.functions.flatMap(section)]),
+    ].join("\n\n") + "\n"
+  );
 }
 
 function section(definition: WorksheetFunction): string[] {
@@ -24,10 +31,14 @@ function section(definition: WorksheetFunction): string[] {
     `### ${name}`,
     `\`${signature(definition)}\``,
     plain(summary),
-    parameters.map((parameter) => `- \`${parameter.name}\`: ${plain(parameter.description)} (${plain(kindText(parameter))})`).join("\n"),
+    parameters
+      .map((parameter) => `- \`${parameter.name}\`: ${plain(parameter.description)} (${plain(kindText(parameter))})`)
+      .join("\n"),
     `Returns ${plain(returns)}`,
     ...examples.flatMap((example) => worked(definition, example)),
-    ...(refuses.length === 0 ? [] : [`Refuses, with a message, when ${plain(refuses.map(({ when }) => when).join("; or when "))}.`]),
+    ...(refuses.length === 0
+      ? []
+      : [`Refuses, with a message, when ${plain(refuses.map(({ when }) => when).join("; or when "))}.`]),
   ];
 }
 

@@ -19,7 +19,8 @@ export interface Reading {
 }
 
 /** Words for what a parameter measures; shown in help texts. */
-export type Quantity = "pitch" | "length" | "angle" | "number" | "size" | "text" | "roof" | "pieces" | "boards" | "list";
+export type Quantity =
+  "pitch" | "length" | "angle" | "number" | "size" | "text" | "roof" | "pieces" | "boards" | "list";
 
 /** One parameter: what people read about it, how a host declares it, and how a raw cell becomes a value. */
 export interface Parameter<T = unknown> {
@@ -54,7 +55,9 @@ export interface Refuses {
 }
 
 // The values that a list of parameters reads to.
-export type ValuesOf<P extends readonly Parameter<any>[]> = { [K in keyof P]: P[K] extends Parameter<infer T> ? T : never };
+export type ValuesOf<P extends readonly Parameter<any>[]> = {
+  [K in keyof P]: P[K] extends Parameter<infer T> ? T : never;
+};
 
 type Computed = Output | Reason | Refusal | CellError;
 
@@ -79,6 +82,8 @@ export interface WorksheetFunction<P extends readonly Parameter<any>[] = readonl
 export const NAMESPACE = "RAFTER";
 
 /** Lets the compiler check `compute` against the parameters; the object itself is the single source for every host and page. */
-export function worksheetFunction<const P extends readonly Parameter<any>[]>(definition: WorksheetFunction<P>): WorksheetFunction<P> {
+export function worksheetFunction<const P extends readonly Parameter<any>[]>(
+  definition: WorksheetFunction<P>,
+): WorksheetFunction<P> {
   return definition;
 }

@@ -32,24 +32,48 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
   const ridged = ridge !== null && !frame.pyramid ? ridge : null;
   const least = (value: number) => ({ kind: "least", value }) as const;
   const most = (value: number) => ({ kind: "most", value }) as const;
-  const length = (tag: string, here: number | null, limit: Caution["limit"]): Caution => ({ tag, measure: "length", here, limit });
-  const sides = [["main", main], ["end", end]] as const;
+  const length = (tag: string, here: number | null, limit: Caution["limit"]): Caution => ({
+    tag,
+    measure: "length",
+    here,
+    limit,
+  });
+  const sides = [
+    ["main", main],
+    ["end", end],
+  ] as const;
   return [
     length("ridge thickness", ridged?.thickness ?? null, least(inches(ONE_NOMINAL))),
     length("ridge depth", ridged?.depth ?? null, least(cutEnd)),
     length("hip thickness", spec.hip.thickness, least(inches(TWO_NOMINAL))),
     length("hip depth", spec.hip.depth, least(cutEnd)),
     length("hip deeper than commons", spec.hip.depth - rafter.depth, least(spec.unit === "mm" ? 50 : 2)),
-    ...sides.map(([name, { at }]): Caution => ({ tag: `${name} pitch`, measure: "pitch", here: at.near.pitch, limit: least(3 / 12) })),
+    ...sides.map(([name, { at }]): Caution => ({
+      tag: `${name} pitch`,
+      measure: "pitch",
+      here: at.near.pitch,
+      limit: least(3 / 12),
+    })),
     ...sides.map(([name, { seat }]) => length(`${name} seat`, seat, least(inches(1.5)))),
-    ...sides.map(([name, { at, seat }]) => length(`${name} notch`, notchOfSeat(at.near.pitch, seat), most(rafter.depth / 4))),
+    ...sides.map(([name, { at, seat }]) =>
+      length(`${name} notch`, notchOfSeat(at.near.pitch, seat), most(rafter.depth / 4)),
+    ),
     length("hip notch", hipPiece.notch, most(spec.hip.depth / 4)),
     length("heel left", heel, null),
     length("toe below hip", Math.max(0, toeBelowHip(frame, main), toeBelowHip(frame, end)), most(0)),
     length("jacks proud", Math.max(hip.mainProud, hip.endProud), most(0)),
-    ...sides.map(([name, { at }]): Caution => ({ tag: `${name} jacks' tilt`, measure: "angle", here: slopeAngle(at.near.tan), limit: most(45) })),
+    ...sides.map(([name, { at }]): Caution => ({
+      tag: `${name} jacks' tilt`,
+      measure: "angle",
+      here: slopeAngle(at.near.tan),
+      limit: most(45),
+    })),
     { tag: "hip's tilt", measure: "angle", here: Math.max(...hip.tilts), limit: most(45) },
-    length("widest bay", Math.max(...plateMarks(frame).flatMap(({ marks }) => marks.map(({ bay }) => bay))), most(spec.spacing)),
+    length(
+      "widest bay",
+      Math.max(...plateMarks(frame).flatMap(({ marks }) => marks.map(({ bay }) => bay))),
+      most(spec.spacing),
+    ),
     length("sizing", null, null),
   ];
 }

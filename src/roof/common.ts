@@ -86,7 +86,19 @@ export function plumbDepthOf(pitch: number, depth: number): number {
  * shortestBoard({ pitch: 0.75, run: 80, overhang: 16, depth: 8, heel: 7 }) // => 126
  * shortestBoard({ pitch: 0.75, run: 80, overhang: 0, depth: 8, heel: 5 }) // => 103
  */
-export function shortestBoard({ pitch, run, overhang, depth, heel }: { pitch: number; run: number; overhang: number; depth: number; heel: number }): number {
+export function shortestBoard({
+  pitch,
+  run,
+  overhang,
+  depth,
+  heel,
+}: {
+  pitch: number;
+  run: number;
+  overhang: number;
+  depth: number;
+  heel: number;
+}): number {
   const along = alongSlope(pitch);
   return overhang > 0 ? (run + overhang) * along + depth * pitch : run * along + (heel * pitch) / along;
 }

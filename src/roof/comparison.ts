@@ -11,11 +11,17 @@ export type Compared = "longest jack" | "step" | "jacks" | "hip length" | "board
 export function comparedFigure(what: Compared, frame: Frame, pieces: readonly Piece[]): number {
   const jacks = pieces.filter(({ member }) => member === "jack");
   switch (what) {
-    case "longest jack": return Math.max(...jacks.map(({ longPoint }) => longPoint));
-    case "step": return jackStep(frame.main.at.near, frame.spec.spacing);
-    case "jacks": return jacks.reduce((sum, { left, right }) => sum + left + right, 0);
-    case "hip length": return pieces.find(({ member }) => member === "hip")!.longPoint;
-    case "board feet": return pieces.reduce((sum, piece) => sum + pieceBoardFeet(piece, frame.spec.unit), 0);
-    case "roof area": return roofPlanes(frame).reduce((sum, { count, sloped }) => sum + count * sloped, 0);
+    case "longest jack":
+      return Math.max(...jacks.map(({ longPoint }) => longPoint));
+    case "step":
+      return jackStep(frame.main.at.near, frame.spec.spacing);
+    case "jacks":
+      return jacks.reduce((sum, { left, right }) => sum + left + right, 0);
+    case "hip length":
+      return pieces.find(({ member }) => member === "hip")!.longPoint;
+    case "board feet":
+      return pieces.reduce((sum, piece) => sum + pieceBoardFeet(piece, frame.spec.unit), 0);
+    case "roof area":
+      return roofPlanes(frame).reduce((sum, { count, sloped }) => sum + count * sloped, 0);
   }
 }

@@ -44,7 +44,8 @@ export function corner(nearPitch: number, farPitch: number, angle: Degrees): Cor
   const line = meetingLine({ x: farPitch * sinC, y: -farPitch * cosC }, { x: 0, y: nearPitch });
   const across = farPitch + nearPitch * cosC;
   const least = PARALLEL * Math.max(nearPitch, farPitch);
-  if (line === null || !(line.x > least) || !(line.y > 0) || !(across > least)) return noHip(nearPitch, farPitch, angle);
+  if (line === null || !(line.x > least) || !(line.y > 0) || !(across > least))
+    return noHip(nearPitch, farPitch, angle);
   const { x, y } = line;
   const length = Math.sqrt(x * x + y * y);
   const farSine = nearPitch * sinC;

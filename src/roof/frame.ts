@@ -86,25 +86,61 @@ export function frame(spec: RoofSpec): Frame | Reason {
   const hip = hipMember(at, spec, mainRun);
   if (hip instanceof Reason) return hip;
   if (heel - hip.drop <= 0) return hipBelowPlate(spec, endPitch, heel, hip.drop);
-  if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop) return new Reason("hip too shallow for the plate", { least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)) });
+  if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop)
+    return new Reason("hip too shallow for the plate", {
+      least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)),
+    });
 
   const endOverhang = settled(spec.endOverhang ?? levelOverhang(spec.pitch, spec.overhang, endPitch), spec.overhang);
-  const main = side(spec, "Main", at, { run: mainRun, king: endRun, face: hip.mainFace, overhang: spec.overhang, heel, correction: spec.correction });
+  const main = side(spec, "Main", at, {
+    run: mainRun,
+    king: endRun,
+    face: hip.mainFace,
+    overhang: spec.overhang,
+    heel,
+    correction: spec.correction,
+  });
   if (main instanceof Reason) return main;
-  const end = side(spec, "End", turned(at), { run: endRun, king: mainRun, face: hip.endFace, overhang: endOverhang, heel, correction: settled(spec.endCorrection, spec.correction) });
+  const end = side(spec, "End", turned(at), {
+    run: endRun,
+    king: mainRun,
+    face: hip.endFace,
+    overhang: endOverhang,
+    heel,
+    correction: settled(spec.endCorrection, spec.correction),
+  });
   if (end instanceof Reason) return end;
-  if (main.jacks.length + end.jacks.length === 0) return new Reason("no jack fits", { span: spec.span, spacing: spec.spacing });
+  if (main.jacks.length + end.jacks.length === 0)
+    return new Reason("no jack fits", { span: spec.span, spacing: spec.spacing });
 
   const kings = spec.hipHead === "king commons";
   const ridgeThickness = shape.pyramid ? 0 : (spec.ridge?.thickness ?? 0);
-  const past = kings ? spec.rafter.thickness / 2 : (ridgeThickness / 2) * (at.near.cos / at.near.sin) + hip.endFace / at.near.sin;
+  const past = kings
+    ? spec.rafter.thickness / 2
+    : (ridgeThickness / 2) * (at.near.cos / at.near.sin) + hip.endFace / at.near.sin;
   const hipEnds = spec.ends === "hip and hip" ? 2 : 1;
   // On the inner side of the apex they reach along the ridge by the face to the main side; the last common keeps clear of them.
   const hipReach = kings ? 0 : hip.mainFace / at.near.sin - ((ridgeThickness / 2) * at.near.cos) / at.near.sin;
   const pastApex = kings ? 0 : main.king - (main.jacks[0]?.offset ?? 0);
-  const { commons, lastBay } = commonsAlong(spec, shape.line, endRun, hipEnds, Math.max(spec.rafter.thickness, hipReach + spec.rafter.thickness / 2), pastApex);
+  const { commons, lastBay } = commonsAlong(
+    spec,
+    shape.line,
+    endRun,
+    hipEnds,
+    Math.max(spec.rafter.thickness, hipReach + spec.rafter.thickness / 2),
+    pastApex,
+  );
   return {
-    spec, heel, main, end, hip, hipEnds, kings, ridgeThickness, commons, lastBay,
+    spec,
+    heel,
+    main,
+    end,
+    hip,
+    hipEnds,
+    kings,
+    ridgeThickness,
+    commons,
+    lastBay,
     apexBay: kings || commons.length === 0 ? null : commons[0]! - main.king + pastApex,
     alike: spec.pitch === endPitch && main.correction === end.correction && endOverhang === spec.overhang,
     hipOverhang: hipTail(at, hip, spec.overhang, endOverhang),
@@ -125,7 +161,12 @@ function settled(end: number, main: number): number {
  *
  * Seen in plan it ends in a point where both fascias meet, or square on the nearer one where that point lies beside it.
  */
-function hipTail({ near: { sin, cos } }: Corner, { mainFace, endFace }: HipMember, overhang: number, endOverhang: number): number {
+function hipTail(
+  { near: { sin, cos } }: Corner,
+  { mainFace, endFace }: HipMember,
+  overhang: number,
+  endOverhang: number,
+): number {
   const across = Math.min(Math.max(endOverhang * sin - overhang * cos, -mainFace), endFace);
   return Math.min((overhang + across * cos) / sin, (endOverhang - across * sin) / cos);
 }
@@ -136,16 +177,29 @@ function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): 
   if (heel !== null) return heel < most ? heel : new Reason("row heel above depth", { most });
   const main = heelOf(pitch, rafter.depth, seat ?? 0);
   const end = heelOf(endPitch, rafter.depth, seat ?? 0);
-  if (main instanceof Reason && end instanceof Reason) return new Reason("row seat takes the heel", { most: Math.max(Number(main.figures["most"]), Number(end.figures["most"])) });
+  if (main instanceof Reason && end instanceof Reason)
+    return new Reason("row seat takes the heel", {
+      most: Math.max(Number(main.figures["most"]), Number(end.figures["most"])),
+    });
   const larger = Math.max(main instanceof Reason ? 0 : main, end instanceof Reason ? 0 : end);
   // Each inch more of seat lowers the steeper side's heel, which is the larger one, by its pitch.
-  return larger < most ? larger : new Reason("no seat on the flatter side", { most, heel: larger, least: (seat ?? 0) + (larger - most) / Math.max(pitch, endPitch) });
+  return larger < most
+    ? larger
+    : new Reason("no seat on the flatter side", {
+        most,
+        heel: larger,
+        least: (seat ?? 0) + (larger - most) / Math.max(pitch, endPitch),
+      });
 }
 
 /** The hip's drop takes all of the height above plate: the most that the seat may be, or the heel if that was given, says what to change. */
 function hipBelowPlate({ heel: given, pitch, rafter }: RoofSpec, endPitch: number, heel: number, drop: number): Reason {
   if (given !== null) return new Reason("row heel under the drop", { least: drop });
-  return new Reason("hip drops below plate", { drop, heel, most: Math.max(...[pitch, endPitch].map((slope) => (plumbDepthOf(slope, rafter.depth) - drop) / slope)) });
+  return new Reason("hip drops below plate", {
+    drop,
+    heel,
+    most: Math.max(...[pitch, endPitch].map((slope) => (plumbDepthOf(slope, rafter.depth) - drop) / slope)),
+  });
 }
 
 function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line: number; pyramid: boolean } | Reason {
@@ -157,25 +211,48 @@ function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line:
   if (pyramid) return { line: 0, pyramid };
   // The least length that a refusal names is taken, whatever the last bit of a run.
   if (line >= clear - 1e-9 * length) return { line, pyramid };
-  return new Reason(line < 0 ? "length too short" : "ridge too short", { pyramid: 2 * endRun, least: hipEnds * endRun + clear, hipEnds });
+  return new Reason(line < 0 ? "length too short" : "ridge too short", {
+    pyramid: 2 * endRun,
+    least: hipEnds * endRun + clear,
+    hipEnds,
+  });
 }
 
 /** No roof has more rafters along a plate; a slip in a length would keep every table busy for minutes. */
 const MOST_RAFTERS = 1000;
 
-function contradiction({ span, length, spacing, rafter, hipHead, ridge }: RoofSpec, mainRun: number, endRun: number, pyramid: boolean): Reason | null {
+function contradiction(
+  { span, length, spacing, rafter, hipHead, ridge }: RoofSpec,
+  mainRun: number,
+  endRun: number,
+  pyramid: boolean,
+): Reason | null {
   if (spacing < 2 * rafter.thickness) return new Reason("spacing too narrow", { least: 2 * rafter.thickness });
-  if (Math.max(span, length) > MOST_RAFTERS * spacing) return new Reason("too many rafters", { row: span > MOST_RAFTERS * spacing ? "Span" : "Length", rafters: MOST_RAFTERS, spacing, most: MOST_RAFTERS * spacing });
-  if (spacing >= Math.min(mainRun, endRun)) return new Reason("spacing wider than run", { run: Math.min(mainRun, endRun), spacing });
+  if (Math.max(span, length) > MOST_RAFTERS * spacing)
+    return new Reason("too many rafters", {
+      row: span > MOST_RAFTERS * spacing ? "Span" : "Length",
+      rafters: MOST_RAFTERS,
+      spacing,
+      most: MOST_RAFTERS * spacing,
+    });
+  if (spacing >= Math.min(mainRun, endRun))
+    return new Reason("spacing wider than run", { run: Math.min(mainRun, endRun), spacing });
   if (hipHead === "ridge" && (pyramid || ridge === null)) return new Reason("no ridge for the hips");
-  if (hipHead === "ridge" && ridge !== null && ridge.thickness >= mainRun) return new Reason("roof too narrow", { span: 2 * mainRun });
+  if (hipHead === "ridge" && ridge !== null && ridge.thickness >= mainRun)
+    return new Reason("roof too narrow", { span: 2 * mainRun });
   return null;
 }
 
-function side(spec: RoofSpec, name: FrameSide["name"], at: Corner, given: Pick<FrameSide, "run" | "king" | "face" | "overhang" | "correction"> & { heel: number }): FrameSide | Reason {
+function side(
+  spec: RoofSpec,
+  name: FrameSide["name"],
+  at: Corner,
+  given: Pick<FrameSide, "run" | "king" | "face" | "overhang" | "correction"> & { heel: number },
+): FrameSide | Reason {
   const { heel, ...rest } = given;
   const seat = seatOf(at.near.pitch, spec.rafter.depth, heel);
-  if (seat instanceof Reason) return new Reason("no seat on the flatter side", { most: Number(seat.figures["most"]), heel });
+  if (seat instanceof Reason)
+    return new Reason("no seat on the flatter side", { most: Number(seat.figures["most"]), heel });
   const thickness = spec.rafter.thickness;
   const offsets = jackOffsets({ ...spec, thickness }, given.king);
   const jacks: JackPosition[] = [];
@@ -193,7 +270,14 @@ function side(spec: RoofSpec, name: FrameSide["name"], at: Corner, given: Pick<F
 }
 
 /** What stands after the last common: a king common at its apex, the gable's pair, or past an apex without one the longest jack. */
-function commonsAlong({ spacing, rafter, length }: RoofSpec, line: number, endRun: number, hipEnds: 1 | 2, clear: number, pastApex: number): { commons: number[]; lastBay: number | null } {
+function commonsAlong(
+  { spacing, rafter, length }: RoofSpec,
+  line: number,
+  endRun: number,
+  hipEnds: 1 | 2,
+  clear: number,
+  pastApex: number,
+): { commons: number[]; lastBay: number | null } {
   if (line === 0) return { commons: [], lastBay: null };
   // At a gable the last pair stands inside the gable's plate line, its outer face flush with it.
   const reach = hipEnds === 2 ? line : line - rafter.thickness / 2;

@@ -34,11 +34,19 @@ export interface HipMember {
  *
  * Its head is found between the king commons' faces or on the ridge's face; its top is dropped, backed or shifted.
  */
-export function hipMember(at: Corner, { hip, rafter, ridge, hipHead, hipTop }: Pick<RoofSpec, "hip" | "rafter" | "ridge" | "hipHead" | "hipTop">, mainRun: number): HipMember | Reason {
+export function hipMember(
+  at: Corner,
+  { hip, rafter, ridge, hipHead, hipTop }: Pick<RoofSpec, "hip" | "rafter" | "ridge" | "hipHead" | "hipTop">,
+  mainRun: number,
+): HipMember | Reason {
   const { near, far, slope } = at;
   const half = hip.thickness / 2;
-  const place = hipTop === "shifted" ? shiftedHip(at, hip.thickness) : { nearFace: half, farFace: half, drop: hipTop === "backed" ? 0 : hipDrop(at, hip.thickness) };
-  const head = hipHead === "ridge" ? ridgeHead(at, ridge?.thickness ?? 0, place) : kingHead(at, rafter.thickness, place);
+  const place =
+    hipTop === "shifted"
+      ? shiftedHip(at, hip.thickness)
+      : { nearFace: half, farFace: half, drop: hipTop === "backed" ? 0 : hipDrop(at, hip.thickness) };
+  const head =
+    hipHead === "ridge" ? ridgeHead(at, ridge?.thickness ?? 0, place) : kingHead(at, rafter.thickness, place);
   const run = hipRun(at, mainRun);
   const headRun = run - head.shortOf((place.farFace - place.nearFace) / 2);
   if (!(headRun > 0)) return new Reason("roof too narrow", { span: 2 * mainRun });
@@ -46,7 +54,8 @@ export function hipMember(at: Corner, { hip, rafter, ridge, hipHead, hipTop }: P
   const endFall = dropOn(far, slope, place.farFace);
   const backed = hipTop === "backed";
   return {
-    run, headRun,
+    run,
+    headRun,
     farthest: Math.max(...[0, head.farthest].map((b) => along(at, run - head.shortOf(b), backed ? b : 0))),
     mainFace: place.nearFace,
     endFace: place.farFace,
@@ -69,7 +78,11 @@ interface Head {
 }
 
 function ridgeHead(at: Corner, ridgeThickness: number, { nearFace }: HipPlace): Head {
-  return { shortOf: (b) => shortOfRidge(at, ridgeThickness, b), farthest: -nearFace, tilts: [directionAngle(at.near.sin, at.near.cos)] };
+  return {
+    shortOf: (b) => shortOfRidge(at, ridgeThickness, b),
+    farthest: -nearFace,
+    tilts: [directionAngle(at.near.sin, at.near.cos)],
+  };
 }
 
 /**

@@ -27,7 +27,12 @@ export interface JackHead {
  * jackRuns(corner(0.5, 0.5, degrees(90)).near, 48, { face: 0, thickness: 1.5 }) // => { line: 48, long: 48.75, short: 47.25 }
  */
 export function jackRuns(side: CornerSide, offset: number, { face, thickness }: JackHead): JackRuns | Reason {
-  if (thickness > offset) return new Reason("jack wider than offset", { thickness, offset, least: Math.max(thickness, face / side.sin + thickness / 2) });
+  if (thickness > offset)
+    return new Reason("jack wider than offset", {
+      thickness,
+      offset,
+      least: Math.max(thickness, face / side.sin + thickness / 2),
+    });
   const line = offset * side.tan;
   const centre = line - face / side.cos;
   const half = (thickness * side.tan) / 2;

@@ -46,7 +46,8 @@ export function jackNotes(frame: Frame, side: FrameSide, index: number): Note[] 
   if (proud > NONE) notes.push(note("proud of hip", { by: proud }));
   const toe = toeBelowHip(frame, side);
   if (toe > NONE) notes.push(note("toe below hip", { by: toe }));
-  if (index === side.jacks.length - 1) notes.push(note(side.dropped > 0 ? "corner bay, seat" : "corner bay", { width: side.jacks[index]!.offset }));
+  if (index === side.jacks.length - 1)
+    notes.push(note(side.dropped > 0 ? "corner bay, seat" : "corner bay", { width: side.jacks[index]!.offset }));
   if (index === 0 && frame.spec.setOutFrom === "corner") {
     const bay = side.king - side.jacks[0]!.offset;
     if (Math.abs(bay - frame.spec.spacing) > NONE) notes.push(note("king bay", { width: bay }));
@@ -63,7 +64,8 @@ export function commonNotes({ lastBay, apexBay, hipEnds, spec }: Frame): Note[] 
   const notes: Note[] = overhangNotes(spec.overhang);
   if (hipEnds === 1) notes.push(note("gable pair"));
   if (apexBay !== null) notes.push(note("apex bay", { width: apexBay }));
-  if (lastBay !== null && !(apexBay !== null && Math.abs(lastBay - apexBay) < NONE)) notes.push(note("last bay", { width: lastBay }));
+  if (lastBay !== null && !(apexBay !== null && Math.abs(lastBay - apexBay) < NONE))
+    notes.push(note("last bay", { width: lastBay }));
   return notes;
 }
 
@@ -93,7 +95,8 @@ export function ridgeNotes(frame: Frame): Note[] {
   const notes: Note[] = [note("ridge runs on", { by: ridgePast })];
   const above = aboveEndPlane(frame);
   if (above > NONE) notes.push(note("above end plane", { by: above }));
-  if (!kings && spec.ridge !== null && spec.ridge.thickness < spec.rafter.thickness) notes.push(note("ridge thinner than rafters", { least: spec.rafter.thickness }));
+  if (!kings && spec.ridge !== null && spec.ridge.thickness < spec.rafter.thickness)
+    notes.push(note("ridge thinner than rafters", { least: spec.rafter.thickness }));
   if (hipEnds === 1) notes.push(note("ridge to gable"));
   return notes;
 }
@@ -102,11 +105,19 @@ export function hipNotes(frame: Frame): Note[] {
   const { hip, spec, main, end } = frame;
   const { at } = main;
   const notes: Note[] = [];
-  if (hip.backing) notes.push(note(alike(at) ? "backed" : "backed, two", { main: hip.backing[0], end: hip.backing[1] }));
+  if (hip.backing)
+    notes.push(note(alike(at) ? "backed" : "backed, two", { main: hip.backing[0], end: hip.backing[1] }));
   else notes.push(note("dropped", { by: hip.drop }));
   if (spec.hipTop === "shifted" && !alike(at)) notes.push(note("shifted", { main: hip.mainFace, end: hip.endFace }));
   const proud = Math.max(hip.mainProud, hip.endProud);
-  if (proud > NONE) notes.push(note("jacks proud", { by: proud, backMain: slopeAngle(backing(at.near, at.slope)), backEnd: slopeAngle(backing(at.far, at.slope)) }));
+  if (proud > NONE)
+    notes.push(
+      note("jacks proud", {
+        by: proud,
+        backMain: slopeAngle(backing(at.near, at.slope)),
+        backEnd: slopeAngle(backing(at.far, at.slope)),
+      }),
+    );
   const past = hip.farthest - alongHip(at, hip.headRun);
   if (past > NONE) notes.push(note("farthest point", { by: past }));
   const tilt = Math.max(...hip.tilts);

@@ -22,7 +22,16 @@ export interface Outline {
 
 /** The outline of a piece for one hand: side faces, top edge, and the marks on a hip or ridge. */
 export function outline(frame: Frame, piece: Piece, hand: Hand): Outline {
-  return { ...outlineOf(piece.member === "hip" ? hipShape(frame, piece, hand) : piece.member === "ridge" ? ridgeOutlineShape(piece) : rafterShape(piece, hand)), marks: outlineMarks(frame, piece, hand) };
+  return {
+    ...outlineOf(
+      piece.member === "hip"
+        ? hipShape(frame, piece, hand)
+        : piece.member === "ridge"
+          ? ridgeOutlineShape(piece)
+          : rafterShape(piece, hand),
+    ),
+    marks: outlineMarks(frame, piece, hand),
+  };
 }
 
 /** The outline of a common, king common or jack, which needs nothing but the piece. */
@@ -34,7 +43,10 @@ function outlineOf(shape: OutlineShape): Omit<Outline, "marks"> {
   const left = outlineFace(shape, shape.left);
   const right = outlineFace(shape, shape.right);
   return {
-    shape, left, right, middle: outlineFace(shape, 0),
+    shape,
+    left,
+    right,
+    middle: outlineFace(shape, 0),
     longFace: right.points.head!.x > left.points.head!.x ? "right" : "left",
     edge: edgeOf(shape),
   };

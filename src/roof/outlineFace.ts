@@ -46,7 +46,8 @@ const NONE = 1e-9;
 export function outlineFace(shape: OutlineShape, across: number): OutlineFace {
   const { slope, heel, plumbDepth, seat, plan, left, right } = shape;
   // What a face has, anything between it and the piece's own line has in proportion.
-  const part = (atLeft: number, atRight: number) => (across > 0 ? (atLeft * across) / left : across < 0 ? (atRight * across) / right : 0);
+  const part = (atLeft: number, atRight: number) =>
+    across > 0 ? (atLeft * across) / left : across < 0 ? (atRight * across) / right : 0;
   const fall = part(shape.leftFall, shape.rightFall);
   const heelAt = part(shape.leftHeel, shape.rightHeel);
   const { from, to } = reachAt(plan, across);
@@ -57,7 +58,16 @@ export function outlineFace(shape: OutlineShape, across: number): OutlineFace {
   const notched = heelAt < seat;
   const tail = from < heelAt - NONE;
   const notch = notched ? { "seat end": under(seat), "seat corner": onBoard(shape, heelAt, 0) } : {};
-  return face(across, { ...upper, ...notch, ...(notched && tail ? { heel: under(heelAt) } : {}), ...(tail || !notched ? { "tail toe": under(from) } : {}) }, { "over plate": top(heelAt) });
+  return face(
+    across,
+    {
+      ...upper,
+      ...notch,
+      ...(notched && tail ? { heel: under(heelAt) } : {}),
+      ...(tail || !notched ? { "tail toe": under(from) } : {}),
+    },
+    { "over plate": top(heelAt) },
+  );
 }
 
 /** Its points in the order in which they stand round the face, and others that only have a name. */

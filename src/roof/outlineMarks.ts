@@ -26,13 +26,30 @@ function hipMarks(frame: Frame, side: FrameSide, face: OutlineMark["face"]): Out
   const half = frame.spec.rafter.thickness / 2;
   return jacks.map(({ offset }, i) => {
     const along = (to: number) => alongHip(at, hipMarkRun(at.near, to, stands));
-    return { mark: jackMark(frame, side, i), face, at: along(offset), from: along(offset - half), to: along(offset + half) };
+    return {
+      mark: jackMark(frame, side, i),
+      face,
+      at: along(offset),
+      from: along(offset - half),
+      to: along(offset + half),
+    };
   });
 }
 
 function ridgeMarks({ commons, kings, hipEnds, ridgePast, ridgeLine, end, spec }: Frame): OutlineMark[] {
   const half = spec.rafter.thickness / 2;
   const apexes = kings ? [0, ridgeLine].slice(0, hipEnds) : [];
-  const stations = [...apexes.map((at) => ["K", at] as const), ...commons.map((offset) => ["C", offset - end.run] as const)].sort((a, b) => a[1] - b[1]);
-  return (["left", "right"] as const).flatMap((face) => stations.map(([mark, station]) => ({ mark, face, at: station + ridgePast, from: station + ridgePast - half, to: station + ridgePast + half })));
+  const stations = [
+    ...apexes.map((at) => ["K", at] as const),
+    ...commons.map((offset) => ["C", offset - end.run] as const),
+  ].sort((a, b) => a[1] - b[1]);
+  return (["left", "right"] as const).flatMap((face) =>
+    stations.map(([mark, station]) => ({
+      mark,
+      face,
+      at: station + ridgePast,
+      from: station + ridgePast - half,
+      to: station + ridgePast + half,
+    })),
+  );
 }

@@ -36,9 +36,22 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
   const leftRun = hand === "right" ? shortRun : longRun;
   const rightRun = hand === "left" ? shortRun : longRun;
   return {
-    slope, heel, seat, plumbDepth: plumbDepthOf(slope, section.depth),
-    plan: [{ x: -overhang, y: -half }, { x: rightRun, y: -half }, { x: leftRun, y: half }, { x: -overhang, y: half }],
-    left: half, right: -half, leftFall: 0, rightFall: 0, leftHeel: 0, rightHeel: 0,
+    slope,
+    heel,
+    seat,
+    plumbDepth: plumbDepthOf(slope, section.depth),
+    plan: [
+      { x: -overhang, y: -half },
+      { x: rightRun, y: -half },
+      { x: leftRun, y: half },
+      { x: -overhang, y: half },
+    ],
+    left: half,
+    right: -half,
+    leftFall: 0,
+    rightFall: 0,
+    leftHeel: 0,
+    rightHeel: 0,
   };
 }
 
@@ -47,13 +60,22 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
  *
  * Its head is cut to the faces it meets, its tail to stay inside both fascias.
  */
-export function hipShape({ main, end, hip, spec, kings, ridgeThickness }: Frame, piece: Piece, hand: Hand): OutlineShape {
+export function hipShape(
+  { main, end, hip, spec, kings, ridgeThickness }: Frame,
+  piece: Piece,
+  hand: Hand,
+): OutlineShape {
   const { near, far } = main.at;
   const { run, mainFace, endFace } = hip;
   const { overhang } = piece;
   // Worked out with the end side to the left; mirrored below for a left hip.
   const reach = run + spec.hip.thickness + overhang;
-  let plan: Point[] = [{ x: -2 * reach, y: -mainFace }, { x: 2 * reach, y: -mainFace }, { x: 2 * reach, y: endFace }, { x: -2 * reach, y: endFace }];
+  let plan: Point[] = [
+    { x: -2 * reach, y: -mainFace },
+    { x: 2 * reach, y: -mainFace },
+    { x: 2 * reach, y: endFace },
+    { x: -2 * reach, y: endFace },
+  ];
   plan = clipped(plan, -near.sin, -near.cos, main.overhang);
   plan = clipped(plan, -far.sin, far.cos, end.overhang);
   if (kings) {
@@ -65,17 +87,31 @@ export function hipShape({ main, end, hip, spec, kings, ridgeThickness }: Frame,
   }
   const backed = spec.hipTop === "backed";
   const shape = {
-    slope: piece.slope, heel: piece.heel, seat: piece.seat, plumbDepth: plumbDepthOf(piece.slope, spec.hip.depth), plan,
-    left: endFace, right: -mainFace, leftFall: backed ? hip.endFall : 0, rightFall: backed ? hip.mainFall : 0,
-    leftHeel: endFace / far.tan, rightHeel: mainFace / near.tan,
+    slope: piece.slope,
+    heel: piece.heel,
+    seat: piece.seat,
+    plumbDepth: plumbDepthOf(piece.slope, spec.hip.depth),
+    plan,
+    left: endFace,
+    right: -mainFace,
+    leftFall: backed ? hip.endFall : 0,
+    rightFall: backed ? hip.mainFall : 0,
+    leftHeel: endFace / far.tan,
+    rightHeel: mainFace / near.tan,
   };
   return hand === "left" ? mirrored(shape) : shape;
 }
 
 function mirrored(shape: OutlineShape): OutlineShape {
   return {
-    ...shape, plan: shape.plan.map(({ x, y }) => ({ x, y: -y })).reverse(), left: -shape.right, right: -shape.left,
-    leftFall: shape.rightFall, rightFall: shape.leftFall, leftHeel: shape.rightHeel, rightHeel: shape.leftHeel,
+    ...shape,
+    plan: shape.plan.map(({ x, y }) => ({ x, y: -y })).reverse(),
+    left: -shape.right,
+    right: -shape.left,
+    leftFall: shape.rightFall,
+    rightFall: shape.leftFall,
+    leftHeel: shape.rightHeel,
+    rightHeel: shape.leftHeel,
   };
 }
 
@@ -83,8 +119,21 @@ function mirrored(shape: OutlineShape): OutlineShape {
 export function ridgeOutlineShape({ longRun, section }: Piece): OutlineShape {
   const half = section.thickness / 2;
   return {
-    slope: 0, heel: 0, seat: null, plumbDepth: section.depth,
-    plan: [{ x: 0, y: -half }, { x: longRun, y: -half }, { x: longRun, y: half }, { x: 0, y: half }],
-    left: half, right: -half, leftFall: 0, rightFall: 0, leftHeel: 0, rightHeel: 0,
+    slope: 0,
+    heel: 0,
+    seat: null,
+    plumbDepth: section.depth,
+    plan: [
+      { x: 0, y: -half },
+      { x: longRun, y: -half },
+      { x: longRun, y: half },
+      { x: 0, y: half },
+    ],
+    left: half,
+    right: -half,
+    leftFall: 0,
+    rightFall: 0,
+    leftHeel: 0,
+    rightHeel: 0,
   };
 }

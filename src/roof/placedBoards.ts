@@ -34,9 +34,22 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
     return spots(frame, piece).map(({ hand, foot, heading, height }): PlacedBoard => {
       const shown = known.get(hand) ?? outline(frame, piece, hand);
       known.set(hand, shown);
-      const at = ({ x, y }: Point) => ({ x: foot.x + x * heading.x - y * heading.y, y: foot.y + x * heading.y + y * heading.x });
+      const at = ({ x, y }: Point) => ({
+        x: foot.x + x * heading.x - y * heading.y,
+        y: foot.y + x * heading.y + y * heading.x,
+      });
       const { from, to } = reachAt(shown.shape.plan, 0);
-      return { piece, hand, outline: shown, foot, heading, height: height ?? piece.heel, from: at({ x: from, y: 0 }), to: at({ x: to, y: 0 }), plan: shown.shape.plan.map(at) };
+      return {
+        piece,
+        hand,
+        outline: shown,
+        foot,
+        heading,
+        height: height ?? piece.heel,
+        from: at({ x: from, y: 0 }),
+        to: at({ x: to, y: 0 }),
+        plan: shown.shape.plan.map(at),
+      };
     });
   });
 }
@@ -46,10 +59,18 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
  *
  * @returns level x and y as in plan, and z above the plates' top.
  */
-export function inSpace({ outline: { shape }, foot, heading, height }: PlacedBoard, { x, y }: Point, across: number): Step {
+export function inSpace(
+  { outline: { shape }, foot, heading, height }: PlacedBoard,
+  { x, y }: Point,
+  across: number,
+): Step {
   const along = alongSlope(shape.slope);
   const level = (x - shape.slope * y) / along;
-  return { x: foot.x + level * heading.x - across * heading.y, y: foot.y + level * heading.y + across * heading.x, z: height + (y + shape.slope * x) / along };
+  return {
+    x: foot.x + level * heading.x - across * heading.y,
+    y: foot.y + level * heading.y + across * heading.x,
+    z: height + (y + shape.slope * x) / along,
+  };
 }
 
 interface Spot {
@@ -68,21 +89,43 @@ function spots(frame: Frame, piece: Piece): Spot[] {
   const { commons, end, spec, hipEnds, pyramid, ridgePast, main, ridgeThickness } = frame;
   switch (piece.member) {
     case "ridge":
-      return [{ hand: "plain", foot: { x: end.run - ridgePast, y: spec.span / 2 }, heading: EAST, height: frame.heel + (main.run - ridgeThickness / 2) * main.at.near.pitch }];
+      return [
+        {
+          hand: "plain",
+          foot: { x: end.run - ridgePast, y: spec.span / 2 },
+          heading: EAST,
+          height: frame.heel + (main.run - ridgeThickness / 2) * main.at.near.pitch,
+        },
+      ];
     case "common":
       return commons.flatMap((x) => onMainPlates(frame, x));
     case "king common":
-      if (piece.side === "Main") return [end.run, spec.length - end.run].slice(0, pyramid ? 1 : hipEnds).flatMap((x) => onMainPlates(frame, x));
-      return [{ hand: "plain" as const, foot: { x: 0, y: spec.span / 2 }, heading: EAST }, { hand: "plain" as const, foot: { x: spec.length, y: spec.span / 2 }, heading: WEST }].slice(0, hipEnds);
+      if (piece.side === "Main")
+        return [end.run, spec.length - end.run].slice(0, pyramid ? 1 : hipEnds).flatMap((x) => onMainPlates(frame, x));
+      return [
+        { hand: "plain" as const, foot: { x: 0, y: spec.span / 2 }, heading: EAST },
+        { hand: "plain" as const, foot: { x: spec.length, y: spec.span / 2 }, heading: WEST },
+      ].slice(0, hipEnds);
     case "hip":
-      return corners(frame).map(({ at, inward: { x, y }, main: hand }) => ({ hand: piece.plain > 0 ? "plain" : hand, foot: at, heading: { x: x * main.at.near.cos, y: y * main.at.near.sin } }));
+      return corners(frame).map(({ at, inward: { x, y }, main: hand }) => ({
+        hand: piece.plain > 0 ? "plain" : hand,
+        foot: at,
+        heading: { x: x * main.at.near.cos, y: y * main.at.near.sin },
+      }));
     case "jack":
-      return [main, end].flatMap((side) => side.jacks.flatMap(({ offset }, i) => (jackMark(frame, side, i) === piece.mark ? atCorners(frame, side, offset) : [])));
+      return [main, end].flatMap((side) =>
+        side.jacks.flatMap(({ offset }, i) =>
+          jackMark(frame, side, i) === piece.mark ? atCorners(frame, side, offset) : [],
+        ),
+      );
   }
 }
 
 function onMainPlates({ spec }: Frame, x: number): Spot[] {
-  return [{ hand: "plain", foot: { x, y: 0 }, heading: NORTH }, { hand: "plain", foot: { x, y: spec.span }, heading: SOUTH }];
+  return [
+    { hand: "plain", foot: { x, y: 0 }, heading: NORTH },
+    { hand: "plain", foot: { x, y: spec.span }, heading: SOUTH },
+  ];
 }
 
 /** The hipped corners: which way their plates run, and the hand of the main side for someone outside who looks up the hip. */
@@ -99,5 +142,10 @@ function atCorners(frame: Frame, { name }: FrameSide, offset: number): Spot[] {
   return corners(frame).map(({ at, inward, main }) =>
     name === "Main"
       ? { hand: main, foot: { x: at.x + inward.x * offset, y: at.y }, heading: inward.y > 0 ? NORTH : SOUTH }
-      : { hand: main === "left" ? "right" : "left", foot: { x: at.x, y: at.y + inward.y * offset }, heading: inward.x > 0 ? EAST : WEST });
+      : {
+          hand: main === "left" ? "right" : "left",
+          foot: { x: at.x, y: at.y + inward.y * offset },
+          heading: inward.x > 0 ? EAST : WEST,
+        },
+  );
 }

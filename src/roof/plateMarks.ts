@@ -37,15 +37,27 @@ const NONE = 1e-6;
  */
 export function plateMarks(frame: Frame): readonly PlateList[] {
   const { hipEnds, commons, spec } = frame;
-  const even = hipEnds === 2 && commons.every((centre, i) => Math.abs(centre + commons[commons.length - 1 - i]! - spec.length) < NONE);
-  const main = (hook: "left" | "right", plates: 1 | 2): PlateList => ({ plate: "Main", hook, plates, marks: inOrder(frame, mainPlate(frame, hook)) });
+  const even =
+    hipEnds === 2 &&
+    commons.every((centre, i) => Math.abs(centre + commons[commons.length - 1 - i]! - spec.length) < NONE);
+  const main = (hook: "left" | "right", plates: 1 | 2): PlateList => ({
+    plate: "Main",
+    hook,
+    plates,
+    marks: inOrder(frame, mainPlate(frame, hook)),
+  });
   const end: PlateList = { plate: "End", hook: "left", plates: hipEnds, marks: inOrder(frame, endPlate(frame)) };
   return even ? [main("left", 2), end] : [main("left", 1), main("right", 1), end];
 }
 
 function mainPlate(frame: Frame, hook: "left" | "right"): Standing[] {
   const { main, commons, kings, hipEnds, pyramid, spec } = frame;
-  const king = (centre: number): Standing => ({ piece: "K", hand: "plain", centre, notes: main.jacks.length === 0 ? cornerBay(main) : [] });
+  const king = (centre: number): Standing => ({
+    piece: "K",
+    hand: "plain",
+    centre,
+    notes: main.jacks.length === 0 ? cornerBay(main) : [],
+  });
   return [
     ...jacks(frame, main, hook),
     ...(kings ? [king(main.king)] : []),
@@ -60,14 +72,27 @@ function mainPlate(frame: Frame, hook: "left" | "right"): Standing[] {
 
 function endPlate(frame: Frame): Standing[] {
   const { end, kings, spec } = frame;
-  return [...jacks(frame, end, "left"), ...(kings ? [{ piece: "KE", hand: "plain", centre: end.king, notes: end.jacks.length === 0 ? cornerBay(end) : [] } as const] : []), ...fromFarEnd(jacks(frame, end, "right"), spec.span)];
+  return [
+    ...jacks(frame, end, "left"),
+    ...(kings
+      ? [{ piece: "KE", hand: "plain", centre: end.king, notes: end.jacks.length === 0 ? cornerBay(end) : [] } as const]
+      : []),
+    ...fromFarEnd(jacks(frame, end, "right"), spec.span),
+  ];
 }
 
 /** The jacks beside the corner at one end of a plate, nearest first. Looking up the hip there, a plate that starts at the left end lies to the right. */
 function jacks(frame: Frame, side: FrameSide, end: "left" | "right"): Standing[] {
   const hand = end === "left" ? "right" : "left";
   const last = side.jacks.length - 1;
-  return side.jacks.map(({ offset }, i): Standing => ({ piece: jackMark(frame, side, i), hand, centre: offset, notes: i === last ? cornerBay(side) : [] })).reverse();
+  return side.jacks
+    .map(({ offset }, i): Standing => ({
+      piece: jackMark(frame, side, i),
+      hand,
+      centre: offset,
+      notes: i === last ? cornerBay(side) : [],
+    }))
+    .reverse();
 }
 
 /** The bay left at a corner, to the centre of what stands nearest to it. */
@@ -75,7 +100,8 @@ function cornerBay({ jacks, king, dropped }: FrameSide): readonly Note[] {
   return [{ tag: dropped > 0 ? "corner bay, seat" : "corner bay", figures: { width: jacks.at(-1)?.offset ?? king } }];
 }
 
-const fromFarEnd = (standing: readonly Standing[], length: number) => standing.map((one) => ({ ...one, centre: length - one.centre })).reverse();
+const fromFarEnd = (standing: readonly Standing[], length: number) =>
+  standing.map((one) => ({ ...one, centre: length - one.centre })).reverse();
 
 /** Marks in running order; a bay that is no whole spacing is named, the one after the commons as the last. */
 function inOrder({ spec }: Frame, standing: readonly Standing[]): PlateMark[] {

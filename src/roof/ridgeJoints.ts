@@ -20,7 +20,11 @@ const SLACK = 1e-9;
  * ridgeJoints(200, [100], [{ length: 240, cost: 240 }]) // => []
  * ridgeJoints(432, [96], [{ length: 240, cost: 240 }]) // => null
  */
-export function ridgeJoints(length: number, rafters: readonly number[], boards: readonly RidgeBoard[]): number[] | null {
+export function ridgeJoints(
+  length: number,
+  rafters: readonly number[],
+  boards: readonly RidgeBoard[],
+): number[] | null {
   const stops = [0, ...rafters.filter((at) => at > 0 && at < length).sort((a, b) => a - b), length];
   const longest = Math.max(0, ...boards.map((board) => board.length)) * (1 + SLACK);
   const best: ({ parts: number; cost: number; from: number } | null)[] = [{ parts: 0, cost: 0, from: -1 }];
@@ -32,7 +36,8 @@ export function ridgeJoints(length: number, rafters: readonly number[], boards: 
       const parts = before.parts + 1;
       const cost = before.cost + cheapest(stops[to]! - stops[from]!, boards);
       const known = best[to];
-      if (!known || parts < known.parts || (parts === known.parts && cost < known.cost)) best[to] = { parts, cost, from };
+      if (!known || parts < known.parts || (parts === known.parts && cost < known.cost))
+        best[to] = { parts, cost, from };
     }
   }
   if (!best.at(-1)) return null;

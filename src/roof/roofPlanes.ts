@@ -36,23 +36,44 @@ export function roofPlanes(frame: Frame): readonly RoofPlane[] {
   const { main, end, hipEnds, spec } = frame;
   const past = gableOverhang(frame);
   const mainWidth = (inset: number) => spec.length + past - hipEnds * inset;
-  return [roofPlane(main, end.overhang, 2, mainWidth), roofPlane(end, main.overhang, hipEnds, (inset) => spec.span - 2 * inset)];
+  return [
+    roofPlane(main, end.overhang, 2, mainWidth),
+    roofPlane(end, main.overhang, hipEnds, (inset) => spec.span - 2 * inset),
+  ];
 }
 
-function roofPlane({ name, at: { near }, run, overhang }: FrameSide, around: number, count: 1 | 2, widthAt: (inset: number) => number): RoofPlane {
+function roofPlane(
+  { name, at: { near }, run, overhang }: FrameSide,
+  around: number,
+  count: 1 | 2,
+  widthAt: (inset: number) => number,
+): RoofPlane {
   // The hip leaves the corner at tan f; below it, a fascia around the corner may cut the plane off sooner.
   const insetAt = (level: number) => Math.max(level / near.tan, -around);
   const kink = Math.min(Math.max(-around * near.tan, -overhang), 0);
   const cornerRake = (kink + overhang) * alongSlope(near.pitch);
   // A plane that is cut off nowhere has its kink at the eave, give or take the last bit of a double.
   const bent = cornerRake > 1e-9 * run;
-  const levels = (bent ? [-overhang, kink, run] : [-overhang, run]).map((level): PlaneLevel => ({ up: level + overhang, width: Math.max(0, widthAt(insetAt(level))) }));
+  const levels = (bent ? [-overhang, kink, run] : [-overhang, run]).map((level): PlaneLevel => ({
+    up: level + overhang,
+    width: Math.max(0, widthAt(insetAt(level))),
+  }));
   const plan = planArea(levels);
-  return { side: name, count, pitch: near.pitch, levels, plan, sloped: plan * alongSlope(near.pitch), cornerRake: bent ? cornerRake : 0 };
+  return {
+    side: name,
+    count,
+    pitch: near.pitch,
+    levels,
+    plan,
+    sloped: plan * alongSlope(near.pitch),
+    cornerRake: bent ? cornerRake : 0,
+  };
 }
 
 function planArea(levels: readonly PlaneLevel[]): number {
-  return levels.slice(1).reduce((area, { up, width }, i) => area + ((up - levels[i]!.up) * (width + levels[i]!.width)) / 2, 0);
+  return levels
+    .slice(1)
+    .reduce((area, { up, width }, i) => area + ((up - levels[i]!.up) * (width + levels[i]!.width)) / 2, 0);
 }
 
 /**

@@ -33,16 +33,29 @@ const USABLE = { in: 0.25, mm: 6 } as const;
  *
  * @returns a reason "sides differ" where the roof's sides have different jacks and the cut one names neither.
  */
-export function salvage(frame: Frame, pieces: readonly Piece[], { side, hand, longPoint }: CutJack): readonly Rescue[] | Reason {
+export function salvage(
+  frame: Frame,
+  pieces: readonly Piece[],
+  { side, hand, longPoint }: CutJack,
+): readonly Rescue[] | Reason {
   const { alike, main, end, spec } = frame;
   if (side === "Both" && !alike) return new Reason("sides differ");
-  const { at: { near }, overhang } = side === "End" ? end : main;
+  const {
+    at: { near },
+    overhang,
+  } = side === "End" ? end : main;
   const turned = spec.rafter.thickness * near.tan * alongSlope(near.pitch);
-  const jacks = pieces.filter((piece) => piece.member === "jack" && piece.slope === near.pitch && piece.overhang === overhang);
-  const rescues = jacks.flatMap((piece) => (["left", "right"] as const).flatMap((other): Rescue[] => {
-    const turn = other === hand ? 0 : turned;
-    const short = Math.max(0, piece.longPoint + turn - longPoint);
-    return short > USABLE[spec.unit] * (1 + 1e-9) ? [] : [{ piece, hand: other, turn, short, lost: Math.max(0, longPoint - piece.longPoint) }];
-  }));
+  const jacks = pieces.filter(
+    (piece) => piece.member === "jack" && piece.slope === near.pitch && piece.overhang === overhang,
+  );
+  const rescues = jacks.flatMap((piece) =>
+    (["left", "right"] as const).flatMap((other): Rescue[] => {
+      const turn = other === hand ? 0 : turned;
+      const short = Math.max(0, piece.longPoint + turn - longPoint);
+      return short > USABLE[spec.unit] * (1 + 1e-9)
+        ? []
+        : [{ piece, hand: other, turn, short, lost: Math.max(0, longPoint - piece.longPoint) }];
+    }),
+  );
   return rescues.sort((a, b) => a.lost - b.lost || a.short - b.short || a.turn - b.turn);
 }

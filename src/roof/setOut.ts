@@ -10,7 +10,10 @@ import type { RoofSpec } from "./roofSpec.ts";
  * jackOffsets({ setOutFrom: "king common", spacing: 24, thickness: 1.5 }, 60) // => [36, 12]
  * jackOffsets({ setOutFrom: "corner", spacing: 24, thickness: 1.5 }, 60) // => [48, 24]
  */
-export function jackOffsets({ setOutFrom, spacing, thickness }: Pick<RoofSpec, "setOutFrom" | "spacing"> & { thickness: number }, king: number): number[] {
+export function jackOffsets(
+  { setOutFrom, spacing, thickness }: Pick<RoofSpec, "setOutFrom" | "spacing"> & { thickness: number },
+  king: number,
+): number[] {
   const offsets: number[] = [];
   if (setOutFrom === "king common") {
     // One that only the last bits of a run keep from the corner itself stands on it, and is none.

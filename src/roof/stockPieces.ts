@@ -47,18 +47,34 @@ export interface RoofOrder {
  */
 export function stockPieces(frame: Frame, pieces: readonly Piece[], ridgeBoards: readonly RidgeBoard[]): RoofOrder {
   const { spares } = frame.spec;
-  const stock = pieces.filter(({ member }) => member !== "ridge").flatMap((piece) => byHand(piece, piece.member === "hip" ? hipStock(frame, piece) : rafterStock(frame, piece)));
+  const stock = pieces
+    .filter(({ member }) => member !== "ridge")
+    .flatMap((piece) => byHand(piece, piece.member === "hip" ? hipStock(frame, piece) : rafterStock(frame, piece)));
   const joints = jointsOf(frame, ridgeBoards);
   const spare = spareRafter(pieces);
   // Cut square across, and so of any hand when it is needed.
-  const extra: RoofStock[] = spares === 0 ? [] : [{ ...rafterStock(frame, spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
-  return { pieces: [...pieces.filter(({ member }) => member === "ridge").flatMap((piece) => ridgeStock(piece, joints)), ...stock, ...extra], joints };
+  const extra: RoofStock[] =
+    spares === 0
+      ? []
+      : [{ ...rafterStock(frame, spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
+  return {
+    pieces: [
+      ...pieces.filter(({ member }) => member === "ridge").flatMap((piece) => ridgeStock(piece, joints)),
+      ...stock,
+      ...extra,
+    ],
+    joints,
+  };
 }
 
 type Shape = Omit<RoofStock, "hand" | "count">;
 
 function byHand({ left, right, plain }: Piece, shape: Shape): RoofStock[] {
-  const counts: readonly (readonly [Hand, number])[] = [["left", left], ["right", right], ["plain", plain]];
+  const counts: readonly (readonly [Hand, number])[] = [
+    ["left", left],
+    ["right", right],
+    ["plain", plain],
+  ];
   return counts.filter(([, count]) => count > 0).map(([hand, count]) => ({ ...shape, hand, count }));
 }
 
@@ -75,8 +91,13 @@ function rafterStock({ main, end, spec }: Frame, piece: Piece): Shape {
   const { near } = (side === "End" && end.at.near.pitch !== main.at.near.pitch ? end : main).at;
   const jack = member === "jack";
   return {
-    name: mark, size: section.name, length: tail + longPoint, ...lowEnd(piece), slant: `slope ${slope}`,
-    turn: jack ? spec.rafter.thickness * near.tan * along : 0, spread: jack ? along / near.cos : along,
+    name: mark,
+    size: section.name,
+    length: tail + longPoint,
+    ...lowEnd(piece),
+    slant: `slope ${slope}`,
+    turn: jack ? spec.rafter.thickness * near.tan * along : 0,
+    spread: jack ? along / near.cos : along,
   };
 }
 
@@ -85,19 +106,44 @@ function hipStock(frame: Frame, piece: Piece): Shape {
   const { sin, cos } = frame.main.at.near;
   const along = alongSlope(slope);
   const farthest = Math.max(...hipShape(frame, piece, "right").plan.map(({ x }) => x));
-  const cheek = frame.kings ? { turn: 0, spread: along } : { turn: ((section.thickness * cos) / sin) * along, spread: along / sin };
-  return { name: mark, size: section.name, length: (farthest + overhang) * along, ...lowEnd(piece), slant: `slope ${slope}`, ...cheek };
+  const cheek = frame.kings
+    ? { turn: 0, spread: along }
+    : { turn: ((section.thickness * cos) / sin) * along, spread: along / sin };
+  return {
+    name: mark,
+    size: section.name,
+    length: (farthest + overhang) * along,
+    ...lowEnd(piece),
+    slant: `slope ${slope}`,
+    ...cheek,
+  };
 }
 
 function jointsOf({ ridgeBoard, commons, end, ridgePast }: Frame, boards: readonly RidgeBoard[]): readonly number[] {
   if (ridgeBoard === 0) return [];
-  return ridgeJoints(ridgeBoard, commons.map((x) => x - (end.run - ridgePast)), boards) ?? [];
+  return (
+    ridgeJoints(
+      ridgeBoard,
+      commons.map((x) => x - (end.run - ridgePast)),
+      boards,
+    ) ?? []
+  );
 }
 
 function ridgeStock({ mark, section, longPoint }: Piece, joints: readonly number[]): RoofStock[] {
   const stops = [0, ...joints, longPoint];
-  return stops.slice(1).map((to, i) => ({
-    name: joints.length === 0 ? mark : `${mark} ${i + 1} of ${joints.length + 1}`, size: section.name, length: to - stops[i]!, count: 1,
-    lean: 0, slant: "square", hand: "plain" as const, turn: 0, toe: 0, spread: 1,
-  }));
+  return stops
+    .slice(1)
+    .map((to, i) => ({
+      name: joints.length === 0 ? mark : `${mark} ${i + 1} of ${joints.length + 1}`,
+      size: section.name,
+      length: to - stops[i]!,
+      count: 1,
+      lean: 0,
+      slant: "square",
+      hand: "plain" as const,
+      turn: 0,
+      toe: 0,
+      spread: 1,
+    }));
 }

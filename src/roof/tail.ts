@@ -54,7 +54,8 @@ export function tailOf({ pitch, overhang, depth, heel, cut, fascia }: TailShape)
     if (fascia === null) return new Reason("fascia missing");
     const soffit = soffitCut({ pitch, overhang, depth, fascia });
     if (soffit instanceof Reason) return soffit;
-    if (fascia < heel - overhang * pitch) return new Reason("fascia above the plate", { least: heel - overhang * pitch });
+    if (fascia < heel - overhang * pitch)
+      return new Reason("fascia above the plate", { least: heel - overhang * pitch });
   }
   if (overhang === 0) return { board: (heel * pitch) / along, below: 0 };
   const end = fascia ?? plumbDepthOf(pitch, depth);
@@ -73,9 +74,16 @@ export function tailOf({ pitch, overhang, depth, heel, cut, fascia }: TailShape)
  * soffitCut({ pitch: 0.75, overhang: 16, depth: 8, fascia: 5.5 }) // => 6
  * soffitCut({ pitch: 0.75, overhang: 4, depth: 8, fascia: 5.5 }) // => 4
  */
-export function soffitCut({ pitch, overhang, depth, fascia }: Pick<TailShape, "pitch" | "overhang" | "depth"> & { readonly fascia: number }): number | Reason {
+export function soffitCut({
+  pitch,
+  overhang,
+  depth,
+  fascia,
+}: Pick<TailShape, "pitch" | "overhang" | "depth"> & { readonly fascia: number }): number | Reason {
   const plumbDepth = plumbDepthOf(pitch, depth);
-  return fascia < plumbDepth ? Math.min(overhang, (plumbDepth - fascia) / pitch) : new Reason("fascia too deep", { most: plumbDepth });
+  return fascia < plumbDepth
+    ? Math.min(overhang, (plumbDepth - fascia) / pitch)
+    : new Reason("fascia too deep", { most: plumbDepth });
 }
 
 /**

@@ -48,7 +48,10 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
   return {
     ridge: frame.ridgeLine + past,
     // On its centre line a hip ends at the fascia that it meets first.
-    hips: 2 * hipEnds * alongHip(main.at, hip.run + Math.min(main.overhang / main.at.near.sin, end.overhang / end.at.near.sin)),
+    hips:
+      2 *
+      hipEnds *
+      alongHip(main.at, hip.run + Math.min(main.overhang / main.at.near.sin, end.overhang / end.at.near.sin)),
     eaves: sum(eave),
     subFascia: sum((plane) => ((plane.side === "Main" ? main : end).overhang > 0 ? eave(plane) : 0)),
     gableRake: hipEnds === 1 ? 2 * (main.run + main.overhang) * alongSlope(main.at.near.pitch) : 0,
@@ -65,7 +68,10 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
 /** The rafter that a spare is ordered as: a common, or the longest rafter where there is none. */
 export function spareRafter(pieces: readonly Piece[]): Piece {
   const rafters = pieces.filter(({ member }) => member !== "ridge" && member !== "hip");
-  return rafters.find(({ member }) => member === "common") ?? rafters.reduce((a, b) => (b.shortestBoard > a.shortestBoard ? b : a));
+  return (
+    rafters.find(({ member }) => member === "common") ??
+    rafters.reduce((a, b) => (b.shortestBoard > a.shortestBoard ? b : a))
+  );
 }
 
 function sizeTotals(frame: Frame, pieces: readonly Piece[]): SizeTotal[] {
@@ -76,8 +82,15 @@ function sizeTotals(frame: Frame, pieces: readonly Piece[]): SizeTotal[] {
   const names = [...new Set([rafter.name, ...counted.map(({ section }) => section.name)])];
   return names.map((size) => {
     const own = counted.filter(({ section }) => section.name === size);
-    const sum = (of: (piece: Piece & { spares: number }) => number) => own.reduce((total, piece) => total + of(piece), 0);
+    const sum = (of: (piece: Piece & { spares: number }) => number) =>
+      own.reduce((total, piece) => total + of(piece), 0);
     const count = ({ left, right, plain }: Piece) => left + right + plain;
-    return { size, pieces: sum(count), spares: sum((piece) => piece.spares), lineal: sum((piece) => count(piece) * piece.shortestBoard), boardFeet: sum((piece) => pieceBoardFeet(piece, unit)) };
+    return {
+      size,
+      pieces: sum(count),
+      spares: sum((piece) => piece.spares),
+      lineal: sum((piece) => count(piece) * piece.shortestBoard),
+      boardFeet: sum((piece) => pieceBoardFeet(piece, unit)),
+    };
   });
 }

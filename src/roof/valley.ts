@@ -9,13 +9,22 @@ import type { CornerSide } from "./corner.ts";
  * @returns a reason "jack wider than offset"; "valley jack vanishes" with the largest offset that leaves a short side; or "no valley jack fits" with the
  * run that is needed before any offset does.
  */
-export function valleyJackRuns(side: CornerSide, offset: number, run: number, valleyThickness: number, jackThickness: number, ridgeThickness: number): { long: number; short: number } | Reason {
+export function valleyJackRuns(
+  side: CornerSide,
+  offset: number,
+  run: number,
+  valleyThickness: number,
+  jackThickness: number,
+  ridgeThickness: number,
+): { long: number; short: number } | Reason {
   const faces = ridgeThickness / 2 + valleyThickness / 2 / side.cos;
   const centre = run - faces - offset * side.tan;
   const half = (jackThickness * side.tan) / 2;
   if (run <= faces + 3 * half) return new Reason("no valley jack fits", { least: faces + 3 * half });
-  if (jackThickness > offset) return new Reason("jack wider than offset", { thickness: jackThickness, offset, least: jackThickness });
-  if (!(centre > half)) return new Reason("valley jack vanishes", { most: offset + (centre - half) / side.tan, offset });
+  if (jackThickness > offset)
+    return new Reason("jack wider than offset", { thickness: jackThickness, offset, least: jackThickness });
+  if (!(centre > half))
+    return new Reason("valley jack vanishes", { most: offset + (centre - half) / side.tan, offset });
   return { long: centre + half, short: centre - half };
 }
 
@@ -26,7 +35,12 @@ export function valleyJackRuns(side: CornerSide, offset: number, run: number, va
  *
  * @returns a reason "cripple vanishes" with the least distance.
  */
-export function crippleRun(side: CornerSide, distance: number, hipThickness: number, valleyThickness: number): number | Reason {
+export function crippleRun(
+  side: CornerSide,
+  distance: number,
+  hipThickness: number,
+  valleyThickness: number,
+): number | Reason {
   const run = distance * side.tan - (hipThickness + valleyThickness) / 2 / side.cos;
   return run > 0 ? run : new Reason("cripple vanishes", { least: (hipThickness + valleyThickness) / 2 / side.sin });
 }

@@ -75,7 +75,21 @@ export const EDGES = ["top", "right", "bottom", "left"] as const;
 export type Edge = (typeof EDGES)[number];
 
 /** The lines that the file format (ECMA-376, 18.18.3) and sheets know. */
-export const LINES = ["thin", "hair", "dotted", "dashed", "dashDot", "dashDotDot", "double", "medium", "mediumDashed", "mediumDashDot", "mediumDashDotDot", "slantDashDot", "thick"] as const;
+export const LINES = [
+  "thin",
+  "hair",
+  "dotted",
+  "dashed",
+  "dashDot",
+  "dashDotDot",
+  "double",
+  "medium",
+  "mediumDashed",
+  "mediumDashDot",
+  "mediumDashDotDot",
+  "slantDashDot",
+  "thick",
+] as const;
 
 export interface Border {
   readonly line: (typeof LINES)[number];

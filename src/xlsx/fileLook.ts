@@ -6,10 +6,38 @@ import type { Border, Edge, Look } from "./book.ts";
 const USUAL = { name: "Calibri", size: 11 } as const;
 
 /** A look as the file's writer takes it. */
-export function styleOf({ format, font, size, bold, italic, underline, strike, color, fill, borders, across, upright, wrap }: Look): CellStyle {
-  const own = { ...(font && { name: font }), ...(size && { size }), ...(bold && { bold }), ...(italic && { italic }), ...(underline && { underline }), ...(strike && { strikethrough: strike }), ...(color && { color: rgb(color) }) };
-  const place = { ...(across && { horizontal: across }), ...(upright && { vertical: upright }), ...(wrap && { wrapText: wrap }) };
-  const edges = Object.fromEntries(Object.entries(borders ?? {}).map(([edge, border]) => [edge, { style: border.line, color: rgb(border.color) }]));
+export function styleOf({
+  format,
+  font,
+  size,
+  bold,
+  italic,
+  underline,
+  strike,
+  color,
+  fill,
+  borders,
+  across,
+  upright,
+  wrap,
+}: Look): CellStyle {
+  const own = {
+    ...(font && { name: font }),
+    ...(size && { size }),
+    ...(bold && { bold }),
+    ...(italic && { italic }),
+    ...(underline && { underline }),
+    ...(strike && { strikethrough: strike }),
+    ...(color && { color: rgb(color) }),
+  };
+  const place = {
+    ...(across && { horizontal: across }),
+    ...(upright && { vertical: upright }),
+    ...(wrap && { wrapText: wrap }),
+  };
+  const edges = Object.fromEntries(
+    Object.entries(borders ?? {}).map(([edge, border]) => [edge, { style: border.line, color: rgb(border.color) }]),
+  );
   return {
     ...(Object.keys(own).length > 0 && { font: { ...USUAL, ...own } }),
     ...(fill && { fill: { type: "pattern" as const, pattern: "solid" as const, fgColor: rgb(fill) } }),
@@ -52,14 +80,21 @@ export function lookOf(style: CellStyle, resolve: (color: Color) => string | nul
   return Object.keys(look).length > 0 ? look : null;
 }
 
-function fillOf(fill: NonNullable<CellStyle["fill"]>, resolve: (color: Color) => string | null, left: Set<string>): string | null {
+function fillOf(
+  fill: NonNullable<CellStyle["fill"]>,
+  resolve: (color: Color) => string | null,
+  left: Set<string>,
+): string | null {
   if (fill.type === "pattern" && fill.pattern === "none") return null;
   if (fill.type === "pattern" && fill.pattern === "solid") return fill.fgColor ? resolve(fill.fgColor) : null;
   left.add("patterned and shaded fills");
   return null;
 }
 
-function borders(border: Partial<Record<Edge, BorderSide>>, resolve: (color: Color) => string | null): Partial<Record<Edge, Border>> | null {
+function borders(
+  border: Partial<Record<Edge, BorderSide>>,
+  resolve: (color: Color) => string | null,
+): Partial<Record<Edge, Border>> | null {
   const found: Partial<Record<Edge, Border>> = {};
   for (const edge of EDGES) {
     const side = border[edge];

@@ -6,7 +6,13 @@ import { lookOf } from "./fileLook.ts";
 import { typedFormula } from "./storedFormula.ts";
 
 /** The cells of a sheet of a file, by rows. `id` makes shared formulas the sheet's own. */
-export function readCells(sheet: Sheet, id: string, since1904: boolean, resolve: (color: Color) => string | null, left: Set<string>): (BookCell | null)[][] {
+export function readCells(
+  sheet: Sheet,
+  id: string,
+  since1904: boolean,
+  resolve: (color: Color) => string | null,
+  left: Set<string>,
+): (BookCell | null)[][] {
   const details = sheet.cells ?? new Map<string, Cell>();
   const spilled = spilledCells(sheet, left);
   const rows = sheet.rows.map((row, i) =>
@@ -25,10 +31,17 @@ export function readCells(sheet: Sheet, id: string, since1904: boolean, resolve:
 
 function formulaOf(cell: Cell | undefined, id: string): Pick<BookCell, "formula" | "spill" | "shared"> | null {
   if (cell?.formula === undefined) return null;
-  const shared = cell.formulaType === "shared" && cell.formulaSharedIndex !== undefined ? { shared: `${id}-${cell.formulaSharedIndex}` } : {};
+  const shared =
+    cell.formulaType === "shared" && cell.formulaSharedIndex !== undefined
+      ? { shared: `${id}-${cell.formulaSharedIndex}` }
+      : {};
   if (cell.formula === "") return "shared" in shared ? shared : null;
   const area = cell.formulaType === "array" && cell.formulaRef ? areaOf(cell.formulaRef) : null;
-  return { formula: typedFormula(cell.formula), ...shared, ...(area && { spill: { rows: area.rows, columns: area.columns } }) };
+  return {
+    formula: typedFormula(cell.formula),
+    ...shared,
+    ...(area && { spill: { rows: area.rows, columns: area.columns } }),
+  };
 }
 
 function spilledCells({ rows: there, cells: details }: Sheet, left: Set<string>): Set<string> {
@@ -38,13 +51,18 @@ function spilledCells({ rows: there, cells: details }: Sheet, left: Set<string>)
     const { row, column, rows, columns } = areaOf(formulaRef);
     if (!formulaDynamic && rows * columns > 1) left.add("the fixed size of array formulas in braces (they spill here)");
     // A broken file can name a billion cells here: only those that are there count.
-    for (let i = row; i < Math.min(row + rows, there.length); i++) for (let j = column; j < Math.min(column + columns, there[i]!.length); j++) if (i !== row || j !== column) spilled.add(`${i},${j}`);
+    for (let i = row; i < Math.min(row + rows, there.length); i++)
+      for (let j = column; j < Math.min(column + columns, there[i]!.length); j++)
+        if (i !== row || j !== column) spilled.add(`${i},${j}`);
   }
   return spilled;
 }
 
 function areaOf(reference: string): { row: number; column: number; rows: number; columns: number } {
-  const [from, to = from] = reference.replaceAll("$", "").split(":").map((cell) => parseCellRef(cell)) as [{ row: number; col: number }, { row: number; col: number }?];
+  const [from, to = from] = reference
+    .replaceAll("$", "")
+    .split(":")
+    .map((cell) => parseCellRef(cell)) as [{ row: number; col: number }, { row: number; col: number }?];
   return { row: from.row, column: from.col, rows: to.row - from.row + 1, columns: to.col - from.col + 1 };
 }
 

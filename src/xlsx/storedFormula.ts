@@ -2,9 +2,11 @@ import { NAMESPACE } from "../registry/worksheetFunction.ts";
 
 // Functions newer than the file format: a file names them with this mark, and without it Excel does not know them.
 const NEWER = new Set(
-  ("ACOT ACOTH ARABIC BASE BITAND BITLSHIFT BITOR BITRSHIFT BITXOR BYCOL BYROW CEILING.MATH CHOOSECOLS CHOOSEROWS COMBINA CONCAT COT COTH CSC CSCH DAYS DECIMAL DROP " +
+  (
+    "ACOT ACOTH ARABIC BASE BITAND BITLSHIFT BITOR BITRSHIFT BITXOR BYCOL BYROW CEILING.MATH CHOOSECOLS CHOOSEROWS COMBINA CONCAT COT COTH CSC CSCH DAYS DECIMAL DROP " +
     "EXPAND FLOOR.MATH FORMULATEXT HSTACK IFNA IFS ISFORMULA ISOWEEKNUM LAMBDA LET MAKEARRAY MAP MAXIFS MINIFS MUNIT NUMBERVALUE PERMUTATIONA RANDARRAY REDUCE SCAN SEC SECH " +
-    "SEQUENCE SHEET SHEETS SORTBY SWITCH TAKE TEXTAFTER TEXTBEFORE TEXTJOIN TEXTSPLIT TOCOL TOROW UNICHAR UNICODE UNIQUE VALUETOTEXT VSTACK WRAPCOLS WRAPROWS XLOOKUP XMATCH XOR").split(" "),
+    "SEQUENCE SHEET SHEETS SORTBY SWITCH TAKE TEXTAFTER TEXTBEFORE TEXTJOIN TEXTSPLIT TOCOL TOROW UNICHAR UNICODE UNIQUE VALUETOTEXT VSTACK WRAPCOLS WRAPROWS XLOOKUP XMATCH XOR"
+  ).split(" "),
 );
 const NEWEST = new Set(["FILTER", "SORT"]);
 
@@ -39,7 +41,8 @@ export function storedFormula(formula: string): string {
 export function typedFormula(stored: string): string {
   const typed = stored.replace(PARTS, (part, name?: string) => {
     if (name === undefined) return part;
-    if (name.toUpperCase().startsWith(OURS.toUpperCase())) return `${NAMESPACE}.${name.slice(OURS.length).toUpperCase()}`;
+    if (name.toUpperCase().startsWith(OURS.toUpperCase()))
+      return `${NAMESPACE}.${name.slice(OURS.length).toUpperCase()}`;
     return name.replace(/^(_xlfn\.)?(_xlws\.)?(_xlfn\.)?/i, "");
   });
   return `=${typed.replace(/^=/, "")}`;

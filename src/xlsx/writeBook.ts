@@ -13,10 +13,16 @@ const NO_DAY = new Date(Date.UTC(2000, 0, 1));
 export function writeBook({ title, sheets, names = [], kept = {} }: Book): Promise<Uint8Array> {
   return writeXlsx({
     sheets: sheets.map(sheetOf),
-    namedRanges: [...names.map(({ name, formula }) => ({ name, range: storedFormula(formula) })), ...sheets.flatMap(({ name, print }) => printNames(name, print))],
+    namedRanges: [
+      ...names.map(({ name, formula }) => ({ name, range: storedFormula(formula) })),
+      ...sheets.flatMap(({ name, print }) => printNames(name, print)),
+    ],
     properties: { title, created: NO_DAY, modified: NO_DAY, custom: propertiesOf(kept) },
     // The spilled table's first sheet may be hidden; a file opens on one that is seen.
-    activeSheet: Math.max(0, sheets.findIndex(({ hidden }) => !hidden)),
+    activeSheet: Math.max(
+      0,
+      sheets.findIndex(({ hidden }) => !hidden),
+    ),
   });
 }
 
@@ -28,20 +34,57 @@ function sheetOf(sheet: BookSheet): WriteSheet {
     name: sheet.name,
     rows: [],
     cells,
-    ...(columns && { columns: columns.map((line) => ({ ...(line?.size !== undefined && { width: line.size / WIDTH_PIXELS }), ...(line?.hidden && { hidden: true }) })) }),
-    ...(heights && { rowDefs: new Map([...heights].map(([row, line]) => [row, { ...(line.size !== undefined && { height: line.size / POINT_PIXELS }), ...(line.hidden && { hidden: true }) }])) }),
-    ...(merges && { merges: merges.map((m) => ({ startRow: m.row, startCol: m.column, endRow: m.row + m.rows - 1, endCol: m.column + m.columns - 1 })) }),
+    ...(columns && {
+      columns: columns.map((line) => ({
+        ...(line?.size !== undefined && { width: line.size / WIDTH_PIXELS }),
+        ...(line?.hidden && { hidden: true }),
+      })),
+    }),
+    ...(heights && {
+      rowDefs: new Map(
+        [...heights].map(([row, line]) => [
+          row,
+          {
+            ...(line.size !== undefined && { height: line.size / POINT_PIXELS }),
+            ...(line.hidden && { hidden: true }),
+          },
+        ]),
+      ),
+    }),
+    ...(merges && {
+      merges: merges.map((m) => ({
+        startRow: m.row,
+        startCol: m.column,
+        endRow: m.row + m.rows - 1,
+        endCol: m.column + m.columns - 1,
+      })),
+    }),
     ...(frozenRows + frozenColumns > 0 && { freezePane: { rows: frozenRows, columns: frozenColumns } }),
     ...(hidden && { hidden }),
-    ...(print && { pageSetup: pageOf(print), ...((print.header || print.footer) && { headerFooter: marginTexts(print) }) }),
+    ...(print && {
+      pageSetup: pageOf(print),
+      ...((print.header || print.footer) && { headerFooter: marginTexts(print) }),
+    }),
   };
 }
 
 function cellOf({ value, formula, spill, look }: BookCell, row: number, column: number): Partial<Cell> {
   const style = look && styleOf(look);
   if (formula === undefined) return { value, ...(style && { style }) };
-  const area = spill && spill.rows * spill.columns > 1 ? { formulaType: "array" as const, formulaDynamic: true, formulaRef: rangeRef(row, column, row + spill.rows - 1, column + spill.columns - 1) } : {};
-  return { formula: storedFormula(formula), ...(value !== null && { formulaResult: value as CellValue }), ...area, ...(style && { style }) };
+  const area =
+    spill && spill.rows * spill.columns > 1
+      ? {
+          formulaType: "array" as const,
+          formulaDynamic: true,
+          formulaRef: rangeRef(row, column, row + spill.rows - 1, column + spill.columns - 1),
+        }
+      : {};
+  return {
+    formula: storedFormula(formula),
+    ...(value !== null && { formulaResult: value as CellValue }),
+    ...area,
+    ...(style && { style }),
+  };
 }
 
 function pageOf({ landscape, paper, fit }: Print): PageSetup {

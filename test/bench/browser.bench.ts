@@ -28,7 +28,12 @@ export async function bench(): Promise<Row[]> {
       row("bench page with its job calculated", readies, 10_000, "from the address typed, nothing kept from before"),
       row("pane of the Excel build", answers, 300, "from its script loaded until it is painted"),
       row("keystroke in the pane", keys, 16, "until plan, table and all that is open are laid out anew"),
-      row("typing while the order is searched", stalls, 50, "the longest that a search keeps the page from its turn, a roof of a hundred members"),
+      row(
+        "typing while the order is searched",
+        stalls,
+        50,
+        "the longest that a search keeps the page from its turn, a roof of a hundred members",
+      ),
     ];
   } finally {
     await closeBrowser();
@@ -38,13 +43,26 @@ export async function bench(): Promise<Row[]> {
 function row(name: string, times: readonly number[], most: number, what: string): Row {
   const sorted = [...times].sort((a, b) => a - b);
   const middle = sorted[sorted.length >> 1]!;
-  return { name, ratio: middle / most, most: 1, what: `over ${most} ms; ${what}; median of ${sorted.length} ${middle.toFixed(1)} ms, slowest ${sorted.at(-1)!.toFixed(1)} ms` };
+  return {
+    name,
+    ratio: middle / most,
+    most: 1,
+    what: `over ${most} ms; ${what}; median of ${sorted.length} ${middle.toFixed(1)} ms, slowest ${sorted.at(-1)!.toFixed(1)} ms`,
+  };
 }
 
 /** The page shows nothing before the pane does. */
 async function answered({ page }: Opened): Promise<number> {
   await page.waitForFunction(() => performance.getEntriesByName("first-contentful-paint").length > 0);
-  return page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0]!.startTime - (performance.getEntriesByType("resource").find(({ name }) => name.endsWith("/pane.js")) as PerformanceResourceTiming).responseEnd);
+  return page.evaluate(
+    () =>
+      performance.getEntriesByName("first-contentful-paint")[0]!.startTime -
+      (
+        performance
+          .getEntriesByType("resource")
+          .find(({ name }) => name.endsWith("/pane.js")) as PerformanceResourceTiming
+      ).responseEnd,
+  );
 }
 
 async function keystrokes({ page }: Opened): Promise<number[]> {
@@ -76,7 +94,9 @@ async function searches({ page }: Opened): Promise<number[]> {
   for (const overhang of ["17 1/2", "13", "9 1/4", "22", "11"])
     found.push(
       await page.evaluate(async (typed) => {
-        const status = [...document.querySelectorAll("#pane section [role=status]")].find((one) => one.textContent !== "")!;
+        const status = [...document.querySelectorAll("#pane section [role=status]")].find(
+          (one) => one.textContent !== "",
+        )!;
         const before = status.textContent!;
         const input = document.getElementById("lp-overhang") as HTMLInputElement;
         input.value = typed;
@@ -84,7 +104,10 @@ async function searches({ page }: Opened): Promise<number[]> {
         // The keystroke's own redraw is measured above; from here on the search has the page.
         await new Promise((resolve) => setTimeout(resolve, 100));
         let longest = 0;
-        for (const end = performance.now() + 20_000; (status.textContent === before || status.textContent!.startsWith("Working")) && performance.now() < end; ) {
+        for (
+          const end = performance.now() + 20_000;
+          (status.textContent === before || status.textContent!.startsWith("Working")) && performance.now() < end;
+        ) {
           const last = performance.now();
           await new Promise((resolve) => setTimeout(resolve, 0));
           longest = Math.max(longest, performance.now() - last);

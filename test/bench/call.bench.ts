@@ -22,7 +22,8 @@ export async function bench(): Promise<Row[]> {
   // The first rounds are the compiler's; the best of the others is the least disturbed by what else the machine does.
   const refusal = (text: string) => {
     const start = performance.now();
-    for (let i = 0; i < CALLS / 100; i++) if (typeof call(jackLen, [text, 48, 1.5, 1.5]) === "number") throw new Error("Nonsense was read.");
+    for (let i = 0; i < CALLS / 100; i++)
+      if (typeof call(jackLen, [text, 48, 1.5, 1.5]) === "number") throw new Error("Nonsense was read.");
     return performance.now() - start;
   };
   const quickest = (text: string) => Math.min(...Array.from({ length: 5 }, () => refusal(text)));
@@ -30,7 +31,17 @@ export async function bench(): Promise<Row[]> {
   seconds();
   const best = Math.min(...Array.from({ length: 5 }, seconds));
   return [
-    { name: "registry call of JACKLEN", ratio: best * 1e6 / CALLS, what: `time of one call over 1 µs; ${Math.round(CALLS / best).toLocaleString("en")} calls a second`, most: 1 },
-    { name: "refusal of 10,000 characters", ratio: long / short, what: `over that of 40 characters; ${((long * 1e5) / CALLS).toFixed(1)} µs a call`, most: 4 },
+    {
+      name: "registry call of JACKLEN",
+      ratio: (best * 1e6) / CALLS,
+      what: `time of one call over 1 µs; ${Math.round(CALLS / best).toLocaleString("en")} calls a second`,
+      most: 1,
+    },
+    {
+      name: "refusal of 10,000 characters",
+      ratio: long / short,
+      what: `over that of 40 characters; ${((long * 1e5) / CALLS).toFixed(1)} µs a call`,
+      most: 4,
+    },
   ];
 }

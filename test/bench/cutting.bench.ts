@@ -43,7 +43,8 @@ function columnsOf({ pieces, boards, kerf }: Instance): Column[] {
           counts[k]!--;
           return !more;
         });
-        if (full && counts.some((count) => count > 0)) columns.push({ way: [...counts], cost: board.price ?? board.length });
+        if (full && counts.some((count) => count > 0))
+          columns.push({ way: [...counts], cost: board.price ?? board.length });
         return;
       }
       for (counts[i] = 0; counts[i]! <= pieces[i]!.count && fits(); counts[i]!++) fill(i + 1);
@@ -63,53 +64,93 @@ const LISTS: readonly [string, (seed: number, priced: boolean) => Instance][] = 
 
 function mixed(seed: number, priced: boolean): Instance {
   const random = chance(seed);
-  return { ...hipRoof(seed, priced), pieces: Array.from({ length: 25 }, (_, n) => ({ name: `${n}`, size: "2x6", length: 40 + random() * 170, count: 1 + Math.floor(random() * 7) })) };
+  return {
+    ...hipRoof(seed, priced),
+    pieces: Array.from({ length: 25 }, (_, n) => ({
+      name: `${n}`,
+      size: "2x6",
+      length: 40 + random() * 170,
+      count: 1 + Math.floor(random() * 7),
+    })),
+  };
 }
 
 const plain = ({ pieces, ...rest }: Instance): Instance => ({
   ...rest,
-  pieces: pieces.filter(({ hand }) => hand !== "right").map(({ hand, turn: _, spread: __, ...piece }) => ({ ...piece, count: hand ? piece.count * 2 : piece.count })),
+  pieces: pieces
+    .filter(({ hand }) => hand !== "right")
+    .map(({ hand, turn: _, spread: __, ...piece }) => ({ ...piece, count: hand ? piece.count * 2 : piece.count })),
 });
 
 /** Cutting plans: our search against two general solvers that get every pattern, and the longest a page waits. */
 export async function bench(): Promise<Row[]> {
   const highs = await loadHighs();
   const rows: Row[] = [];
-  for (const [name, make] of LISTS) for (const priced of [false, true]) {
-    const times = { own: [] as number[], highs: [] as number[], yalps: [] as number[] };
-    const open = { own: 0, highs: 0, yalps: 0 };
-    let columnsSeen = 0;
-    for (let seed = 1; seed <= LISTS_EACH; seed++) {
-      const roof = plain(make(seed, priced));
-      let cost = Infinity;
-      times.own.push(cpu(() => {
-        const plan = planOf(now(roof));
-        cost = plan.cost;
-        if (!plan.proved) open.own++;
-      }));
-      let columns: Column[] = [];
-      const listing = cpu(() => (columns = columnsOf(roof)));
-      columnsSeen += columns.length;
-      times.highs.push(listing + cpu(() => {
-        const demands = roof.pieces.map((piece, i) => `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`);
-        const model = `Minimize\n c: ${columns.map((column, c) => `${column.cost} x${c}`).join("\n + ")}\nSubject To\n ${demands.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`;
-        const solution = highs.solve(model, { mip_rel_gap: 0, time_limit: PATIENCE / 1000, output_flag: false });
-        if (solution.Status !== "Optimal") open.highs++;
-        else if (Math.abs(solution.ObjectiveValue - cost) > 1e-6) throw new Error(`seed ${seed}: HiGHS finds ${solution.ObjectiveValue}, the plan costs ${cost}`);
-      }));
-      times.yalps.push(listing + cpu(() => {
-        const variables = columns.map((column, c) => [`x${c}`, { cost: column.cost, ...Object.fromEntries(column.way.flatMap((count, i) => (count > 0 ? [[`p${i}`, count]] : []))) }] as const);
-        const constraints = Object.fromEntries(roof.pieces.map((piece, i) => [`p${i}`, { min: piece.count }]));
-        const solution = solve({ direction: "minimize", objective: "cost", constraints, variables, integers: true }, { timeout: PATIENCE, tolerance: 0, maxIterations: Infinity });
-        if (solution.status !== "optimal") open.yalps++;
-      }));
+  for (const [name, make] of LISTS)
+    for (const priced of [false, true]) {
+      const times = { own: [] as number[], highs: [] as number[], yalps: [] as number[] };
+      const open = { own: 0, highs: 0, yalps: 0 };
+      let columnsSeen = 0;
+      for (let seed = 1; seed <= LISTS_EACH; seed++) {
+        const roof = plain(make(seed, priced));
+        let cost = Infinity;
+        times.own.push(
+          cpu(() => {
+            const plan = planOf(now(roof));
+            cost = plan.cost;
+            if (!plan.proved) open.own++;
+          }),
+        );
+        let columns: Column[] = [];
+        const listing = cpu(() => (columns = columnsOf(roof)));
+        columnsSeen += columns.length;
+        times.highs.push(
+          listing +
+            cpu(() => {
+              const demands = roof.pieces.map(
+                (piece, i) =>
+                  `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`,
+              );
+              const model = `Minimize\n c: ${columns.map((column, c) => `${column.cost} x${c}`).join("\n + ")}\nSubject To\n ${demands.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`;
+              const solution = highs.solve(model, { mip_rel_gap: 0, time_limit: PATIENCE / 1000, output_flag: false });
+              if (solution.Status !== "Optimal") open.highs++;
+              else if (Math.abs(solution.ObjectiveValue - cost) > 1e-6)
+                throw new Error(`seed ${seed}: HiGHS finds ${solution.ObjectiveValue}, the plan costs ${cost}`);
+            }),
+        );
+        times.yalps.push(
+          listing +
+            cpu(() => {
+              const variables = columns.map(
+                (column, c) =>
+                  [
+                    `x${c}`,
+                    {
+                      cost: column.cost,
+                      ...Object.fromEntries(column.way.flatMap((count, i) => (count > 0 ? [[`p${i}`, count]] : []))),
+                    },
+                  ] as const,
+              );
+              const constraints = Object.fromEntries(roof.pieces.map((piece, i) => [`p${i}`, { min: piece.count }]));
+              const solution = solve(
+                { direction: "minimize", objective: "cost", constraints, variables, integers: true },
+                { timeout: PATIENCE, tolerance: 0, maxIterations: Infinity },
+              );
+              if (solution.status !== "optimal") open.yalps++;
+            }),
+        );
+      }
+      for (const other of ["HiGHS", "yalps"] as const) {
+        const theirs =
+          other === "HiGHS" ? { times: times.highs, open: open.highs } : { times: times.yalps, open: open.yalps };
+        const what = `median ${median(times.own).toFixed(1)} ms, ${open.own} of ${LISTS_EACH} not proved; the other ${median(theirs.times).toFixed(1)} ms, ${theirs.open} not proved in ${PATIENCE / 1000} s (${Math.round(columnsSeen / LISTS_EACH)} patterns)`;
+        rows.push({
+          name: `${name}${priced ? ", priced" : ""}: own search / ${other} over all patterns`,
+          ratio: median(times.own) / median(theirs.times),
+          what,
+        });
+      }
     }
-    for (const other of ["HiGHS", "yalps"] as const) {
-      const theirs = other === "HiGHS" ? { times: times.highs, open: open.highs } : { times: times.yalps, open: open.yalps };
-      const what = `median ${median(times.own).toFixed(1)} ms, ${open.own} of ${LISTS_EACH} not proved; the other ${median(theirs.times).toFixed(1)} ms, ${theirs.open} not proved in ${PATIENCE / 1000} s (${Math.round(columnsSeen / LISTS_EACH)} patterns)`;
-      rows.push({ name: `${name}${priced ? ", priced" : ""}: own search / ${other} over all patterns`, ratio: median(times.own) / median(theirs.times), what });
-    }
-  }
   return [...rows, ...waits(), await throughput()];
 }
 
@@ -128,18 +169,26 @@ function waits(): Row[] {
     const roof = (seed > 20 ? hipRoof : twoPitchRoof)(seed, seed % 2 === 0);
     const steps = planSteps(roof.pieces, roof.boards, roof);
     const total = cpu(() => {
-      for (let done = false; !done; ) {
-        longest = Math.max(longest, cpu(() => {
-          const step = steps.next();
-          done = step.done === true;
-          if (step.done && !planOf(step.value).proved) open++;
-        }));
+      for (let done = false; !done;) {
+        longest = Math.max(
+          longest,
+          cpu(() => {
+            const step = steps.next();
+            done = step.done === true;
+            if (step.done && !planOf(step.value).proved) open++;
+          }),
+        );
       }
     });
     slowest = Math.max(slowest, total);
   }
   return [
-    { name: "slowest of 40 roofs / 1 s", ratio: slowest / 1000, most: 1, what: `${slowest.toFixed(0)} ms; ${open} not proved` },
+    {
+      name: "slowest of 40 roofs / 1 s",
+      ratio: slowest / 1000,
+      most: 1,
+      what: `${slowest.toFixed(0)} ms; ${open} not proved`,
+    },
     { name: "longest step of 40 roofs / 50 ms", ratio: longest / 50, most: 1, what: `${longest.toFixed(1)} ms` },
   ];
 }
@@ -153,5 +202,9 @@ async function throughput(): Promise<Row> {
   start = performance.now();
   for (const roof of roofs) planOf(await planCuts(roof.pieces, roof.boards, roof));
   const sliced = performance.now() - start;
-  return { name: "in slices / at one go", ratio: sliced / straight, what: `10 hip roofs with prices, ${sliced.toFixed(0)} ms / ${straight.toFixed(0)} ms` };
+  return {
+    name: "in slices / at one go",
+    ratio: sliced / straight,
+    what: `10 hip roofs with prices, ${sliced.toFixed(0)} ms / ${straight.toFixed(0)} ms`,
+  };
 }

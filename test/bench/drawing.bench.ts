@@ -14,14 +14,20 @@ const FRAME = 16;
 const ROUNDS = 60;
 
 /** A hall of 24 by 36 feet whose span grows by a sixty-fourth with every keystroke, so that nothing is kept from the last one. */
-const block = (round: number) => [["Span", 288 + round / 64], ["Length", 432], ["Pitch", 6], ["Overhang", 16]];
+const block = (round: number) => [
+  ["Span", 288 + round / 64],
+  ["Length", 432],
+  ["Pitch", 6],
+  ["Overhang", 16],
+];
 
 /** The time of a keystroke in the pane: block read and framed, plan and jack drawn, both tables made; and the frame in the round alone. */
 export async function bench(): Promise<Row[]> {
   const options: DrawingOptions = { width: 400, length: (value) => lengthText(value, "in") };
   const framed = (round: number) => {
     const model = readRoof("roof", block(round));
-    if (model instanceof Refusal || model instanceof CellError) throw new Error("The roof of the benchmark is refused.");
+    if (model instanceof Refusal || model instanceof CellError)
+      throw new Error("The roof of the benchmark is refused.");
     return model;
   };
   const keystroke = (round: number): number => {
@@ -48,5 +54,10 @@ function row(name: string, work: (round: number) => number): Row {
   // The first rounds are the compiler's. The middle of the rest is what a user meets.
   const settled = times.slice(ROUNDS / 3).sort((a, b) => a - b);
   const middle = settled[Math.floor(settled.length / 2)]!;
-  return { name, ratio: middle / FRAME, what: `time over ${FRAME} ms; median ${middle.toFixed(2)} ms, first ${times[0]!.toFixed(1)} ms, worst of the last ${settled.length} ${settled.at(-1)!.toFixed(2)} ms`, most: 1 };
+  return {
+    name,
+    ratio: middle / FRAME,
+    what: `time over ${FRAME} ms; median ${middle.toFixed(2)} ms, first ${times[0]!.toFixed(1)} ms, worst of the last ${settled.length} ${settled.at(-1)!.toFixed(2)} ms`,
+    most: 1,
+  };
 }

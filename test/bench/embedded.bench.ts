@@ -13,8 +13,12 @@ export async function bench(): Promise<Row[]> {
   const sheets = [OURS, OWN].map((formula) => {
     const t = headless(real, CELLS + 10);
     t.type("A1", 6);
-    t.worksheet().getRange(0, 1, CELLS, 1).setValues(Array.from({ length: CELLS }, (_, i) => [{ v: 10 + i / 100 }]));
-    t.worksheet().getRange(0, 2, CELLS, 1).setValues(Array.from({ length: CELLS }, (_, i) => [{ f: formula(i + 1) }]));
+    t.worksheet()
+      .getRange(0, 1, CELLS, 1)
+      .setValues(Array.from({ length: CELLS }, (_, i) => [{ v: 10 + i / 100 }]));
+    t.worksheet()
+      .getRange(0, 2, CELLS, 1)
+      .setValues(Array.from({ length: CELLS }, (_, i) => [{ f: formula(i + 1) }]));
     return t;
   });
   const times: [number[], number[]] = [[], []];
@@ -34,7 +38,14 @@ export async function bench(): Promise<Row[]> {
   if (!(worst < 1e-9)) throw new Error(`The two formulas do not agree: ${worst} apart.`);
   for (const t of sheets) t.dispose();
   const [ours, own] = times.map(median) as [number, number];
-  return [{ name: "RAFTER.JACKLEN in the embedded sheet", ratio: ours / own, most: 1.2, what: `recalculation of ${CELLS} cells, ${ours.toFixed(0)} ms, over the same formula in the sheet's own functions, ${own.toFixed(0)} ms` }];
+  return [
+    {
+      name: "RAFTER.JACKLEN in the embedded sheet",
+      ratio: ours / own,
+      most: 1.2,
+      what: `recalculation of ${CELLS} cells, ${ours.toFixed(0)} ms, over the same formula in the sheet's own functions, ${own.toFixed(0)} ms`,
+    },
+  ];
 }
 
 function median(times: readonly number[]): number {

@@ -5,14 +5,34 @@ import type { Cell } from "../../src/registry/worksheetFunction.ts";
 import type { Row } from "./row.ts";
 
 const ROUNDS = 7;
-const BOARDS = [["Size", "Length", "Price"], ...["2x6", "2x8"].flatMap((size) => [8, 10, 12, 14, 16, 18, 20, 22, 24].map((feet) => [size, feet * 12, Math.round(feet * (size === "2x6" ? 81 : 112) + feet * feet) / 100]))];
+const BOARDS = [
+  ["Size", "Length", "Price"],
+  ...["2x6", "2x8"].flatMap((size) =>
+    [8, 10, 12, 14, 16, 18, 20, 22, 24].map((feet) => [
+      size,
+      feet * 12,
+      Math.round(feet * (size === "2x6" ? 81 : 112) + feet * feet) / 100,
+    ]),
+  ),
+];
 /** A roof of some hundred members, never planned before: its length differs in the last sixteenth. */
-const block = (round: number) => [["Span", `26'`], ["Length", 456 + round / 16], ["Pitch", 6], ["End pitch", 8], ["Spacing", 16], ["Overhang", 12]];
+const block = (round: number) => [
+  ["Span", `26'`],
+  ["Length", 456 + round / 16],
+  ["Pitch", 6],
+  ["End pitch", 8],
+  ["Spacing", 16],
+  ["Overhang", 12],
+];
 
 /** LUMBERORDER of a whole roof: its time over the second that is allowed, the longest it keeps the page from its turn over 50 ms, and what STICKPLAN adds. */
 export async function bench(): Promise<Row[]> {
-  const [order, plan, members] = ["LUMBERORDER", "STICKPLAN", "MEMBERS"].map((name) => functions.find((one) => one.name === name)!) as [typeof functions[number], typeof functions[number], typeof functions[number]];
-  const count = (await rowsOf(members, [block(0)])).slice(1).reduce((sum, row) => sum + Number(row[3]) + Number(row[4]) + Number(row[5]), 0);
+  const [order, plan, members] = ["LUMBERORDER", "STICKPLAN", "MEMBERS"].map((name) =>
+    functions.find((one) => one.name === name)!,
+  ) as [(typeof functions)[number], (typeof functions)[number], (typeof functions)[number]];
+  const count = (await rowsOf(members, [block(0)]))
+    .slice(1)
+    .reduce((sum, row) => sum + Number(row[3]) + Number(row[4]) + Number(row[5]), 0);
   const [times, again, stalls]: [number[], number[], number[]] = [[], [], []];
   for (let round = 0; round < ROUNDS; round++) {
     const cells = [block(round), BOARDS];
@@ -32,20 +52,43 @@ export async function bench(): Promise<Row[]> {
     running = false;
     // A search that never gave a turn away held the page from its start.
     stalls.push(Math.max(worst, performance.now() - last));
-    if (!String(rows.at(-1)!.at(-1)).startsWith("proved")) throw new Error(`Round ${round} was not proved: ${String(rows.at(-1)!.at(-1))}`);
+    if (!String(rows.at(-1)!.at(-1)).startsWith("proved"))
+      throw new Error(`Round ${round} was not proved: ${String(rows.at(-1)!.at(-1))}`);
     const second = performance.now();
     await rowsOf(plan, cells);
     again.push(performance.now() - second);
   }
-  const [time, stall, more] = [times, stalls, again].map((all) => [...all].sort((a, b) => a - b)[all.length >> 1]!) as [number, number, number];
+  const [time, stall, more] = [times, stalls, again].map((all) => [...all].sort((a, b) => a - b)[all.length >> 1]!) as [
+    number,
+    number,
+    number,
+  ];
   return [
-    { name: "LUMBERORDER of a roof", ratio: time / 1000, most: 1, what: `time over 1 s: ${time.toFixed(0)} ms for ${count} members with prices, proved least; slowest of ${ROUNDS} ${Math.max(...times).toFixed(0)} ms` },
-    { name: "longest stall meanwhile", ratio: stall / 50, most: 1, what: `over 50 ms: ${stall.toFixed(0)} ms without a turn for anything else` },
-    { name: "STICKPLAN after it", ratio: more / time, most: 0.5, what: `time over LUMBERORDER's: ${more.toFixed(1)} ms, for the search is shared` },
+    {
+      name: "LUMBERORDER of a roof",
+      ratio: time / 1000,
+      most: 1,
+      what: `time over 1 s: ${time.toFixed(0)} ms for ${count} members with prices, proved least; slowest of ${ROUNDS} ${Math.max(...times).toFixed(0)} ms`,
+    },
+    {
+      name: "longest stall meanwhile",
+      ratio: stall / 50,
+      most: 1,
+      what: `over 50 ms: ${stall.toFixed(0)} ms without a turn for anything else`,
+    },
+    {
+      name: "STICKPLAN after it",
+      ratio: more / time,
+      most: 0.5,
+      what: `time over LUMBERORDER's: ${more.toFixed(1)} ms, for the search is shared`,
+    },
   ];
 }
 
-async function rowsOf(definition: (typeof functions)[number], cells: readonly unknown[]): Promise<readonly (readonly Cell[])[]> {
+async function rowsOf(
+  definition: (typeof functions)[number],
+  cells: readonly unknown[],
+): Promise<readonly (readonly Cell[])[]> {
   const answer = await call(definition, cells);
   if (!Array.isArray(answer)) throw new Error(answer instanceof Refusal ? answer.message : definition.name);
   return answer as readonly (readonly Cell[])[];

@@ -9,14 +9,26 @@ const MOST_MS = 5;
 
 /** A depot of some 200 members; each round is a sixteenth longer, so that no call is answered from a roof framed before. */
 const depot = (round: number): Cell[][] => [
-  ["Span", `36'`], ["Length", 1140 + round / 16], ["Pitch", 6], ["End pitch", 7], ["Spacing", 16], ["Overhang", 16], ["Rafter", "2x8"], ["Ends", "hip and hip"], ["Waste", 10], ["Boards", `8' to 24' by 2'`],
+  ["Span", `36'`],
+  ["Length", 1140 + round / 16],
+  ["Pitch", 6],
+  ["End pitch", 7],
+  ["Spacing", 16],
+  ["Overhang", 16],
+  ["Rafter", "2x8"],
+  ["Ends", "hip and hip"],
+  ["Waste", 10],
+  ["Boards", `8' to 24' by 2'`],
 ];
 
 /** Every table of a roof of 200 members, and a grid of 100 roofs, the block read and framed anew each time. */
 export async function bench(): Promise<Row[]> {
   let round = 0;
   const answered = (name: string, ...more: unknown[]): Cell[][] => {
-    const answer = call(functions.find((one) => one.name === name)!, [depot(round++), ...more]);
+    const answer = call(
+      functions.find((one) => one.name === name)!,
+      [depot(round++), ...more],
+    );
     if (!Array.isArray(answer)) throw new Error(`${name}: ${JSON.stringify(answer)}`);
     return answer as Cell[][];
   };
@@ -29,10 +41,36 @@ export async function bench(): Promise<Row[]> {
     // The first rounds are the compiler's; the best of the others is the least disturbed.
     return Math.min(...rounds.slice(5));
   };
-  const members = answered("MEMBERS").slice(1).reduce((sum, row) => sum + Number(row[3]) + Number(row[4]) + Number(row[5]), 0);
-  const row = (name: string, ms: number, what: string, most: number): Row => ({ name, ratio: ms / most, what: `time of one call over ${most} ms; ${what}, ${ms.toFixed(3)} ms`, most: 1 });
+  const members = answered("MEMBERS")
+    .slice(1)
+    .reduce((sum, row) => sum + Number(row[3]) + Number(row[4]) + Number(row[5]), 0);
+  const row = (name: string, ms: number, what: string, most: number): Row => ({
+    name,
+    ratio: ms / most,
+    what: `time of one call over ${most} ms; ${what}, ${ms.toFixed(3)} ms`,
+    most: 1,
+  });
   return [
-    ...TABLES.map((name) => row(`${name}, a new roof`, milliseconds(CALLS, () => answered(name)), `${members} members`, MOST_MS)),
-    row("COMPARE, 10 x 10 roofs", milliseconds(1, () => answered("COMPARE", [[3, 4, 5, 6, 7, 8, 9, 10, 11, 12]], [[12, 13, 14, 15, 16, 18, 19.2, 20, 22, 24]], "board feet")), "100 roofs", 20 * MOST_MS),
+    ...TABLES.map((name) =>
+      row(
+        `${name}, a new roof`,
+        milliseconds(CALLS, () => answered(name)),
+        `${members} members`,
+        MOST_MS,
+      ),
+    ),
+    row(
+      "COMPARE, 10 x 10 roofs",
+      milliseconds(1, () =>
+        answered(
+          "COMPARE",
+          [[3, 4, 5, 6, 7, 8, 9, 10, 11, 12]],
+          [[12, 13, 14, 15, 16, 18, 19.2, 20, 22, 24]],
+          "board feet",
+        ),
+      ),
+      "100 roofs",
+      20 * MOST_MS,
+    ),
   ];
 }

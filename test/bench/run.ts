@@ -3,7 +3,9 @@ import type { Row } from "./row.ts";
 
 // `npm run bench`: every *.bench.ts beside this file, or those whose name holds a word of the command line. Each exports `bench(): Promise<Row[]>`.
 const wanted = process.argv.slice(2);
-const files = readdirSync(import.meta.dirname).filter((file) => file.endsWith(".bench.ts") && (wanted.length === 0 || wanted.some((word) => file.includes(word)))).sort();
+const files = readdirSync(import.meta.dirname)
+  .filter((file) => file.endsWith(".bench.ts") && (wanted.length === 0 || wanted.some((word) => file.includes(word))))
+  .sort();
 
 let missed = files.length === 0 ? 1 : 0;
 for (const file of files) {

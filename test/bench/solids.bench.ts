@@ -22,5 +22,12 @@ export async function bench(): Promise<Row[]> {
     if (found.length > 0) throw new Error(found[0]);
   }
   const best = Math.min(...times);
-  return [{ name: "solid proof of a roof", ratio: best / 2_000, most: 1, what: `over 2 s; ${members} members, ${best.toFixed(0)} ms` }];
+  return [
+    {
+      name: "solid proof of a roof",
+      ratio: best / 2_000,
+      most: 1,
+      what: `over 2 s; ${members} members, ${best.toFixed(0)} ms`,
+    },
+  ];
 }

@@ -9,11 +9,15 @@ const LONG = 1_000_000;
 
 /** The terminal as a user starts it, and what it makes of a formula that is far too long. */
 export async function bench(): Promise<Row[]> {
-  const input = Array.from({ length: FORMULAS }, (_, i) => `=ROUND(RAFTER.JACKLEN(${4 + (i % 9)}, ${24 + i / 100}, 1.5, 1.5), 4)`).join("\n");
+  const input = Array.from(
+    { length: FORMULAS },
+    (_, i) => `=ROUND(RAFTER.JACKLEN(${4 + (i % 9)}, ${24 + i / 100}, 1.5, 1.5), 4)`,
+  ).join("\n");
   const start = performance.now();
   const { status, stdout } = spawnSync("npm", ["run", "-s", "cell"], { input, encoding: "utf8" });
   const lines = performance.now() - start;
-  if (status !== 0 || stdout.trim().split("\n").length !== FORMULAS) throw new Error("The terminal did not answer every formula.");
+  if (status !== 0 || stdout.trim().split("\n").length !== FORMULAS)
+    throw new Error("The terminal did not answer every formula.");
 
   const named = new Map<string, WorksheetFunction>(functions.map((definition) => [definition.name, definition]));
   const slowest = async (length: number) => {
@@ -29,7 +33,17 @@ export async function bench(): Promise<Row[]> {
   await slowest(LONG);
   const long = await slowest(LONG);
   return [
-    { name: `${FORMULAS.toLocaleString("en")} formulas from standard input`, ratio: lines / 10_000, most: 1, what: `over 10 s; start included ${(lines / 1000).toFixed(2)} s` },
-    { name: "a formula of a million characters", ratio: long / 1_000, most: 1, what: `over 1 s; the slowest of ten kinds ${long.toFixed(1)} ms` },
+    {
+      name: `${FORMULAS.toLocaleString("en")} formulas from standard input`,
+      ratio: lines / 10_000,
+      most: 1,
+      what: `over 10 s; start included ${(lines / 1000).toFixed(2)} s`,
+    },
+    {
+      name: "a formula of a million characters",
+      ratio: long / 1_000,
+      most: 1,
+      what: `over 1 s; the slowest of ten kinds ${long.toFixed(1)} ms`,
+    },
   ];
 }

@@ -19,7 +19,13 @@ async function enter(row: number, column: number, text: string): Promise<void> {
 }
 
 async function column(sheet: string, row: number, col: number, rows: number): Promise<(number | string | boolean)[]> {
-  const got = await t.page.evaluate((area) => window.longpoint.host.read(area), { sheet, row, column: col, rows, columns: 1 });
+  const got = await t.page.evaluate((area) => window.longpoint.host.read(area), {
+    sheet,
+    row,
+    column: col,
+    rows,
+    columns: 1,
+  });
   return got.map(([cell]) => cell!.value);
 }
 
@@ -28,7 +34,9 @@ describe("the bench page", () => {
     expect(await t.page.title()).toBe("Longpoint");
     expect(t.requests.length).toBeGreaterThan(0);
     expect(t.requests.filter((url) => !url.startsWith(t.url))).toEqual([]);
-    const bid = await t.page.evaluate(() => window.longpoint.host.read({ sheet: "Bid", row: 0, column: 0, rows: 30, columns: 8 }));
+    const bid = await t.page.evaluate(() =>
+      window.longpoint.host.read({ sheet: "Bid", row: 0, column: 0, rows: 30, columns: 8 }),
+    );
     const errors = bid.flat().filter(({ value }) => typeof value === "string" && value.startsWith("#"));
     expect(errors.map(({ formula }) => formula)).toEqual(["=RAFTER.PITCHDEG(6/12)"]);
     // By hand: the main king common stands 144 x 6 / 8 = 108 in from the corner, so 84, 60, 36 and 12 in are main jacks; the end one at
@@ -43,7 +51,7 @@ describe("the bench page", () => {
   });
 
   it("keeps what a carpenter types as it is typed", async () => {
-    const typed = ["24'", "9' 4 5/8\"", "9-4-5/8", "1 1/2\"", "6 in 12", "30°", "2.86 m"];
+    const typed = ["24'", "9' 4 5/8\"", "9-4-5/8", '1 1/2"', "6 in 12", "30°", "2.86 m"];
     for (const [i, text] of typed.entries()) await enter(4 + i, 7, text);
     expect(await column("Bid", 4, 7, typed.length)).toEqual(typed);
   });
@@ -52,9 +60,15 @@ describe("the bench page", () => {
     await click(4, 7);
     await t.page.keyboard.type("=RAFTER.JACKL");
     await t.page.getByText("RAFTER.JACKLEN", { exact: true }).first().waitFor();
-    await t.page.getByText(/Length of a jack to its long point/).first().waitFor();
+    await t.page
+      .getByText(/Length of a jack to its long point/)
+      .first()
+      .waitFor();
     await t.page.keyboard.type("EN(");
-    await t.page.getByText(/hipThickness/).first().waitFor();
+    await t.page
+      .getByText(/hipThickness/)
+      .first()
+      .waitFor();
     await t.page.keyboard.press("Escape");
     await t.page.keyboard.press("Escape");
   });
@@ -71,7 +85,11 @@ describe("the bench page", () => {
   it("grows and shrinks the schedule when the span is typed over, and the bid follows", async () => {
     const pieces = async () => (await column("Jacks", 1, 0, 60)).filter((name) => name !== "").length;
     const counted = async () => (await column("Bid", 17, 4, 1))[0];
-    const byHand = async () => [...(await column("Jacks", 1, 10, 60)), ...(await column("Jacks", 1, 11, 60))].reduce<number>((sum, n) => sum + Number(n || 0), 0);
+    const byHand = async () =>
+      [...(await column("Jacks", 1, 10, 60)), ...(await column("Jacks", 1, 11, 60))].reduce<number>(
+        (sum, n) => sum + Number(n || 0),
+        0,
+      );
     const before = await pieces();
     await enter(4, 1, "34'");
     const grown = await pieces();
@@ -91,7 +109,14 @@ describe("the bench page", () => {
       window.longpoint.host.write({
         title: "test",
         blocks: [
-          { sheet: "Made", newSheet: true, row: 0, column: 0, frozenRows: 1, cells: [[{ content: "Piece", style: "heading" }], [{ content: "=RAFTER.PITCHDEG(6)" }]] },
+          {
+            sheet: "Made",
+            newSheet: true,
+            row: 0,
+            column: 0,
+            frozenRows: 1,
+            cells: [[{ content: "Piece", style: "heading" }], [{ content: "=RAFTER.PITCHDEG(6)" }]],
+          },
           { sheet: "Bid", row: 30, column: 0, cells: [[{ content: "=Made!A2*2" }]] },
         ],
       }),
@@ -110,7 +135,13 @@ describe("the bench page", () => {
   it("takes back a new sheet while it is looked at, and undo brings it back", async () => {
     const edited = await t.page.evaluate(async () => {
       const { host } = window.longpoint;
-      const written = await host.write({ title: "test", blocks: [{ sheet: "Made", newSheet: true, row: 0, column: 0, cells: [[{ content: "=RAFTER.PITCHDEG(6)" }]] }, { sheet: "Bid", row: 30, column: 0, cells: [[{ content: "=Made!A1" }]] }] });
+      const written = await host.write({
+        title: "test",
+        blocks: [
+          { sheet: "Made", newSheet: true, row: 0, column: 0, cells: [[{ content: "=RAFTER.PITCHDEG(6)" }]] },
+          { sheet: "Bid", row: 30, column: 0, cells: [[{ content: "=Made!A1" }]] },
+        ],
+      });
       await host.show({ sheet: "Made", row: 0, column: 0, rows: 1, columns: 1 });
       return host.takeBack(written);
     });

@@ -14,10 +14,18 @@ export function bench(): Bench {
   afterEach(() => expect(opened!.problems).toEqual([]));
   afterAll(closeBrowser);
   return {
-    get page() { return opened!.page; },
-    get url() { return opened!.url; },
-    get requests() { return opened!.requests; },
-    async open(path = "", view = {}) { opened = await openBench(path, view, opened); },
+    get page() {
+      return opened!.page;
+    },
+    get url() {
+      return opened!.url;
+    },
+    get requests() {
+      return opened!.requests;
+    },
+    async open(path = "", view = {}) {
+      opened = await openBench(path, view, opened);
+    },
   };
 }
 

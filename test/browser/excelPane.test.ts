@@ -20,22 +20,35 @@ afterEach(async () => {
 afterAll(closeBrowser);
 
 const pane = () => t.page.locator("#pane");
-const everything = () => t.page.evaluate(() => (globalThis as Page).fake.everything() as { name: string; cells: [string, { formula: unknown }][] }[]);
+const everything = () =>
+  t.page.evaluate(
+    () => (globalThis as Page).fake.everything() as { name: string; cells: [string, { formula: unknown }][] }[],
+  );
 const called = (name: string, ...given: unknown[]) =>
-  t.page.evaluate(([id, cells]) => {
-    try {
-      return (globalThis as Page).associated.get(id)!(...cells, { address: "Sheet1!A1" });
-    } catch (error) {
-      return { ...(error as object) };
-    }
-  }, [name, given] as const);
+  t.page.evaluate(
+    ([id, cells]) => {
+      try {
+        return (globalThis as Page).associated.get(id)!(...cells, { address: "Sheet1!A1" });
+      } catch (error) {
+        return { ...(error as object) };
+      }
+    },
+    [name, given] as const,
+  );
 
 describe("the pane of the Excel build, on the stand-in for Excel", () => {
   it("hands Excel every function, and asks for nothing but its own files and Office.js", async () => {
-    expect(await t.page.evaluate(() => [...(globalThis as Page).associated.keys()])).toEqual(functions.map(({ name }) => name));
+    expect(await t.page.evaluate(() => [...(globalThis as Page).associated.keys()])).toEqual(
+      functions.map(({ name }) => name),
+    );
     expect(await called("JACKSTEP", "8/12", 16, null, null)).toBeCloseTo(19.2296, 4);
-    expect(await called("JACKSTEP", 43258, 16, null, null)).toMatchObject({ code: "#VALUE!", message: expect.stringMatching(/^pitch: .*date/) });
-    expect(t.requests.filter((url) => !url.startsWith(t.url))).toEqual(["https://appsforoffice.microsoft.com/lib/1/hosted/office.js"]);
+    expect(await called("JACKSTEP", 43258, 16, null, null)).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringMatching(/^pitch: .*date/),
+    });
+    expect(t.requests.filter((url) => !url.startsWith(t.url))).toEqual([
+      "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
+    ]);
   });
 
   it("fills the workbook with live formulas on the block, says so, and takes it back", async () => {
@@ -46,13 +59,20 @@ describe("the pane of the Excel build, on the stand-in for Excel", () => {
     const written = await everything();
     expect(written.map(({ name }) => name)).toEqual(["Sheet1", "Roof", "Jacks"]);
     expect(written[1]!.cells.map(([, { formula }]) => formula)).toContain("28'");
-    expect(written[2]!.cells.map(([, { formula }]) => formula)).toContainEqual(expect.stringMatching(/^=RAFTER\.JACKTABLE\(Roof!\$A\$\d+:\$B\$\d+\)$/));
-    await pane().getByRole("button", { name: /^Take back/ }).click();
+    expect(written[2]!.cells.map(([, { formula }]) => formula)).toContainEqual(
+      expect.stringMatching(/^=RAFTER\.JACKTABLE\(Roof!\$A\$\d+:\$B\$\d+\)$/),
+    );
+    await pane()
+      .getByRole("button", { name: /^Take back/ })
+      .click();
     await expect.poll(() => pane().locator(".lp-says").textContent()).toContain("Taken back");
     expect(await everything()).toEqual(before);
   });
 
-  it.each([["the first new sheet", 2], ["both, when all cells are on their way", 3]])("shows that it works when Excel is slow, and a stop leaves nothing behind: after %s", async (_, sheets) => {
+  it.each([
+    ["the first new sheet", 2],
+    ["both, when all cells are on their way", 3],
+  ])("shows that it works when Excel is slow, and a stop leaves nothing behind: after %s", async (_, sheets) => {
     const before = await everything();
     // With so many sheets there Excel does not answer until it is let go.
     await t.page.evaluate((count) => {
@@ -78,7 +98,11 @@ describe("the pane of the Excel build, on the stand-in for Excel", () => {
     await t.page.evaluate(() => (globalThis as unknown as { letGo: () => void }).letGo());
     await expect.poll(() => pane().locator(".lp-says").textContent()).toBe("Stopped. Nothing was left behind.");
     expect(await everything()).toEqual(before);
-    expect(await pane().getByRole("button", { name: /^Take back/ }).count()).toBe(0);
+    expect(
+      await pane()
+        .getByRole("button", { name: /^Take back/ })
+        .count(),
+    ).toBe(0);
   });
 
   it("asks before it writes over a filled cell, and says why the selected cell is refused", async () => {
@@ -87,7 +111,9 @@ describe("the pane of the Excel build, on the stand-in for Excel", () => {
       fake.type("Sheet1", 0, 0, "mine");
       fake.select(0, 0, 1, 1);
     });
-    await pane().getByLabel(/at the selected cell/).check();
+    await pane()
+      .getByLabel(/at the selected cell/)
+      .check();
     await pane().getByRole("button", { name: "Fill the sheet" }).click();
     await t.page.getByRole("dialog").waitFor();
     expect(await t.page.getByRole("dialog").textContent()).toContain("Sheet1!A1");

@@ -8,7 +8,10 @@ const OUTSIDE = `Office = { HostType: { Excel: "Excel" }, onReady: async (ready)
 afterAll(closeBrowser);
 
 // Microsoft, "Support older Microsoft webviews and Office versions": a graceful message where the pane cannot run.
-it.each([["Office.js is missing", ""], ["it is opened outside Excel", OUTSIDE]])("the page's own words say what to do where %s", async (_, office) => {
+it.each([
+  ["Office.js is missing", ""],
+  ["it is opened outside Excel", OUTSIDE],
+])("the page's own words say what to do where %s", async (_, office) => {
   const t = await open("", "pane.html", {}, { [OFFICE]: office });
   expect(await t.page.locator("#pane").textContent()).toMatch(/Connect to the internet.*Home tab of Excel.*WebView2/s);
   expect(t.problems).toEqual([]);

@@ -18,7 +18,13 @@ async function shown(): Promise<[string, unknown[][]][]> {
   return t.page.evaluate(async () => {
     const { host } = window.longpoint;
     const all: [string, unknown[][]][] = [];
-    for (const sheet of await host.sheets()) all.push([sheet, (await host.read({ sheet, row: 0, column: 0, rows: 130, columns: 30 })).map((row) => row.map(({ formula, value, format }) => [formula, value, format]))]);
+    for (const sheet of await host.sheets())
+      all.push([
+        sheet,
+        (await host.read({ sheet, row: 0, column: 0, rows: 130, columns: 30 })).map((row) =>
+          row.map(({ formula, value, format }) => [formula, value, format]),
+        ),
+      ]);
     return all;
   });
 }
@@ -31,13 +37,18 @@ function expectShown(seen: [string, unknown[][]][], book: Book): void {
     const [formula, value, format] = sheets.get(sheet)![row]![column] as [string | null, unknown, string];
     const at = `${sheet} ${row + 1},${column + 1}`;
     expect([at, formula, format]).toEqual([at, cell.formula ?? null, cell.look?.format ?? "General"]);
-    if (typeof cell.value === "number") expect(Math.abs((value as number) - cell.value), at).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(cell.value)));
+    if (typeof cell.value === "number")
+      expect(Math.abs((value as number) - cell.value), at).toBeLessThanOrEqual(
+        1e-9 * Math.max(1, Math.abs(cell.value)),
+      );
     else expect([at, value]).toEqual([at, cell.value ?? ""]);
   }
 }
 
 async function choose(name: string, bytes: Buffer): Promise<void> {
-  await t.page.locator("#files input[type=file]").setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
+  await t.page
+    .locator("#files input[type=file]")
+    .setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
 }
 
 /** Presses Save and reads the file that comes. */
@@ -63,20 +74,23 @@ it("the file bar keeps the focus of a user at the keyboard, and still does one t
 });
 
 describe("sample workbooks in the bench", () => {
-  it.each(NAMES)("%s opens by name with the values of its file, is saved the same, and opens again the same", async (name) => {
-    await t.open(`?sample=${name}`);
-    const { book, left } = await readBook(bytesOf(name), name);
-    expect(left).toEqual([]);
-    expectShown(await shown(), book);
-    expect(await says().textContent()).toContain(book.title);
-    const file = await saved();
-    expect(file.left).toEqual([]);
-    expect(rounded(file.book)).toEqual(rounded(book));
-    await choose("again.xlsx", file.bytes);
-    await t.page.locator("#files [role=status]", { hasText: "is open. Undo brings back" }).waitFor();
-    expect(await says().textContent()).not.toContain("another value");
-    expectShown(await shown(), book);
-  });
+  it.each(NAMES)(
+    "%s opens by name with the values of its file, is saved the same, and opens again the same",
+    async (name) => {
+      await t.open(`?sample=${name}`);
+      const { book, left } = await readBook(bytesOf(name), name);
+      expect(left).toEqual([]);
+      expectShown(await shown(), book);
+      expect(await says().textContent()).toContain(book.title);
+      const file = await saved();
+      expect(file.left).toEqual([]);
+      expect(rounded(file.book)).toEqual(rounded(book));
+      await choose("again.xlsx", file.bytes);
+      await t.page.locator("#files [role=status]", { hasText: "is open. Undo brings back" }).waitFor();
+      expect(await says().textContent()).not.toContain("another value");
+      expectShown(await shown(), book);
+    },
+  );
 
   it("are offered in a list, and undo brings back what was there", async () => {
     await t.open();
@@ -102,7 +116,12 @@ describe("sample workbooks in the bench", () => {
 describe("files of the user's own", () => {
   it("that cannot be opened are refused in words and the sheets stay", async () => {
     await t.open();
-    await t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }] }));
+    await t.page.evaluate(() =>
+      window.longpoint.host.write({
+        title: "test",
+        blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }],
+      }),
+    );
     const before = await shown();
     for (const [name, bytes, words] of [
       ["letter.xlsx", Buffer.from("Dear carpenter"), "no .xlsx workbook"],
@@ -147,7 +166,13 @@ describe("files of the user's own", () => {
   it("are asked for before the page is left with edits that no file has", async () => {
     await t.open();
     const asks = () => t.page.evaluate(() => !window.dispatchEvent(new Event("beforeunload", { cancelable: true })));
-    const edit = () => t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }] }));
+    const edit = () =>
+      t.page.evaluate(() =>
+        window.longpoint.host.write({
+          title: "test",
+          blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "mine" }]] }],
+        }),
+      );
     expect(await asks()).toBe(false);
     await edit();
     expect(await asks()).toBe(true);
@@ -163,19 +188,34 @@ describe("files of the user's own", () => {
   it("from elsewhere open with what can be kept, and the rest is named", async () => {
     await t.open();
     const bytes = await writeXlsx({
-      sheets: [{
-        name: "Shop list", rows: [],
-        cells: new Map<string, Partial<Cell>>([
-          ["0,0", { value: 2, comment: { text: "two" } }],
-          ["1,0", { value: 3 }],
-          ["0,1", { formula: "A1*10", formulaType: "shared", formulaSharedIndex: 0, formulaRef: "B1:B2", formulaResult: 20 }],
-          ["1,1", { formula: "", formulaType: "shared", formulaSharedIndex: 0, formulaResult: 30 }],
-          // The file's own result is an old one.
-          ["0,2", { formula: "Spacing*2", formulaResult: 48 }],
-          ["1,2", { formula: "SUM(B1:B2)", formulaResult: 50 }],
-        ]),
-      }],
-      namedRanges: [{ name: "Spacing", range: "'Shop list'!$A$1" }, { name: "Own", range: "'Shop list'!$A$1", scope: "Shop list" }],
+      sheets: [
+        {
+          name: "Shop list",
+          rows: [],
+          cells: new Map<string, Partial<Cell>>([
+            ["0,0", { value: 2, comment: { text: "two" } }],
+            ["1,0", { value: 3 }],
+            [
+              "0,1",
+              {
+                formula: "A1*10",
+                formulaType: "shared",
+                formulaSharedIndex: 0,
+                formulaRef: "B1:B2",
+                formulaResult: 20,
+              },
+            ],
+            ["1,1", { formula: "", formulaType: "shared", formulaSharedIndex: 0, formulaResult: 30 }],
+            // The file's own result is an old one.
+            ["0,2", { formula: "Spacing*2", formulaResult: 48 }],
+            ["1,2", { formula: "SUM(B1:B2)", formulaResult: 50 }],
+          ]),
+        },
+      ],
+      namedRanges: [
+        { name: "Spacing", range: "'Shop list'!$A$1" },
+        { name: "Own", range: "'Shop list'!$A$1", scope: "Shop list" },
+      ],
     });
     await choose("list.xlsx", Buffer.from(bytes));
     await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
@@ -184,9 +224,19 @@ describe("files of the user's own", () => {
     expect(text).toContain("Not kept from the file: comments; names that one sheet has for itself (Own).");
     expect(text).toContain("This cell shows another value here than in the file: 'Shop list'!C1.");
     const [[, rows]] = (await shown()) as [[string, unknown[][]]];
-    expect(rows.slice(0, 2).map((row) => (row as [string | null, unknown][]).slice(1, 3).map(([formula, value]) => [formula, value]))).toEqual([
-      [["=A1*10", 20], ["=Spacing*2", 4]],
-      [["=A2*10", 30], ["=SUM(B1:B2)", 50]],
+    expect(
+      rows
+        .slice(0, 2)
+        .map((row) => (row as [string | null, unknown][]).slice(1, 3).map(([formula, value]) => [formula, value])),
+    ).toEqual([
+      [
+        ["=A1*10", 20],
+        ["=Spacing*2", 4],
+      ],
+      [
+        ["=A2*10", 30],
+        ["=SUM(B1:B2)", 50],
+      ],
     ]);
     const file = await saved();
     expect(file.book.names).toEqual([{ name: "Spacing", formula: "='Shop list'!$A$1" }]);
@@ -198,7 +248,24 @@ describe("files of the user's own", () => {
 
   it("an edit goes into the saved file, with everything that hangs on it", async () => {
     await t.open();
-    await t.page.evaluate(() => window.longpoint.host.write({ title: "test", blocks: [{ sheet: "Bid", row: 30, column: 0, cells: [[{ content: "=RAFTER.JACKLEN(6,48,1.5,1.5)", format: "0.00" }, { content: "mine", style: "heading" }]] }] }));
+    await t.page.evaluate(() =>
+      window.longpoint.host.write({
+        title: "test",
+        blocks: [
+          {
+            sheet: "Bid",
+            row: 30,
+            column: 0,
+            cells: [
+              [
+                { content: "=RAFTER.JACKLEN(6,48,1.5,1.5)", format: "0.00" },
+                { content: "mine", style: "heading" },
+              ],
+            ],
+          },
+        ],
+      }),
+    );
     const { name, book } = await saved();
     expect(name).toBe("Ferry landing.xlsx");
     const row = book.sheets[0]!.rows[30]!;
@@ -208,11 +275,18 @@ describe("files of the user's own", () => {
     const jacks = book.sheets[1]!;
     expect(jacks.frozenRows).toBe(1);
     expect(jacks.rows[0]![0]!.spill!.rows).toBeGreaterThan(5);
-    expect(await says().textContent()).toContain("Ferry landing.xlsx holds all 2 sheets with formulas, values and formats.");
+    expect(await says().textContent()).toContain(
+      "Ferry landing.xlsx holds all 2 sheets with formulas, values and formats.",
+    );
   });
 });
 
 /** Numbers to 12 digits: the last bits of a sum are not the file's to keep. */
 function rounded(book: Book): unknown {
-  return JSON.parse(JSON.stringify({ ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, heights: [...(sheet.heights ?? [])] })) }, (_, value) => (typeof value === "number" ? Number(value.toPrecision(12)) : value)));
+  return JSON.parse(
+    JSON.stringify(
+      { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, heights: [...(sheet.heights ?? [])] })) },
+      (_, value) => (typeof value === "number" ? Number(value.toPrecision(12)) : value),
+    ),
+  );
 }

@@ -21,32 +21,58 @@ export async function findBrowser(): Promise<string> {
 }
 
 function fail(): never {
-  throw new Error("The browser tests need Chrome, Chromium or Edge: install one, or set CHROMIUM to the path of its program.");
+  throw new Error(
+    "The browser tests need Chrome, Chromium or Edge: install one, or set CHROMIUM to the path of its program.",
+  );
 }
 
 /** The path of an installed browser, or null. CHROMIUM and CHROME_PATH come first. */
-export function findInstalled(env: NodeJS.ProcessEnv = process.env, platform: string = process.platform): string | null {
+export function findInstalled(
+  env: NodeJS.ProcessEnv = process.env,
+  platform: string = process.platform,
+): string | null {
   const named = [env["CHROMIUM"], env["CHROME_PATH"]].filter((path): path is string => Boolean(path));
-  for (const path of named) if (!existsSync(path)) throw new Error(`CHROMIUM or CHROME_PATH names ${path}, and there is no such file.`);
+  for (const path of named)
+    if (!existsSync(path)) throw new Error(`CHROMIUM or CHROME_PATH names ${path}, and there is no such file.`);
   return [...named, ...usualPlaces(env, platform)].find((path) => existsSync(path)) ?? null;
 }
 
 function usualPlaces(env: NodeJS.ProcessEnv, platform: string): string[] {
   if (platform === "darwin") {
-    const apps = ["Google Chrome", "Chromium", "Microsoft Edge"].map((name) => `Applications/${name}.app/Contents/MacOS/${name}`);
+    const apps = ["Google Chrome", "Chromium", "Microsoft Edge"].map(
+      (name) => `Applications/${name}.app/Contents/MacOS/${name}`,
+    );
     return [`${env["HOME"] ?? ""}/`, "/"].flatMap((home) => apps.map((app) => home + app));
   }
   if (platform === "win32") {
-    const roots = [env["PROGRAMFILES"], env["PROGRAMFILES(X86)"], env["LOCALAPPDATA"]].filter((root): root is string => Boolean(root));
-    return roots.flatMap((root) => [join(root, "Google/Chrome/Application/chrome.exe"), join(root, "Chromium/Application/chrome.exe"), join(root, "Microsoft/Edge/Application/msedge.exe")]);
+    const roots = [env["PROGRAMFILES"], env["PROGRAMFILES(X86)"], env["LOCALAPPDATA"]].filter((root): root is string =>
+      Boolean(root),
+    );
+    return roots.flatMap((root) => [
+      join(root, "Google/Chrome/Application/chrome.exe"),
+      join(root, "Chromium/Application/chrome.exe"),
+      join(root, "Microsoft/Edge/Application/msedge.exe"),
+    ]);
   }
-  const names = ["google-chrome-stable", "google-chrome", "chromium", "chromium-browser", "microsoft-edge-stable", "microsoft-edge"];
-  return (env["PATH"] ?? "").split(delimiter).filter(Boolean).flatMap((folder) => names.map((name) => join(folder, name)));
+  const names = [
+    "google-chrome-stable",
+    "google-chrome",
+    "chromium",
+    "chromium-browser",
+    "microsoft-edge-stable",
+    "microsoft-edge",
+  ];
+  return (env["PATH"] ?? "")
+    .split(delimiter)
+    .filter(Boolean)
+    .flatMap((folder) => names.map((name) => join(folder, name)));
 }
 
 function fromDebian(): string | null {
   if (process.platform !== "linux" || !existsSync("/etc/debian_version") || process.getuid?.() !== 0) return null;
-  const run = (...args: string[]) => spawnSync("apt-get", args, { stdio: "ignore", env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } }).status === 0;
+  const run = (...args: string[]) =>
+    spawnSync("apt-get", args, { stdio: "ignore", env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } })
+      .status === 0;
   run("update", "-qq");
   if (!run("install", "-y", "-qq", "--no-install-recommends", "chromium")) return null;
   return findInstalled();
@@ -56,10 +82,15 @@ function fromDebian(): string | null {
 async function fromRegistry(): Promise<string | null> {
   if (process.platform !== "linux") return null;
   mkdirSync(CACHE, { recursive: true });
-  const loaded = () => createRequire(join(CACHE, "package.json"))("@sparticuz/chromium") as Packaged | { default: Packaged };
+  const loaded = () =>
+    createRequire(join(CACHE, "package.json"))("@sparticuz/chromium") as Packaged | { default: Packaged };
   try {
     if (!existsSync(join(CACHE, "node_modules/@sparticuz/chromium"))) {
-      const got = spawnSync("npm", ["install", "--no-save", "--no-audit", "--no-fund", "--prefix", CACHE, "@sparticuz/chromium"], { stdio: "ignore" });
+      const got = spawnSync(
+        "npm",
+        ["install", "--no-save", "--no-audit", "--no-fund", "--prefix", CACHE, "@sparticuz/chromium"],
+        { stdio: "ignore" },
+      );
       if (got.status !== 0) return null;
     }
     const got = loaded();

@@ -9,10 +9,19 @@ afterAll(closeBrowser);
 
 describe.each(["light", "dark"] as const)("the guide, %s", (colorScheme) => {
   it.each([360, 1000])("shows whole at %i px, with its drawings, and has no finding", async (width) => {
-    const { page, problems, requests, url, close } = await open("bench", "help/guide.html", { colorScheme, viewport: { width, height: 800 } });
+    const { page, problems, requests, url, close } = await open("bench", "help/guide.html", {
+      colorScheme,
+      viewport: { width, height: 800 },
+    });
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide).toBeLessThanOrEqual(width);
-    const drawings = await page.evaluate(() => [...document.images].map(({ naturalWidth, clientWidth, currentSrc }) => ({ naturalWidth, clientWidth, narrow: currentSrc.includes("/narrow/") })));
+    const drawings = await page.evaluate(() =>
+      [...document.images].map(({ naturalWidth, clientWidth, currentSrc }) => ({
+        naturalWidth,
+        clientWidth,
+        narrow: currentSrc.includes("/narrow/"),
+      })),
+    );
     expect(drawings.length).toBeGreaterThan(5);
     for (const { naturalWidth, clientWidth, narrow } of drawings) {
       expect(naturalWidth).toBeGreaterThan(0);
@@ -22,8 +31,12 @@ describe.each(["light", "dark"] as const)("the guide, %s", (colorScheme) => {
     }
     await page.evaluate(AXE);
     const findings = await page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
-      return (await axe.run()).violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+      const { axe } = window as unknown as {
+        axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+      };
+      return (await axe.run()).violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
+      );
     });
     expect(findings).toEqual([]);
     expect(problems).toEqual([]);

@@ -8,10 +8,19 @@ Object.assign(globalThis, {
   fake,
   associated,
   Excel: fake,
-  Office: { HostType: { Excel: "Excel" }, onReady: async (ready: (info: { host: string }) => void) => ready({ host: "Excel" }) },
+  Office: {
+    HostType: { Excel: "Excel" },
+    onReady: async (ready: (info: { host: string }) => void) => ready({ host: "Excel" }),
+  },
   CustomFunctions: {
     Error: FakeError,
-    ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A", divisionByZero: "#DIV/0!", invalidNumber: "#NUM!", nullReference: "#NULL!" },
+    ErrorCode: {
+      invalidValue: "#VALUE!",
+      notAvailable: "#N/A",
+      divisionByZero: "#DIV/0!",
+      invalidNumber: "#NUM!",
+      nullReference: "#NULL!",
+    },
     associate(id: string, run: (...given: unknown[]) => unknown) {
       if (associated.has(id)) throw new Error(`${id} is given twice`);
       associated.set(id, run);

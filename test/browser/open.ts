@@ -7,7 +7,15 @@ import { findBrowser } from "./findBrowser.ts";
 
 const DIST = join(dirname(fileURLToPath(import.meta.url)), "../../dist");
 // Else the browser calls out by itself: a test that watches requests, or a machine with a closed network, must not see that.
-const QUIET = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+const QUIET = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
 
 const WIDE = { width: 1400, height: 850 };
 
@@ -49,14 +57,24 @@ export async function closeBrowser(): Promise<void> {
  *
  * @param scripts what is answered in the place of addresses elsewhere.
  */
-export async function open(folder: string, path = "", view: View = {}, scripts: Readonly<Record<string, string>> = {}): Promise<Opened> {
+export async function open(
+  folder: string,
+  path = "",
+  view: View = {},
+  scripts: Readonly<Record<string, string>> = {},
+): Promise<Opened> {
   const served = await serve(join(DIST, folder));
   const context = await (await browser()).newContext();
-  for (const [address, body] of Object.entries(scripts)) await context.route(address, (route) => route.fulfill({ contentType: "text/javascript", body }));
+  for (const [address, body] of Object.entries(scripts))
+    await context.route(address, (route) => route.fulfill({ contentType: "text/javascript", body }));
   const page = await context.newPage();
   const problems: string[] = [];
   const requests: string[] = [];
-  page.on("console", (message) => void (["error", "warning"].includes(message.type()) && problems.push(`${message.type()}: ${message.text()}`)));
+  page.on(
+    "console",
+    (message) =>
+      void (["error", "warning"].includes(message.type()) && problems.push(`${message.type()}: ${message.text()}`)),
+  );
   page.on("pageerror", (error) => void problems.push(`uncaught: ${error.message}`));
   page.on("request", (request) => void (/^(data|blob):/.test(request.url()) || requests.push(request.url())));
   const again = async (next: string, { colorScheme = "light", viewport = WIDE }: View) => {

@@ -7,7 +7,13 @@ const t = benchForEach();
 const button = (name: string) => t.page.locator("#pane").getByRole("button", { name, exact: true });
 const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
 
-async function cells(sheet: string, row: number, column: number, rows: number, columns: number): Promise<(number | string | boolean)[][]> {
+async function cells(
+  sheet: string,
+  row: number,
+  column: number,
+  rows: number,
+  columns: number,
+): Promise<(number | string | boolean)[][]> {
   const got = await t.page.evaluate((area) => window.longpoint.host.read(area), { sheet, row, column, rows, columns });
   return got.map((line) => line.map(({ value }) => value));
 }
@@ -18,7 +24,12 @@ async function type(sheet: string, row: number, column: number, text: string): P
   await t.page.evaluate((area) => window.longpoint.host.show(area), place);
   // A sheet just turned to is drawn a moment later.
   const rect = () => t.page.evaluate(([r, c]) => window.longpoint.rect(r!, c!), [row, column]);
-  for (let last = await rect(), now = null; JSON.stringify(last) !== JSON.stringify(now); [last, now] = [now ?? last, await rect()]) await t.page.waitForTimeout(200);
+  for (
+    let last = await rect(), now = null;
+    JSON.stringify(last) !== JSON.stringify(now);
+    [last, now] = [now ?? last, await rect()]
+  )
+    await t.page.waitForTimeout(200);
   const { x, y, width, height } = await rect();
   await t.page.mouse.click(x + width / 2, y + height / 2);
   await expect.poll(() => t.page.evaluate(() => window.longpoint.host.selection())).toEqual(place);
@@ -46,11 +57,15 @@ async function rowOf(sheet: string, label: string): Promise<number> {
 
 // A square corner of equal pitches with boards 1 1/2 in thick, as trade manuals have it: half the 45-degree thickness of the hip off the
 // centre line, half the jack's own thickness on, along the slope.
-const longPoint = (offset: number, pitch: number) => (offset - (1.5 / 2) * Math.SQRT2 + 1.5 / 2) * Math.hypot(1, pitch / 12);
+const longPoint = (offset: number, pitch: number) =>
+  (offset - (1.5 / 2) * Math.SQRT2 + 1.5 / 2) * Math.hypot(1, pitch / 12);
 
 /** Every filled row of a schedule must be the jack that its offset says, at the king common's offset less whole spacings. */
 async function expectSchedule(jacks: string, run: number, pitch: number): Promise<void> {
-  const [headings, ...rows] = (await cells(jacks, 0, 0, 40, 12)).filter(([piece]) => piece !== "") as [string[], ...(string | number)[][]];
+  const [headings, ...rows] = (await cells(jacks, 0, 0, 40, 12)).filter(([piece]) => piece !== "") as [
+    string[],
+    ...(string | number)[][],
+  ];
   const at = (name: string) => headings.indexOf(name);
   const kept = Array.from({ length: 40 }, (_, i) => run - 24 * (i + 1)).filter((offset) => offset >= 12);
   expect(rows.map((row) => row[at("Offset")])).toEqual(kept);
@@ -72,7 +87,10 @@ describe("the pane beside the sheet", () => {
   it("takes it back whole, and one undo does the same", async () => {
     const before = await sheets();
     await fill();
-    await t.page.locator("#pane").getByRole("button", { name: /^Take back/ }).click();
+    await t.page
+      .locator("#pane")
+      .getByRole("button", { name: /^Take back/ })
+      .click();
     await expect.poll(() => t.page.locator("#pane").textContent()).toContain("Taken back");
     expect(await sheets()).toEqual(before);
     await fill();
@@ -84,7 +102,10 @@ describe("the pane beside the sheet", () => {
     const { roof } = await fill();
     const row = await rowOf(roof, "Spacing");
     await type(roof, row, 1, "16");
-    await t.page.locator("#pane").getByRole("button", { name: /^Take back/ }).click();
+    await t.page
+      .locator("#pane")
+      .getByRole("button", { name: /^Take back/ })
+      .click();
     await expect.poll(() => t.page.locator("#pane").textContent()).toContain(`${roof}!B${row + 1}`);
     expect(await cells(roof, row, 1, 1, 1)).toEqual([[16]]);
   });
@@ -109,7 +130,25 @@ describe("the pane beside the sheet", () => {
     await t.page.evaluate(() => window.longpoint.host.show({ sheet: "Bid", row: 4, column: 1, rows: 1, columns: 1 }));
     const span = t.page.locator("#pane").getByLabel("Span", { exact: true });
     await span.click();
-    for (const key of ["End", "Backspace", "Backspace", "Backspace", "3", "0", "'", "ArrowLeft", "Delete", "Control+z", "Control+a", "2", "8", "'", "Enter", "Tab"]) await t.page.keyboard.press(key);
+    for (const key of [
+      "End",
+      "Backspace",
+      "Backspace",
+      "Backspace",
+      "3",
+      "0",
+      "'",
+      "ArrowLeft",
+      "Delete",
+      "Control+z",
+      "Control+a",
+      "2",
+      "8",
+      "'",
+      "Enter",
+      "Tab",
+    ])
+      await t.page.keyboard.press(key);
     await t.page.evaluate(() => window.longpoint.settled());
     expect(await span.inputValue()).toBe("28'");
     expect(await cells("Bid", 0, 0, 30, 8)).toEqual(before);

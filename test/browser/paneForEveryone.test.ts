@@ -14,7 +14,9 @@ const pane = () => t.page.locator("#pane");
 async function findings(): Promise<string[]> {
   await t.page.evaluate(AXE);
   return t.page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(where: string): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
+    const { axe } = window as unknown as {
+      axe: { run(where: string): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
     const { violations } = await axe.run("#pane");
     return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
   });
@@ -29,8 +31,12 @@ async function shot(name: string): Promise<void> {
 
 /** Opens everything that can be opened. */
 async function openAll(): Promise<void> {
-  await pane().locator("details:not([open]) > summary").evaluateAll((all) => all.forEach((summary) => (summary as HTMLElement).click()));
-  await pane().locator("button[aria-expanded=false]").evaluateAll((all) => all.forEach((help) => (help as HTMLElement).click()));
+  await pane()
+    .locator("details:not([open]) > summary")
+    .evaluateAll((all) => all.forEach((summary) => (summary as HTMLElement).click()));
+  await pane()
+    .locator("button[aria-expanded=false]")
+    .evaluateAll((all) => all.forEach((help) => (help as HTMLElement).click()));
   await pane().getByLabel("Tape measured, J1").waitFor();
   // The order is drawn once it is found.
   await pane().locator(".lp-sticks svg").waitFor();
@@ -55,32 +61,47 @@ describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
     await shot(`pane-wrong-${colorScheme}`);
     await pane().getByLabel("Span", { exact: true }).fill("24'");
     await pane().getByLabel("Waste", { exact: true }).fill("10");
-    await pane().getByLabel(/at the selected cell/).check();
+    await pane()
+      .getByLabel(/at the selected cell/)
+      .check();
     await pane().getByRole("button", { name: "Fill the sheet" }).click();
     await t.page.getByRole("dialog").waitFor();
     expect(await findings()).toEqual([]);
     await t.page.keyboard.press("Escape");
     await pane().getByLabel("on new sheets").check();
     await pane().getByRole("button", { name: "Fill the sheet" }).click();
-    await pane().getByRole("button", { name: /^Take back/ }).waitFor();
+    await pane()
+      .getByRole("button", { name: /^Take back/ })
+      .waitFor();
     expect(await findings()).toEqual([]);
     await shot(`pane-${colorScheme}`);
   });
 
   // 180 px: a pane of 360 px at 200% zoom.
-  it.each([180, 320, 360, 480])("fits %i px without scrolling sideways, and what is pressed is large enough", async (width) => {
-    await t.open("", { colorScheme, viewport: { width, height: 800 } });
-    await openAll();
-    // The bench's own bar is not what is looked at here.
-    if (width >= 320) expect(await t.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    expect(await pane().evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0);
-    const small = await pane().locator("button:visible, input:visible, select:visible, summary:visible").evaluateAll((elements) =>
-      elements.map((element) => (element.closest(".lp-check") ?? element).getBoundingClientRect()).filter(({ width: w, height: h }) => w < 24 || h < 24).length);
-    expect(small).toBe(0);
-    // What is typed can be read.
-    for (const entry of await pane().locator(".lp-field > input:visible, .lp-field > select:visible").all()) expect((await entry.boundingBox())!.width).toBeGreaterThan(90);
-    await shot(`pane-${width}-${colorScheme}`);
-  });
+  it.each([180, 320, 360, 480])(
+    "fits %i px without scrolling sideways, and what is pressed is large enough",
+    async (width) => {
+      await t.open("", { colorScheme, viewport: { width, height: 800 } });
+      await openAll();
+      // The bench's own bar is not what is looked at here.
+      if (width >= 320)
+        expect(await t.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      expect(await pane().evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0);
+      const small = await pane()
+        .locator("button:visible, input:visible, select:visible, summary:visible")
+        .evaluateAll(
+          (elements) =>
+            elements
+              .map((element) => (element.closest(".lp-check") ?? element).getBoundingClientRect())
+              .filter(({ width: w, height: h }) => w < 24 || h < 24).length,
+        );
+      expect(small).toBe(0);
+      // What is typed can be read.
+      for (const entry of await pane().locator(".lp-field > input:visible, .lp-field > select:visible").all())
+        expect((await entry.boundingBox())!.width).toBeGreaterThan(90);
+      await shot(`pane-${width}-${colorScheme}`);
+    },
+  );
 });
 
 describe("the pane by keyboard alone", () => {
@@ -92,18 +113,36 @@ describe("the pane by keyboard alone", () => {
       const at = await t.page.evaluate(() => {
         const element = document.activeElement as HTMLElement;
         const { outlineStyle } = getComputedStyle(element);
-        return { name: element.id || element.textContent || element.getAttribute("aria-label") || "", seen: outlineStyle !== "none", y: element.getBoundingClientRect().top + (document.getElementById("pane")?.scrollTop ?? 0) };
+        return {
+          name: element.id || element.textContent || element.getAttribute("aria-label") || "",
+          seen: outlineStyle !== "none",
+          y: element.getBoundingClientRect().top + (document.getElementById("pane")?.scrollTop ?? 0),
+        };
       });
       expect(at.seen, at.name).toBe(true);
       order.push(at.name);
       if (at.name === "Fill the sheet") break;
       await t.page.keyboard.press("Tab");
     }
-    const ids = ["lp-span", "lp-length", "lp-pitch", "lp-end-pitch", "lp-spacing", "lp-overhang", "lp-rafter", "lp-hip", "lp-ridge", "lp-seat", "lp-set-out-from"];
+    const ids = [
+      "lp-span",
+      "lp-length",
+      "lp-pitch",
+      "lp-end-pitch",
+      "lp-spacing",
+      "lp-overhang",
+      "lp-rafter",
+      "lp-hip",
+      "lp-ridge",
+      "lp-seat",
+      "lp-set-out-from",
+    ];
     expect(order.filter((name) => ids.includes(name))).toEqual(ids);
     expect(order.at(-1)).toBe("Fill the sheet");
     await t.page.keyboard.press("Enter");
-    await pane().getByRole("button", { name: /^Take back/ }).waitFor();
+    await pane()
+      .getByRole("button", { name: /^Take back/ })
+      .waitFor();
     expect(await t.page.evaluate(() => window.longpoint.host.sheets())).toContain("Roof");
   });
 });

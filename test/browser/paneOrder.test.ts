@@ -6,7 +6,8 @@ const t = benchForEach();
 
 const pane = () => t.page.locator("#pane");
 const field = (name: string) => pane().getByLabel(name, { exact: true });
-const section = () => pane().locator("section", { has: t.page.locator("summary", { hasText: "Lumber order and cutting plan" }) });
+const section = () =>
+  pane().locator("section", { has: t.page.locator("summary", { hasText: "Lumber order and cutting plan" }) });
 const unfold = () => section().locator("summary").click();
 const total = () => section().locator("[role=status]").textContent();
 const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
@@ -17,16 +18,29 @@ async function typed(name: string, text: string): Promise<{ total: string; plan:
     (input as HTMLInputElement).value = value;
     input.dispatchEvent(new Event("input", { bubbles: true }));
     await new Promise((resolve) => queueMicrotask(() => setTimeout(resolve)));
-    const order = [...document.querySelectorAll("#pane section")].find((section) => section.querySelector("summary")?.textContent === "Lumber order and cutting plan")!;
-    return { total: order.querySelector("[role=status]")!.textContent!, plan: document.querySelector("#pane section[aria-labelledby=lp-drawing] svg")!.outerHTML };
+    const order = [...document.querySelectorAll("#pane section")].find(
+      (section) => section.querySelector("summary")?.textContent === "Lumber order and cutting plan",
+    )!;
+    return {
+      total: order.querySelector("[role=status]")!.textContent!,
+      plan: document.querySelector("#pane section[aria-labelledby=lp-drawing] svg")!.outerHTML,
+    };
   }, text);
 }
 
 async function column(sheet: string, heading: string): Promise<(number | string | boolean)[]> {
   await t.page.evaluate(() => window.longpoint.settled());
-  const cells = (await t.page.evaluate((name) => window.longpoint.host.read({ sheet: name, row: 0, column: 0, rows: 80, columns: 12 }), sheet)).map((line) => line.map(({ value }) => value));
+  const cells = (
+    await t.page.evaluate(
+      (name) => window.longpoint.host.read({ sheet: name, row: 0, column: 0, rows: 80, columns: 12 }),
+      sheet,
+    )
+  ).map((line) => line.map(({ value }) => value));
   const at = cells[0]!.indexOf(heading);
-  return cells.slice(1).map((line) => line[at]!).filter((value) => value !== "");
+  return cells
+    .slice(1)
+    .map((line) => line[at]!)
+    .filter((value) => value !== "");
 }
 
 describe("the order in the pane", () => {
@@ -99,7 +113,15 @@ describe("the order in the pane", () => {
       Object.assign(window, { printed: [] as string[] });
       new MutationObserver(() => {
         const frame = document.querySelector<HTMLIFrameElement>("#pane iframe");
-        frame?.addEventListener("load", () => (frame.contentWindow!.print = () => void (window as unknown as { printed: string[] }).printed.push(frame.contentDocument!.documentElement.outerHTML)), { capture: true });
+        frame?.addEventListener(
+          "load",
+          () =>
+            (frame.contentWindow!.print = () =>
+              void (window as unknown as { printed: string[] }).printed.push(
+                frame.contentDocument!.documentElement.outerHTML,
+              )),
+          { capture: true },
+        );
       }).observe(document.getElementById("pane")!, { childList: true, subtree: true });
     });
     const drawn = await section().locator("svg g[data-view^='board ']").count();
@@ -107,7 +129,9 @@ describe("the order in the pane", () => {
     await expect.poll(() => t.page.evaluate(() => (window as unknown as { printed: string[] }).printed.length)).toBe(1);
     const html = (await t.page.evaluate(() => (window as unknown as { printed: string[] }).printed[0]))!;
     expect(html.match(/<figure>/g)).toHaveLength(drawn);
-    expect(html.replace(/&nbsp;|\u00a0/g, " ")).toMatch(/For a roof of 24' 0" by 36' 0" over the plates\. Kerf 1\/8"\./);
+    expect(html.replace(/&nbsp;|\u00a0/g, " ")).toMatch(
+      /For a roof of 24' 0" by 36' 0" over the plates\. Kerf 1\/8"\./,
+    );
     expect(html).toMatch(/Geometry only: no size or strength is proved/);
     const page = await t.page.context().newPage();
     await page.setContent(html);
@@ -117,6 +141,8 @@ describe("the order in the pane", () => {
     mkdirSync(".cache/screenshots", { recursive: true });
     await page.setViewportSize({ width: 740, height: 980 });
     await page.screenshot({ path: ".cache/screenshots/cutting-plan.png" });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(
+      0,
+    );
   });
 });

@@ -9,16 +9,33 @@ const button = (name: string | RegExp) => pane().getByRole("button", { name });
 const unfold = (name: string) => pane().locator("summary", { hasText: name }).click();
 const says = () => pane().locator(".lp-says");
 const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
-const everything = () => t.page.evaluate(async () => Promise.all((await window.longpoint.host.sheets()).map((sheet) => window.longpoint.host.read({ sheet, row: 0, column: 0, rows: 40, columns: 30 }))));
+const everything = () =>
+  t.page.evaluate(async () =>
+    Promise.all(
+      (await window.longpoint.host.sheets()).map((sheet) =>
+        window.longpoint.host.read({ sheet, row: 0, column: 0, rows: 40, columns: 30 }),
+      ),
+    ),
+  );
 
-async function values(sheet: string, row: number, column: number, rows: number, columns = 1): Promise<(number | string | boolean)[][]> {
+async function values(
+  sheet: string,
+  row: number,
+  column: number,
+  rows: number,
+  columns = 1,
+): Promise<(number | string | boolean)[][]> {
   await t.page.evaluate(() => window.longpoint.settled());
   const got = await t.page.evaluate((area) => window.longpoint.host.read(area), { sheet, row, column, rows, columns });
   return got.map((line) => line.map(({ value }) => value));
 }
 
 async function show(sheet: string, row: number, column: number): Promise<void> {
-  await t.page.evaluate(([name, r, c]) => window.longpoint.host.show({ sheet: name as string, row: r as number, column: c as number, rows: 1, columns: 1 }), [sheet, row, column] as const);
+  await t.page.evaluate(
+    ([name, r, c]) =>
+      window.longpoint.host.show({ sheet: name as string, row: r as number, column: c as number, rows: 1, columns: 1 }),
+    [sheet, row, column] as const,
+  );
 }
 
 /** Types over a cell as a user does. */
@@ -44,7 +61,8 @@ describe("the pane at work", () => {
       expect(await field("Span").getAttribute("aria-invalid")).toBe("true");
     }
     // Said once, at the field: what is worked out from it waits.
-    for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "This roof's figures"]) await unfold(section);
+    for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "This roof's figures"])
+      await unfold(section);
     await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
     expect(await pane().locator(".lp-wrong:visible").count()).toBe(1);
     await button("Fill the sheet").click();
@@ -79,7 +97,8 @@ describe("the pane at work", () => {
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("Written: Roof block, Jack schedule, at Roof!A1");
     const schedule = async () => (await values("Jacks 2", 1, 0, 40, 19)).filter(([piece]) => piece !== "");
-    const tapes = async () => (await values("Jacks 2", 1, 16, 40, 3)).filter((line) => line.some((value) => value !== "")).length;
+    const tapes = async () =>
+      (await values("Jacks 2", 1, 16, 40, 3)).filter((line) => line.some((value) => value !== "")).length;
     const then = await schedule();
     // NAVEDTRA 14044, ch. 2: neighbours differ by the common difference, 26.83 in at rise 6 and 24 in on centre.
     const lengths = then.map((row) => row[5] as number);
@@ -94,7 +113,10 @@ describe("the pane at work", () => {
         edits++;
       }
     };
-    for (const [span, compare] of [["40'", 1], ["20'", -1]] as const) {
+    for (const [span, compare] of [
+      ["40'", 1],
+      ["20'", -1],
+    ] as const) {
       await retype({ Span: span, Length: "60'" });
       const now = await schedule();
       expect(Math.sign(now.length - then.length)).toBe(compare);
@@ -102,7 +124,15 @@ describe("the pane at work", () => {
       await expect.poll(() => field("Span").inputValue()).toBe(span);
     }
     // Turned to millimetres, the tape column must not make feet of them.
-    await retype({ Span: "9000", Length: "14000", Spacing: "600", Overhang: "450", Seat: "89", Boards: "4.8 m", Unit: "mm" });
+    await retype({
+      Span: "9000",
+      Length: "14000",
+      Spacing: "600",
+      Overhang: "450",
+      Seat: "89",
+      Boards: "4.8 m",
+      Unit: "mm",
+    });
     const metric = await schedule();
     expect(metric.length).toBeGreaterThan(3);
     for (const row of metric) expect(row[16]).toBe(`${Math.round(row[5] as number)} mm`);
@@ -117,7 +147,9 @@ describe("the pane at work", () => {
 
   it("writes beside what is there, on new sheets, or over it when told twice", async () => {
     await show("Bid", 4, 3);
-    await pane().getByLabel(/at the selected cell/).check();
+    await pane()
+      .getByLabel(/at the selected cell/)
+      .check();
     await expect.poll(() => pane().getByLabel("at the selected cell, Bid!D5").count()).toBe(1);
     const before = await everything();
     const press = async () => {
@@ -143,7 +175,9 @@ describe("the pane at work", () => {
     await press();
     await button("Further right, where it is free").click();
     await expect.poll(() => says().textContent()).toContain("Written");
-    expect(await values("Bid", 4, 3, 16, 3)).toEqual(before[0]!.slice(4, 20).map((line) => line.slice(3, 6).map(({ value }) => value)));
+    expect(await values("Bid", 4, 3, 16, 3)).toEqual(
+      before[0]!.slice(4, 20).map((line) => line.slice(3, 6).map(({ value }) => value)),
+    );
     await takeBack();
 
     await press();
@@ -171,26 +205,43 @@ describe("the pane at work", () => {
     // What the fields follow hangs on the block that is there: no second one is written.
     await button("Fill the sheet").click();
     await expect.poll(sheets).toEqual(["Bid", "Jacks", "Jacks 2"]);
-    const [line] = await t.page.evaluate(() => window.longpoint.host.read({ sheet: "Jacks 2", row: 0, column: 0, rows: 1, columns: 1 }));
+    const [line] = await t.page.evaluate(() =>
+      window.longpoint.host.read({ sheet: "Jacks 2", row: 0, column: 0, rows: 1, columns: 1 }),
+    );
     expect(line![0]!.formula).toBe("=RAFTER.JACKTABLE(Bid!$A$5:$B$15)");
   });
 
   it("writes every table together, and every cell of them has its value", async () => {
-    await pane().locator("section[aria-labelledby=lp-fill] input[type=checkbox]:not(:checked)").evaluateAll((all) => all.forEach((box) => (box as HTMLElement).click()));
+    await pane()
+      .locator("section[aria-labelledby=lp-fill] input[type=checkbox]:not(:checked)")
+      .evaluateAll((all) => all.forEach((box) => (box as HTMLElement).click()));
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("Written");
     const made = (await sheets()).slice(2);
-    expect(made).toEqual(["Roof", "Jacks 2", "Members", "Plate marks", "Take-off", "Cautions", "Lumber order", "Cutting plan"]);
+    expect(made).toEqual([
+      "Roof",
+      "Jacks 2",
+      "Members",
+      "Plate marks",
+      "Take-off",
+      "Cautions",
+      "Lumber order",
+      "Cutting plan",
+    ]);
     for (const sheet of made) {
       const all = (await values(sheet, 0, 0, 60, 26)).flat();
-      expect(all.filter((value) => typeof value === "string" && /^#/.test(value)), sheet).toEqual([]);
+      expect(
+        all.filter((value) => typeof value === "string" && /^#/.test(value)),
+        sheet,
+      ).toEqual([]);
       expect(all.filter((value) => value !== "").length, sheet).toBeGreaterThan(20);
     }
   });
 
   it("works a correction out from measured tapes, and writes the check as a live table", async () => {
     await unfold("Check a cut");
-    const computed = async () => (await pane().locator("section:has(details[open]) tbody tr").first().locator("td").nth(2).textContent())!;
+    const computed = async () =>
+      (await pane().locator("section:has(details[open]) tbody tr").first().locator("td").nth(2).textContent())!;
     await field("Tape measured, J1").fill("nonsense");
     await expect.poll(() => pane().locator("#lp-tape-J1-wrong").textContent()).toContain("no length");
     await field("Tape measured, J1").fill(await computed());
@@ -201,8 +252,13 @@ describe("the pane at work", () => {
     await button("Write the check into the sheet").click();
     await expect.poll(sheets).toEqual(["Bid", "Jacks", "Roof", "Check"]);
     const rows = await values("Check", 1, 0, 3, 5);
-    expect(rows.map(([mark, tape]) => [mark, tape])).toEqual([["J1", expect.any(Number)], ["J2", 120], ["J3", 96]]);
-    for (const [, , long, means, off] of rows) expect((means as number) - (long as number)).toBeCloseTo(off as number, 9);
+    expect(rows.map(([mark, tape]) => [mark, tape])).toEqual([
+      ["J1", expect.any(Number)],
+      ["J2", 120],
+      ["J3", 96],
+    ]);
+    for (const [, , long, means, off] of rows)
+      expect((means as number) - (long as number)).toBeCloseTo(off as number, 9);
     expect(Math.abs(rows[0]![4] as number)).toBeLessThan(1 / 16);
 
     await field("Tape measured, J2").fill("");
@@ -218,10 +274,19 @@ describe("the pane at work", () => {
   it("says what a wrong cut can become, and compares pitches and spacings, each written as a live table", async () => {
     await unfold("Check a cut");
     await field("Long point as cut").fill(`6' 8"`);
-    await expect.poll(() => pane().getByRole("region", { name: /^A jack that was cut wrong/ }).count()).toBe(1);
+    await expect
+      .poll(() =>
+        pane()
+          .getByRole("region", { name: /^A jack that was cut wrong/ })
+          .count(),
+      )
+      .toBe(1);
     await button("Write this into the sheet").click();
     await expect.poll(sheets).toContain("Salvage");
-    expect((await values("Salvage", 0, 0, 2, 1)).map(([value]) => value)).toEqual(["Piece", expect.stringMatching(/^J/)]);
+    expect((await values("Salvage", 0, 0, 2, 1)).map(([value]) => value)).toEqual([
+      "Piece",
+      expect.stringMatching(/^J/),
+    ]);
     await unfold("Compare");
     await field("Pitches").fill("6, 9, 12");
     await button("Write the comparison into the sheet").click();
@@ -231,7 +296,11 @@ describe("the pane at work", () => {
     await enter("Compare", 2, 1, "step");
     // The framing-square table: difference in jacks at 16 and 24 in on centres, rise 6, 9 and 12.
     const steps = await values("Compare", 5, 1, 3, 2);
-    [[17.89, 26.83], [20, 30], [22.63, 33.94]].forEach((line, i) => line.forEach((step, j) => expect(steps[i]![j]).toBeCloseTo(step, 2)));
+    [
+      [17.89, 26.83],
+      [20, 30],
+      [22.63, 33.94],
+    ].forEach((line, i) => line.forEach((step, j) => expect(steps[i]![j]).toBeCloseTo(step, 2)));
   });
 
   it("prints a card for each distinct piece, with the cautions on every one", async () => {
@@ -242,12 +311,26 @@ describe("the pane at work", () => {
     await t.page.evaluate(() => {
       new MutationObserver(() => {
         const frame = document.querySelector<HTMLIFrameElement>("#pane iframe");
-        if (frame?.contentWindow) frame.contentWindow.print = () => void (window as unknown as { printed: string[] }).printed.push(frame.contentDocument!.documentElement.outerHTML);
-        frame?.addEventListener("load", () => (frame.contentWindow!.print = () => void (window as unknown as { printed: string[] }).printed.push(frame.contentDocument!.documentElement.outerHTML)), { capture: true });
+        if (frame?.contentWindow)
+          frame.contentWindow.print = () =>
+            void (window as unknown as { printed: string[] }).printed.push(
+              frame.contentDocument!.documentElement.outerHTML,
+            );
+        frame?.addEventListener(
+          "load",
+          () =>
+            (frame.contentWindow!.print = () =>
+              void (window as unknown as { printed: string[] }).printed.push(
+                frame.contentDocument!.documentElement.outerHTML,
+              )),
+          { capture: true },
+        );
       }).observe(document.getElementById("pane")!, { childList: true, subtree: true });
     });
     await button("Print the cut cards").click();
-    await expect.poll(() => t.page.evaluate(() => (window as unknown as { printed: string[] }).printed.length)).toBeGreaterThan(0);
+    await expect
+      .poll(() => t.page.evaluate(() => (window as unknown as { printed: string[] }).printed.length))
+      .toBeGreaterThan(0);
     const html = (await t.page.evaluate(() => (window as unknown as { printed: string[] }).printed[0]))!;
     for (const mark of ["R", "C", "K", "KE", "H", "J1", "J5"]) expect(html).toContain(`data-piece="${mark}"`);
     expect(html.match(/class="cautions"/g)!.length).toBe(html.match(/<article/g)!.length);
@@ -267,7 +350,11 @@ describe("the pane at work", () => {
 
   it("has plan and table drawn anew when a keystroke's turn ends", async () => {
     const [before, after] = await t.page.evaluate(async () => {
-      const shown = () => [document.querySelector("#pane section[aria-labelledby=lp-drawing] svg")!.outerHTML, document.querySelector("#pane section[aria-labelledby=lp-schedule] tbody")!.outerHTML] as const;
+      const shown = () =>
+        [
+          document.querySelector("#pane section[aria-labelledby=lp-drawing] svg")!.outerHTML,
+          document.querySelector("#pane section[aria-labelledby=lp-schedule] tbody")!.outerHTML,
+        ] as const;
       const input = document.getElementById("lp-span") as HTMLInputElement;
       const first = shown();
       input.value = "26' 6";
@@ -279,6 +366,10 @@ describe("the pane at work", () => {
     expect(after[1]).not.toBe(before[1]);
     await field("Span").fill("24'");
     await field("Span").fill("26' 6");
-    expect(await pane().locator("section[aria-labelledby=lp-schedule] tbody").evaluate((body) => body.outerHTML)).toBe(after[1]);
+    expect(
+      await pane()
+        .locator("section[aria-labelledby=lp-schedule] tbody")
+        .evaluate((body) => body.outerHTML),
+    ).toBe(after[1]);
   });
 });

@@ -21,7 +21,12 @@ See [the reference](REFERENCE.md), [JACKLEN](REFERENCE.md#jacklen) and [below](#
 `);
 
   it("keeps links among the help pages", () => {
-    expect([...page.matchAll(/<a href="([^"]*)"/g)].map(([, href]) => href)).toEqual(["index.html", "index.html", "JACKLEN.html", "#two-words-here"]);
+    expect([...page.matchAll(/<a href="([^"]*)"/g)].map(([, href]) => href)).toEqual([
+      "index.html",
+      "index.html",
+      "JACKLEN.html",
+      "#two-words-here",
+    ]);
     expect(page).toContain('<h2 id="two-words-here">Two words, here</h2>');
   });
 
@@ -31,7 +36,9 @@ See [the reference](REFERENCE.md), [JACKLEN](REFERENCE.md#jacklen) and [below](#
   });
 
   it("lets a table scroll by itself, and takes a title for text", () => {
-    expect(page).toMatch(/<div class="wide words" tabindex="0" role="region" aria-label="Row, Meaning"><table>[^]*<\/table>\s*<\/div>/);
+    expect(page).toMatch(
+      /<div class="wide words" tabindex="0" role="region" aria-label="Row, Meaning"><table>[^]*<\/table>\s*<\/div>/,
+    );
     expect(page).toContain("<title>A &lt;title&gt; - Longpoint</title>");
   });
 });
@@ -42,13 +49,22 @@ describe("the written help", () => {
   beforeAll(() => writeHelp((folder = mkdtempSync(join(tmpdir(), "longpoint-help-"))), functions));
   afterAll(() => rmSync(folder, { recursive: true }));
 
-  it.each(["index.html", "guide.html", "JACKTABLE.html"])("%s points to nothing that is not there, and to nothing outside", (name) => {
-    const page = file(name);
-    const targets = [...page.matchAll(/(?:href|src|srcset)="(?!data:,)([^"]*)"/g)].map(([, target]) => target!);
-    expect(targets.length).toBeGreaterThan(1);
-    for (const target of targets) expect(target.startsWith("#") ? page.includes(`id="${target.slice(1)}"`) : existsSync(join(folder, "help", target.replace(/#.*$/, ""))), target).toBe(true);
-    expect(page).not.toMatch(/https?:|<script|@import|url\(/);
-  });
+  it.each(["index.html", "guide.html", "JACKTABLE.html"])(
+    "%s points to nothing that is not there, and to nothing outside",
+    (name) => {
+      const page = file(name);
+      const targets = [...page.matchAll(/(?:href|src|srcset)="(?!data:,)([^"]*)"/g)].map(([, target]) => target!);
+      expect(targets.length).toBeGreaterThan(1);
+      for (const target of targets)
+        expect(
+          target.startsWith("#")
+            ? page.includes(`id="${target.slice(1)}"`)
+            : existsSync(join(folder, "help", target.replace(/#.*$/, ""))),
+          target,
+        ).toBe(true);
+      expect(page).not.toMatch(/https?:|<script|@import|url\(/);
+    },
+  );
 
   it("has the guide's own drawings, wide and narrow", () => {
     const width = (name: string) => Number(/ width="(\d+)"/.exec(file(name))![1]);

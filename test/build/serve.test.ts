@@ -30,7 +30,9 @@ function ask(path: string, method = "GET"): Promise<{ status: number; type: stri
     request({ hostname, port, path, method }, (response) => {
       let body = "";
       response.on("data", (chunk) => (body += String(chunk)));
-      response.on("end", () => resolve({ status: response.statusCode!, type: response.headers["content-type"] ?? "", body }));
+      response.on("end", () =>
+        resolve({ status: response.statusCode!, type: response.headers["content-type"] ?? "", body }),
+      );
     })
       .on("error", reject)
       .end();
@@ -43,10 +45,26 @@ describe("serve", () => {
   });
   it("gives files with their type, the folder's page for the folder", async () => {
     expect(await ask("/")).toEqual({ status: 200, type: "text/html; charset=utf-8", body: "start" });
-    expect(await ask("/inner/a%20b.js?v=1")).toEqual({ status: 200, type: "text/javascript; charset=utf-8", body: "script" });
+    expect(await ask("/inner/a%20b.js?v=1")).toEqual({
+      status: 200,
+      type: "text/javascript; charset=utf-8",
+      body: "script",
+    });
     expect(await ask("/", "HEAD")).toEqual({ status: 200, type: "text/html; charset=utf-8", body: "" });
   });
-  it.each(["/../secret.txt", "/%2e%2e/secret.txt", "/..%2fsecret.txt", "/inner/..%2f..%2fsecret.txt", "/..%2fsite-secret/secret.txt", "/missing", "/inner", "/inner/", "/%zz", "/a%00b", "//"])("has nothing at %s", async (path) => {
+  it.each([
+    "/../secret.txt",
+    "/%2e%2e/secret.txt",
+    "/..%2fsecret.txt",
+    "/inner/..%2f..%2fsecret.txt",
+    "/..%2fsite-secret/secret.txt",
+    "/missing",
+    "/inner",
+    "/inner/",
+    "/%zz",
+    "/a%00b",
+    "//",
+  ])("has nothing at %s", async (path) => {
     const { status, body } = await ask(path);
     expect({ status, leaked: body.includes("secret") }).toEqual({ status: 404, leaked: false });
   });

@@ -13,27 +13,64 @@ describe("a function file without its docs", () => {
   let callBare: typeof call;
   beforeAll(async () => {
     const { outputFiles } = await build({
-      stdin: { contents: 'export { functions } from "./functions/index.ts"; export { call } from "./src/registry/call.ts";', resolveDir: "." }, bundle: true, write: false, format: "esm", target: "node20", logLevel: "error",
-      plugins: [{ name: "docs", setup: ({ onLoad }) => onLoad({ filter: /[\\/]functions[\\/][^\\/]+\.ts$/ }, ({ path }) => ({ contents: withoutDocs(readFileSync(path, "utf8")), loader: "ts" })) }],
+      stdin: {
+        contents: 'export { functions } from "./functions/index.ts"; export { call } from "./src/registry/call.ts";',
+        resolveDir: ".",
+      },
+      bundle: true,
+      write: false,
+      format: "esm",
+      target: "node20",
+      logLevel: "error",
+      plugins: [
+        {
+          name: "docs",
+          setup: ({ onLoad }) =>
+            onLoad({ filter: /[\\/]functions[\\/][^\\/]+\.ts$/ }, ({ path }) => ({
+              contents: withoutDocs(readFileSync(path, "utf8")),
+              loader: "ts",
+            })),
+        },
+      ],
     });
     const address = `data:text/javascript;base64,${Buffer.from(outputFiles[0]!.text).toString("base64")}`;
-    ({ functions: bare, call: callBare } = (await import(/* @vite-ignore */ address)) as { functions: typeof bare; call: typeof call });
+    ({ functions: bare, call: callBare } = (await import(/* @vite-ignore */ address)) as {
+      functions: typeof bare;
+      call: typeof call;
+    });
   });
 
   it("has lost summaries, results in words and sources", () => {
     expect(bare.map(({ name }) => name)).toEqual(functions.map(({ name }) => name));
-    expect(new Set(bare.flatMap(({ summary, returns, examples }) => [summary, returns, ...examples.flatMap(({ cells, source }) => [cells.length, source])]))).toEqual(new Set(["", 0, undefined]));
+    expect(
+      new Set(
+        bare.flatMap(({ summary, returns, examples }) => [
+          summary,
+          returns,
+          ...examples.flatMap(({ cells, source }) => [cells.length, source]),
+        ]),
+      ),
+    ).toEqual(new Set(["", 0, undefined]));
   });
 
-  it.each(functions.map((definition, i) => [definition.name, definition, i] as const))("%s answers as before", async (_, definition, i) => {
-    expect(spills(bare[i]!)).toBe(spills(definition));
-    for (const { cells } of definition.examples) expect(await callBare(bare[i]!, cells)).toEqual(await call(definition, cells));
-    expect(await callBare(bare[i]!, ["🪚"])).toEqual(await call(definition, ["🪚"]));
-  });
+  it.each(functions.map((definition, i) => [definition.name, definition, i] as const))(
+    "%s answers as before",
+    async (_, definition, i) => {
+      expect(spills(bare[i]!)).toBe(spills(definition));
+      for (const { cells } of definition.examples)
+        expect(await callBare(bare[i]!, cells)).toEqual(await call(definition, cells));
+      expect(await callBare(bare[i]!, ["🪚"])).toEqual(await call(definition, ["🪚"]));
+    },
+  );
 
   it("leaves other calls and other properties alone", () => {
-    expect(withoutDocs(`const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "gone", examples: [{ cells: [1], result: [[1]] }, { cells: [2], result: ROWS }], compute: () => ({ returns: "kept" }) });`))
-      .toBe(`const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "", examples: [{ cells: [], result: [] }], compute: () => ({ returns: "kept" }) });`);
+    expect(
+      withoutDocs(
+        `const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "gone", examples: [{ cells: [1], result: [[1]] }, { cells: [2], result: ROWS }], compute: () => ({ returns: "kept" }) });`,
+      ),
+    ).toBe(
+      `const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "", examples: [{ cells: [], result: [] }], compute: () => ({ returns: "kept" }) });`,
+    );
   });
   it("will not guess what it cannot see", () => {
     expect(() => withoutDocs("worksheetFunction({ examples: EXAMPLES })")).toThrow("EXAMPLES");

@@ -27,8 +27,12 @@ export function checkPlan(plan: CutPlan, { pieces, boards, kerf }: Instance): vo
   expect(plan.proved).toBe(plan.cost - plan.bound <= 1e-9 * plan.cost);
   for (const { size, length, price, count = Infinity } of boards) {
     const alike = (board: { size: string; length: number }): boolean => board.size === size && board.length === length;
-    const used = plan.boards.filter((board) => alike(board) && board.price === (price ?? length)).reduce((sum, board) => sum + board.repeat, 0);
-    const stock = boards.filter((board) => alike(board) && board.price === price).reduce((sum, board) => sum + (board.count ?? Infinity), 0);
+    const used = plan.boards
+      .filter((board) => alike(board) && board.price === (price ?? length))
+      .reduce((sum, board) => sum + board.repeat, 0);
+    const stock = boards
+      .filter((board) => alike(board) && board.price === price)
+      .reduce((sum, board) => sum + (board.count ?? Infinity), 0);
     expect(used).toBeLessThanOrEqual(Math.max(stock, count));
   }
 }
@@ -53,7 +57,8 @@ function checkPlaces(board: PlannedBoard, { pieces, kerf }: Instance): void {
     const wide = before === null || lean === 0 ? kerf : Math.min(kerf * spread, kerf + toe);
     for (const y of [0, 1]) {
       for (const z of [0, 1]) {
-        if (before !== null) expect(left(y, z) - before(y, z)).toBeGreaterThan((sameSlant(board, pieces, piece) ? wide : kerf) - 1e-6);
+        if (before !== null)
+          expect(left(y, z) - before(y, z)).toBeGreaterThan((sameSlant(board, pieces, piece) ? wide : kerf) - 1e-6);
         // With no tail the low end is cut off at the toe; a full plumb end would stand out by the rest.
         const cutOff = lean - toe;
         expect(left(y, z)).toBeGreaterThan(-cutOff - 1e-6);
@@ -63,7 +68,8 @@ function checkPlaces(board: PlannedBoard, { pieces, kerf }: Instance): void {
     before = right;
   }
   const counts = pieces.map((_, i) => board.pieces.filter(({ piece }) => piece === i).length);
-  if (pieces.every(({ lean = 0, toe = lean, spread = 1 }) => toe === lean && spread === 1)) expect(board.used).toBeCloseTo(lengthTaken(pieces, counts, kerf), 6);
+  if (pieces.every(({ lean = 0, toe = lean, spread = 1 }) => toe === lean && spread === 1))
+    expect(board.used).toBeCloseTo(lengthTaken(pieces, counts, kerf), 6);
   expect(board.used).toBeLessThanOrEqual(board.length * (1 + 1e-9));
   expect(board.leftOver).toBeCloseTo(Math.max(0, board.length - board.used), 9);
 }

@@ -30,7 +30,9 @@ export function randomInstance(seed: number, small = false): Instance {
   const upTo = (n: number): number => Math.floor(random() * n);
   const kind = seed % 5;
   const priced = random() < 0.5;
-  const boards: StockBoard[] = FEET.filter(() => random() < 0.6).map((feet) => boardOf(feet, priced ? Math.round((feet * 0.8 + random() * 3) * 100) / 100 : undefined, undefined));
+  const boards: StockBoard[] = FEET.filter(() => random() < 0.6).map((feet) =>
+    boardOf(feet, priced ? Math.round((feet * 0.8 + random() * 3) * 100) / 100 : undefined, undefined),
+  );
   boards.push(boardOf(20, priced ? 17.5 : undefined, undefined));
   if (random() < 0.3) boards.push(boardOf(14, priced ? 6 : undefined, 1 + upTo(3)));
   const pieces: StockPiece[] = [];
@@ -46,7 +48,9 @@ export function randomInstance(seed: number, small = false): Instance {
     const base = { name: `P${n}`, size: "2x6", length, count };
     if (kind === 0) pieces.push(base);
     else if (kind === 1) pieces.push({ ...base, ...slant });
-    else if (kind === 2) for (const hand of ["left", "right"] as const) pieces.push({ ...base, name: `P${n}${hand}`, ...slant, hand, turn });
+    else if (kind === 2)
+      for (const hand of ["left", "right"] as const)
+        pieces.push({ ...base, name: `P${n}${hand}`, ...slant, hand, turn });
     else {
       const hand = (["left", "right", "plain"] as const)[upTo(3)]!;
       pieces.push({ ...base, ...slant, hand, ...(hand === "plain" ? {} : { turn }) });
@@ -56,7 +60,12 @@ export function randomInstance(seed: number, small = false): Instance {
 }
 
 function boardOf(feet: number, price: number | undefined, count: number | undefined): StockBoard {
-  return { size: "2x6", length: feet * 12, ...(price === undefined ? {} : { price }), ...(count === undefined ? {} : { count }) };
+  return {
+    size: "2x6",
+    length: feet * 12,
+    ...(price === undefined ? {} : { price }),
+    ...(count === undefined ? {} : { count }),
+  };
 }
 
 /** A hip roof's rafters in one size: commons, and every jack length four times left and four times right. Invented figures. */
@@ -70,12 +79,24 @@ export function hipRoof(seed: number, priced: boolean): Instance {
   // No common may be longer than the longest board.
   const run = Math.min(100 + random() * 60, (239 - lean) * Math.cos(slope) - overhang);
   const slant = { size: "2x6", lean, slant: "main", spread: 1 / (Math.cos(slope) * Math.SQRT1_2) };
-  const pieces: StockPiece[] = [{ ...slant, name: "common", length: (run - 0.75 + overhang) / Math.cos(slope), count: 16 + Math.floor(random() * 30) }];
+  const pieces: StockPiece[] = [
+    {
+      ...slant,
+      name: "common",
+      length: (run - 0.75 + overhang) / Math.cos(slope),
+      count: 16 + Math.floor(random() * 30),
+    },
+  ];
   for (let offset = run - spacing, n = 1; offset > 10; offset -= spacing, n++) {
     const length = (offset - hip / (2 * Math.SQRT1_2) + thickness / 2 + overhang) / Math.cos(slope);
-    for (const hand of ["left", "right"] as const) pieces.push({ ...slant, name: `jack ${n} ${hand}`, length, count: 4, hand, turn: thickness / Math.cos(slope) });
+    for (const hand of ["left", "right"] as const)
+      pieces.push({ ...slant, name: `jack ${n} ${hand}`, length, count: 4, hand, turn: thickness / Math.cos(slope) });
   }
-  const boards = FEET.map((feet): StockBoard => ({ size: "2x6", length: feet * 12, ...(priced ? { price: Math.round((feet * 0.8 + random() * 1.5) * 100) / 100 } : {}) }));
+  const boards = FEET.map((feet): StockBoard => ({
+    size: "2x6",
+    length: feet * 12,
+    ...(priced ? { price: Math.round((feet * 0.8 + random() * 1.5) * 100) / 100 } : {}),
+  }));
   return { pieces, boards, kerf: 0.125 };
 }
 
@@ -83,5 +104,11 @@ export function hipRoof(seed: number, priced: boolean): Instance {
 export function twoPitchRoof(seed: number, priced: boolean): Instance {
   const [main, end] = [hipRoof(2 * seed, priced), hipRoof(2 * seed + 1, priced)];
   const half = (piece: StockPiece): StockPiece => ({ ...piece, count: Math.ceil(piece.count / 2) });
-  return { ...main, pieces: [...main.pieces.map(half), ...end.pieces.map((piece) => half({ ...piece, name: `end ${piece.name}`, slant: "end" }))] };
+  return {
+    ...main,
+    pieces: [
+      ...main.pieces.map(half),
+      ...end.pieces.map((piece) => half({ ...piece, name: `end ${piece.name}`, slant: "end" })),
+    ],
+  };
 }

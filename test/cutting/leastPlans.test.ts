@@ -18,7 +18,9 @@ describe("plans cost what an independent solver finds", () => {
   });
 
   it.each(range(0, 4))("40 small lists, every piece given a place: batch %i", async (batch) => {
-    const small = range(1001, 400).map((seed) => randomInstance(seed, true)).filter(({ pieces }) => pieces.reduce((sum, piece) => sum + piece.count, 0) <= 6);
+    const small = range(1001, 400)
+      .map((seed) => randomInstance(seed, true))
+      .filter(({ pieces }) => pieces.reduce((sum, piece) => sum + piece.count, 0) <= 6);
     for (const list of small.slice(batch * 10, batch * 10 + 10)) {
       const plan = planOf(planCutsNow(list.pieces, list.boards, list));
       expect(plan.proved).toBe(true);

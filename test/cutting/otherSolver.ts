@@ -62,20 +62,29 @@ export async function leastByPatterns({ pieces, boards, kerf }: Instance): Promi
     });
   }
   if (columns.length === 0) return null;
-  const rows = pieces.map((piece, i) => `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`);
+  const rows = pieces.map(
+    (piece, i) =>
+      `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`,
+  );
   boards.forEach((board, j) => {
     const own = columns.flatMap((column, c) => (column.board === j ? [`x${c}`] : []));
     if (board.count !== undefined && own.length > 0) rows.push(`b${j}: ${own.join(" + ")} <= ${board.count}`);
   });
   const costs = columns.map(({ board }, c) => `${boards[board]!.price ?? boards[board]!.length} x${c}`);
-  return optimum(`Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`);
+  return optimum(
+    `Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`,
+  );
 }
 
 /** Every board with a place of its own, every piece put on one by HiGHS: no patterns at all. For small lists. */
 export async function leastByPlaces({ pieces, boards, kerf }: Instance): Promise<number | null> {
   const most = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const slants = [...new Set(pieces.map((piece) => piece.slant ?? ""))];
-  const keys = [...new Set(pieces.flatMap(({ hand = "plain", slant = "", turn = 0 }) => (hand === "plain" ? [] : [`${slant}|${turn}`])))];
+  const keys = [
+    ...new Set(
+      pieces.flatMap(({ hand = "plain", slant = "", turn = 0 }) => (hand === "plain" ? [] : [`${slant}|${turn}`])),
+    ),
+  ];
   const [rows, whole, binary, costs] = [[] as string[], [] as string[], [] as string[], [] as string[]];
   for (let k = 0; k < most; k++) {
     const used = boards.map((board, j) => ({ name: `y${k}_${j}`, board }));
@@ -98,17 +107,29 @@ export async function leastByPlaces({ pieces, boards, kerf }: Instance): Promise
       whole.push(`q${q}_${k}`);
       parts.push(`- ${turn} q${q}_${k}`);
       for (const hand of ["left", "right"]) {
-        const own = pieces.flatMap((piece, i) => (piece.hand === hand && (piece.slant ?? "") === slant && String(piece.turn) === turn ? [`- n${i}_${k}`] : []));
+        const own = pieces.flatMap((piece, i) =>
+          piece.hand === hand && (piece.slant ?? "") === slant && String(piece.turn) === turn ? [`- n${i}_${k}`] : [],
+        );
         rows.push(`q${q}_${hand}_${k}: q${q}_${k} ${own.join(" ")} <= 0`);
       }
     });
-    rows.push(`room${k}: ${parts.join(" ")} ${used.map(({ name, board }) => `- ${board.length * (1 + 1e-9) + kerf} ${name}`).join(" ")} <= 0`);
+    rows.push(
+      `room${k}: ${parts.join(" ")} ${used.map(({ name, board }) => `- ${board.length * (1 + 1e-9) + kerf} ${name}`).join(" ")} <= 0`,
+    );
     // Boards change places freely; the dearer first saves most of the search.
-    if (k > 0) rows.push(`order${k}: ${used.map(({ name, board }) => `${board.length} ${name}`).join(" + ")} ${boards.map((board, j) => `- ${board.length} y${k - 1}_${j}`).join(" ")} <= 0`);
+    if (k > 0)
+      rows.push(
+        `order${k}: ${used.map(({ name, board }) => `${board.length} ${name}`).join(" + ")} ${boards.map((board, j) => `- ${board.length} y${k - 1}_${j}`).join(" ")} <= 0`,
+      );
   }
-  pieces.forEach((piece, i) => rows.push(`cut${i}: ${Array.from({ length: most }, (_, k) => `n${i}_${k}`).join(" + ")} = ${piece.count}`));
+  pieces.forEach((piece, i) =>
+    rows.push(`cut${i}: ${Array.from({ length: most }, (_, k) => `n${i}_${k}`).join(" + ")} = ${piece.count}`),
+  );
   boards.forEach((board, j) => {
-    if (board.count !== undefined) rows.push(`stock${j}: ${Array.from({ length: most }, (_, k) => `y${k}_${j}`).join(" + ")} <= ${board.count}`);
+    if (board.count !== undefined)
+      rows.push(`stock${j}: ${Array.from({ length: most }, (_, k) => `y${k}_${j}`).join(" + ")} <= ${board.count}`);
   });
-  return optimum(`Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${whole.join("\n ")}\nBinary\n ${binary.join("\n ")}\nEnd`);
+  return optimum(
+    `Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${whole.join("\n ")}\nBinary\n ${binary.join("\n ")}\nEnd`,
+  );
 }

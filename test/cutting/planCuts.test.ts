@@ -8,7 +8,13 @@ import type { Instance } from "./instances.ts";
 import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 
 const boards = (...lengths: number[]): StockBoard[] => lengths.map((length) => ({ size: "2x6", length }));
-const piece = (length: number, count: number, more: Partial<StockPiece> = {}): StockPiece => ({ name: "p", size: "2x6", length, count, ...more });
+const piece = (length: number, count: number, more: Partial<StockPiece> = {}): StockPiece => ({
+  name: "p",
+  size: "2x6",
+  length,
+  count,
+  ...more,
+});
 const left = { lean: 3, slant: "a", hand: "left", turn: 2 } as const;
 const right = { ...left, hand: "right" } as const;
 
@@ -19,19 +25,76 @@ describe("planCuts, by hand", () => {
     ["two halves and a kerf", [piece(47.9375, 2)], boards(96, 120), 0.125, 96],
     ["two halves leave no room for the kerf", [piece(48, 2)], boards(96, 120), 0.125, 120],
     ["one slant is lost once: 2 x 46 + 1 + 3", [piece(46, 2, { lean: 3 })], boards(96, 120), 1, 96],
-    ["two slants are lost on their own: 46 + 45 + 1 + 3 + 2 > 96", [piece(46, 1, { lean: 3, slant: "a" }), piece(45, 1, { lean: 2, slant: "b" })], boards(96, 120), 1, 120],
+    [
+      "two slants are lost on their own: 46 + 45 + 1 + 3 + 2 > 96",
+      [piece(46, 1, { lean: 3, slant: "a" }), piece(45, 1, { lean: 2, slant: "b" })],
+      boards(96, 120),
+      1,
+      120,
+    ],
     ["a left and a right: 47 + 47 + 1 + 3 - 2", [piece(47, 1, left), piece(47, 1, right)], boards(96, 120), 1, 96],
     ["of different lengths: 60 + 34 + 1 + 3 - 2", [piece(60, 1, left), piece(34, 1, right)], boards(96, 120), 1, 96],
     ["two lefts save nothing", [piece(47, 2, left)], boards(96, 120), 1, 120],
-    ["other turns are not parallel", [piece(47, 1, left), piece(47, 1, { ...right, turn: 2.5 })], boards(96, 120), 1, 120],
-    ["other slants are not parallel", [piece(47, 1, left), piece(47, 1, { ...right, slant: "b" })], boards(96, 120), 1, 120],
+    [
+      "other turns are not parallel",
+      [piece(47, 1, left), piece(47, 1, { ...right, turn: 2.5 })],
+      boards(96, 120),
+      1,
+      120,
+    ],
+    [
+      "other slants are not parallel",
+      [piece(47, 1, left), piece(47, 1, { ...right, slant: "b" })],
+      boards(96, 120),
+      1,
+      120,
+    ],
     ["without a tail only the toe is lost", [piece(95, 1, { lean: 3, toe: 1 })], boards(96, 120), 1, 96],
-    ["an oblique cut takes more than a kerf: 2 x 46 + 2 + 3", [piece(46, 2, { lean: 3, spread: 2 })], boards(96, 120), 1, 120],
-    ["the cheap boards, though longer in all", [piece(90, 2)], [{ size: "2x6", length: 96, price: 5 }, { size: "2x6", length: 192, price: 11 }], 0, 10],
-    ["sizes are apart", [piece(40, 1), { ...piece(40, 1), size: "2x8" }], [...boards(96), { size: "2x8", length: 96 }], 0, 192],
+    [
+      "an oblique cut takes more than a kerf: 2 x 46 + 2 + 3",
+      [piece(46, 2, { lean: 3, spread: 2 })],
+      boards(96, 120),
+      1,
+      120,
+    ],
+    [
+      "the cheap boards, though longer in all",
+      [piece(90, 2)],
+      [
+        { size: "2x6", length: 96, price: 5 },
+        { size: "2x6", length: 192, price: 11 },
+      ],
+      0,
+      10,
+    ],
+    [
+      "sizes are apart",
+      [piece(40, 1), { ...piece(40, 1), size: "2x8" }],
+      [...boards(96), { size: "2x8", length: 96 }],
+      0,
+      192,
+    ],
     ["limited stock", [piece(40, 4)], [{ size: "2x6", length: 96, count: 1 }, ...boards(144)], 0, 240],
-    ["a stock of one length limited in two rows", [piece(90, 3)], [{ size: "2x6", length: 96, count: 1 }, { size: "2x6", length: 96, count: 2 }], 0, 288],
-    ["free offcuts first", [piece(40, 3)], [{ size: "2x6", length: 50, price: 0, count: 2 }, { size: "2x6", length: 96, price: 8 }], 0, 8],
+    [
+      "a stock of one length limited in two rows",
+      [piece(90, 3)],
+      [
+        { size: "2x6", length: 96, count: 1 },
+        { size: "2x6", length: 96, count: 2 },
+      ],
+      0,
+      288,
+    ],
+    [
+      "free offcuts first",
+      [piece(40, 3)],
+      [
+        { size: "2x6", length: 50, price: 0, count: 2 },
+        { size: "2x6", length: 96, price: 8 },
+      ],
+      0,
+      8,
+    ],
   ])("%s", (_, pieces, stock, kerf, cost) => {
     const plan = planOf(planCutsNow(pieces, stock, { kerf }));
     expect(plan).toMatchObject({ cost, bound: cost, proved: true });
@@ -49,7 +112,12 @@ describe("planCuts, by hand", () => {
     const [board] = planOf(planCutsNow(pieces, boards(96), { kerf: 1 })).boards;
     // Tail tip at the lean; 40 on to the left's long point; back by the turn, on by the kerf, and down to the bottom edge by the lean; and so on.
     expect(board).toEqual({
-      size: "2x6", length: 96, price: 96, repeat: 1, used: 93, leftOver: 3,
+      size: "2x6",
+      length: 96,
+      price: 96,
+      repeat: 1,
+      used: 93,
+      leftOver: 3,
       pieces: [
         { piece: 0, name: "p", hand: "left", start: 3, end: 43, flipped: false, shares: "none" },
         { piece: 1, name: "p", hand: "right", start: 39, end: 69, flipped: true, shares: "compound" },
@@ -88,7 +156,8 @@ describe("planCuts, by law", () => {
   it("more pieces never cost less, and longer kerfs neither", () => {
     for (let seed = 1; seed <= 25; seed++) {
       const { pieces, boards: stock, kerf } = randomInstance(seed * 5 + 2);
-      const cost = (list: StockPiece[], width: number): number => planOf(planCutsNow(list, stock, { kerf: width })).cost;
+      const cost = (list: StockPiece[], width: number): number =>
+        planOf(planCutsNow(list, stock, { kerf: width })).cost;
       const base = cost(pieces, kerf);
       expect(cost([...pieces, piece(50, 1)], kerf)).toBeGreaterThanOrEqual(base - 1e-9);
       expect(cost(pieces, kerf + 0.5)).toBeGreaterThanOrEqual(base - 1e-9);
@@ -99,7 +168,18 @@ describe("planCuts, by law", () => {
     for (let seed = 1; seed <= 20; seed++) {
       const { pieces, boards: stock, kerf } = hipRoof(seed, false);
       const mm = (x: number): number => x * 25.4;
-      const metric = planOf(planCutsNow(pieces.map((p) => ({ ...p, length: mm(p.length), lean: mm(p.lean!), ...(p.turn ? { turn: mm(p.turn) } : {}) })), stock.map((b) => ({ ...b, length: mm(b.length) })), { kerf: mm(kerf) }));
+      const metric = planOf(
+        planCutsNow(
+          pieces.map((p) => ({
+            ...p,
+            length: mm(p.length),
+            lean: mm(p.lean!),
+            ...(p.turn ? { turn: mm(p.turn) } : {}),
+          })),
+          stock.map((b) => ({ ...b, length: mm(b.length) })),
+          { kerf: mm(kerf) },
+        ),
+      );
       expect(metric.cost).toBeCloseTo(mm(planOf(planCutsNow(pieces, stock, { kerf })).cost), 6);
     }
   });
@@ -119,7 +199,8 @@ describe("planCuts, asynchronous", () => {
 });
 
 describe("planCuts, at the limits", () => {
-  const many = (lengths: number, count: number): StockPiece[] => Array.from({ length: lengths }, (_, n) => piece(20 + ((n * 97.31) % 200), count));
+  const many = (lengths: number, count: number): StockPiece[] =>
+    Array.from({ length: lengths }, (_, n) => piece(20 + ((n * 97.31) % 200), count));
   it.each([
     ["a thousand distinct lengths", many(1000, 1), 0.03],
     ["a million pieces of a thousand lengths", many(1000, 1000), 0.03],
@@ -147,8 +228,13 @@ describe("planCuts, at the limits", () => {
   });
 
   it("says whether limited stock is proved too little", () => {
-    expect(planCutsNow([piece(90, 3)], [{ size: "2x6", length: 96, count: 2 }], { kerf: 0 })).toMatchObject({ tag: "stockShort", figures: { size: "2x6" } });
+    expect(planCutsNow([piece(90, 3)], [{ size: "2x6", length: 96, count: 2 }], { kerf: 0 })).toMatchObject({
+      tag: "stockShort",
+      figures: { size: "2x6" },
+    });
     // By material two boards are enough: only the places of the pieces forbid it.
-    expect(planCutsNow([piece(50, 3)], [{ size: "2x6", length: 96, count: 2 }], { kerf: 0 })).toMatchObject({ tag: "stockShort" });
+    expect(planCutsNow([piece(50, 3)], [{ size: "2x6", length: 96, count: 2 }], { kerf: 0 })).toMatchObject({
+      tag: "stockShort",
+    });
   });
 });

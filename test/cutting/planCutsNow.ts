@@ -3,7 +3,11 @@ import type { CutOptions, CutPlan, StockBoard, StockPiece } from "../../src/cutt
 import type { Reason } from "../../src/measure/reason.ts";
 
 /** The same plan as planCuts, at one go. */
-export function planCutsNow(pieces: readonly StockPiece[], boards: readonly StockBoard[], options: CutOptions): CutPlan | Reason {
+export function planCutsNow(
+  pieces: readonly StockPiece[],
+  boards: readonly StockBoard[],
+  options: CutOptions,
+): CutPlan | Reason {
   const steps = planSteps(pieces, boards, options);
   for (;;) {
     const step = steps.next();

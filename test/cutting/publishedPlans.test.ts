@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { planCutsNow } from "./planCutsNow.ts";
 import { checkPlan, planOf } from "./checkPlan.ts";
 
-const counted = (lengths: readonly number[]): [number, number][] => [...new Set(lengths)].map((length) => [length, lengths.filter((other) => other === length).length]);
+const counted = (lengths: readonly number[]): [number, number][] =>
+  [...new Set(lengths)].map((length) => [length, lengths.filter((other) => other === length).length]);
 
 // prettier-ignore
 const T60_00 = [495, 474, 473, 472, 466, 450, 445, 444, 439, 430, 419, 414, 410, 395, 372, 370, 366, 366, 366, 363, 361, 357, 355, 351, 350, 350, 347, 320, 315, 307,
@@ -14,9 +15,38 @@ const N1C1W1_A = [99, 99, 96, 96, 92, 92, 91, 88, 87, 86, 85, 76, 74, 72, 69, 67
 describe("published cutting-stock instances", () => {
   it.each<[string, number, [number, number][], number]>([
     // V. Chvátal, Linear Programming (1983), ch. 13: raws of 100 in, four finals; the data also as model "cutstock" of the GAMS library. 453 raws (from memory).
-    ["Chvátal 1983", 100, [[45, 97], [36, 610], [31, 395], [14, 211]], 453],
+    [
+      "Chvátal 1983",
+      100,
+      [
+        [45, 97],
+        [36, 610],
+        [31, 395],
+        [14, 211],
+      ],
+      453,
+    ],
     // "Cutting stock problem", Wikipedia, section "Illustration": rolls of 5600 mm; "The optimal answer requires 73 master rolls".
-    ["paper machine, 13 widths", 5600, [[1380, 22], [1520, 25], [1560, 12], [1710, 14], [1820, 18], [1880, 18], [1930, 20], [2000, 10], [2050, 12], [2100, 14], [2140, 16], [2150, 18], [2200, 20]], 73],
+    [
+      "paper machine, 13 widths",
+      5600,
+      [
+        [1380, 22],
+        [1520, 25],
+        [1560, 12],
+        [1710, 14],
+        [1820, 18],
+        [1880, 18],
+        [1930, 20],
+        [2000, 10],
+        [2050, 12],
+        [2100, 14],
+        [2140, 16],
+        [2150, 18],
+        [2200, 20],
+      ],
+      73,
+    ],
     // E. Falkenauer, A hybrid grouping genetic algorithm for bin packing (1996): triplets t60_00 of the OR-Library, made so that 20 bins of 1000 are filled to the
     // brim. Sizes from memory; they add up to 20000.
     ["Falkenauer t60_00", 1000, counted(T60_00), 20],

@@ -3,26 +3,36 @@ import { allDrawings, ROOFS } from "./allDrawings.ts";
 import { drawnSize, drawnTexts, type DrawnText } from "./readDrawing.ts";
 import { struckTexts } from "./struckTexts.ts";
 
-const touch = (a: DrawnText, b: DrawnText) => a.left < b.right - 0.01 && b.left < a.right - 0.01 && a.top < b.bottom - 0.01 && b.top < a.bottom - 0.01;
+const touch = (a: DrawnText, b: DrawnText) =>
+  a.left < b.right - 0.01 && b.left < a.right - 0.01 && a.top < b.bottom - 0.01 && b.top < a.bottom - 0.01;
 
 /** What a text has against its place, in words. */
 function faults(svg: string): string[] {
   const { width, height } = drawnSize(svg);
   const texts = drawnTexts(svg);
   return texts.flatMap((one, i) => [
-    ...texts.slice(i + 1).filter((other) => touch(one, other)).map((other) => `"${one.text}" on "${other.text}"`),
-    ...(one.left < -0.01 || one.right > width + 0.01 || one.top < -0.01 || one.bottom > height + 0.01 ? [`"${one.text}" leaves the sheet`] : []),
+    ...texts
+      .slice(i + 1)
+      .filter((other) => touch(one, other))
+      .map((other) => `"${one.text}" on "${other.text}"`),
+    ...(one.left < -0.01 || one.right > width + 0.01 || one.top < -0.01 || one.bottom > height + 0.01
+      ? [`"${one.text}" leaves the sheet`]
+      : []),
   ]);
 }
 
 describe("texts of every drawing", () => {
-  const cases = Object.entries(ROOFS).flatMap(([name, spec]) => [288, 320, 400, 640, 1000].map((width) => [name, width, spec] as const));
+  const cases = Object.entries(ROOFS).flatMap(([name, spec]) =>
+    [288, 320, 400, 640, 1000].map((width) => [name, width, spec] as const),
+  );
   it.each(cases)("stand clear of one another on the sheet, %s at %i px", (_, width, spec) => {
     for (const [drawing, svg] of allDrawings(spec, { width })) expect([drawing, faults(svg)]).toEqual([drawing, []]);
   });
 
   it("stand clear on the small drawings of cards", () => {
-    for (const spec of Object.values(ROOFS)) for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" })) expect([drawing, faults(svg)]).toEqual([drawing, []]);
+    for (const spec of Object.values(ROOFS))
+      for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" }))
+        expect([drawing, faults(svg)]).toEqual([drawing, []]);
   });
 
   it("are never smaller than 9 px, and the drawing is as wide as asked", () => {
@@ -37,27 +47,38 @@ describe("texts of every drawing", () => {
 
   it("finds two texts on one another, so it would find them in a drawing", () => {
     const root = '<svg width="100" height="50" font-size="10">';
-    expect(faults(`${root}<text x="0" y="20">Long point</text><text x="30" y="22">Tape</text></svg>`)).toEqual(['"Long point" on "Tape"']);
+    expect(faults(`${root}<text x="0" y="20">Long point</text><text x="30" y="22">Tape</text></svg>`)).toEqual([
+      '"Long point" on "Tape"',
+    ]);
     expect(faults(`${root}<text x="90" y="20">Long point</text></svg>`)).toEqual(['"Long point" leaves the sheet']);
-    expect(faults(`${root}<text x="20" y="10" text-anchor="end" transform="rotate(-90 20 10)">K</text><text x="14" y="15">C</text></svg>`)).toEqual(['"K" on "C"']);
+    expect(
+      faults(
+        `${root}<text x="20" y="10" text-anchor="end" transform="rotate(-90 20 10)">K</text><text x="14" y="15">C</text></svg>`,
+      ),
+    ).toEqual(['"K" on "C"']);
   });
 });
 
 describe("lines of every drawing", () => {
   // Marks among many boards, and numbers on sheets that a hip runs over, may break lines off behind them. Nothing else needs to.
   const crowded = /^(plan|corner|frame|courses|set out)$/;
-  const cases = Object.entries(ROOFS).flatMap(([name, spec]) => [320, 480, 1000].map((width) => [name, width, spec] as const));
+  const cases = Object.entries(ROOFS).flatMap(([name, spec]) =>
+    [320, 480, 1000].map((width) => [name, width, spec] as const),
+  );
 
   it.each(cases)("run through no text, or are broken off behind it, %s at %i px", (name, width, spec) => {
     for (const [drawing, svg] of allDrawings(spec, { width })) {
       const struck = struckTexts(svg);
       expect([drawing, struck.filter(({ backed }) => !backed)]).toEqual([drawing, []]);
-      if (!crowded.test(drawing) && !(name === "small" && width === 320)) expect([drawing, struck]).toEqual([drawing, []]);
+      if (!crowded.test(drawing) && !(name === "small" && width === 320))
+        expect([drawing, struck]).toEqual([drawing, []]);
     }
   });
 
   it("run through no text on the small drawings of cards", () => {
-    for (const spec of Object.values(ROOFS)) for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" })) if (!crowded.test(drawing)) expect([drawing, struckTexts(svg)]).toEqual([drawing, []]);
+    for (const spec of Object.values(ROOFS))
+      for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" }))
+        if (!crowded.test(drawing)) expect([drawing, struckTexts(svg)]).toEqual([drawing, []]);
   });
 
   it("that strike a text through are found, whole boards and what shows of them in an opening", () => {
@@ -67,9 +88,17 @@ describe("lines of every drawing", () => {
     expect(struckTexts(`${root}<polyline points="15,0 15,50"/>${text}</svg>`)).toEqual(struck);
     expect(struckTexts(`${root}<polygon points="0,0 15,0 15,50 0,50"/>${text}</svg>`)).toEqual(struck);
     expect(struckTexts(`${root}<polygon points="0,15 50,15 50,50"/>${text}</svg>`)).toEqual(struck);
-    expect(struckTexts(`${root}<svg x="30" y="0" width="50" height="50"><polygon points="0,15 50,15 50,50"/></svg>${text}</svg>`)).toEqual([]);
+    expect(
+      struckTexts(
+        `${root}<svg x="30" y="0" width="50" height="50"><polygon points="0,15 50,15 50,50"/></svg>${text}</svg>`,
+      ),
+    ).toEqual([]);
     expect(struckTexts(`${root}<polyline points="0,23 50,23"/>${text}</svg>`)).toEqual([]);
-    expect(struckTexts(`${root}<polyline points="15,0 15,50"/><rect data-backing="" x="9" y="12" width="30" height="11"/>${text}</svg>`)).toEqual([{ text: "Tail", backed: true }]);
+    expect(
+      struckTexts(
+        `${root}<polyline points="15,0 15,50"/><rect data-backing="" x="9" y="12" width="30" height="11"/>${text}</svg>`,
+      ),
+    ).toEqual([{ text: "Tail", backed: true }]);
   });
 });
 
@@ -84,11 +113,15 @@ describe("every drawing", () => {
   });
 
   it("is black and white for print, and follows the page's colours on a screen", () => {
-    for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640, theme: "print" })) expect(new Set(svg.match(/(?:fill|stroke):[^;"]+/g)!.map((style) => style.split(":")[1]))).toEqual(new Set([...["#000", "#fff", "#555", "none"].filter((colour) => svg.includes(`:${colour}`))]));
+    for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640, theme: "print" }))
+      expect(new Set(svg.match(/(?:fill|stroke):[^;"]+/g)!.map((style) => style.split(":")[1]))).toEqual(
+        new Set([...["#000", "#fff", "#555", "none"].filter((colour) => svg.includes(`:${colour}`))]),
+      );
     for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640 })) expect(svg).not.toMatch(/:#/);
   });
 
   it("writes nothing of its own accord: a length's text may hold anything", () => {
-    for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640, length: () => "<b>&\"" })) expect(svg).not.toContain("<b>");
+    for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640, length: () => '<b>&"' }))
+      expect(svg).not.toContain("<b>");
   });
 });

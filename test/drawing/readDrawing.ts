@@ -23,7 +23,11 @@ const plain = (text: string) => text.replace(/&#(\d+);/g, (_, code: string) => S
 /** The size that a drawing says of itself, and of its text. */
 export function drawnSize(svg: string): { width: number; height: number; text: number } {
   const root = /^<svg [^>]*>/.exec(svg)![0];
-  return { width: Number(attribute(root, "width")), height: Number(attribute(root, "height")), text: Number(attribute(root, "font-size")) };
+  return {
+    width: Number(attribute(root, "width")),
+    height: Number(attribute(root, "height")),
+    text: Number(attribute(root, "font-size")),
+  };
 }
 
 /** The box of every text of a drawing, read from what is drawn and the table of widths. */
@@ -36,7 +40,8 @@ export function drawnTexts(svg: string): DrawnText[] {
     const width = textWidth(text, attribute(tag, "font-weight") ? size * 1.08 : size);
     const anchor = attribute(tag, "text-anchor");
     const start = anchor === "end" ? -width : anchor === "middle" ? -width / 2 : 0;
-    if (attribute(tag, "transform")?.startsWith("rotate(-90")) return { text, left: x - 0.8 * size, right: x + 0.24 * size, top: y - start - width, bottom: y - start };
+    if (attribute(tag, "transform")?.startsWith("rotate(-90"))
+      return { text, left: x - 0.8 * size, right: x + 0.24 * size, top: y - start - width, bottom: y - start };
     return { text, left: x + start, right: x + start + width, top: y - 0.8 * size, bottom: y + 0.24 * size };
   });
 }
@@ -44,7 +49,13 @@ export function drawnTexts(svg: string): DrawnText[] {
 /** A piece of a line, from point to point. */
 export type Segment = readonly [Point, Point];
 
-const pointsOf = (tag: string): Point[] => attribute(tag, "points")!.split(" ").map((pair) => { const [x, y] = pair.split(",").map(Number); return { x: x!, y: y! }; });
+const pointsOf = (tag: string): Point[] =>
+  attribute(tag, "points")!
+    .split(" ")
+    .map((pair) => {
+      const [x, y] = pair.split(",").map(Number);
+      return { x: x!, y: y! };
+    });
 
 /** Every line that is drawn: of boards their edges, as far as they show in their opening, of filled shapes their outline, and all else that is a line. */
 export function drawnSegments(svg: string): Segment[] {
@@ -80,7 +91,12 @@ type Box = Omit<DrawnText, "text">;
 /** The part of a segment in a box (Liang and Barsky's clipping); null where there is none. */
 export function within(a: Point, b: Point, { left, top, right, bottom }: Box): Segment | null {
   let [from, to] = [0, 1];
-  for (const [step, room] of [[a.x - b.x, a.x - left], [b.x - a.x, right - a.x], [a.y - b.y, a.y - top], [b.y - a.y, bottom - a.y]] as const) {
+  for (const [step, room] of [
+    [a.x - b.x, a.x - left],
+    [b.x - a.x, right - a.x],
+    [a.y - b.y, a.y - top],
+    [b.y - a.y, bottom - a.y],
+  ] as const) {
     if (step === 0 && room < 0) return null;
     if (step < 0) from = Math.max(from, room / step);
     if (step > 0) to = Math.min(to, room / step);
@@ -94,9 +110,18 @@ export function within(a: Point, b: Point, { left, top, right, bottom }: Box): S
 export function drawnBoards(svg: string): DrawnBoard[] {
   return [...svg.matchAll(/<g (data-view[^>]*)>(.*?)<\/g>/g)].flatMap(([, tag, inner]) => {
     const number = (name: string) => Number(attribute(` ${tag}`, name));
-    const view: View = { name: attribute(` ${tag}`, "data-view")!, scale: number("data-scale"), x: number("data-x"), y: number("data-y"), flip: attribute(` ${tag}`, "data-flip") === "true", slope: number("data-slope") };
+    const view: View = {
+      name: attribute(` ${tag}`, "data-view")!,
+      scale: number("data-scale"),
+      x: number("data-x"),
+      y: number("data-y"),
+      flip: attribute(` ${tag}`, "data-flip") === "true",
+      slope: number("data-slope"),
+    };
     return [...inner!.matchAll(/<polygon [^>]*>/g)].map(([polygon]) => ({
-      piece: attribute(polygon, "data-piece")!, hand: attribute(polygon, "data-hand")!, view,
+      piece: attribute(polygon, "data-piece")!,
+      hand: attribute(polygon, "data-hand")!,
+      view,
       points: pointsOf(polygon),
     }));
   });

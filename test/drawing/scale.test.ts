@@ -45,7 +45,8 @@ describe("drawn points are the roof's own, to scale", () => {
     const { frame, pieces } = framed(spec);
     for (const piece of pieces.filter(({ member }) => member !== "ridge")) {
       for (const hand of handsOf(piece)) {
-        const svg = piece.member === "hip" ? drawHip(frame, pieces, { ...options, hand }) : drawJack(piece, hand, options);
+        const svg =
+          piece.member === "hip" ? drawHip(frame, pieces, { ...options, hand }) : drawJack(piece, hand, options);
         const shown = outline(frame, piece, hand);
         const views = new Map(drawnBoards(svg).map((board) => [board.view.name, board]));
         const turned = shown.edge.map(({ x, y }) => ({ x, y: hand === "left" ? -y : y }));
@@ -65,7 +66,9 @@ describe("drawn points are the roof's own, to scale", () => {
   it("the drawn tape line and long point are as long as the piece says", () => {
     const { pieces } = framed(HALL);
     const jack = pieces.find(({ mark }) => mark === "J1")!;
-    const side = drawnBoards(drawJack(jack, "right", { ...options, width: 1000 })).find(({ view }) => view.name === "side")!;
+    const side = drawnBoards(drawJack(jack, "right", { ...options, width: 1000 })).find(
+      ({ view }) => view.name === "side",
+    )!;
     const { polygon, points } = rafterOutline(jack, "right").right;
     const at = (point: Point) => measured(side, side.points[polygon.indexOf(point)]!);
     const [head, corner] = [at(points.head!), at(points["seat corner"]!)];
@@ -75,7 +78,12 @@ describe("drawn points are the roof's own, to scale", () => {
 
   it("a pair is one drawing and its mirror image", () => {
     const { pieces } = framed(HALL);
-    const sides = drawnBoards(drawPair(pieces.find(({ mark }) => mark === "J2")!, { ...options, width: 640 })).filter(({ view }) => view.name === "side");
+    const sides = drawnBoards(
+      drawPair(
+        pieces.find(({ mark }) => mark === "J2")!,
+        { ...options, width: 640 },
+      ),
+    ).filter(({ view }) => view.name === "side");
     expect(sides.map(({ hand }): string => hand)).toEqual(["left", "right"] satisfies Hand[]);
     const [left, right] = sides as [DrawnBoard, DrawnBoard];
     for (const [i, { x, y }] of left.points.entries()) {
@@ -88,7 +96,9 @@ describe("drawn points are the roof's own, to scale", () => {
     for (const spec of Object.values(SHAPES)) {
       const { frame, pieces } = framed(spec);
       const drawn = drawnBoards(drawFrame3d(frame, pieces, options));
-      for (const piece of pieces) for (const hand of handsOf(piece)) expect(drawn.some((board) => board.piece === piece.mark && board.hand === hand)).toBe(true);
+      for (const piece of pieces)
+        for (const hand of handsOf(piece))
+          expect(drawn.some((board) => board.piece === piece.mark && board.hand === hand)).toBe(true);
     }
   });
 
@@ -104,7 +114,18 @@ describe("drawn points are the roof's own, to scale", () => {
     const { frame, pieces } = framed(HALL);
     const jack = pieces.find(({ mark }) => mark === "J1")!;
     const svg = drawJack(jack, "left", options).replaceAll("&#34;", '"');
-    for (const value of [jack.longPoint, jack.shortPoint, jack.tape!, jack.shortestBoard, jack.tail, jack.heel, jack.seat, jack.overhang, jack.notch]) expect(svg).toMatch(new RegExp(`[ >]${inches(value)}<`));
+    for (const value of [
+      jack.longPoint,
+      jack.shortPoint,
+      jack.tape!,
+      jack.shortestBoard,
+      jack.tail,
+      jack.heel,
+      jack.seat,
+      jack.overhang,
+      jack.notch,
+    ])
+      expect(svg).toMatch(new RegExp(`[ >]${inches(value)}<`));
     const corner = drawCorner(frame, pieces, options).replaceAll("&#34;", '"');
     for (const { plateMark, hipMark } of pieces.filter(({ member }) => member === "jack")) {
       expect(corner).toContain(`>${inches(plateMark!)}<`);

@@ -7,8 +7,22 @@ const INSIDE = 1;
 export function struckTexts(svg: string): { text: string; backed: boolean }[] {
   const segments = drawnSegments(svg);
   const backings = drawnBackings(svg);
-  const inner = ({ left, top, right, bottom }: DrawnText) => ({ left: left + INSIDE, top: top + INSIDE, right: right - INSIDE, bottom: bottom - INSIDE });
+  const inner = ({ left, top, right, bottom }: DrawnText) => ({
+    left: left + INSIDE,
+    top: top + INSIDE,
+    right: right - INSIDE,
+    bottom: bottom - INSIDE,
+  });
   return drawnTexts(svg)
     .filter((text) => segments.some(([a, b]) => within(a, b, inner(text)) !== null))
-    .map((text) => ({ text: text.text, backed: backings.some((box) => box.left <= text.left && box.right >= text.right && box.top <= text.top + INSIDE && box.bottom >= text.bottom - INSIDE) }));
+    .map((text) => ({
+      text: text.text,
+      backed: backings.some(
+        (box) =>
+          box.left <= text.left &&
+          box.right >= text.right &&
+          box.top <= text.top + INSIDE &&
+          box.bottom >= text.bottom - INSIDE,
+      ),
+    }));
 }

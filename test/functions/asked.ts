@@ -14,7 +14,10 @@ export function asked(name: string, ...cells: readonly unknown[]): Answer {
 /** The number a function answers with; anything else fails with its own words. */
 export function number(name: string, ...cells: readonly unknown[]): number {
   const answer = asked(name, ...cells);
-  if (typeof answer !== "number") throw new Error(`${name}: ${answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : "no number"}`);
+  if (typeof answer !== "number")
+    throw new Error(
+      `${name}: ${answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : "no number"}`,
+    );
   return answer;
 }
 

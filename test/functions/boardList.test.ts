@@ -24,7 +24,15 @@ describe("boardList", () => {
     ["each once, shortest first", `16', 8', 16'`, [96, 192]],
     ["metric", "2.4 m, 3 m", [2400, 3000]],
     ["a number", 144, [144]],
-    ["cells", [[`8'`, 144], [null, ""], [192, undefined]], [96, 144, 192]],
+    [
+      "cells",
+      [
+        [`8'`, 144],
+        [null, ""],
+        [192, undefined],
+      ],
+      [96, 144, 192],
+    ],
     ["a list with a comma too many", `8', , 12',`, [96, 144]],
     ["a range with a fraction", `1 1/2" to 3" by 1/2"`, [1.5, 2, 2.5, 3]],
   ])("%s: %j", (_, cell, lengths) => expect(read(cell)).toEqual(lengths.map((length) => expect.closeTo(length, 9))));
@@ -41,8 +49,16 @@ describe("boardList", () => {
     ["nothing", "", /^boards: /],
     ["empty cells", [[null, ""]], /^boards: no length of board was given/],
     ["a range that runs backwards", `20' to 8' by 2'`, /runs backwards\. Type the shortest length first/],
-    ["a range without its step", `8' to 20'`, /^boards: "8' to 20'" was read\. Type the shortest length, the longest and the step between them, such as "8' to 20' by 2'"/],
-    ["an empty cell handed over as 0", [[96], [0]], /^boards: 0 was read, as some sheets hand over an empty cell\. Point to the filled cells only/],
+    [
+      "a range without its step",
+      `8' to 20'`,
+      /^boards: "8' to 20'" was read\. Type the shortest length, the longest and the step between them, such as "8' to 20' by 2'"/,
+    ],
+    [
+      "an empty cell handed over as 0",
+      [[96], [0]],
+      /^boards: 0 was read, as some sheets hand over an empty cell\. Point to the filled cells only/,
+    ],
     ["a step of nothing", `8' to 20' by 0`, /^boards: 0 was read/],
     ["too many lengths", `8' to 20' by 1/16"`, /more than 60 lengths/],
     ["too many cells", [Array.from({ length: 61 }, (_, i) => 90 + i)], /more than 60 lengths/],
@@ -65,12 +81,18 @@ describe("boardList", () => {
   });
 
   it("never throws, and gives lengths in order or a refusal by name", () => {
-    fc.assert(fc.property(anyText, (text) => {
-      const answer = read(text);
-      if (answer instanceof CellError) throw new Error("An error came out of a text.");
-      if (answer instanceof Refusal) { expect(answer.message.startsWith("boards: ")).toBe(true); return; }
-      expect([...answer].sort((a, b) => a - b)).toEqual(answer);
-      expect(answer.length).toBeGreaterThan(0);
-    }), { seed: 1, numRuns: 1_000 });
+    fc.assert(
+      fc.property(anyText, (text) => {
+        const answer = read(text);
+        if (answer instanceof CellError) throw new Error("An error came out of a text.");
+        if (answer instanceof Refusal) {
+          expect(answer.message.startsWith("boards: ")).toBe(true);
+          return;
+        }
+        expect([...answer].sort((a, b) => a - b)).toEqual(answer);
+        expect(answer.length).toBeGreaterThan(0);
+      }),
+      { seed: 1, numRuns: 1_000 },
+    );
   });
 });

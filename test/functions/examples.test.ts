@@ -19,7 +19,10 @@ function toleranceOf(printed: number): number {
 function expectCell(actual: Cell | undefined, { tolerance }: Example, expected: Cell | undefined, where: string): void {
   if (typeof expected !== "number") return expect(actual, where).toBe(expected);
   expect(actual, where).toBeTypeOf("number");
-  expect(Math.abs((actual as number) - expected), `${where}: ${actual} where ${expected} is printed`).toBeLessThanOrEqual(tolerance ?? toleranceOf(expected));
+  expect(
+    Math.abs((actual as number) - expected),
+    `${where}: ${actual} where ${expected} is printed`,
+  ).toBeLessThanOrEqual(tolerance ?? toleranceOf(expected));
 }
 
 function expectResult(actual: unknown, example: Example): void {
@@ -27,7 +30,9 @@ function expectResult(actual: unknown, example: Example): void {
   if (actual instanceof Refusal || actual instanceof CellError) return expect.fail(JSON.stringify(actual));
   const [found, printed] = [rows(actual as Output), rows(example.result)];
   expect(found.map((row) => row.length)).toEqual(printed.map((row) => row.length));
-  printed.forEach((row, i) => row.forEach((cell, j) => expectCell(found[i]![j], example, cell, `row ${i + 1}, column ${j + 1}`)));
+  printed.forEach((row, i) =>
+    row.forEach((cell, j) => expectCell(found[i]![j], example, cell, `row ${i + 1}, column ${j + 1}`)),
+  );
 }
 
 /** Values that no argument takes. */
@@ -44,8 +49,16 @@ const garbage: readonly (readonly [string, Input])[] = [
   ["words", "as long as it takes"],
 ];
 
-const range: readonly (readonly [string, Input])[] = [["a row of cells", [[1, 2]]], ["a column of cells", [[1], [2]]], ["no cells", []]];
-const blanks: readonly (readonly [string, Input])[] = [["nothing", undefined], ["null", null], ["an empty text", ""]];
+const range: readonly (readonly [string, Input])[] = [
+  ["a row of cells", [[1, 2]]],
+  ["a column of cells", [[1], [2]]],
+  ["no cells", []],
+];
+const blanks: readonly (readonly [string, Input])[] = [
+  ["nothing", undefined],
+  ["null", null],
+  ["an empty text", ""],
+];
 const date: readonly (readonly [string, Input])[] = [["a date", 45000]];
 
 function refusedBy(parameter: Parameter): readonly (readonly [string, Input])[] {
@@ -64,19 +77,25 @@ it("every function has a name and an argument list that a sheet accepts", () => 
     expect(name).toMatch(/^[A-Z][A-Z0-9]{2,30}$/);
     expect(new Set(parameters.map((one) => one.name)).size, name).toBe(parameters.length);
     const firstOptional = parameters.findIndex((one) => one.optional);
-    expect(parameters.slice(firstOptional < 0 ? parameters.length : firstOptional).every((one) => one.optional), `${name}: required after optional`).toBe(true);
+    expect(
+      parameters.slice(firstOptional < 0 ? parameters.length : firstOptional).every((one) => one.optional),
+      `${name}: required after optional`,
+    ).toBe(true);
   }
 });
 
 describe.each(functions.map((definition) => [definition.name, definition] as const))("%s", (_, definition) => {
   const { examples, parameters, summary, returns } = definition;
 
-  it.each(examples.map((example) => [formulaText(definition, example), example] as const))("%s", async (formula, example) => {
-    const value = await call(definition, example.cells);
-    expectResult(value, example);
-    // The same as typed on the terminal, through a parser that is not ours.
-    expect(await answer(formula, new Map([[definition.name, definition]]))).toEqual({ formula, value });
-  });
+  it.each(examples.map((example) => [formulaText(definition, example), example] as const))(
+    "%s",
+    async (formula, example) => {
+      const value = await call(definition, example.cells);
+      expectResult(value, example);
+      // The same as typed on the terminal, through a parser that is not ours.
+      expect(await answer(formula, new Map([[definition.name, definition]]))).toEqual({ formula, value });
+    },
+  );
 
   it("shows at least two calls, one with a result from elsewhere", () => {
     expect(new Set(examples.map((example) => formulaText(definition, example))).size).toBeGreaterThanOrEqual(2);
@@ -93,7 +112,9 @@ describe.each(functions.map((definition) => [definition.name, definition] as con
   });
 
   const base: readonly Input[] = examples[0].cells;
-  const calls = parameters.flatMap((parameter, i) => refusedBy(parameter).map(([what, cell]) => ({ name: parameter.name, what, i, cell })));
+  const calls = parameters.flatMap((parameter, i) =>
+    refusedBy(parameter).map(([what, cell]) => ({ name: parameter.name, what, i, cell })),
+  );
 
   it.each(calls)("refuses $name: $what", async ({ name, i, cell }) => {
     const given = [...base];
@@ -105,16 +126,21 @@ describe.each(functions.map((definition) => [definition.name, definition] as con
     expect(message.length).toBeLessThan(400);
   });
 
-  it.each(parameters.map((parameter, i) => [parameter.name, i] as const))("lets an error in %s pass through", async (_name, i) => {
-    const error = new CellError("#DIV/0!");
-    const given = [...base];
-    given[i] = error;
-    expect(await call(definition, given)).toBe(error);
-    // In a block, an error stands among its cells.
-    const block = base[i];
-    given[i] = Array.isArray(block) ? block.map((row: readonly Cell[], r) => (r === 0 ? [...row.slice(0, -1), error] : row)) : [[error]];
-    expect(await call(definition, given)).toBe(error);
-  });
+  it.each(parameters.map((parameter, i) => [parameter.name, i] as const))(
+    "lets an error in %s pass through",
+    async (_name, i) => {
+      const error = new CellError("#DIV/0!");
+      const given = [...base];
+      given[i] = error;
+      expect(await call(definition, given)).toBe(error);
+      // In a block, an error stands among its cells.
+      const block = base[i];
+      given[i] = Array.isArray(block)
+        ? block.map((row: readonly Cell[], r) => (r === 0 ? [...row.slice(0, -1), error] : row))
+        : [[error]];
+      expect(await call(definition, given)).toBe(error);
+    },
+  );
 
   it("refuses more arguments than it takes", async () => {
     expect(await call(definition, [...parameters.map((_one, i) => base[i]), 1])).toBeInstanceOf(Refusal);

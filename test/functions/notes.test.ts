@@ -18,7 +18,9 @@ describe("noteText", () => {
     const proud = (by: number) => noteText({ tag: "proud of hip", figures: { by } }, "in");
     expect(proud(0.2652)).toContain(`17/64"`);
     expect(proud(1.2652)).toContain(`1 1/4"`);
-    expect(noteText({ tag: "tilt over 45", figures: { tilt: 53.1301, complement: 36.8699 } }, "in")).toContain("36.87°");
+    expect(noteText({ tag: "tilt over 45", figures: { tilt: 53.1301, complement: 36.8699 } }, "in")).toContain(
+      "36.87°",
+    );
   });
 
   it("gives millimetres whole, the small ones to a tenth", () => {
@@ -28,16 +30,23 @@ describe("noteText", () => {
   });
 
   it("rounds what is asked for at least up, never down", () => {
-    fc.assert(fc.property(fc.double({ min: 3, max: 20, noNaN: true }), (least) => {
-      const [, named] = /at least (.+?) deep/.exec(noteText({ tag: "hip too shallow", figures: { least } }, "in"))!;
-      expect(value(named!)).toBeGreaterThanOrEqual(least - 1e-6);
-      expect(value(named!)).toBeLessThan(least + 1 / 16);
-    }), { seed: 1 });
+    fc.assert(
+      fc.property(fc.double({ min: 3, max: 20, noNaN: true }), (least) => {
+        const [, named] = /at least (.+?) deep/.exec(noteText({ tag: "hip too shallow", figures: { least } }, "in"))!;
+        expect(value(named!)).toBeGreaterThanOrEqual(least - 1e-6);
+        expect(value(named!)).toBeLessThan(least + 1 / 16);
+      }),
+      { seed: 1 },
+    );
   });
 
   it("says of an overhang that may be one in feet how it was read, and what was left out", () => {
-    const table = (...more: [string, number | string][]) => call(jackTable, [[["Span", 288], ["Length", 432], ["Pitch", 6], ...more]]) as (string | number)[][];
-    const notes = (...more: [string, number | string][]) => table(...more).slice(1).map((row) => row[12]);
+    const table = (...more: [string, number | string][]) =>
+      call(jackTable, [[["Span", 288], ["Length", 432], ["Pitch", 6], ...more]]) as (string | number)[][];
+    const notes = (...more: [string, number | string][]) =>
+      table(...more)
+        .slice(1)
+        .map((row) => row[12]);
     expect(notes(["Overhang", 2])[0]).toContain(`overhang only 2": feet need their mark`);
     expect(notes(["Overhang", 2]).slice(1).join()).not.toContain("overhang");
     for (const overhang of [0, 3, 16, `2'`]) expect(notes(["Overhang", overhang]).join()).not.toContain("overhang");
@@ -46,19 +55,42 @@ describe("noteText", () => {
   it("shows the tag of a note that has no words yet, and all notes in one text", () => {
     expect(noteText({ tag: "something new", figures: {} }, "in")).toBe("something new");
     expect(notesText([], "in")).toBe("");
-    expect(notesText([{ tag: "kings meet", figures: {} }, { tag: "something new", figures: {} }], "in")).toMatch(/^.+; something new$/);
+    expect(
+      notesText(
+        [
+          { tag: "kings meet", figures: {} },
+          { tag: "something new", figures: {} },
+        ],
+        "in",
+      ),
+    ).toMatch(/^.+; something new$/);
   });
 });
 
 describe("limitText", () => {
-  it.each([[5.669, "in", "most", `5 5/8"`], [5.669, "in", "least", `5 11/16"`], [5.625, "in", "most", `5 5/8"`], [5.625, "in", "least", `5 5/8"`], [143.4, "mm", "most", "143 mm"], [143.4, "mm", "least", "144 mm"], [1.81066, null, "least", "1.8107"], [1.81066, null, "most", "1.8106"]] as const)(
-    "%s %s, at the %s: %s", (limit, unit, bound, text) => expect(limitText(limit, unit, bound)).toBe(text));
+  it.each([
+    [5.669, "in", "most", `5 5/8"`],
+    [5.669, "in", "least", `5 11/16"`],
+    [5.625, "in", "most", `5 5/8"`],
+    [5.625, "in", "least", `5 5/8"`],
+    [143.4, "mm", "most", "143 mm"],
+    [143.4, "mm", "least", "144 mm"],
+    [1.81066, null, "least", "1.8107"],
+    [1.81066, null, "most", "1.8106"],
+  ] as const)("%s %s, at the %s: %s", (limit, unit, bound, text) => expect(limitText(limit, unit, bound)).toBe(text));
 
   it("never names a limit that does not work", () => {
-    fc.assert(fc.property(fc.double({ min: 0.01, max: 500, noNaN: true }), fc.constantFrom("in" as const, "mm" as const, null), (limit, unit) => {
-      expect(value(limitText(limit, unit, "most"))).toBeLessThanOrEqual(limit + 1e-6);
-      expect(value(limitText(limit, unit, "least"))).toBeGreaterThanOrEqual(limit - 1e-6);
-    }), { seed: 2 });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 500, noNaN: true }),
+        fc.constantFrom("in" as const, "mm" as const, null),
+        (limit, unit) => {
+          expect(value(limitText(limit, unit, "most"))).toBeLessThanOrEqual(limit + 1e-6);
+          expect(value(limitText(limit, unit, "least"))).toBeGreaterThanOrEqual(limit - 1e-6);
+        },
+      ),
+      { seed: 2 },
+    );
   });
 });
 

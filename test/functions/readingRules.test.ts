@@ -7,9 +7,27 @@ import { asked, number, refusal } from "./asked.ts";
 describe("a pitch: a bare number from 1 to 24 is the rise in 12", () => {
   it.each([1, 6, 6.5, 24])("%s", (cell) => expect(number("PITCHRISE", cell)).toBeCloseTo(cell, 12));
   // tan 26.565... = 1/2; 50 per cent is 1 in 2.
-  it.each(["6/12", "6:12", "6 in 12", "26.565051177078 deg", "26.565051177078°", "50%", "6", " 6 / 12 ", "6/12 ", " 6 : 12", "6in12", "6 IN 12", "６／１２"])("text %s is 6 in 12", (cell) => expect(number("PITCHRISE", cell)).toBeCloseTo(6, 10));
-  it.each(["0.1/12", "84.9°", "1100%"])("text may be any slope above 0 and below 85 degrees: %s", (cell) => expect(number("PITCHDEG", cell)).toBeLessThan(85));
-  it.each(["0/12", "85°", "-6/12", "90 deg"])("and none other: %s", (cell) => expect(refusal("PITCHDEG", cell)).toMatch(/^pitch: /));
+  it.each([
+    "6/12",
+    "6:12",
+    "6 in 12",
+    "26.565051177078 deg",
+    "26.565051177078°",
+    "50%",
+    "6",
+    " 6 / 12 ",
+    "6/12 ",
+    " 6 : 12",
+    "6in12",
+    "6 IN 12",
+    "６／１２",
+  ])("text %s is 6 in 12", (cell) => expect(number("PITCHRISE", cell)).toBeCloseTo(6, 10));
+  it.each(["0.1/12", "84.9°", "1100%"])("text may be any slope above 0 and below 85 degrees: %s", (cell) =>
+    expect(number("PITCHDEG", cell)).toBeLessThan(85),
+  );
+  it.each(["0/12", "85°", "-6/12", "90 deg"])("and none other: %s", (cell) =>
+    expect(refusal("PITCHDEG", cell)).toMatch(/^pitch: /),
+  );
 });
 
 describe("a pitch: a bare number below 1 is refused, for it is what a sheet made of 6:12, 6/12 or 50%", () => {
@@ -19,12 +37,16 @@ describe("a pitch: a bare number below 1 is refused, for it is what a sheet made
     expect(message).toContain(`pitch: ${cell} was read`);
     expect(message).toMatch(/6:12 \(a time\).*Type 6, or "6\/12"/);
   });
-  it.each([0, -6])("%s does not rise", (cell) => expect(refusal("PITCHDEG", cell)).toMatch(/^pitch: .*must rise.*Type/));
+  it.each([0, -6])("%s does not rise", (cell) =>
+    expect(refusal("PITCHDEG", cell)).toMatch(/^pitch: .*must rise.*Type/),
+  );
 });
 
 describe("a pitch: above 24 is refused, for it is a date or degrees", () => {
   // 45819 is a June 12th; 30 may be meant as degrees.
-  it.each([24.01, 30, 45819])("%s", (cell) => expect(refusal("PITCHDEG", cell)).toMatch(/^pitch: .* was read.*\(a date\).*Type 6, "6\/12" or "30°"/));
+  it.each([24.01, 30, 45819])("%s", (cell) =>
+    expect(refusal("PITCHDEG", cell)).toMatch(/^pitch: .* was read.*\(a date\).*Type 6, "6\/12" or "30°"/),
+  );
 });
 
 describe("a length: a bare number is in the call's unit, and results come back in it", () => {
@@ -41,42 +63,86 @@ describe("a length: a bare number is in the call's unit, and results come back i
 });
 
 describe("a length: text with marks decides the unit", () => {
-  it.each([[`9' 4 5/8"`, 112.625], ["9-4-5/8", 112.625], [`24'`, 288], [`112 5/8"`, 112.625], ["112 5/8", 112.625]])("%s is %s inches", (cell, inches) => {
+  it.each([
+    [`9' 4 5/8"`, 112.625],
+    ["9-4-5/8", 112.625],
+    [`24'`, 288],
+    [`112 5/8"`, 112.625],
+    ["112 5/8", 112.625],
+  ])("%s is %s inches", (cell, inches) => {
     expect(number("INCHES", cell)).toBe(inches);
     expect(number("TOMM", cell)).toBeCloseTo(inches * 25.4, 9);
   });
-  it.each([["2.86 m", 2860], ["2860 mm", 2860], ["286 cm", 2860]])("%s is %s millimetres", (cell, millimetres) => {
+  it.each([
+    ["2.86 m", 2860],
+    ["2860 mm", 2860],
+    ["286 cm", 2860],
+  ])("%s is %s millimetres", (cell, millimetres) => {
     expect(number("TOMM", cell)).toBe(millimetres);
     expect(number("INCHES", cell)).toBeCloseTo(millimetres / 25.4, 12);
   });
-  it.each([["24' 6", 294], [`12'-6"`, 150], [`12' - 6 1/2"`, 150.5], ["24\u00a0' 6", 294], ["½", 0.5], ["２４'\u3000６", 294]])("%s is %s inches, as people write it", (cell, inches) => expect(number("INCHES", cell)).toBe(inches));
+  it.each([
+    ["24' 6", 294],
+    [`12'-6"`, 150],
+    [`12' - 6 1/2"`, 150.5],
+    ["24\u00a0' 6", 294],
+    ["½", 0.5],
+    ["２４'\u3000６", 294],
+  ])("%s is %s inches, as people write it", (cell, inches) => expect(number("INCHES", cell)).toBe(inches));
   it("a text with no marks is a bare number", () => expect(number("TOMM", "48")).toBe(48));
 });
 
 describe("a length: feet-and-inch text and metric text in one call are refused", () => {
   it("the second one is named, with what it says and the one it goes against", () => {
     const message = refusal("JACKLEN", 6, `4'`, "38 mm", 1.5);
-    expect(message).toMatch(/^hipThickness: "38 mm" is metric, but offset is feet and inches\. Type both in the same unit\.$/);
+    expect(message).toMatch(
+      /^hipThickness: "38 mm" is metric, but offset is feet and inches\. Type both in the same unit\.$/,
+    );
   });
-  it("the other way round", () => expect(refusal("JACKLEN", 6, "1.2 m", 38, `1 1/2"`)).toMatch(/^jackThickness: "1 1\/2"" is feet and inches, but offset is metric/));
-  it("across a bare number, which takes no side", () => expect(refusal("JACKLEN", 6, 48, `1.5"`, "38 mm")).toMatch(/^jackThickness: .*but hipThickness is feet and inches/));
+  it("the other way round", () =>
+    expect(refusal("JACKLEN", 6, "1.2 m", 38, `1 1/2"`)).toMatch(
+      /^jackThickness: "1 1\/2"" is feet and inches, but offset is metric/,
+    ));
+  it("across a bare number, which takes no side", () =>
+    expect(refusal("JACKLEN", 6, 48, `1.5"`, "38 mm")).toMatch(
+      /^jackThickness: .*but hipThickness is feet and inches/,
+    ));
 });
 
 describe("a length: a whole number from 43000 to 56000 is refused as a likely date, with the way out", () => {
-  it.each([43000, 45833, 46000, 56000])("%s", (cell) => expect(refusal("COMMONLEN", 6, cell, 0)).toMatch(new RegExp(`^run: ${cell} was read, which is a date that a sheet makes of 24-6\\. Type 24' 6", or "${cell / 1000} m"`)));
-  it.each([42999, 56001, 46000.5])("%s is a length", (cell) => expect(number("SLOPELEN", 9, cell)).toBeCloseTo(cell * 1.25, 8));
+  it.each([43000, 45833, 46000, 56000])("%s", (cell) =>
+    expect(refusal("COMMONLEN", 6, cell, 0)).toMatch(
+      new RegExp(
+        `^run: ${cell} was read, which is a date that a sheet makes of 24-6\\. Type 24' 6", or "${cell / 1000} m"`,
+      ),
+    ),
+  );
+  it.each([42999, 56001, 46000.5])("%s is a length", (cell) =>
+    expect(number("SLOPELEN", 9, cell)).toBeCloseTo(cell * 1.25, 8),
+  );
   it("the way out is taken", () => expect(number("SLOPELEN", 9, "46 m")).toBeCloseTo(57500, 9));
 });
 
 describe("blank: an optional argument takes its default", () => {
   const regular = number("JACKLEN", 6, 48, 1.5, 1.5);
-  it.each([["left out", []], ["undefined", [undefined, undefined]], ["null", [null, null]], ["empty text", ["", ""]], ["0, as some hosts pass an empty cell", [0, 0]], ["written out", [6, 90]], ["text", ["6/12", "90°"]]] as const)(
-    "otherPitch and corner %s", (_, cells) => expect(number("JACKLEN", 6, 48, 1.5, 1.5, ...cells)).toBe(regular));
+  it.each([
+    ["left out", []],
+    ["undefined", [undefined, undefined]],
+    ["null", [null, null]],
+    ["empty text", ["", ""]],
+    ["0, as some hosts pass an empty cell", [0, 0]],
+    ["written out", [6, 90]],
+    ["text", ["6/12", "90°"]],
+  ] as const)("otherPitch and corner %s", (_, cells) =>
+    expect(number("JACKLEN", 6, 48, 1.5, 1.5, ...cells)).toBe(regular),
+  );
   it("each on its own", () => {
     expect(number("JACKLEN", 6, 48, 1.5, 1.5, "", 120)).toBe(number("JACKLEN", 6, 48, 1.5, 1.5, 6, 120));
     expect(number("JACKLEN", 6, 48, 1.5, 1.5, 9, 0)).toBe(number("JACKLEN", 6, 48, 1.5, 1.5, 9, 90));
   });
-  it.each([undefined, null, ""])("another optional argument: %s", (cell) => expect(asked("TAPE", 112.6, cell)).toBe(`9' 4 5/8"`));
+  it.each([undefined, null, ""])("another optional argument: %s", (cell) =>
+    expect(asked("TAPE", 112.6, cell)).toBe(`9' 4 5/8"`),
+  );
 });
 
 describe("blank: a required argument is refused by name", () => {
@@ -85,7 +151,8 @@ describe("blank: a required argument is refused by name", () => {
     expect(refusal("JACKLEN", 6, cell, 1.5, 1.5)).toMatch(/^offset: nothing was given\. Type /);
     expect(refusal("JACKLEN", 6, 48, 1.5, cell)).toMatch(/^jackThickness: nothing was given\. Type /);
   });
-  it("one left out at the end", () => expect(refusal("JACKLEN", 6, 48, 1.5)).toMatch(/^jackThickness: nothing was given/));
+  it("one left out at the end", () =>
+    expect(refusal("JACKLEN", 6, 48, 1.5)).toMatch(/^jackThickness: nothing was given/));
   it("all left out", () => expect(refusal("JACKLEN")).toMatch(/^pitch: nothing was given/));
 });
 
@@ -96,25 +163,57 @@ describe("0 is a value for overhang and ridgeThickness; elsewhere it is refused"
     expect(number("COMMONBOARD", 9, 80, 0, 8, 5, 0)).toBeCloseTo(103, 12);
     expect(number("HIPTORIDGE", 6, 144, 0)).toBe(number("HIPLEN", 6, 144));
     // A hip of 7.2 in 12 over 3-4-5 triangles: half its thickness reaches 0.75 x 3/5 past the run of 144.
-    expect(number("HIPRIDGEBOARD", 9, 144, 1.5, 0, 9.25, 7, 16, 12)).toBeCloseTo((144 + 0.45 + 16) * 1.25 * Math.sqrt(1.36) + 9.25 * 0.6, 9);
+    expect(number("HIPRIDGEBOARD", 9, 144, 1.5, 0, 9.25, 7, 16, 12)).toBeCloseTo(
+      (144 + 0.45 + 16) * 1.25 * Math.sqrt(1.36) + 9.25 * 0.6,
+      9,
+    );
   });
-  it.each([["offset", [6, 0, 1.5, 1.5]], ["hipThickness", [6, 48, 0, 1.5]], ["jackThickness", [6, 48, 1.5, 0]]])("%s", (name, cells) =>
-    expect(refusal("JACKLEN", ...cells)).toMatch(new RegExp(`^${name}: 0 was read; it must be more than 0\\. Type `)));
-  it.each([["spacing", "JACKSTEP", [6, 0]], ["depth", "CUTEND", [6, 0]]])("%s", (name, fn, cells) => expect(refusal(fn, ...cells)).toMatch(new RegExp(`^${name}: 0 was read`)));
+  it.each([
+    ["offset", [6, 0, 1.5, 1.5]],
+    ["hipThickness", [6, 48, 0, 1.5]],
+    ["jackThickness", [6, 48, 1.5, 0]],
+  ])("%s", (name, cells) =>
+    expect(refusal("JACKLEN", ...cells)).toMatch(new RegExp(`^${name}: 0 was read; it must be more than 0\\. Type `)),
+  );
+  it.each([
+    ["spacing", "JACKSTEP", [6, 0]],
+    ["depth", "CUTEND", [6, 0]],
+  ])("%s", (name, fn, cells) => expect(refusal(fn, ...cells)).toMatch(new RegExp(`^${name}: 0 was read`)));
   it("for the length without thickness there is JACKLINE", () => expect(number("JACKLINE", 9, 48)).toBeCloseTo(60, 12));
-  it("nothing may be negative but a correction", () => expect(refusal("COMMONLEN", 6, 144, -1)).toMatch(/^ridgeThickness: -1 was read; it must not be negative/));
+  it("nothing may be negative but a correction", () =>
+    expect(refusal("COMMONLEN", 6, 144, -1)).toMatch(/^ridgeThickness: -1 was read; it must not be negative/));
 });
 
 describe("a range where one value is expected", () => {
-  it("is its single cell when it is 1 x 1", () => expect(number("JACKLEN", [[6]], [[48]], 1.5, [[1.5]], [[""]], [[null]])).toBe(number("JACKLEN", 6, 48, 1.5, 1.5)));
-  it.each([["a row", [[6, 7]]], ["a column", [[48], [50]]], ["a block", [[1, 2], [3, 4]]], ["nothing", []], ["an empty row", [[]]]])("is refused else: %s", (_, cells) =>
-    expect(refusal("JACKLEN", 6, cells, 1.5, 1.5)).toMatch(/^offset: a range of cells was given where one value is expected\. Point to a single cell\.$/));
+  it("is its single cell when it is 1 x 1", () =>
+    expect(number("JACKLEN", [[6]], [[48]], 1.5, [[1.5]], [[""]], [[null]])).toBe(number("JACKLEN", 6, 48, 1.5, 1.5)));
+  it.each([
+    ["a row", [[6, 7]]],
+    ["a column", [[48], [50]]],
+    [
+      "a block",
+      [
+        [1, 2],
+        [3, 4],
+      ],
+    ],
+    ["nothing", []],
+    ["an empty row", [[]]],
+  ])("is refused else: %s", (_, cells) =>
+    expect(refusal("JACKLEN", 6, cells, 1.5, 1.5)).toMatch(
+      /^offset: a range of cells was given where one value is expected\. Point to a single cell\.$/,
+    ),
+  );
 });
 
 describe("error inputs pass through", () => {
   const error = new CellError("#DIV/0!");
-  it.each([[[error, 48, 1.5, 1.5]], [[6, error, 1.5, 1.5]], [[6, 48, 1.5, 1.5, error]], [[6, 48, 1.5, [[error]]]]])("%#", (cells) => expect(asked("JACKLEN", ...cells)).toBe(error));
-  it("the first of them, and before anything further right is refused", () => expect(asked("JACKLEN", 6, error, "junk", new CellError("#N/A"))).toBe(error));
+  it.each([[[error, 48, 1.5, 1.5]], [[6, error, 1.5, 1.5]], [[6, 48, 1.5, 1.5, error]], [[6, 48, 1.5, [[error]]]]])(
+    "%#",
+    (cells) => expect(asked("JACKLEN", ...cells)).toBe(error),
+  );
+  it("the first of them, and before anything further right is refused", () =>
+    expect(asked("JACKLEN", 6, error, "junk", new CellError("#N/A"))).toBe(error));
 });
 
 describe("angles come back in degrees", () => {
@@ -126,19 +225,38 @@ describe("angles come back in degrees", () => {
 });
 
 describe("corner is the angle between the two plate lines, 90 for a square corner, for hips and valleys alike", () => {
-  it.each([[135, 135], ["135°", 135], ["135 deg", 135], ["135 deg.", 135], ["135", 135], ["１３５°", 135]])("%s", (cell, angle) => expect(number("JACKTILT", 6, 6, cell)).toBeCloseTo(angle / 2, 10));
-  it.each([180, -90, 360, 1e9, "square", "π"])("%s is none", (cell) => expect(refusal("JACKTILT", 6, 6, cell)).toMatch(/^corner: .*more than 0 and less than 180 degrees\. Type 90/));
+  it.each([
+    [135, 135],
+    ["135°", 135],
+    ["135 deg", 135],
+    ["135 deg.", 135],
+    ["135", 135],
+    ["１３５°", 135],
+  ])("%s", (cell, angle) => expect(number("JACKTILT", 6, 6, cell)).toBeCloseTo(angle / 2, 10));
+  it.each([180, -90, 360, 1e9, "square", "π"])("%s is none", (cell) =>
+    expect(refusal("JACKTILT", 6, 6, cell)).toMatch(/^corner: .*more than 0 and less than 180 degrees\. Type 90/),
+  );
 });
 
 describe("what is no value at all is refused, named and shown", () => {
-  it.each([["TRUE", true, "TRUE was read"], ["FALSE", false, "FALSE was read"], ["not-a-number", NaN, "NaN was read"], ["infinity", Infinity, "Infinity was read"], ["an emoji", "🏠", `"🏠" was read`], ["a word", "four feet", `"four feet" was read`], ["an object", {}, "something that is neither number nor text"]])(
-    "%s", (_, cell, shown) => {
-      expect(refusal("JACKLEN", 6, cell, 1.5, 1.5)).toMatch(new RegExp(`^offset: ${shown.replace("(", "\\(")}.* Type `));
-      expect(refusal("JACKLEN", cell, 48, 1.5, 1.5)).toMatch(/^pitch: .* Type /);
-      expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, cell)).toMatch(/^otherPitch: .* Type /);
-      expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, 6, cell)).toMatch(/^corner: .* Type /);
-    });
-  it("a length past all reason", () => expect(refusal("JACKLEN", 6, 1e300, 1.5, 1.5)).toMatch(/^offset: 1e\+300 was read, which is too long\. Type a length under 1,000,000/));
+  it.each([
+    ["TRUE", true, "TRUE was read"],
+    ["FALSE", false, "FALSE was read"],
+    ["not-a-number", NaN, "NaN was read"],
+    ["infinity", Infinity, "Infinity was read"],
+    ["an emoji", "🏠", `"🏠" was read`],
+    ["a word", "four feet", `"four feet" was read`],
+    ["an object", {}, "something that is neither number nor text"],
+  ])("%s", (_, cell, shown) => {
+    expect(refusal("JACKLEN", 6, cell, 1.5, 1.5)).toMatch(new RegExp(`^offset: ${shown.replace("(", "\\(")}.* Type `));
+    expect(refusal("JACKLEN", cell, 48, 1.5, 1.5)).toMatch(/^pitch: .* Type /);
+    expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, cell)).toMatch(/^otherPitch: .* Type /);
+    expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, 6, cell)).toMatch(/^corner: .* Type /);
+  });
+  it("a length past all reason", () =>
+    expect(refusal("JACKLEN", 6, 1e300, 1.5, 1.5)).toMatch(
+      /^offset: 1e\+300 was read, which is too long\. Type a length under 1,000,000/,
+    ));
   it("a comma gets its own word, for it stands for a decimal point or between thousands", () => {
     const way = "Type a decimal point instead of a decimal comma, and leave out a comma between thousands.";
     expect(refusal("COMMONLEN", 6, "2,62 m", 0)).toBe(`run: "2,62 m" was read. ${way}`);
@@ -148,35 +266,67 @@ describe("what is no value at all is refused, named and shown", () => {
     expect(refusal("BOARDFEET", "1,5 x 7,25", 96)).toBe(`size: "1,5 x 7,25" was read. ${way}`);
     expect(refusal("BOARDFEET", "2x8", 96, "1,5")).toBe(`count: "1,5" was read. ${way}`);
   });
-  it("a date as text is no pitch", () => expect(refusal("PITCHDEG", "6/12/2026")).toMatch(/^pitch: "6\/12\/2026" was read, which is no pitch\. Type 6, /));
+  it("a date as text is no pitch", () =>
+    expect(refusal("PITCHDEG", "6/12/2026")).toMatch(/^pitch: "6\/12\/2026" was read, which is no pitch\. Type 6, /));
   it("a lone text under 1 says how a flatter pitch is written, and that is read", () => {
     expect(refusal("PITCHDEG", "0.5")).toContain(`Type 6, or a flatter pitch as "1/2 in 12"`);
     expect(number("PITCHRISE", "1/2 in 12")).toBeCloseTo(0.5, 12);
   });
   it("in a metric call the example is metric, and is read", () => {
-    expect(refusal("COMMONLEN", 6, "3.6 m", "thick")).toBe(`ridgeThickness: "thick" was read, which is no length. Type "38 mm".`);
+    expect(refusal("COMMONLEN", 6, "3.6 m", "thick")).toBe(
+      `ridgeThickness: "thick" was read, which is no length. Type "38 mm".`,
+    );
     expect(number("COMMONLEN", 6, "3.6 m", "38 mm")).toBe(number("COMMONLEN", 6, 3600, 38));
-    expect(refusal("JACKLEN", 6, "1.2 m", 0, 38)).toBe(`hipThickness: 0 was read; it must be more than 0. Type a length such as "38 mm".`);
-    expect(refusal("JACKLEN", 6, "1.2 m", "", 38)).toBe(`hipThickness: nothing was given. Type a length, such as "38 mm".`);
-    expect(refusal("COMMONLEN", 6, "12'", "thick")).toBe(`ridgeThickness: "thick" was read, which is no length. Type 1.5.`);
+    expect(refusal("JACKLEN", 6, "1.2 m", 0, 38)).toBe(
+      `hipThickness: 0 was read; it must be more than 0. Type a length such as "38 mm".`,
+    );
+    expect(refusal("JACKLEN", 6, "1.2 m", "", 38)).toBe(
+      `hipThickness: nothing was given. Type a length, such as "38 mm".`,
+    );
+    expect(refusal("COMMONLEN", 6, "12'", "thick")).toBe(
+      `ridgeThickness: "thick" was read, which is no length. Type 1.5.`,
+    );
   });
-  it("a fraction over nothing too", () => expect(refusal("COMMONLEN", 6, `9' 4 5/0"`, 0)).toMatch(/^run: .*a fraction over 0/));
+  it("a fraction over nothing too", () =>
+    expect(refusal("COMMONLEN", 6, `9' 4 5/0"`, 0)).toMatch(/^run: .*a fraction over 0/));
 });
 
 describe("text of any length", () => {
-  const long = (n: number): readonly string[] => ["7".repeat(n), " ".repeat(n), "1-".repeat(n / 2), "1'".repeat(n / 2), "🏠".repeat(n / 2), "1/2 ".repeat(n / 4), `${" ".repeat(n)}x`];
+  const long = (n: number): readonly string[] => [
+    "7".repeat(n),
+    " ".repeat(n),
+    "1-".repeat(n / 2),
+    "1'".repeat(n / 2),
+    "🏠".repeat(n / 2),
+    "1/2 ".repeat(n / 4),
+    `${" ".repeat(n)}x`,
+  ];
   it("shows 40 characters of it at most", () => {
-    for (const text of long(10_000)) for (const cells of [[text, 48, 1.5, 1.5], [6, text, 1.5, 1.5], [6, 48, 1.5, 1.5, text], [6, 48, 1.5, 1.5, 6, text]]) {
-      const message = refusal("JACKLEN", ...cells);
-      expect(Array.from(message).length).toBeLessThan(220);
-      expect(message).toContain("…");
-    }
+    for (const text of long(10_000))
+      for (const cells of [
+        [text, 48, 1.5, 1.5],
+        [6, text, 1.5, 1.5],
+        [6, 48, 1.5, 1.5, text],
+        [6, 48, 1.5, 1.5, 6, text],
+      ]) {
+        const message = refusal("JACKLEN", ...cells);
+        expect(Array.from(message).length).toBeLessThan(220);
+        expect(message).toContain("…");
+      }
   });
   // Steps, not seconds: every character that a method of a text goes over is counted while the three readers have it.
   it("is not read past what any measure takes: ten times the text takes no more steps", () => {
-    const [short, tenfold] = [1_000, 10_000].map((n) => steps(() => {
-      for (const text of long(n)) for (const cells of [[text, 48, 1.5, 1.5], [6, text, 1.5, 1.5], [6, 48, 1.5, 1.5, 6, text]]) asked("JACKLEN", ...cells);
-    }));
+    const [short, tenfold] = [1_000, 10_000].map((n) =>
+      steps(() => {
+        for (const text of long(n))
+          for (const cells of [
+            [text, 48, 1.5, 1.5],
+            [6, text, 1.5, 1.5],
+            [6, 48, 1.5, 1.5, 6, text],
+          ])
+            asked("JACKLEN", ...cells);
+      }),
+    );
     expect(short).toBeGreaterThan(0);
     expect(tenfold).toBeLessThanOrEqual(short! * 1.1);
   });
@@ -202,7 +352,9 @@ function steps(work: () => void): number {
 
 describe("too many arguments", () => {
   it("are refused with the number of them", () => {
-    expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, 6, 90, 1)).toBe("JACKLEN takes 6 arguments at most and was given 7. Remove the last.");
+    expect(refusal("JACKLEN", 6, 48, 1.5, 1.5, 6, 90, 1)).toBe(
+      "JACKLEN takes 6 arguments at most and was given 7. Remove the last.",
+    );
     expect(refusal("PITCHDEG", 6, 7, 8)).toBe("PITCHDEG takes 1 argument at most and was given 3. Remove the last 2.");
   });
 });

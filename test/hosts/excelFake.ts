@@ -27,10 +27,16 @@ export class ExcelFake {
   syncs = 0;
   /** Runs that ended with work not synced. */
   unsynced = 0;
-  readonly handlers = { selection: new Set<() => Promise<void>>(), change: new Set<() => Promise<void>>(), calculated: new Set<() => Promise<void>>() };
+  readonly handlers = {
+    selection: new Set<() => Promise<void>>(),
+    change: new Set<() => Promise<void>>(),
+    calculated: new Set<() => Promise<void>>(),
+  };
 
   /** Excel.run, with options before the job or without. */
-  run = async <T>(...given: [unknown, (context: FakeContext) => Promise<T>] | [(context: FakeContext) => Promise<T>]): Promise<T> => {
+  run = async <T>(
+    ...given: [unknown, (context: FakeContext) => Promise<T>] | [(context: FakeContext) => Promise<T>]
+  ): Promise<T> => {
     const context = new FakeContext(this);
     const result = await (given.length === 2 ? given[1] : given[0])(context);
     if (context.queue.length) {
@@ -46,7 +52,11 @@ export class ExcelFake {
 
   /** As if the user typed; text other than a formula is kept as text. */
   type(sheet: string, row: number, column: number, content: string | number): void {
-    this.sheet(sheet)!.enter(row, column, typeof content === "string" && content !== "" && !content.startsWith("=") ? `'${content}` : content);
+    this.sheet(sheet)!.enter(
+      row,
+      column,
+      typeof content === "string" && content !== "" && !content.startsWith("=") ? `'${content}` : content,
+    );
     this.fire("change");
   }
 
@@ -59,7 +69,9 @@ export class ExcelFake {
   /** As if the formula at a cell spilled these rows. */
   spill(sheet: string, row: number, column: number, rows: readonly (readonly (number | string)[])[]): void {
     const data = this.sheet(sheet)!;
-    rows.forEach((line, i) => line.forEach((value, j) => Object.assign(data.cell(row + i, column + j), { value, anchor: { row, column } })));
+    rows.forEach((line, i) =>
+      line.forEach((value, j) => Object.assign(data.cell(row + i, column + j), { value, anchor: { row, column } })),
+    );
     this.fire("calculated");
   }
 
@@ -74,7 +86,12 @@ export class ExcelFake {
 
   /** Every cell, so that two states can be compared. */
   everything(): unknown {
-    return this.sheets.map(({ name, cells, widths, visible }) => ({ name, visible, cells: [...cells].filter(([, cell]) => !isBlank(cell)).sort(([a], [b]) => (a < b ? -1 : 1)), widths: [...widths].filter(([, width]) => width !== 48).sort() }));
+    return this.sheets.map(({ name, cells, widths, visible }) => ({
+      name,
+      visible,
+      cells: [...cells].filter(([, cell]) => !isBlank(cell)).sort(([a], [b]) => (a < b ? -1 : 1)),
+      widths: [...widths].filter(([, width]) => width !== 48).sort(),
+    }));
   }
 }
 
@@ -98,14 +115,16 @@ export class FakeContext {
     const queue = this.queue;
     this.queue = [];
     await Promise.resolve();
-    if (queue.length > MOST_CALLS) throw excelError("RequestPayloadSizeLimitExceeded", `${queue.length} calls in one request`);
+    if (queue.length > MOST_CALLS)
+      throw excelError("RequestPayloadSizeLimitExceeded", `${queue.length} calls in one request`);
     // As in Excel, what comes before a failure stays done.
     for (const act of queue) act();
   };
 
   /** Refuses a request that Excel on the web would find too large. */
   carry(rows: number, columns: number): void {
-    if (rows * columns > MOST_CELLS) throw excelError("RequestPayloadSizeLimitExceeded", `${rows * columns} cells in one request`);
+    if (rows * columns > MOST_CELLS)
+      throw excelError("RequestPayloadSizeLimitExceeded", `${rows * columns} cells in one request`);
   }
 }
 
@@ -119,8 +138,16 @@ function workbookNode(context: FakeContext): unknown {
   });
   const selectedRange = (active: boolean) => {
     const { row, column, rows, columns } = app.selected;
-    if (!active && app.chartSelected) context.queue.push(() => { throw excelError("InvalidSelection", "no cells are selected"); });
-    return (sheetNode(context, app.active.id, false) as any).getRangeByIndexes(row, column, active ? 1 : rows, active ? 1 : columns);
+    if (!active && app.chartSelected)
+      context.queue.push(() => {
+        throw excelError("InvalidSelection", "no cells are selected");
+      });
+    return (sheetNode(context, app.active.id, false) as any).getRangeByIndexes(
+      row,
+      column,
+      active ? 1 : rows,
+      active ? 1 : columns,
+    );
   };
   const worksheets = strict(context, "Worksheets", {
     read: { items: () => app.sheets.map(({ id }) => sheetNode(context, id, false)) },
@@ -142,7 +169,17 @@ function workbookNode(context: FakeContext): unknown {
   });
   const settings = {
     add: (key: string, value: unknown) => context.queue.push(() => app.settings.set(key, value)),
-    getItemOrNullObject: (key: string) => strict(context, "Setting", { read: { value: () => app.settings.get(key) }, missing: () => !app.settings.has(key) }),
+    getItemOrNullObject: (key: string) =>
+      strict(context, "Setting", {
+        read: { value: () => app.settings.get(key) },
+        missing: () => !app.settings.has(key),
+      }),
   };
-  return { worksheets, settings, onSelectionChanged: listening("selection"), getSelectedRange: () => selectedRange(false), getActiveCell: () => selectedRange(true) };
+  return {
+    worksheets,
+    settings,
+    onSelectionChanged: listening("selection"),
+    getSelectedRange: () => selectedRange(false),
+    getActiveCell: () => selectedRange(true),
+  };
 }

@@ -13,18 +13,29 @@ export function sheetNode(context: FakeContext, key: string, orNull: boolean): u
     return sheet;
   };
   const range = (row: number, column: number, rows: number, columns: number) => {
-    if (row < 0 || column < 0 || rows < 1 || columns < 1 || row + rows > 1_048_576 || column + columns > 16_384) throw excelError("InvalidArgument", `range ${row},${column} ${rows}x${columns}`);
+    if (row < 0 || column < 0 || rows < 1 || columns < 1 || row + rows > 1_048_576 || column + columns > 16_384)
+      throw excelError("InvalidArgument", `range ${row},${column} ${rows}x${columns}`);
     return rangeNode(context, data, () => ({ row, column, rows, columns }));
   };
   const shapes = strict(context, "Shapes", {
-    read: { items: () => data().shapes.map((shape) => strict(context, "Shape", { read: { name: () => shape["name"] }, call: { delete: () => context.queue.push(() => data().shapes.splice(data().shapes.indexOf(shape), 1)) } })) },
+    read: {
+      items: () =>
+        data().shapes.map((shape) =>
+          strict(context, "Shape", {
+            read: { name: () => shape["name"] },
+            call: { delete: () => context.queue.push(() => data().shapes.splice(data().shapes.indexOf(shape), 1)) },
+          }),
+        ),
+    },
     call: {
       addImage(png: string) {
         if (png.startsWith("data:") || png === "") throw excelError("InvalidArgument", "image");
         const shape: Record<string, unknown> = { png };
         context.queue.push(() => data().shapes.push(shape));
         const set = (name: string) => (value: unknown) => () => void (shape[name] = value);
-        return strict(context, "Shape", { write: { name: set("name"), left: set("left"), top: set("top"), width: set("width"), height: set("height") } });
+        return strict(context, "Shape", {
+          write: { name: set("name"), left: set("left"), top: set("top"), width: set("width"), height: set("height") },
+        });
       },
     },
   });
@@ -36,12 +47,19 @@ export function sheetNode(context: FakeContext, key: string, orNull: boolean): u
       protection: strict(context, "Protection", { read: { protected: () => data().isProtected } }),
       getRangeByIndexes: range,
       getRange: () => ({ clear: () => context.queue.push(() => data().cells.clear()) }),
-      getUsedRangeOrNullObject: (valuesOnly: boolean) => rangeNode(context, data, () => used(data(), valuesOnly)!, () => !used(data(), valuesOnly)),
+      getUsedRangeOrNullObject: (valuesOnly: boolean) =>
+        rangeNode(
+          context,
+          data,
+          () => used(data(), valuesOnly)!,
+          () => !used(data(), valuesOnly),
+        ),
       activate: () => context.queue.push(() => void (app.active = data())),
       freezePanes: { freezeRows: (count: number) => context.queue.push(() => void (data().frozenRows = count)) },
       delete: () =>
         context.queue.push(() => {
-          if (app.sheets.filter(({ visible }) => visible === "Visible").length === 1) throw excelError("InvalidOperation", "the last visible sheet");
+          if (app.sheets.filter(({ visible }) => visible === "Visible").length === 1)
+            throw excelError("InvalidOperation", "the last visible sheet");
           app.sheets = app.sheets.filter((sheet) => sheet !== data());
           if (!app.sheets.includes(app.active)) app.active = app.sheets[0]!;
         }),
@@ -53,11 +71,17 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
   const each = <T>(visit: (row: number, column: number) => T): T[][] => {
     const { row, column, rows, columns } = place();
     context.carry(rows, columns);
-    return Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (_, j) => visit(row + i, column + j)));
+    return Array.from({ length: rows }, (_, i) =>
+      Array.from({ length: columns }, (_, j) => visit(row + i, column + j)),
+    );
   };
   const grid = (what: string, put: (row: number, column: number, value: any) => void) => (values: unknown[][]) => {
     const { rows, columns, row, column } = place();
-    if (!Array.isArray(values) || values.length !== rows || values.some((line) => line.length !== columns)) throw excelError("InvalidArgument", `${what} is ${values.length}x${values[0]?.length}, the range ${rows}x${columns}`);
+    if (!Array.isArray(values) || values.length !== rows || values.some((line) => line.length !== columns))
+      throw excelError(
+        "InvalidArgument",
+        `${what} is ${values.length}x${values[0]?.length}, the range ${rows}x${columns}`,
+      );
     context.carry(rows, columns);
     const copy = values.map((line) => [...line]);
     return () => {
@@ -66,15 +90,21 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
       context.app.fire("change");
     };
   };
-  const at = ({ row, column, rows, columns }: Place) => `${data().name}!${a1(row, column)}${rows * columns > 1 ? `:${a1(row + rows - 1, column + columns - 1)}` : ""}`;
-  const sub = (row: number, column: number, rows = 1, columns = 1) => rangeNode(context, data, () => ({ row: place().row + row, column: place().column + column, rows, columns }));
+  const at = ({ row, column, rows, columns }: Place) =>
+    `${data().name}!${a1(row, column)}${rows * columns > 1 ? `:${a1(row + rows - 1, column + columns - 1)}` : ""}`;
+  const sub = (row: number, column: number, rows = 1, columns = 1) =>
+    rangeNode(context, data, () => ({ row: place().row + row, column: place().column + column, rows, columns }));
   const anchorOf = () => data().peek(place().row, place().column).anchor;
   return strict(context, "Range", {
     ...(missing ? { missing } : {}),
     read: {
       address: () => at(place()),
-      rowIndex: () => place().row, columnIndex: () => place().column, rowCount: () => place().rows, columnCount: () => place().columns,
-      left: () => place().column * 48, top: () => place().row * 15,
+      rowIndex: () => place().row,
+      columnIndex: () => place().column,
+      rowCount: () => place().rows,
+      columnCount: () => place().columns,
+      left: () => place().column * 48,
+      top: () => place().row * 15,
       "worksheet/name": () => data().name,
       formulas: () => each((row, column) => formulaOf(context, data(), row, column)),
       values: () => each((row, column) => valueOf(data().peek(row, column))),
@@ -87,21 +117,42 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
     },
     write: {
       formulas: grid("formulas", (row, column, value) => data().enter(row, column, value)),
-      numberFormat: grid("numberFormat", (row, column, value) => void (data().cell(row, column).format = value || "General")),
+      numberFormat: grid(
+        "numberFormat",
+        (row, column, value) => void (data().cell(row, column).format = value || "General"),
+      ),
     },
     call: {
       format: formatNode(context, data, place),
       getCell: (row: number, column: number) => sub(row, column),
       getResizedRange: (rows: number, columns: number) => sub(0, 0, place().rows + rows, place().columns + columns),
-      getEntireColumn: () => rangeNode(context, data, () => ({ row: 0, column: place().column, rows: 1_048_576, columns: 1 })),
+      getEntireColumn: () =>
+        rangeNode(context, data, () => ({ row: 0, column: place().column, rows: 1_048_576, columns: 1 })),
       getSurroundingRegion: () => rangeNode(context, data, () => region(data(), { ...place(), rows: 1, columns: 1 })),
-      getSpillParentOrNullObject: () => rangeNode(context, data, () => ({ ...anchorOf()!, rows: 1, columns: 1 }), () => place().rows * place().columns > 1 || !anchorOf()),
+      getSpillParentOrNullObject: () =>
+        rangeNode(
+          context,
+          data,
+          () => ({ ...anchorOf()!, rows: 1, columns: 1 }),
+          () => place().rows * place().columns > 1 || !anchorOf(),
+        ),
       getCellProperties: () => {
         const result: { value?: unknown } = {};
         context.queue.push(() => void (result.value = each((row, column) => looksOf(data().peek(row, column)))));
-        return { get value() { if (!result.value) throw new Error("PropertyNotLoaded: ClientResult.value"); return result.value; } };
+        return {
+          get value() {
+            if (!result.value) throw new Error("PropertyNotLoaded: ClientResult.value");
+            return result.value;
+          },
+        };
       },
-      select: () => context.queue.push(() => { if (data() !== context.app.active) throw excelError("InvalidOperation", "select on a sheet that is not active"); Object.assign(context.app.selected, place()); context.app.fire("selection"); }),
+      select: () =>
+        context.queue.push(() => {
+          if (data() !== context.app.active)
+            throw excelError("InvalidOperation", "select on a sheet that is not active");
+          Object.assign(context.app.selected, place());
+          context.app.fire("selection");
+        }),
     },
   });
 }
@@ -112,15 +163,21 @@ function formatNode(context: FakeContext, data: () => FakeSheet, place: () => Pl
     return () => {
       refuseLocked(context, data());
       const { row, column, rows, columns } = place();
-      for (let i = 0; i < rows; i++) for (let j = 0; j < columns; j++) (data().cell(row + i, column + j) as any)[key] = value;
+      for (let i = 0; i < rows; i++)
+        for (let j = 0; j < columns; j++) (data().cell(row + i, column + j) as any)[key] = value;
     };
   };
   return strict(context, "RangeFormat", {
     read: { columnWidth: () => data().widths.get(place().column) ?? 48 },
     write: { columnWidth: (value: number) => () => void data().widths.set(place().column, value) },
     call: {
-      font: strict(context, "RangeFont", { write: { bold: set("bold"), italic: set("italic"), size: set("size"), color: set("color") } }),
-      fill: strict(context, "RangeFill", { write: { color: set("fill") }, call: { clear: () => context.queue.push(set("fill")("")) } }),
+      font: strict(context, "RangeFont", {
+        write: { bold: set("bold"), italic: set("italic"), size: set("size"), color: set("color") },
+      }),
+      fill: strict(context, "RangeFill", {
+        write: { color: set("fill") },
+        call: { clear: () => context.queue.push(set("fill")("")) },
+      }),
     },
   });
 }
@@ -131,7 +188,12 @@ function refuseLocked(context: FakeContext, sheet: FakeSheet): void {
 
 /** No fill reads as white with the pattern None. */
 function looksOf({ bold, italic, size, color, fill }: FakeCell): unknown {
-  return { format: { font: { bold, italic, size, color }, fill: fill ? { color: fill, pattern: "Solid" } : { color: "#FFFFFF", pattern: "None" } } };
+  return {
+    format: {
+      font: { bold, italic, size, color },
+      fill: fill ? { color: fill, pattern: "Solid" } : { color: "#FFFFFF", pattern: "None" },
+    },
+  };
 }
 
 /** An entity reads as an error that nobody typed (`basicType` and `basicValue` of Excel.EntityCellValue and its like). */
@@ -150,15 +212,24 @@ function formulaOf({ app }: FakeContext, sheet: FakeSheet, row: number, column: 
 function typeOf({ value, isError, rich }: FakeCell): string {
   if (rich) return rich;
   if (isError) return "Error";
-  return value === "" ? "Empty" : { number: "Double", boolean: "Boolean", string: "String" }[typeof value as "number" | "boolean" | "string"];
+  return value === ""
+    ? "Empty"
+    : { number: "Double", boolean: "Boolean", string: "String" }[typeof value as "number" | "boolean" | "string"];
 }
 
 function used(sheet: FakeSheet, valuesOnly: boolean): Place | null {
-  const keys = [...sheet.cells].filter(([, cell]) => cell.formula !== "" || cell.value !== "" || (!valuesOnly && cell.format !== "General")).map(([key]) => key.split(",").map(Number) as [number, number]);
+  const keys = [...sheet.cells]
+    .filter(([, cell]) => cell.formula !== "" || cell.value !== "" || (!valuesOnly && cell.format !== "General"))
+    .map(([key]) => key.split(",").map(Number) as [number, number]);
   if (!keys.length) return null;
   const top = keys.reduce((least, [row]) => Math.min(least, row), Infinity);
   const left = keys.reduce((least, [, column]) => Math.min(least, column), Infinity);
-  return { row: top, column: left, rows: keys.reduce((most, [row]) => Math.max(most, row), 0) - top + 1, columns: keys.reduce((most, [, column]) => Math.max(most, column), 0) - left + 1 };
+  return {
+    row: top,
+    column: left,
+    rows: keys.reduce((most, [row]) => Math.max(most, row), 0) - top + 1,
+    columns: keys.reduce((most, [, column]) => Math.max(most, column), 0) - left + 1,
+  };
 }
 
 /** Grows until a blank row or column, or the sheet's edge, is all around. */
@@ -166,7 +237,8 @@ function region(sheet: FakeSheet, { row, column, rows, columns }: Place): Place 
   let [top, left, bottom, right] = [row, column, row + rows - 1, column + columns - 1];
   const filled = (r: number, c: number) => sheet.peek(r, c).formula !== "" || sheet.peek(r, c).value !== "";
   const any = (r0: number, r1: number, c0: number, c1: number) => {
-    for (let r = Math.max(0, r0); r <= r1; r++) for (let c = Math.max(0, c0); c <= c1; c++) if (filled(r, c)) return true;
+    for (let r = Math.max(0, r0); r <= r1; r++)
+      for (let c = Math.max(0, c0); c <= c1; c++) if (filled(r, c)) return true;
     return false;
   };
   for (;;) {

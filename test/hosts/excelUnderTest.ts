@@ -9,13 +9,27 @@ import { FakeError } from "./customFunctionsFake.ts";
 import type { HostUnderTest } from "./hostUnderTest.ts";
 
 const MESSAGE = "slope: 0 is no slope. Type a rise in 12 such as 6.";
-const refusing = worksheetFunction({ name: "REFUSING", family: "test", summary: "Refuses.", parameters: [], returns: "nothing.", examples: [{ cells: [], result: 0 }, { cells: [], result: 0 }], compute: () => new Refusal("#VALUE!", MESSAGE) });
+const refusing = worksheetFunction({
+  name: "REFUSING",
+  family: "test",
+  summary: "Refuses.",
+  parameters: [],
+  returns: "nothing.",
+  examples: [
+    { cells: [], result: 0 },
+    { cells: [], result: 0 },
+  ],
+  compute: () => new Refusal("#VALUE!", MESSAGE),
+});
 
 /** The adapter on the stand-in, with the globals that Excel's page script would bring. */
 export function excelUnderTest(): HostUnderTest & { fake: ExcelFake; host: Host; refusals: RefusalLog } {
   const fake = new ExcelFake();
   const refusals = new RefusalLog();
-  Object.assign(globalThis, { Excel: fake, CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!" } } });
+  Object.assign(globalThis, {
+    Excel: fake,
+    CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!" } },
+  });
   return {
     fake,
     refusals,

@@ -55,7 +55,10 @@ export class FakeSheet {
     const cell = this.cell(row, column);
     const { anchor } = cell;
     // A formula that is overwritten takes its spilled values with it.
-    if (anchor?.row === row && anchor.column === column) for (const other of this.cells.values()) if (other.anchor?.row === row && other.anchor.column === column && other !== cell) Object.assign(other, { value: "", formula: "", anchor: undefined });
+    if (anchor?.row === row && anchor.column === column)
+      for (const other of this.cells.values())
+        if (other.anchor?.row === row && other.anchor.column === column && other !== cell)
+          Object.assign(other, { value: "", formula: "", anchor: undefined });
     Object.assign(cell, { isError: false, rich: "", anchor: undefined }, this.#read(cell, entry));
   }
 
@@ -64,7 +67,8 @@ export class FakeSheet {
     if (entry.startsWith("'")) return { formula: entry.slice(1), value: entry.slice(1) };
     if (cell.format === "@") return { formula: entry, value: entry };
     if (entry.startsWith("=")) return { formula: entry, value: 0 };
-    if (/^#(VALUE!|N\/A|DIV\/0!|REF!|NAME\?|NUM!|NULL!)$/.test(entry)) return { formula: entry, value: entry, isError: true };
+    if (/^#(VALUE!|N\/A|DIV\/0!|REF!|NAME\?|NUM!|NULL!)$/.test(entry))
+      return { formula: entry, value: entry, isError: true };
     if (/^(true|false)$/i.test(entry)) return { formula: /^true$/i.test(entry), value: /^true$/i.test(entry) };
     // Dates, times, fractions, signs and powers become numbers; which number does not matter here.
     if (/^[\s\d+$@(-]/.test(entry)) return { formula: 45_822, value: 45_822, format: "m/d/yyyy" };
@@ -73,5 +77,16 @@ export class FakeSheet {
 }
 
 function blankCell(): FakeCell {
-  return { formula: "", value: "", format: "General", isError: false, rich: "", bold: false, italic: false, size: 11, color: "#000000", fill: "" };
+  return {
+    formula: "",
+    value: "",
+    format: "General",
+    isError: false,
+    rich: "",
+    bold: false,
+    italic: false,
+    size: 11,
+    color: "#000000",
+    fill: "",
+  };
 }

@@ -9,7 +9,11 @@ import { bundled } from "./embedded/bundled.ts";
 import type { Headless } from "./embedded/headless.ts";
 
 // The only functions that answer late, in the three places that call them.
-const BLOCK: (string | number)[][] = [["Span", `24'`], ["Length", `36'`], ["Pitch", 6]];
+const BLOCK: (string | number)[][] = [
+  ["Span", `24'`],
+  ["Length", `36'`],
+  ["Pitch", 6],
+];
 const BOARDS = [[144], [192], [240]];
 const typed = `{"Span","24'";"Length","36'";"Pitch",6},{144;192;240}`;
 const table = async (name: string): Promise<Cell[][]> => {
@@ -24,17 +28,28 @@ describe.each(["LUMBERORDER", "STICKPLAN"])("%s", (name) => {
   it("on the terminal", async () => {
     const rows = await table(name);
     expect(rows.length).toBeGreaterThan(5);
-    expect(await answer(`=RAFTER.${name}(${typed},-1)`, new Map([[name, definition]]))).toMatchObject({ error: "#VALUE!", message: expect.stringMatching(/^kerf: /) as string });
+    expect(await answer(`=RAFTER.${name}(${typed},-1)`, new Map([[name, definition]]))).toMatchObject({
+      error: "#VALUE!",
+      message: expect.stringMatching(/^kerf: /) as string,
+    });
   });
 
   describe("in Excel", () => {
-    beforeEach(() => { Object.assign(globalThis, { CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" } } }); });
+    beforeEach(() => {
+      Object.assign(globalThis, {
+        CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" } },
+      });
+    });
     it("gives its rows late, and its refusal as an error with the message", async () => {
       const log = new RefusalLog();
       const run = excelFunction(definition, log);
       // Excel hands over the empty cells of a range that is too large as 0 or "".
-      expect(await run([...BLOCK, ["", 0], [0, 0]], BOARDS, null, { functionName: name, address: "Order!A1" })).toEqual(await table(name));
-      await expect(run(BLOCK, [[24]], null, { functionName: name, address: "Order!A1" })).rejects.toBeInstanceOf(FakeError);
+      expect(await run([...BLOCK, ["", 0], [0, 0]], BOARDS, null, { functionName: name, address: "Order!A1" })).toEqual(
+        await table(name),
+      );
+      await expect(run(BLOCK, [[24]], null, { functionName: name, address: "Order!A1" })).rejects.toBeInstanceOf(
+        FakeError,
+      );
       expect(log.at("Order", 0, 0, "#VALUE!")).toMatch(/^pieces: \w+ is .* long/);
     });
   });

@@ -31,33 +31,53 @@ export function strict(context: FakeContext, what: string, parts: NodeParts): an
     context.queue.push(() => fetchNow(name));
   };
   if (missing) context.queue.push(() => void loaded.set("isNullObject", missing()));
-  const node: any = new Proxy({}, {
-    get(_, key: string) {
-      if (key === "then" || typeof key === "symbol") return undefined;
-      if (key === "fetchNow") return fetchNow;
-      if (key === "load") return (names: string) => (names.split(",").map((name) => name.trim()).forEach(fetch), node);
-      if (key in call) return call[key];
-      if (loaded.has(key)) return loaded.get(key);
-      const inner = Object.keys(read).filter((name) => name.startsWith(`${key}/`));
-      if (inner.length) return strictPart(what, key, inner, loaded);
-      throw new Error(key in read || key === "isNullObject" ? `PropertyNotLoaded: ${what}.${key}` : `${what}: no member ${key}`);
+  const node: any = new Proxy(
+    {},
+    {
+      get(_, key: string) {
+        if (key === "then" || typeof key === "symbol") return undefined;
+        if (key === "fetchNow") return fetchNow;
+        if (key === "load")
+          return (names: string) => (
+            names
+              .split(",")
+              .map((name) => name.trim())
+              .forEach(fetch),
+            node
+          );
+        if (key in call) return call[key];
+        if (loaded.has(key)) return loaded.get(key);
+        const inner = Object.keys(read).filter((name) => name.startsWith(`${key}/`));
+        if (inner.length) return strictPart(what, key, inner, loaded);
+        throw new Error(
+          key in read || key === "isNullObject" ? `PropertyNotLoaded: ${what}.${key}` : `${what}: no member ${key}`,
+        );
+      },
+      set(_, key: string, value: unknown) {
+        const check = write[key];
+        if (!check) throw new Error(`${what}: cannot set ${key}`);
+        context.queue.push(check(value));
+        return true;
+      },
     },
-    set(_, key: string, value: unknown) {
-      const check = write[key];
-      if (!check) throw new Error(`${what}: cannot set ${key}`);
-      context.queue.push(check(value));
-      return true;
-    },
-  });
+  );
   return node;
 }
 
-function strictPart(what: string, part: string, names: readonly string[], loaded: ReadonlyMap<string, unknown>): unknown {
-  return new Proxy({}, {
-    get(_, key: string) {
-      const name = `${part}/${key}`;
-      if (!names.includes(name) || !loaded.has(name)) throw new Error(`PropertyNotLoaded: ${what}.${name}`);
-      return loaded.get(name);
+function strictPart(
+  what: string,
+  part: string,
+  names: readonly string[],
+  loaded: ReadonlyMap<string, unknown>,
+): unknown {
+  return new Proxy(
+    {},
+    {
+      get(_, key: string) {
+        const name = `${part}/${key}`;
+        if (!names.includes(name) || !loaded.has(name)) throw new Error(`PropertyNotLoaded: ${what}.${name}`);
+        return loaded.get(name);
+      },
     },
-  });
+  );
 }

@@ -27,26 +27,49 @@ describe("the Excel build", () => {
       ...[...page.matchAll(/(?:src|href)="(?!https:)([^"]*)"/g)].map(([, path]) => `${BASE}/${path}`),
     ];
     expect(addresses.length).toBeGreaterThan(functions.length + 8);
-    for (const address of addresses) expect(existsSync(join(folder, address.replace(`${BASE}/`, ""))), address).toBe(true);
+    for (const address of addresses)
+      expect(existsSync(join(folder, address.replace(`${BASE}/`, ""))), address).toBe(true);
   });
   it("loads nothing from elsewhere but Office.js from its vendor", () => {
-    expect([...file("pane.html").matchAll(/https?:[^"]*/g)].map(([address]) => address)).toEqual(["https://appsforoffice.microsoft.com/lib/1/hosted/office.js"]);
+    expect([...file("pane.html").matchAll(/https?:[^"]*/g)].map(([address]) => address)).toEqual([
+      "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
+    ]);
     expect(`${file("manifest.xml")}${file("functions.json")}`).not.toContain("localhost");
   });
   it("stays small: nothing of the embedded sheet or the workbook writer is in it", () => {
     expect(size).toBeLessThanOrEqual(BUDGET);
     const { sources } = JSON.parse(file("pane.js.map")) as { sources: string[] };
     expect(sources.some((source) => source.includes("src/hosts/excel/excelHost.ts"))).toBe(true);
-    expect(sources.filter((source) => /node_modules\/(@univerjs|hucre|react|react-dom|rxjs)\/|src\/(xlsx|build|hosts\/(embedded|terminal))\//.test(source))).toEqual([]);
+    expect(
+      sources.filter((source) =>
+        /node_modules\/(@univerjs|hucre|react|react-dom|rxjs)\/|src\/(xlsx|build|hosts\/(embedded|terminal))\//.test(
+          source,
+        ),
+      ),
+    ).toEqual([]);
   });
   it("registers in the built script every function of functions.json, and they calculate", () => {
     const associated = new Map<string, (...cells: unknown[]) => unknown>();
-    const CustomFunctions = { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!" }, associate: (id: string, run: (...cells: unknown[]) => unknown) => associated.set(id, run) };
+    const CustomFunctions = {
+      Error: FakeError,
+      ErrorCode: { invalidValue: "#VALUE!" },
+      associate: (id: string, run: (...cells: unknown[]) => unknown) => associated.set(id, run),
+    };
     const Office = { onReady: () => new Promise(() => undefined), HostType: { Excel: "Excel" } };
     // What every page has and the bundle may use as it loads.
-    const page = { document: { getElementById: () => ({}) }, console, setTimeout, clearTimeout, queueMicrotask, performance, MessageChannel };
+    const page = {
+      document: { getElementById: () => ({}) },
+      console,
+      setTimeout,
+      clearTimeout,
+      queueMicrotask,
+      performance,
+      MessageChannel,
+    };
     runInNewContext(file("pane.js"), { CustomFunctions, Office, ...page });
-    expect([...associated.keys()].sort()).toEqual((JSON.parse(file("functions.json")) as ExcelMetadata).functions.map(({ id }) => id).sort());
+    expect([...associated.keys()].sort()).toEqual(
+      (JSON.parse(file("functions.json")) as ExcelMetadata).functions.map(({ id }) => id).sort(),
+    );
     // NAVEDTRA 14044, chapter 2: common difference for 16 in centres at 8 in 12 is 19.23 in.
     expect(associated.get("JACKSTEP")!("8/12", 16, null, null, { address: "Sheet1!A1" })).toBeCloseTo(19.23, 2);
     expect(() => associated.get("JACKSTEP")!("", 16, null, null, { address: "Sheet1!A1" })).toThrow(FakeError);

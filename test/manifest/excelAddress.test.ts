@@ -12,7 +12,14 @@ describe("excelAddress", () => {
   ])("%j is %s", (args, base) => {
     expect(excelAddress(args)).toBe(base);
   });
-  it.each(["http://example.org", "example.org", "", "https://example.org/?a=1", "https://example.org/#a", "file:///tmp"])("refuses %j, which Excel would not load", (base) => {
+  it.each([
+    "http://example.org",
+    "example.org",
+    "",
+    "https://example.org/?a=1",
+    "https://example.org/#a",
+    "file:///tmp",
+  ])("refuses %j, which Excel would not load", (base) => {
     expect(() => excelAddress(["--env", `base=${base}`])).toThrow(`base: "${base}"`);
   });
 });

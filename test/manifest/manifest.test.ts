@@ -6,12 +6,36 @@ import { DEV_ADDRESS, manifestFor } from "../../src/build/excelAddress.ts";
 import { NAMESPACE } from "../../src/registry/worksheetFunction.ts";
 
 const require = createRequire(import.meta.url);
-const { parseStringPromise } = require("xml2js") as { parseStringPromise(xml: string, options: object): Promise<Record<string, Node>> };
-interface Node { readonly "#name": string; readonly $?: Readonly<Record<string, string>>; readonly $$?: readonly Node[]; readonly _?: string }
+const { parseStringPromise } = require("xml2js") as {
+  parseStringPromise(xml: string, options: object): Promise<Record<string, Node>>;
+};
+interface Node {
+  readonly "#name": string;
+  readonly $?: Readonly<Record<string, string>>;
+  readonly $$?: readonly Node[];
+  readonly _?: string;
+}
 
 /** Children of the elements we use, in the order that Microsoft's "Find the proper order of manifest elements" gives. */
 const ORDER: Readonly<Record<string, readonly string[]>> = {
-  OfficeApp: ["Id", "AlternateId", "Version", "ProviderName", "DefaultLocale", "DisplayName", "Description", "IconUrl", "HighResolutionIconUrl", "SupportUrl", "AppDomains", "Hosts", "Requirements", "DefaultSettings", "Permissions", "VersionOverrides"],
+  OfficeApp: [
+    "Id",
+    "AlternateId",
+    "Version",
+    "ProviderName",
+    "DefaultLocale",
+    "DisplayName",
+    "Description",
+    "IconUrl",
+    "HighResolutionIconUrl",
+    "SupportUrl",
+    "AppDomains",
+    "Hosts",
+    "Requirements",
+    "DefaultSettings",
+    "Permissions",
+    "VersionOverrides",
+  ],
   VersionOverrides: ["Description", "Requirements", "Hosts", "Resources"],
   Host: ["Runtimes", "AllFormFactors", "DesktopFormFactor"],
   DesktopFormFactor: ["GetStarted", "FunctionFile", "ExtensionPoint"],
@@ -44,17 +68,29 @@ describe("the manifest", () => {
       seen.add(node["#name"]);
       const places = node.$$.map((child) => order.indexOf(child["#name"]));
       expect(Math.min(...places), node["#name"]).toBeGreaterThanOrEqual(0);
-      expect([...places].sort((a, b) => a - b), node["#name"]).toEqual(places);
+      expect(
+        [...places].sort((a, b) => a - b),
+        node["#name"],
+      ).toEqual(places);
     }
     expect([...seen].sort()).toEqual(Object.keys(ORDER).sort());
   });
   it("says who, what and where", () => {
     expect(text("Id")).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
     expect(text("Version")).toMatch(/^\d{1,5}(\.\d{1,5}){3}$/);
-    expect([text("ProviderName"), text("DefaultLocale"), text("Permissions"), value("DisplayName")]).toEqual(["Longpoint", "en-US", "ReadWriteDocument", "Longpoint"]);
+    expect([text("ProviderName"), text("DefaultLocale"), text("Permissions"), value("DisplayName")]).toEqual([
+      "Longpoint",
+      "en-US",
+      "ReadWriteDocument",
+      "Longpoint",
+    ]);
     expect(value("DisplayName")!.length).toBeLessThanOrEqual(125);
     expect(value("Description")!.length).toBeLessThanOrEqual(250);
-    expect(named("Set").map(({ $ }) => [$!["Name"], $!["MinVersion"]])).toEqual([["SharedRuntime", "1.1"], ["CustomFunctionsRuntime", "1.3"], ["ExcelApi", "1.12"]]);
+    expect(named("Set").map(({ $ }) => [$!["Name"], $!["MinVersion"]])).toEqual([
+      ["SharedRuntime", "1.1"],
+      ["CustomFunctionsRuntime", "1.3"],
+      ["ExcelApi", "1.12"],
+    ]);
     expect(named("Host").map(({ $ }) => $!["Name"] ?? $!["xsi:type"])).toEqual(["Workbook", "Workbook"]);
   });
   it("uses every resource once defined, within the limits", () => {
@@ -64,7 +100,10 @@ describe("the manifest", () => {
     for (const id of ids) expect(id.length).toBeLessThanOrEqual(32);
     const used = new Set(all.flatMap(({ $ }) => $?.["resid"] ?? []));
     expect([...used].sort()).toEqual([...ids].sort());
-    const strings = (kind: string) => named(kind).flatMap(({ $$ }) => $$ ?? []).map(({ $ }) => $!["DefaultValue"]!);
+    const strings = (kind: string) =>
+      named(kind)
+        .flatMap(({ $$ }) => $$ ?? [])
+        .map(({ $ }) => $!["DefaultValue"]!);
     for (const short of strings("bt:ShortStrings")) expect(short.length, short).toBeLessThanOrEqual(125);
     for (const long of strings("bt:LongStrings")) expect(long.length, long).toBeLessThanOrEqual(250);
   });
@@ -72,7 +111,11 @@ describe("the manifest", () => {
     const [runtime] = named("Runtime");
     expect(runtime!.$!["lifetime"]).toBe("long");
     const source = (name: string) => named(name)[0]!.$$![0]!.$!["resid"];
-    expect([source("Page"), source("Action"), named("FunctionFile")[0]!.$!["resid"]]).toEqual([runtime!.$!["resid"], runtime!.$!["resid"], runtime!.$!["resid"]]);
+    expect([source("Page"), source("Action"), named("FunctionFile")[0]!.$!["resid"]]).toEqual([
+      runtime!.$!["resid"],
+      runtime!.$!["resid"],
+      runtime!.$!["resid"],
+    ]);
     expect(named("TaskpaneId")).toEqual([]);
     const namespace = named("bt:String").find(({ $ }) => $!["id"] === named("Namespace")[0]!.$!["resid"]);
     expect(namespace!.$!["DefaultValue"]).toBe(NAMESPACE);
@@ -80,21 +123,35 @@ describe("the manifest", () => {
   });
   it("has the icon sizes Excel asks for at each place", () => {
     for (const icon of named("Icon")) expect(icon.$$!.map(({ $ }) => $!["size"])).toEqual(["16", "32", "80"]);
-    for (const image of named("bt:Image").filter(({ $ }) => $!["id"])) expect(image.$!["DefaultValue"]).toBe(`${DEV_ADDRESS}/assets/icon-${image.$!["id"]!.split(".")[1]}.png`);
+    for (const image of named("bt:Image").filter(({ $ }) => $!["id"]))
+      expect(image.$!["DefaultValue"]).toBe(`${DEV_ADDRESS}/assets/icon-${image.$!["id"]!.split(".")[1]}.png`);
     const sizes = all.flatMap(({ $ }) => /icon-(\d+)\.png$/.exec($?.["DefaultValue"] ?? "")?.[1] ?? []).map(Number);
     for (const size of sizes) expect(ICON_SIZES).toContain(size);
-    expect([value("IconUrl"), value("HighResolutionIconUrl")]).toEqual([`${DEV_ADDRESS}/assets/icon-32.png`, `${DEV_ADDRESS}/assets/icon-64.png`]);
+    expect([value("IconUrl"), value("HighResolutionIconUrl")]).toEqual([
+      `${DEV_ADDRESS}/assets/icon-32.png`,
+      `${DEV_ADDRESS}/assets/icon-64.png`,
+    ]);
   });
-  it.each([DEV_ADDRESS, "https://example.org", "https://example.org:8443/tools/longpoint"])("has https addresses only, all of them below %s", async (base) => {
-    for (const node of await nodes(manifestFor(written, base))) {
-      const address = node.$?.["DefaultValue"];
-      if (URLS.includes(node["#name"]) && address) expect(address.startsWith(`${base}/`), address).toBe(true);
-    }
-  });
+  it.each([DEV_ADDRESS, "https://example.org", "https://example.org:8443/tools/longpoint"])(
+    "has https addresses only, all of them below %s",
+    async (base) => {
+      for (const node of await nodes(manifestFor(written, base))) {
+        const address = node.$?.["DefaultValue"];
+        if (URLS.includes(node["#name"]) && address) expect(address.startsWith(`${base}/`), address).toBe(true);
+      }
+    },
+  );
   // Microsoft, "AppDomain element": listing the domain of SourceLocation has no effect and may mislead.
   it("trusts no domain but its own", () => expect(named("AppDomain")).toEqual([]));
   it("is read by Microsoft's own reader", async () => {
-    const { OfficeAddinManifest } = require("office-addin-manifest") as { OfficeAddinManifest: { readManifestFile(path: string): Promise<unknown> } };
-    expect(await OfficeAddinManifest.readManifestFile("manifest/manifest.xml")).toMatchObject({ displayName: "Longpoint", providerName: "Longpoint", hosts: ["Workbook"], officeAppType: "TaskPaneApp" });
+    const { OfficeAddinManifest } = require("office-addin-manifest") as {
+      OfficeAddinManifest: { readManifestFile(path: string): Promise<unknown> };
+    };
+    expect(await OfficeAddinManifest.readManifestFile("manifest/manifest.xml")).toMatchObject({
+      displayName: "Longpoint",
+      providerName: "Longpoint",
+      hosts: ["Workbook"],
+      officeAppType: "TaskPaneApp",
+    });
   });
 });

@@ -1,7 +1,37 @@
 import fc from "fast-check";
 
 // Whatever may stand in a cell: any code units at all, whole graphemes, and near misses made of the characters that measures are made of.
-const PARTS = ["0", "1", "24", "7.5", "3/16", "½", "'", '"', "′", "″", "-", "−", "/", ":", "x", "×", " ", "ft", "in", "mm", "m", "°", "deg", "%", ",", ".", "e9", "+", "00"];
+const PARTS = [
+  "0",
+  "1",
+  "24",
+  "7.5",
+  "3/16",
+  "½",
+  "'",
+  '"',
+  "′",
+  "″",
+  "-",
+  "−",
+  "/",
+  ":",
+  "x",
+  "×",
+  " ",
+  "ft",
+  "in",
+  "mm",
+  "m",
+  "°",
+  "deg",
+  "%",
+  ",",
+  ".",
+  "e9",
+  "+",
+  "00",
+];
 
 export const anyText = fc.oneof(
   fc.string({ unit: "binary", maxLength: 200 }),

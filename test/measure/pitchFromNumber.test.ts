@@ -4,12 +4,23 @@ import { pitchFromNumber } from "../../src/measure/pitchFromNumber.ts";
 import { Reason } from "../../src/measure/reason.ts";
 
 describe("pitchFromNumber", () => {
-  it.each([[1, 1 / 12], [6, 0.5], [6.5, 6.5 / 12], [24, 2]])("takes %d in 12", (rise, slope) => {
+  it.each([
+    [1, 1 / 12],
+    [6, 0.5],
+    [6.5, 6.5 / 12],
+    [24, 2],
+  ])("takes %d in 12", (rise, slope) => {
     expect(pitchFromNumber(rise)).toBe(slope);
   });
 
   it.each([
-    [0.25, "pitch below 1"], [0.5, "pitch below 1"], [0, "pitch below 1"], [-6, "pitch below 1"], [24.001, "pitch above 24"], [30, "pitch above 24"], [45292, "pitch above 24"],
+    [0.25, "pitch below 1"],
+    [0.5, "pitch below 1"],
+    [0, "pitch below 1"],
+    [-6, "pitch below 1"],
+    [24.001, "pitch above 24"],
+    [30, "pitch above 24"],
+    [45292, "pitch above 24"],
   ])("refuses %d: %s", (value, tag) => {
     expect(pitchFromNumber(value)).toEqual(new Reason(tag, { value }));
   });
@@ -19,8 +30,11 @@ describe("pitchFromNumber", () => {
   });
 
   it("gives 12 times the slope back as the rise, for every rise from 1 to 24", () => {
-    fc.assert(fc.property(fc.double({ min: 1, max: 24, noNaN: true }), (rise) => {
-      expect((pitchFromNumber(rise) as number) * 12).toBeCloseTo(rise, 12);
-    }), { seed: 1 });
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 24, noNaN: true }), (rise) => {
+        expect((pitchFromNumber(rise) as number) * 12).toBeCloseTo(rise, 12);
+      }),
+      { seed: 1 },
+    );
   });
 });

@@ -15,8 +15,23 @@ const anySmallest = fc.constantFrom(2, 4, 8, 16, 32, 64);
 
 describe("tapeRound", () => {
   it.each([
-    [53.3183, 16, 53.3125], [53.34375, 16, 53.375], [53.343749999999, 16, 53.3125], [0.03125, 16, 0.0625], [-0.03125, 16, 0], [-0.0313, 16, -0.0625], [-0.09375, 16, -0.0625],
-    [0.25, 2, 0.5], [0.125, 4, 0.25], [0.0625, 8, 0.125], [1 / 64, 32, 1 / 32], [1 / 128, 64, 1 / 64], [0.49999999999999994 / 16, 16, 0], [0, 16, 0], [-0, 16, 0], [96, 16, 96], [1e300, 64, 1e300],
+    [53.3183, 16, 53.3125],
+    [53.34375, 16, 53.375],
+    [53.343749999999, 16, 53.3125],
+    [0.03125, 16, 0.0625],
+    [-0.03125, 16, 0],
+    [-0.0313, 16, -0.0625],
+    [-0.09375, 16, -0.0625],
+    [0.25, 2, 0.5],
+    [0.125, 4, 0.25],
+    [0.0625, 8, 0.125],
+    [1 / 64, 32, 1 / 32],
+    [1 / 128, 64, 1 / 64],
+    [0.49999999999999994 / 16, 16, 0],
+    [0, 16, 0],
+    [-0, 16, 0],
+    [96, 16, 96],
+    [1e300, 64, 1e300],
   ] as const)("rounds %d to 1/%d in: %d", (inches, smallest, rounded) => {
     expect(tapeRound(inches, smallest)).toBe(rounded);
   });
@@ -26,18 +41,32 @@ describe("tapeRound", () => {
   });
 
   it("equals the same rounding in exact fractions", () => {
-    const anyLength = fc.oneof(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.integer({ min: -100_000, max: 100_000 }).map((n) => n / 128), fc.double({ min: -2, max: 2, noNaN: true }));
-    fc.assert(fc.property(anyLength.filter((x) => x === 0 || Math.abs(x) > 1e-9), anySmallest, (inches, smallest) => {
-      expect(tapeRound(inches, smallest)).toBe(exactly(inches, smallest) + 0);
-    }), { seed: 1, numRuns: 2_000 });
+    const anyLength = fc.oneof(
+      fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+      fc.integer({ min: -100_000, max: 100_000 }).map((n) => n / 128),
+      fc.double({ min: -2, max: 2, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(
+        anyLength.filter((x) => x === 0 || Math.abs(x) > 1e-9),
+        anySmallest,
+        (inches, smallest) => {
+          expect(tapeRound(inches, smallest)).toBe(exactly(inches, smallest) + 0);
+        },
+      ),
+      { seed: 1, numRuns: 2_000 },
+    );
   });
 
   it("stays as it is once rounded, and never moves by more than half a mark", () => {
-    fc.assert(fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), anySmallest, (inches, smallest) => {
-      const rounded = tapeRound(inches, smallest);
-      expect(tapeRound(rounded, smallest)).toBe(rounded);
-      expect(Math.abs(rounded - inches)).toBeLessThanOrEqual(0.5 / smallest);
-    }), { seed: 2 });
+    fc.assert(
+      fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), anySmallest, (inches, smallest) => {
+        const rounded = tapeRound(inches, smallest);
+        expect(tapeRound(rounded, smallest)).toBe(rounded);
+        expect(Math.abs(rounded - inches)).toBeLessThanOrEqual(0.5 / smallest);
+      }),
+      { seed: 2 },
+    );
   });
 
   it("hands not-a-number and infinities back", () => {

@@ -14,14 +14,31 @@ afterEach(() => void vi.useRealTimers());
 /** A pane on a sheet with a roof block that takes 100 ms to answer anything, and the titles of what was written. */
 function pane() {
   const written: string[] = [];
-  const { host } = sheetHost([["Span", "24'"], ["Length", "40'"], ["Pitch", 6]], {
-    write: async ({ title }: WriteStep) => {
-      written.push(title);
-      return { title, areas: [{ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }] };
+  const { host } = sheetHost(
+    [
+      ["Span", "24'"],
+      ["Length", "40'"],
+      ["Pitch", 6],
+    ],
+    {
+      write: async ({ title }: WriteStep) => {
+        written.push(title);
+        return { title, areas: [{ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }] };
+      },
+      picture: async () => true,
     },
-    picture: async () => true,
-  });
-  const slow = Object.fromEntries(Object.entries(host).map(([name, part]) => [name, typeof part === "function" && !name.startsWith("on") ? async (...given: unknown[]) => (await new Promise((resolve) => setTimeout(resolve, 100)), (part as (...all: unknown[]) => unknown)(...given)) : part])) as unknown as Host;
+  );
+  const slow = Object.fromEntries(
+    Object.entries(host).map(([name, part]) => [
+      name,
+      typeof part === "function" && !name.startsWith("on")
+        ? async (...given: unknown[]) => (
+            await new Promise((resolve) => setTimeout(resolve, 100)),
+            (part as (...all: unknown[]) => unknown)(...given)
+          )
+        : part,
+    ]),
+  ) as unknown as Host;
   const state = paneState(slow);
   state.inputs.value = { ...START_INPUTS, Span: "24'", Length: "40'", Pitch: "6" };
   return { state, written };
@@ -54,7 +71,9 @@ describe("a button pressed again before the sheet has answered", () => {
     useBlock(state, (await found)!);
     setInput(state, "Span", "30'");
     let asked = 0;
-    state.question.subscribe((question) => void (question && (asked++, setTimeout(() => question.answer("yes"), 1000))));
+    state.question.subscribe(
+      (question) => void (question && (asked++, setTimeout(() => question.answer("yes"), 1000))),
+    );
     expect((await impatiently(() => updateBlock(state))).filter(Boolean)).toHaveLength(1);
     expect([asked, written.length]).toEqual([1, 1]);
   });

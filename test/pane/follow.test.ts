@@ -7,7 +7,12 @@ import { blockUnder, readAgain } from "../../src/pane/sheetBlock.ts";
 import { takeBack, writeStep } from "../../src/pane/sheetWork.ts";
 import { sheetHost } from "./sheetHost.ts";
 
-const block = (): (string | number)[][] => [["Title", ""], ["Span", "24'"], ["Length", "40'"], ["Pitch", 6]];
+const block = (): (string | number)[][] => [
+  ["Title", ""],
+  ["Span", "24'"],
+  ["Length", "40'"],
+  ["Pitch", 6],
+];
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
@@ -16,9 +21,15 @@ const later = () => vi.advanceTimersByTimeAsync(2000);
 describe("the pane and the workbook", () => {
   it("keeps what is typed while the workbook is still asked what it remembers", async () => {
     const { host } = sheetHost(block());
-    await host.remember("pane", JSON.stringify({ inputs: { Span: "30'", Spacing: "24" }, link: null, measured: { J1: "55" }, kerf: "1/8" }));
+    await host.remember(
+      "pane",
+      JSON.stringify({ inputs: { Span: "30'", Spacing: "24" }, link: null, measured: { J1: "55" }, kerf: "1/8" }),
+    );
     const { recall } = host;
-    const state = paneState({ ...host, recall: async (key) => (await new Promise((resolve) => setTimeout(resolve, 1000)), recall(key)) });
+    const state = paneState({
+      ...host,
+      recall: async (key) => (await new Promise((resolve) => setTimeout(resolve, 1000)), recall(key)),
+    });
     const stop = follow(state);
     await vi.advanceTimersByTimeAsync(500);
     setInput(state, "Spacing", "16");
@@ -41,7 +52,11 @@ describe("the pane and the workbook", () => {
     rows[1]![1] = "30'";
     change();
     await later();
-    expect([state.inputs.value.Span, state.inputs.value.Spacing, state.inputs.value.Length]).toEqual(["30'", "16", "40'"]);
+    expect([state.inputs.value.Span, state.inputs.value.Spacing, state.inputs.value.Length]).toEqual([
+      "30'",
+      "16",
+      "40'",
+    ]);
     stop();
   });
 
@@ -83,9 +98,22 @@ describe("the pane and the workbook", () => {
   it("takes back what was written when a stop came too late for the sheet", async () => {
     const rows = block();
     const { host } = sheetHost(rows);
-    const state = paneState({ ...host, write: async (step) => (state.work.value!.stop(), host.write(step)), takeBack: async () => (rows[0]![0] = "Title", []) });
-    expect(await writeStep(state, { title: "test", blocks: [{ sheet: "Bid", row: 0, column: 0, cells: [[{ content: "new" }]] }] })).toBeNull();
-    expect([rows[0]![0], state.written.value, state.says.value]).toEqual(["Title", [], "Stopped. Nothing was left behind."]);
+    const state = paneState({
+      ...host,
+      write: async (step) => (state.work.value!.stop(), host.write(step)),
+      takeBack: async () => ((rows[0]![0] = "Title"), []),
+    });
+    expect(
+      await writeStep(state, {
+        title: "test",
+        blocks: [{ sheet: "Bid", row: 0, column: 0, cells: [[{ content: "new" }]] }],
+      }),
+    ).toBeNull();
+    expect([rows[0]![0], state.written.value, state.says.value]).toEqual([
+      "Title",
+      [],
+      "Stopped. Nothing was left behind.",
+    ]);
   });
 
   it("remembers the fields and the block, and takes up both again with what the sheet says by now", async () => {
@@ -102,9 +130,19 @@ describe("the pane and the workbook", () => {
     const second = paneState(host);
     const stopAgain = follow(second);
     await later();
-    expect([second.inputs.value.Length, second.measured.value, second.link.value?.area.row]).toEqual(["50'", { J1: "12'" }, 1]);
+    expect([second.inputs.value.Length, second.measured.value, second.link.value?.area.row]).toEqual([
+      "50'",
+      { J1: "12'" },
+      1,
+    ]);
     stopAgain();
-    for (const bad of ["{", "null", "[]", '{"inputs":{"Span":5},"link":null,"measured":{}}', '{"inputs":5,"link":{"sheet":"Nowhere"},"measured":7}']) {
+    for (const bad of [
+      "{",
+      "null",
+      "[]",
+      '{"inputs":{"Span":5},"link":null,"measured":{}}',
+      '{"inputs":5,"link":{"sheet":"Nowhere"},"measured":7}',
+    ]) {
       kept.set("pane", bad);
       const third = paneState(host);
       const stopThird = follow(third);
@@ -136,10 +174,11 @@ describe("writing", () => {
   const step: WriteStep = { title: "Jacks", blocks: [] };
   it("shows its progress after half a second, and leaves nothing when it is stopped", async () => {
     const { host } = sheetHost(block(), {
-      write: (_, options) => new Promise((__, reject) => {
-        options!.progress!(3, 9);
-        options!.signal!.addEventListener("abort", () => reject(options!.signal!.reason));
-      }),
+      write: (_, options) =>
+        new Promise((__, reject) => {
+          options!.progress!(3, 9);
+          options!.signal!.addEventListener("abort", () => reject(options!.signal!.reason));
+        }),
     });
     const state = paneState(host);
     const written = writeStep(state, step);
@@ -148,10 +187,16 @@ describe("writing", () => {
     expect(state.work.value!.shown).toBe(true);
     state.work.value!.stop();
     expect(await written).toBeNull();
-    expect([state.work.value, state.written.value.length, state.says.value]).toEqual([null, 0, "Stopped. Nothing was left behind."]);
+    expect([state.work.value, state.written.value.length, state.says.value]).toEqual([
+      null,
+      0,
+      "Stopped. Nothing was left behind.",
+    ]);
   });
   it("says why it failed", async () => {
-    const state = paneState(sheetHost(block(), { write: () => Promise.reject(new Error("The sheet is protected.")) }).host);
+    const state = paneState(
+      sheetHost(block(), { write: () => Promise.reject(new Error("The sheet is protected.")) }).host,
+    );
     expect(await writeStep(state, step)).toBeNull();
     expect(state.says.value).toBe("Nothing was written. The sheet is protected.");
   });
@@ -160,7 +205,10 @@ describe("writing", () => {
     const state = paneState(sheetHost(block(), { takeBack: async () => edited }).host);
     await writeStep(state, step);
     await takeBack(state);
-    expect([state.says.value, state.written.value.length]).toEqual(["Nothing was taken back: Jacks!B4 was edited since.", 1]);
+    expect([state.says.value, state.written.value.length]).toEqual([
+      "Nothing was taken back: Jacks!B4 was edited since.",
+      1,
+    ]);
     edited = [];
     await takeBack(state);
     expect([state.says.value, state.written.value.length]).toEqual(["Taken back: Jacks.", 0]);

@@ -10,13 +10,17 @@ function slow() {
   const found: string[] = [];
   let running = 0;
   let most = 0;
-  const newest = newestOnly(300, async (asked: string) => {
-    started.push(asked);
-    most = Math.max(most, ++running);
-    await new Promise((resolve) => setTimeout(resolve, 1000));
-    running--;
-    return asked.toUpperCase();
-  }, (asked, answer) => found.push(`${asked} ${answer}`));
+  const newest = newestOnly(
+    300,
+    async (asked: string) => {
+      started.push(asked);
+      most = Math.max(most, ++running);
+      await new Promise((resolve) => setTimeout(resolve, 1000));
+      running--;
+      return asked.toUpperCase();
+    },
+    (asked, answer) => found.push(`${asked} ${answer}`),
+  );
   return { newest, started, found, most: () => most };
 }
 

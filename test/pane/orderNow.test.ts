@@ -25,11 +25,18 @@ describe("orderNow", () => {
     // Every piece of the roof is on the plan as often as the roof has it.
     const { pieces } = report(START_INPUTS).model!;
     const cut = plan.sticks.flatMap(({ times, pieces: on }) => on.map(({ name, hand }) => ({ name, hand, times })));
-    for (const { mark, left, right, plain } of pieces) for (const [hand, wanted] of Object.entries({ left, right, plain })) expect(cut.filter((one) => one.name === mark && one.hand === hand).reduce((sum, { times }) => sum + times, 0), `${mark} ${hand}`).toBe(wanted);
+    for (const { mark, left, right, plain } of pieces)
+      for (const [hand, wanted] of Object.entries({ left, right, plain }))
+        expect(
+          cut.filter((one) => one.name === mark && one.hand === hand).reduce((sum, { times }) => sum + times, 0),
+          `${mark} ${hand}`,
+        ).toBe(wanted);
   });
 
   it("counts the kerf that is typed: a wider one never needs less", async () => {
-    const [none, usual, wide] = await Promise.all(["0", "", `1"`].map((kerf) => orderOf({ ...START_INPUTS, Waste: "0" }, kerf)));
+    const [none, usual, wide] = await Promise.all(
+      ["0", "", `1"`].map((kerf) => orderOf({ ...START_INPUTS, Waste: "0" }, kerf)),
+    );
     expect(none!.length).toBeLessThanOrEqual(usual!.length);
     expect(usual!.length).toBeLessThanOrEqual(wide!.length);
     expect(none!.plan.sticks).not.toEqual(wide!.plan.sticks);
@@ -52,11 +59,26 @@ describe("orderNow", () => {
 });
 
 describe("kerfText", () => {
-  it.each([[0.125, "in", `1/8"`], [3 / 32, "in", `3/32"`], [2.4, "mm", "2.4 mm"], [0, "in", `0"`]] as const)("%d in %s reads %s", (kerf, unit, text) => { expect(kerfText(kerf, unit)).toBe(text); });
+  it.each([
+    [0.125, "in", `1/8"`],
+    [3 / 32, "in", `3/32"`],
+    [2.4, "mm", "2.4 mm"],
+    [0, "in", `0"`],
+  ] as const)("%d in %s reads %s", (kerf, unit, text) => {
+    expect(kerfText(kerf, unit)).toBe(text);
+  });
 });
 
 describe("kerfNow", () => {
-  it.each([["", "in", 0.125], ["", "mm", 3], ["1/8", "in", 0.125], ["3/32\"", "in", 0.09375], ["0", "in", 0], ["2.4", "mm", 2.4], ["3 mm", "mm", 3]] as const)("%j in %s is %d", (text, unit, kerf) => {
+  it.each([
+    ["", "in", 0.125],
+    ["", "mm", 3],
+    ["1/8", "in", 0.125],
+    ['3/32"', "in", 0.09375],
+    ["0", "in", 0],
+    ["2.4", "mm", 2.4],
+    ["3 mm", "mm", 3],
+  ] as const)("%j in %s is %d", (text, unit, kerf) => {
     expect(kerfNow(text, unit)).toBeCloseTo(kerf, 9);
   });
   it.each(["thin", "-1/8", "1e999"])("refuses %j and says what to type", (text) => {

@@ -12,12 +12,29 @@ describe("report", () => {
     const { model, unit, messages, general, understood } = typed({});
     expect(model).not.toBeNull();
     expect({ unit, messages, general }).toEqual({ unit: "in", messages: {}, general: null });
-    expect(understood).toMatchObject({ "Span": `24' 0"`, "Length": `36' 0"`, "Pitch": "6 in 12, 26.57°", "End pitch": "6 in 12, 26.57°", "Spacing": `2' 0"`, "Rafter": `1 1/2" x 7 1/4"`, "Seat": `3 1/2"`, "Boards": `9 lengths, 8' 0" to 24' 0"` });
+    expect(understood).toMatchObject({
+      Span: `24' 0"`,
+      Length: `36' 0"`,
+      Pitch: "6 in 12, 26.57°",
+      "End pitch": "6 in 12, 26.57°",
+      Spacing: `2' 0"`,
+      Rafter: `1 1/2" x 7 1/4"`,
+      Seat: `3 1/2"`,
+      Boards: `9 lengths, 8' 0" to 24' 0"`,
+    });
   });
 
   it("reads lengths as people write them", () => {
     for (const text of ["24' 6", "24-6", `24' 6"`, "294"]) expect(typed({ Span: text }).understood.Span).toBe(`24' 6"`);
-    const metric = typed({ Span: "7320 mm", Length: "11 m", Spacing: "600", Overhang: "450", Seat: "89", Boards: "", Unit: "mm" });
+    const metric = typed({
+      Span: "7320 mm",
+      Length: "11 m",
+      Spacing: "600",
+      Overhang: "450",
+      Seat: "89",
+      Boards: "",
+      Unit: "mm",
+    });
     expect([metric.understood.Span, metric.understood.Length, metric.unit]).toEqual(["7320 mm", "11000 mm", "mm"]);
   });
 
@@ -40,10 +57,15 @@ describe("report", () => {
   });
 
   it("frames the roof or says where it is wrong, whatever is typed, and never throws", () => {
-    const texts = fc.oneof(fc.string(), fc.constantFrom("", "0", "-1", "1e308", "NaN", "6/12", "24'", "=1+1", "x".repeat(10_000), "#VALUE!", "🪚"));
-    fc.assert(fc.property(fc.constantFrom(...ROWS), texts, fc.constantFrom(...ROWS), texts, (a, first, b, second) => {
-      const { model, messages, general } = typed({ [a]: first, [b]: second });
-      expect(model !== null).toBe(Object.keys(messages).length === 0 && general === null);
-    }));
+    const texts = fc.oneof(
+      fc.string(),
+      fc.constantFrom("", "0", "-1", "1e308", "NaN", "6/12", "24'", "=1+1", "x".repeat(10_000), "#VALUE!", "🪚"),
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...ROWS), texts, fc.constantFrom(...ROWS), texts, (a, first, b, second) => {
+        const { model, messages, general } = typed({ [a]: first, [b]: second });
+        expect(model !== null).toBe(Object.keys(messages).length === 0 && general === null);
+      }),
+    );
   });
 });

@@ -13,7 +13,10 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
     onSelection: () => () => undefined,
     onChange: (listener) => (changes.push(listener), () => void changes.splice(0)),
     sheets: async () => ["Bid"],
-    read: async ({ row, column, rows: count, columns }: Area) => Array.from({ length: count }, (_, i) => Array.from({ length: columns }, (__, j) => cellsOf(rows)[row + i]?.[column + j] ?? EMPTY)),
+    read: async ({ row, column, rows: count, columns }: Area) =>
+      Array.from({ length: count }, (_, i) =>
+        Array.from({ length: columns }, (__, j) => cellsOf(rows)[row + i]?.[column + j] ?? EMPTY),
+      ),
     blockAround: async () => ({ sheet: "Bid", row: 0, column: 0, rows: rows.length, columns: 2 }),
     write: async (step: WriteStep) => {
       for (const { row, column, cells } of step.blocks) rows[row]![column] = cells[0]![0]!.content;
@@ -29,5 +32,10 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
     picture: async () => false,
     ...more,
   };
-  return { host, kept, change: () => changes.forEach((listener) => listener()), replace: () => others.forEach((listener) => listener()) };
+  return {
+    host,
+    kept,
+    change: () => changes.forEach((listener) => listener()),
+    replace: () => others.forEach((listener) => listener()),
+  };
 }

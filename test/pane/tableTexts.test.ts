@@ -4,18 +4,38 @@ import { freeSheetName } from "../../src/pane/freeSheetName.ts";
 import { groupedNotes } from "../../src/pane/groupedNotes.ts";
 import { tableTexts } from "../../src/pane/tableTexts.ts";
 
-const table = [["Piece", "Long point", "Saw tilt", "Left", "Note"], ["J1", 112.625, 45, 4, "a; b"], ["J2", 51.5, "", 4, "b"]];
+const table = [
+  ["Piece", "Long point", "Saw tilt", "Left", "Note"],
+  ["J1", 112.625, 45, 4, "a; b"],
+  ["J2", 51.5, "", 4, "b"],
+];
 
 describe("tableTexts", () => {
   it("shows lengths on the tape, angles in degrees, and only the columns asked for", () => {
-    expect(tableTexts(table, "in", ["Long point", "Saw tilt", "Nowhere", "Left"])).toEqual({ headings: ["Long point", "Saw tilt", "Left"], rows: [[`9' 4 5/8"`, "45.00°", "4"], [`4' 3 1/2"`, "", "4"]], numbers: [true, true, true] });
+    expect(tableTexts(table, "in", ["Long point", "Saw tilt", "Nowhere", "Left"])).toEqual({
+      headings: ["Long point", "Saw tilt", "Left"],
+      rows: [
+        [`9' 4 5/8"`, "45.00°", "4"],
+        [`4' 3 1/2"`, "", "4"],
+      ],
+      numbers: [true, true, true],
+    });
   });
-  it("shows millimetres in a metric roof", () => { expect(tableTexts(table, "mm", ["Long point"]).rows).toEqual([["113 mm"], ["52 mm"]]); });
+  it("shows millimetres in a metric roof", () => {
+    expect(tableTexts(table, "mm", ["Long point"]).rows).toEqual([["113 mm"], ["52 mm"]]);
+  });
 });
 
 describe("groupedNotes", () => {
-  it("names each note once with its pieces", () => { expect(groupedNotes(table)).toEqual([{ note: "a", pieces: ["J1"] }, { note: "b", pieces: ["J1", "J2"] }]); });
-  it("has none where no column holds notes", () => { expect(groupedNotes([["Piece"], ["J1"]])).toEqual([]); });
+  it("names each note once with its pieces", () => {
+    expect(groupedNotes(table)).toEqual([
+      { note: "a", pieces: ["J1"] },
+      { note: "b", pieces: ["J1", "J2"] },
+    ]);
+  });
+  it("has none where no column holds notes", () => {
+    expect(groupedNotes([["Piece"], ["J1"]])).toEqual([]);
+  });
 });
 
 describe("reference", () => {
@@ -24,11 +44,26 @@ describe("reference", () => {
     ["Roof", "Jacks", "Roof!$B$4"],
     ["Cut list", "Jacks", "'Cut list'!$B$4"],
     ["It's", "Jacks", "'It''s'!$B$4"],
-  ])("of %s from %s", (sheet, from, text) => { expect(reference(sheet, 3, 1, from)).toBe(text); });
-  it("of an area", () => { expect(areaReference({ sheet: "A1 b", row: 1, column: 26, rows: 3, columns: 2 }, "x")).toBe("'A1 b'!$AA$2:$AB$4"); });
-  it("for people", () => { expect([areaText({ sheet: "Roof", row: 1, column: 0, rows: 3, columns: 2 }), areaText({ sheet: "Roof", row: 1, column: 0, rows: 1, columns: 1 })]).toEqual(["Roof!A2:B4", "Roof!A2"]); });
+  ])("of %s from %s", (sheet, from, text) => {
+    expect(reference(sheet, 3, 1, from)).toBe(text);
+  });
+  it("of an area", () => {
+    expect(areaReference({ sheet: "A1 b", row: 1, column: 26, rows: 3, columns: 2 }, "x")).toBe("'A1 b'!$AA$2:$AB$4");
+  });
+  it("for people", () => {
+    expect([
+      areaText({ sheet: "Roof", row: 1, column: 0, rows: 3, columns: 2 }),
+      areaText({ sheet: "Roof", row: 1, column: 0, rows: 1, columns: 1 }),
+    ]).toEqual(["Roof!A2:B4", "Roof!A2"]);
+  });
 });
 
 describe("freeSheetName", () => {
-  it.each([["Jacks", [], "Jacks"], ["Jacks", ["jacks"], "Jacks 2"], ["Jacks", ["Jacks", "Jacks 2", "Jacks 3"], "Jacks 4"]] as const)("%s beside %j", (wish, taken, name) => { expect(freeSheetName(wish, taken)).toBe(name); });
+  it.each([
+    ["Jacks", [], "Jacks"],
+    ["Jacks", ["jacks"], "Jacks 2"],
+    ["Jacks", ["Jacks", "Jacks 2", "Jacks 3"], "Jacks 4"],
+  ] as const)("%s beside %j", (wish, taken, name) => {
+    expect(freeSheetName(wish, taken)).toBe(name);
+  });
 });

@@ -5,9 +5,38 @@ import { spills } from "../../src/registry/spills.ts";
 import { worksheetFunction, type Parameter } from "../../src/registry/worksheetFunction.ts";
 
 const BASE = "https://example.org/longpoint";
-const plain = (name: string, more: Partial<Parameter> = {}): Parameter => ({ name, description: `The ${name}.`, quantity: "number", read: (cell) => cell, ...more });
-const double = worksheetFunction({ name: "DOUBLE", family: "test", summary: "Twice a number.", parameters: [plain("number"), plain("times", { optional: true, defaultText: "2" })], returns: "it.", examples: [{ cells: [1], result: 2 }, { cells: [2], result: 4 }], compute: () => 0 });
-const table = worksheetFunction({ name: "TABLE", family: "test", summary: "A table.", parameters: [plain("block", { block: true })], returns: "it.", examples: [{ cells: [[[1]]], result: [[1]] }, { cells: [[[2]]], result: [[2]] }], asynchronous: true, compute: async () => [[0]] });
+const plain = (name: string, more: Partial<Parameter> = {}): Parameter => ({
+  name,
+  description: `The ${name}.`,
+  quantity: "number",
+  read: (cell) => cell,
+  ...more,
+});
+const double = worksheetFunction({
+  name: "DOUBLE",
+  family: "test",
+  summary: "Twice a number.",
+  parameters: [plain("number"), plain("times", { optional: true, defaultText: "2" })],
+  returns: "it.",
+  examples: [
+    { cells: [1], result: 2 },
+    { cells: [2], result: 4 },
+  ],
+  compute: () => 0,
+});
+const table = worksheetFunction({
+  name: "TABLE",
+  family: "test",
+  summary: "A table.",
+  parameters: [plain("block", { block: true })],
+  returns: "it.",
+  examples: [
+    { cells: [[[1]]], result: [[1]] },
+    { cells: [[[2]]], result: [[2]] },
+  ],
+  asynchronous: true,
+  compute: async () => [[0]],
+});
 
 describe("excelMetadata", () => {
   it("describes a function that answers at once and one that does not", () => {
@@ -15,13 +44,28 @@ describe("excelMetadata", () => {
       allowErrorForDataTypeAny: true,
       functions: [
         {
-          id: "DOUBLE", name: "DOUBLE", description: "Twice a number.", helpUrl: `${BASE}/help/DOUBLE.html`,
-          parameters: [{ name: "number", description: "The number.", type: "any", dimensionality: "scalar" }, { name: "times", description: "The times. Default: 2.", type: "any", dimensionality: "scalar", optional: true }],
+          id: "DOUBLE",
+          name: "DOUBLE",
+          description: "Twice a number.",
+          helpUrl: `${BASE}/help/DOUBLE.html`,
+          parameters: [
+            { name: "number", description: "The number.", type: "any", dimensionality: "scalar" },
+            {
+              name: "times",
+              description: "The times. Default: 2.",
+              type: "any",
+              dimensionality: "scalar",
+              optional: true,
+            },
+          ],
           result: { type: "any", dimensionality: "scalar" },
           options: { requiresAddress: true, supportSync: true },
         },
         {
-          id: "TABLE", name: "TABLE", description: "A table.", helpUrl: `${BASE}/help/TABLE.html`,
+          id: "TABLE",
+          name: "TABLE",
+          description: "A table.",
+          helpUrl: `${BASE}/help/TABLE.html`,
           parameters: [{ name: "block", description: "The block.", type: "any", dimensionality: "matrix" }],
           result: { type: "any", dimensionality: "matrix" },
           options: { requiresAddress: true },
@@ -57,20 +101,32 @@ describe("excelMetadata", () => {
         expect(new Set(parameters.map((one) => one.name)).size, name).toBe(parameters.length);
         for (const one of parameters) expect(one.name, name).toMatch(/^[a-z][A-Za-z]*$/);
         const first = parameters.findIndex(({ optional }) => optional);
-        if (first >= 0) expect(parameters.slice(first).every(({ optional }) => optional), name).toBe(true);
+        if (first >= 0)
+          expect(
+            parameters.slice(first).every(({ optional }) => optional),
+            name,
+          ).toBe(true);
       }
     });
     it("has a matrix for a result exactly where an example spills, and all examples of a function agree", () => {
       for (const definition of functions) {
         expect(new Set(definition.examples.map(({ result }) => Array.isArray(result))).size, definition.name).toBe(1);
-        expect(described.find(({ id }) => id === definition.name)!.result.dimensionality).toBe(spills(definition) ? "matrix" : "scalar");
+        expect(described.find(({ id }) => id === definition.name)!.result.dimensionality).toBe(
+          spills(definition) ? "matrix" : "scalar",
+        );
       }
     });
     it("marks as answering at once all but the asynchronous", () => {
-      for (const definition of functions) expect(described.find(({ id }) => id === definition.name)!.options.supportSync ?? false).toBe(!definition.asynchronous);
+      for (const definition of functions)
+        expect(described.find(({ id }) => id === definition.name)!.options.supportSync ?? false).toBe(
+          !definition.asynchronous,
+        );
     });
     it("uses no option that does not go with requiresAddress", () => {
-      for (const { options } of described) expect(Object.keys(options).filter((option) => !["requiresAddress", "supportSync"].includes(option))).toEqual([]);
+      for (const { options } of described)
+        expect(Object.keys(options).filter((option) => !["requiresAddress", "supportSync"].includes(option))).toEqual(
+          [],
+        );
     });
   });
 });

@@ -13,21 +13,72 @@ const message = (input: unknown): string => {
 
 describe("labelledBlock", () => {
   it("takes labels in any order, case and spacing, with or without a colon", () => {
-    expect(read([["  END   pitch : ", 6], ["span:", 288]])).toEqual(new Map([["End pitch", 6], ["Span", 288]]));
+    expect(
+      read([
+        ["  END   pitch : ", 6],
+        ["span:", 288],
+      ]),
+    ).toEqual(
+      new Map([
+        ["End pitch", 6],
+        ["Span", 288],
+      ]),
+    );
     expect(plainLabel(" Set  Out\tFROM: ")).toBe("set out from");
   });
 
-  it.each([undefined, null, ""])("leaves out a row whose value is blank: %j", (blank) => expect(read([["Span", 288], ["End pitch", blank]])).toEqual(new Map([["Span", 288]])));
-  it.each([[[null, null]], [["", ""]], [["", 0]], [[undefined, undefined]]])("leaves out an empty row: %j", (row) => expect(read([["Span", 288], row])).toEqual(new Map([["Span", 288]])));
-  it("takes empty columns to the right", () => expect(read([["Span", 288, null, ""]])).toEqual(new Map([["Span", 288]])));
-  it("keeps the value as it is: 0, a flag and a text", () => expect(read([["Span", 0], ["End pitch", false], ["Set out from", " corner "]])).toEqual(new Map<string, unknown>([["Span", 0], ["End pitch", false], ["Set out from", " corner "]])));
+  it.each([undefined, null, ""])("leaves out a row whose value is blank: %j", (blank) =>
+    expect(
+      read([
+        ["Span", 288],
+        ["End pitch", blank],
+      ]),
+    ).toEqual(new Map([["Span", 288]])),
+  );
+  it.each([[[null, null]], [["", ""]], [["", 0]], [[undefined, undefined]]])("leaves out an empty row: %j", (row) =>
+    expect(read([["Span", 288], row])).toEqual(new Map([["Span", 288]])),
+  );
+  it("takes empty columns to the right", () =>
+    expect(read([["Span", 288, null, ""]])).toEqual(new Map([["Span", 288]])));
+  it("keeps the value as it is: 0, a flag and a text", () =>
+    expect(
+      read([
+        ["Span", 0],
+        ["End pitch", false],
+        ["Set out from", " corner "],
+      ]),
+    ).toEqual(
+      new Map<string, unknown>([
+        ["Span", 0],
+        ["End pitch", false],
+        ["Set out from", " corner "],
+      ]),
+    ));
 
   it.each<[string, unknown, string]>([
-    ["an unknown label", [["Spam", 1]], `roof: "Spam" is no row of a roof block. The rows are: Span, End pitch, Set out from.`],
+    [
+      "an unknown label",
+      [["Spam", 1]],
+      `roof: "Spam" is no row of a roof block. The rows are: Span, End pitch, Set out from.`,
+    ],
     ["a number for a label", [[288, "Span"]], "288 is no row"],
     ["a flag for a label", [[true, 1]], "TRUE is no row"],
-    ["a doubled label", [["Span", 1], ["SPAN:", 2]], "Span stands there twice"],
-    ["a doubled label whose second value is blank", [["Span", 1], ["span", ""]], "Span stands there twice"],
+    [
+      "a doubled label",
+      [
+        ["Span", 1],
+        ["SPAN:", 2],
+      ],
+      "Span stands there twice",
+    ],
+    [
+      "a doubled label whose second value is blank",
+      [
+        ["Span", 1],
+        ["span", ""],
+      ],
+      "Span stands there twice",
+    ],
     ["a value with no label", [["", 24]], "the value 24 has no label beside it"],
     ["a third column", [["Span", 288, "feet"]], "more than two filled columns"],
     ["one column", [["Span"]], "is no roof block. Point to two columns"],
@@ -41,19 +92,31 @@ describe("labelledBlock", () => {
     expect(message(input).startsWith("roof: ")).toBe(true);
   });
 
-  it("reads a label of 10,000 characters no further than it shows it", () => expect(message([["Span".padEnd(10_000), 1]]).length).toBeLessThan(200));
+  it("reads a label of 10,000 characters no further than it shows it", () =>
+    expect(message([["Span".padEnd(10_000), 1]]).length).toBeLessThan(200));
 
   it("passes the first error on, before it judges the label beside it", () => {
     const error = new CellError("#DIV/0!");
     expect(read([["Span", error]])).toBe(error);
-    expect(read([[error, 1], ["Spam", 2]])).toBe(error);
+    expect(
+      read([
+        [error, 1],
+        ["Spam", 2],
+      ]),
+    ).toBe(error);
     expect(read([["Nonsense", error]])).toBe(error);
   });
 
   it("never throws, whatever a host hands over", () => {
-    fc.assert(fc.property(fc.oneof(fc.anything(), fc.array(fc.array(fc.anything(), { maxLength: 4 }), { maxLength: 5 })), (input) => {
-      const answer = read(input);
-      expect(answer instanceof Map || answer instanceof Refusal || answer instanceof CellError).toBe(true);
-    }), { seed: 1, numRuns: 500 });
+    fc.assert(
+      fc.property(
+        fc.oneof(fc.anything(), fc.array(fc.array(fc.anything(), { maxLength: 4 }), { maxLength: 5 })),
+        (input) => {
+          const answer = read(input);
+          expect(answer instanceof Map || answer instanceof Refusal || answer instanceof CellError).toBe(true);
+        },
+      ),
+      { seed: 1, numRuns: 500 },
+    );
   });
 });

@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { choice, cornerAngle, length, number, optionalLength, otherPitch, pitch, size } from "../../src/registry/parameters.ts";
+import {
+  choice,
+  cornerAngle,
+  length,
+  number,
+  optionalLength,
+  otherPitch,
+  pitch,
+  size,
+} from "../../src/registry/parameters.ts";
 import { Refusal } from "../../src/registry/refusal.ts";
 import type { Parameter, Reading } from "../../src/registry/worksheetFunction.ts";
 import { anyText } from "../measure/anyText.ts";
@@ -14,30 +23,54 @@ const message = (parameter: Parameter, cell: unknown, reading = blank()): string
 };
 
 const all: readonly Parameter[] = [
-  pitch("it", "It."), otherPitch("it"), length("it", "It."), optionalLength("it", "It.", "none"), cornerAngle("it"), size("it", "It."),
-  number("it", "It.", { from: 1, to: 9, example: "3" }), choice("it", "It.", ["plumb", "square"] as const), choice("it", "It.", [2, 16, 64] as const, 16),
+  pitch("it", "It."),
+  otherPitch("it"),
+  length("it", "It."),
+  optionalLength("it", "It.", "none"),
+  cornerAngle("it"),
+  size("it", "It."),
+  number("it", "It.", { from: 1, to: 9, example: "3" }),
+  choice("it", "It.", ["plumb", "square"] as const),
+  choice("it", "It.", [2, 16, 64] as const, 16),
 ];
 
 describe("every reader", () => {
   it("gives a value or a refusal that starts with the argument's name, whatever stands in the cell", () => {
-    fc.assert(fc.property(fc.constantFrom(...all), fc.oneof(anyText, fc.double(), fc.integer(), fc.boolean(), fc.constantFrom(null, undefined, {}, [], [[1]], () => 1, 3n)), (parameter, cell) => {
-      const value = read(parameter, cell);
-      if (!(value instanceof Refusal)) return;
-      expect(value.message.startsWith("it: ")).toBe(true);
-      expect(value.message).toMatch(/\.$/);
-      expect(value.error).toBe("#VALUE!");
-    }), { seed: 1, numRuns: 3_000 });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...all),
+        fc.oneof(
+          anyText,
+          fc.double(),
+          fc.integer(),
+          fc.boolean(),
+          fc.constantFrom(null, undefined, {}, [], [[1]], () => 1, 3n),
+        ),
+        (parameter, cell) => {
+          const value = read(parameter, cell);
+          if (!(value instanceof Refusal)) return;
+          expect(value.message.startsWith("it: ")).toBe(true);
+          expect(value.message).toMatch(/\.$/);
+          expect(value.error).toBe("#VALUE!");
+        },
+      ),
+      { seed: 1, numRuns: 3_000 },
+    );
   });
 
-  it.each(all.map((parameter, i) => [`${i} (${parameter.quantity})`, parameter] as const))("says what to type instead: %s", (_, parameter) =>
-    expect(message(parameter, "no such thing")).toMatch(/Type |must be one of /));
+  it.each(all.map((parameter, i) => [`${i} (${parameter.quantity})`, parameter] as const))(
+    "says what to type instead: %s",
+    (_, parameter) => expect(message(parameter, "no such thing")).toMatch(/Type |must be one of /),
+  );
 });
 
 describe("length", () => {
   const zero = length("overhang", "It.", { zero: true, example: "16" });
   it("takes 0 only where it is a value, and less only where that is one", () => {
     expect([read(zero, 0), read(zero, "0"), read(zero, `0"`)]).toEqual([0, 0, 0]);
-    expect(message(length("offset", "It."), 0)).toBe("offset: 0 was read; it must be more than 0. Type a length such as 48.");
+    expect(message(length("offset", "It."), 0)).toBe(
+      "offset: 0 was read; it must be more than 0. Type a length such as 48.",
+    );
     expect(message(zero, -1)).toBe("overhang: -1 was read; it must not be negative. Type a length such as 16.");
     expect(read(length("correction", "It.", { zero: true, negative: true }), `-1/4"`)).toBe(-0.25);
   });
@@ -46,7 +79,10 @@ describe("length", () => {
     expect([read(zero, 48, reading), reading.unit]).toEqual([48, null]);
     expect([read(zero, "1.2 m", reading), reading.unit, reading.unitFrom]).toEqual([1200, "mm", "overhang"]);
   });
-  it("names itself and the argument that it goes against", () => expect(message(zero, `4'`, { unit: "mm", unitFrom: "span" })).toBe(`overhang: "4'" is feet and inches, but span is metric. Type both in the same unit.`));
+  it("names itself and the argument that it goes against", () =>
+    expect(message(zero, `4'`, { unit: "mm", unitFrom: "span" })).toBe(
+      `overhang: "4'" is feet and inches, but span is metric. Type both in the same unit.`,
+    ));
   it("knows its bounds", () => {
     expect(read(zero, 1_000_000)).toBe(1_000_000);
     for (const cell of [1_000_001, -1_000_001, NaN]) expect(message(zero, cell)).toMatch(/too long|negative|no number/);
@@ -60,22 +96,53 @@ describe("length", () => {
 
 describe("cornerAngle", () => {
   const corner = cornerAngle();
-  it.each([[undefined, 90], [null, 90], ["", 90], [0, 90], [135, 135], ["67.5°", 67.5], [" 120 degrees ", 120], ["179.999", 179.999]])("%j is %s", (cell, angle) => expect(read(corner, cell)).toBe(angle));
-  it.each([180, 0.0 - 1, Infinity, NaN, true, "0", "180", "9O", "1e2", "-90", "90 90"])("%j is none", (cell) => expect(message(corner, cell)).toMatch(/^corner: .*Type 90 for a square corner/));
+  it.each([
+    [undefined, 90],
+    [null, 90],
+    ["", 90],
+    [0, 90],
+    [135, 135],
+    ["67.5°", 67.5],
+    [" 120 degrees ", 120],
+    ["179.999", 179.999],
+  ])("%j is %s", (cell, angle) => expect(read(corner, cell)).toBe(angle));
+  it.each([180, 0.0 - 1, Infinity, NaN, true, "0", "180", "9O", "1e2", "-90", "90 90"])("%j is none", (cell) =>
+    expect(message(corner, cell)).toMatch(/^corner: .*Type 90 for a square corner/),
+  );
 });
 
 describe("number", () => {
   const count = number("count", "It.", { from: 0, to: 1000, whole: true, example: "2", fallback: 1 });
-  it.each([[undefined, 1], [0, 0], ["12", 12], [1000, 1000]])("%j is %s", (cell, value) => expect(read(count, cell)).toBe(value));
-  it.each([-1, 1001, 2.5, "two", " ", true, NaN])("%j is refused with the bounds", (cell) => expect(message(count, cell)).toContain("a whole number from 0 to 1000"));
+  it.each([
+    [undefined, 1],
+    [0, 0],
+    ["12", 12],
+    [1000, 1000],
+  ])("%j is %s", (cell, value) => expect(read(count, cell)).toBe(value));
+  it.each([-1, 1001, 2.5, "two", " ", true, NaN])("%j is refused with the bounds", (cell) =>
+    expect(message(count, cell)).toContain("a whole number from 0 to 1000"),
+  );
 });
 
 describe("choice", () => {
   const cut = choice("cut", "It.", ["plumb", "square"] as const, "plumb");
-  it.each([[undefined, "plumb"], ["SQUARE", "square"], [" Plumb ", "plumb"]])("%j is %s", (cell, value) => expect(read(cut, cell)).toBe(value));
-  it.each(["round", 7, true, "squaree"])("%j is refused with the choices", (cell) => expect(message(cut, cell)).toContain("one of plumb, square"));
-  it("is required where nothing is its default", () => expect(message(choice("cut", "It.", ["plumb", "square"] as const), "")).toBe(`cut: nothing was given. Type "plumb" or "square".`));
-  it("takes numbers as numbers or as texts", () => expect([read(choice("mark", "It.", [8, 16] as const), "16"), read(choice("mark", "It.", [8, 16] as const), 8)]).toEqual([16, 8]));
+  it.each([
+    [undefined, "plumb"],
+    ["SQUARE", "square"],
+    [" Plumb ", "plumb"],
+  ])("%j is %s", (cell, value) => expect(read(cut, cell)).toBe(value));
+  it.each(["round", 7, true, "squaree"])("%j is refused with the choices", (cell) =>
+    expect(message(cut, cell)).toContain("one of plumb, square"),
+  );
+  it("is required where nothing is its default", () =>
+    expect(message(choice("cut", "It.", ["plumb", "square"] as const), "")).toBe(
+      `cut: nothing was given. Type "plumb" or "square".`,
+    ));
+  it("takes numbers as numbers or as texts", () =>
+    expect([
+      read(choice("mark", "It.", [8, 16] as const), "16"),
+      read(choice("mark", "It.", [8, 16] as const), 8),
+    ]).toEqual([16, 8]));
 });
 
 describe("size", () => {
@@ -90,5 +157,11 @@ describe("size", () => {
     read(it2, "38 x 184", reading);
     expect(reading).toEqual({ unit: "mm", unitFrom: "size" });
   });
-  it.each([["8x2", "thickness comes first. Type 2x8"], ["2x7", "no nominal size of lumber"], [28, "no lumber size"], ["two by eight", "no lumber size"], ["", "nothing was given"]])("refuses %j", (cell, words) => expect(message(it2, cell)).toContain(words));
+  it.each([
+    ["8x2", "thickness comes first. Type 2x8"],
+    ["2x7", "no nominal size of lumber"],
+    [28, "no lumber size"],
+    ["two by eight", "no lumber size"],
+    ["", "nothing was given"],
+  ])("refuses %j", (cell, words) => expect(message(it2, cell)).toContain(words));
 });

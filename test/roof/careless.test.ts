@@ -8,7 +8,8 @@ import { atY, dot, falls, jackInSpace, meet, space, sub } from "./inSpace.ts";
 /** Span 24', length 40', rafters 2x6 of 1.5 in by 5.5 in, hip 2x8 of 1.5 in by 7.25 in, as the block's blank rows say. */
 const block = (...more: readonly (readonly [string, unknown])[]) => [["Span", `24'`], ["Length", `40'`], ...more];
 const jacks = (...more: readonly (readonly [string, unknown])[]): Row[] => rows("JACKTABLE", block(...more));
-const member = (name: string, ...more: readonly (readonly [string, unknown])[]): Row[] => rows("MEMBERS", block(...more)).filter((row) => row["Member"] === name);
+const member = (name: string, ...more: readonly (readonly [string, unknown])[]): Row[] =>
+  rows("MEMBERS", block(...more)).filter((row) => row["Member"] === name);
 const onSide = (table: readonly Row[], side: string): Row[] => table.filter((row) => row["Side"] === side);
 const notes = (table: readonly Row[]): string => table.map((row) => row["Note"]).join("; ");
 /** A length that a note says, and half of the smallest mark it is given to: lengths under an inch are finer. */
@@ -27,7 +28,10 @@ const degrees = (radians: number): number => (radians * 180) / Math.PI;
 /** Where a careless program goes wrong: each sentence is one thing to get right, and to tell. */
 describe("Unequal pitches: the step on side 1 uses m2 / m1, easily turned upside down; the saw tilts are f1 and f2, not 45 degrees.", () => {
   const [main, end] = [space(6, 12), space(12, 6)];
-  it.each([["main", main, 6, 12, "Main"], ["end", end, 12, 6, "End"]] as const)("on the %s side", (_, at, pitch, other, side) => {
+  it.each([
+    ["main", main, 6, 12, "Main"],
+    ["end", end, 12, 6, "End"],
+  ] as const)("on the %s side", (_, at, pitch, other, side) => {
     const step = jackInSpace(at, 72, 1.5, 1.5).centre - jackInSpace(at, 48, 1.5, 1.5).centre;
     expect(number("JACKSTEP", pitch, 24, other)).toBeCloseTo(step, 10);
     // The saw follows the plumb line; its tilt is the angle in plan between the hip's face and the plane square to the jack.
@@ -41,19 +45,35 @@ describe("Unequal pitches: the step on side 1 uses m2 / m1, easily turned upside
 });
 
 describe("The jack's deduction is T / (2 cos f), not T / 2; long point and centre differ by t tan f / (2 cos A).", () => {
-  it.each([[6, 6, 90], [6, 12, 90], [9, 5, 120], [7, 8, 75]])("pitches %s and %s at %s degrees", (pitch, other, corner) => {
+  it.each([
+    [6, 6, 90],
+    [6, 12, 90],
+    [9, 5, 120],
+    [7, 8, 75],
+  ])("pitches %s and %s at %s degrees", (pitch, other, corner) => {
     const [T, t] = [2.25, 1.75];
     const wood = jackInSpace(space(pitch, other, corner), 60, T, t);
-    const [long, short] = [number("JACKLEN", pitch, 60, T, t, other, corner), number("JACKSHORT", pitch, 60, T, t, other, corner)];
+    const [long, short] = [
+      number("JACKLEN", pitch, 60, T, t, other, corner),
+      number("JACKSHORT", pitch, 60, T, t, other, corner),
+    ];
     expect(long).toBeCloseTo(wood.long, 10);
     expect(short).toBeCloseTo(wood.short, 10);
     // The centre of the cut, halfway, is as far short of the hip's centre line as a jack of no thickness would be.
-    expect(number("JACKLINE", pitch, 60, other, corner) - (long + short) / 2).toBeCloseTo(jackInSpace(space(pitch, other, corner), 60, 0, t).centre - wood.centre, 10);
+    expect(number("JACKLINE", pitch, 60, other, corner) - (long + short) / 2).toBeCloseTo(
+      jackInSpace(space(pitch, other, corner), 60, 0, t).centre - wood.centre,
+      10,
+    );
   });
 });
 
 describe("The edge angle is not the saw tilt (48.19 against 45 at 6/12).", () => {
-  it.each([[6, 6, 90], [12, 12, 90], [6, 12, 90], [8, 4, 110]])("pitches %s and %s at %s degrees", (pitch, other, corner) => {
+  it.each([
+    [6, 6, 90],
+    [12, 12, 90],
+    [6, 12, 90],
+    [8, 4, 110],
+  ])("pitches %s and %s at %s degrees", (pitch, other, corner) => {
     const { longPoint, shortPoint } = jackInSpace(space(pitch, other, corner), 60, 1.5, 1.5);
     const across = sub(longPoint, shortPoint);
     const edge = degrees(Math.acos(across[0] / Math.hypot(...across)));
@@ -62,13 +82,17 @@ describe("The edge angle is not the saw tilt (48.19 against 45 at 6/12).", () =>
   });
   it("48.19 at 6/12, and in the schedule", () => {
     expect(number("JACKEDGE", 6).toFixed(2)).toBe("48.19");
-    for (const jack of jacks(["Pitch", 6])) expect([jack["Saw tilt"], Number(jack["Edge angle"]).toFixed(2)]).toEqual([45, "48.19"]);
+    for (const jack of jacks(["Pitch", 6]))
+      expect([jack["Saw tilt"], Number(jack["Edge angle"]).toFixed(2)]).toEqual([45, "48.19"]);
   });
 });
 
 describe("Saw tilts beyond what a saw can do: over 45 degrees (at most 60 on some) on the flatter side of unequal pitches and at corners over 90 degrees. Say so, and give the complement or the way to cut it.", () => {
-  it.each([[8, 10, "saw tilt over 45°"], [6, 12, "saw tilt over 60°"]])("%s and %s in 12: %s", (pitch, end, words) => {
-    const tilt = degrees(Math.atan2(...space(pitch, end).along.toReversed() as [number, number]));
+  it.each([
+    [8, 10, "saw tilt over 45°"],
+    [6, 12, "saw tilt over 60°"],
+  ])("%s and %s in 12: %s", (pitch, end, words) => {
+    const tilt = degrees(Math.atan2(...(space(pitch, end).along.toReversed() as [number, number])));
     const table = jacks(["Pitch", pitch], ["End pitch", end]);
     for (const jack of onSide(table, "Main")) {
       expect(jack["Saw tilt"]).toBeCloseTo(tilt, 10);
@@ -79,14 +103,16 @@ describe("Saw tilts beyond what a saw can do: over 45 degrees (at most 60 on som
     expect(notes(member("jack", ["Pitch", pitch], ["End pitch", end]))).toContain(words);
   });
   it("a hip's tail tilts more than its head where that is on the ridge", () => {
-    const hip = (head: string, overhang: number) => notes(member("hip", ["Pitch", 6], ["End pitch", 9], ["Overhang", overhang], ["Hip head", head]));
+    const hip = (head: string, overhang: number) =>
+      notes(member("hip", ["Pitch", 6], ["End pitch", 9], ["Overhang", overhang], ["Hip head", head]));
     // The hip stands off the main plate by atan(9 / 6) and its tail is cut along the end's fascia too: tilt 56.31 there, 33.69 from the square face.
     expect(hip("ridge", 16)).toContain("tail's saw tilt over 45°: cut 33.69°");
     expect(hip("ridge", 0)).not.toContain("tail's");
     expect(hip("king commons", 16)).not.toContain("tail's");
   });
   it("45 degrees is what every saw does", () => expect(notes(jacks(["Pitch", 9]))).not.toContain("saw tilt"));
-  it("corners over 90 degrees tilt over 45 too: half the corner at equal pitches", () => expect(number("JACKTILT", 6, 6, 135)).toBeCloseTo(67.5, 10));
+  it("corners over 90 degrees tilt over 45 too: half the corner at equal pitches", () =>
+    expect(number("JACKTILT", 6, 6, 135)).toBeCloseTo(67.5, 10));
 });
 
 describe("The hip must be deep enough for the jack's whole cut: hip depth / cos(hip slope) >= D / cos A - (drop - drop_s), else the jack's toe hangs free. Warn.", () => {
@@ -99,8 +125,16 @@ describe("The hip must be deep enough for the jack's whole cut: hip depth / cos(
     const hipUnderside = at.rise * s - Math.max(near, far) - hipDepth * Math.hypot(1, at.rise);
     return hipUnderside - (longPoint[2] - depth * Math.hypot(1, pitch / 12));
   }
-  it.each([[12, 12], [9, 9], [12, 10]])("%s and %s in 12, the hip no deeper than the jacks", (pitch, end) => {
-    const shallow = [["Pitch", pitch], ["End pitch", end], ["Hip", "2x6"]] as const;
+  it.each([
+    [12, 12],
+    [9, 9],
+    [12, 10],
+  ])("%s and %s in 12, the hip no deeper than the jacks", (pitch, end) => {
+    const shallow = [
+      ["Pitch", pitch],
+      ["End pitch", end],
+      ["Hip", "2x6"],
+    ] as const;
     const table = jacks(...shallow);
     const [main, hip] = [table.filter((row) => row["Side"] !== "End"), member("hip", ...shallow)[0]!];
     const toe = hangs(pitch, end, 5.5, 5.5);
@@ -115,12 +149,18 @@ describe("The hip must be deep enough for the jack's whole cut: hip depth / cos(
     const deep = jacks(["Pitch", pitch], ["End pitch", end], ["Hip", `1.5 x ${enough + 1e-5}`]);
     expect(notes(deep)).not.toContain("toe of the cut");
     expect(deep.map((row) => row["Long point"])).toEqual(table.map((row) => row["Long point"]));
-    expect(notes(jacks(["Pitch", pitch], ["End pitch", end], ["Hip", `1.5 x ${enough - 1e-4}`]))).toContain("toe of the cut");
+    expect(notes(jacks(["Pitch", pitch], ["End pitch", end], ["Hip", `1.5 x ${enough - 1e-4}`]))).toContain(
+      "toe of the cut",
+    );
   });
 });
 
 describe("A centred dropped hip at unequal pitches leaves the other side's jacks proud by drop - drop_s. Warn, and offer the backed or the shifted hip.", () => {
-  const unequal = [["Pitch", 6], ["End pitch", 9], ["Hip", "2x10"]] as const;
+  const unequal = [
+    ["Pitch", 6],
+    ["End pitch", 9],
+    ["Hip", "2x10"],
+  ] as const;
   const fall = falls(space(6, 9), 1.5);
   const proud = Math.abs(fall.near - fall.far);
   it("says by how much on the flatter side, and on the hip", () => {
@@ -155,7 +195,9 @@ describe("Equal heels can exceed the shallower rafter's plumb depth: no birdsmou
   });
   it("answers just past the limit", () => {
     expect(jacks(["Pitch", 3], ["End pitch", 12], ["Seat", seatLeast + 1e-6], ["Hip", "2x12"])).not.toEqual([]);
-    expect(refusal("JACKTABLE", block(["Pitch", 3], ["End pitch", 12], ["Seat", seatLeast - 1e-6], ["Hip", "2x12"]))).toMatch(/^Seat: /);
+    expect(
+      refusal("JACKTABLE", block(["Pitch", 3], ["End pitch", 12], ["Seat", seatLeast - 1e-6], ["Hip", "2x12"])),
+    ).toMatch(/^Seat: /);
   });
   it("a single cell refuses a heel of the plumb depth", () => {
     expect(refusal("JACKBOARD", 3, 48, 1.5, 1.5, 5.5, most, 12)).toMatch(/^heel: .*Type less than 5\.6692,/);
@@ -170,16 +212,30 @@ describe("King commons and ridge can stand above the end planes by m2 t/2 - m1 R
   const above = main * (run - 1.5 / 2) - end * (endRun - 1.5 / 2);
   it("on the king commons and the ridge", () => {
     expect(above).toBeCloseTo(0.375, 12);
-    const given = [["Pitch", 6], ["End pitch", 12]] as const;
-    expectSaid(onSide(member("king common", ...given), "Main")[0], /stands (.+?) above the end plane at the apex/, above);
+    const given = [
+      ["Pitch", 6],
+      ["End pitch", 12],
+    ] as const;
+    expectSaid(
+      onSide(member("king common", ...given), "Main")[0],
+      /stands (.+?) above the end plane at the apex/,
+      above,
+    );
     expectSaid(member("ridge", ...given)[0], /stands (.+?) above the end plane at the apex/, above);
   });
-  it("not where they are flush", () => expect(notes(rows("MEMBERS", block(["Pitch", 6])))).not.toContain("above the end plane"));
+  it("not where they are flush", () =>
+    expect(notes(rows("MEMBERS", block(["Pitch", 6])))).not.toContain("above the end plane"));
 });
 
 describe("Hips straight onto the ridge: the ridge is longer, no king common fits, and the ridge must be at least as thick as the rafters.", () => {
-  it.each([[6, 6], [6, 9]])("%s and %s in 12", (pitch, end) => {
-    const given = [["Pitch", pitch], ["End pitch", end]] as const;
+  it.each([
+    [6, 6],
+    [6, 9],
+  ])("%s and %s in 12", (pitch, end) => {
+    const given = [
+      ["Pitch", pitch],
+      ["End pitch", end],
+    ] as const;
     const [between, onto] = [member("ridge", ...given)[0]!, member("ridge", ...given, ["Hip head", "ridge"])[0]!];
     expect(member("king common", ...given, ["Hip head", "ridge"])).toEqual([]);
     // The ridge must reach as far as each hip's cheek runs along its face: to the hip's face on the end's side.
@@ -189,7 +245,9 @@ describe("Hips straight onto the ridge: the ridge is longer, no king common fits
     expect(Number(onto["Long point"])).toBeGreaterThan(Number(between["Long point"]));
   });
   it("says when the ridge is too thin", () => {
-    expect(notes(member("ridge", ["Pitch", 6], ["Hip head", "ridge"], ["Ridge", "1x8"]))).toMatch(/thinner than the rafters: hips .*ridge need 1 1\/2"/);
+    expect(notes(member("ridge", ["Pitch", 6], ["Hip head", "ridge"], ["Ridge", "1x8"]))).toMatch(
+      /thinner than the rafters: hips .*ridge need 1 1\/2"/,
+    );
     expect(notes(member("ridge", ["Pitch", 6], ["Hip head", "ridge"], ["Ridge", "2x8"]))).not.toContain("thinner");
   });
 });
@@ -233,7 +291,8 @@ describe("The shortest jack's head can land over its own seat: it does not exist
     expect(table.at(-1)!["Note"]).toMatch(/a shorter jack would land on its (own )?seat/);
     expectSaid(table.at(-1), /corner bay (?:of )?([^,]+?)(?: to its centre)?,/, 32);
   });
-  it("a single cell answers", () => expect(number("JACKLEN", 6, 4, 1.5, 1.5)).toBeCloseTo(jackInSpace(space(6, 6), 4, 1.5, 1.5).long, 10));
+  it("a single cell answers", () =>
+    expect(number("JACKLEN", 6, 4, 1.5, 1.5)).toBeCloseTo(jackInSpace(space(6, 6), 4, 1.5, 1.5).long, 10));
   it("and refuses a short point below the plate line, with the limit", () => {
     // Where the short side face, the hip's face and the plate line meet: solved from where the short point of one more inch lies.
     const slope = jackInSpace(space(6, 6), 5, 1.5, 1.5).short - jackInSpace(space(6, 6), 4, 1.5, 1.5).short;
@@ -248,12 +307,22 @@ describe("No overhang: the heel vanishes (see shortest board).", () => {
   it("the seat's corner is the low end", () => {
     const [run, depth, heel] = [80, 8, 5];
     const [c, s] = [4 / 5, 3 / 5];
-    const corners = [[0, heel], [run, heel + (run * 3) / 4], [run, heel + (run * 3) / 4 - depth / c], [0, 0]] as const;
+    const corners = [
+      [0, heel],
+      [run, heel + (run * 3) / 4],
+      [run, heel + (run * 3) / 4 - depth / c],
+      [0, 0],
+    ] as const;
     const along = corners.map(([x, z]) => x * c + z * s);
     const board = Math.max(...along) - Math.min(...along);
     expect(number("COMMONBOARD", 9, run, 0, depth, heel, 0)).toBeCloseTo(board, 10);
-    expect(number("COMMONBOARD", 9, run, 0, depth, heel, 0)).toBeLessThan(number("COMMONBOARD", 9, run, 0, depth, heel, 0.001));
-    expect(number("JACKBOARD", 9, 48, 1.5, 1.5, depth, heel, 0) - number("JACKLEN", 9, 48, 1.5, 1.5)).toBeCloseTo(heel * s, 10);
+    expect(number("COMMONBOARD", 9, run, 0, depth, heel, 0)).toBeLessThan(
+      number("COMMONBOARD", 9, run, 0, depth, heel, 0.001),
+    );
+    expect(number("JACKBOARD", 9, 48, 1.5, 1.5, depth, heel, 0) - number("JACKLEN", 9, 48, 1.5, 1.5)).toBeCloseTo(
+      heel * s,
+      10,
+    );
   });
   it("in the schedule too", () => {
     const [jack] = jacks(["Pitch", 9], ["Rafter", "1.5 x 8"], ["Heel", 5]);

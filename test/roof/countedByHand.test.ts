@@ -1,8 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { rows } from "../functions/asked.ts";
 
-const counts = (block: readonly (readonly [string, unknown])[]) => rows("MEMBERS", block).map((row) => [row["Piece"], row["Left"], row["Right"], row["Plain"]]);
-const total = (block: readonly (readonly [string, unknown])[]) => rows("MEMBERS", block).reduce((sum, row) => sum + Number(row["Left"]) + Number(row["Right"]) + Number(row["Plain"]), 0);
+const counts = (block: readonly (readonly [string, unknown])[]) =>
+  rows("MEMBERS", block).map((row) => [row["Piece"], row["Left"], row["Right"], row["Plain"]]);
+const total = (block: readonly (readonly [string, unknown])[]) =>
+  rows("MEMBERS", block).reduce(
+    (sum, row) => sum + Number(row["Left"]) + Number(row["Right"]) + Number(row["Plain"]),
+    0,
+  );
 
 /**
  * A market hall, 24' by 36', 6 in 12, rafters at 24 in, hipped at both ends. Counted on the plan, each | a rafter of the front half:
@@ -24,9 +29,20 @@ const total = (block: readonly (readonly [string, unknown])[]) => rows("MEMBERS"
  * 40 jacks of five lengths: 8 of each, half of them left. Hips 4, ridge 1: 61 in all.
  */
 describe("a hip roof counted by hand", () => {
-  const hall = [["Span", `24'`], ["Length", `36'`], ["Pitch", 6]] as const;
+  const hall = [
+    ["Span", `24'`],
+    ["Length", `36'`],
+    ["Pitch", 6],
+  ] as const;
   it("61 pieces", () => {
-    expect(counts(hall)).toEqual([["R", 0, 0, 1], ["C", 0, 0, 10], ["K", 0, 0, 4], ["KE", 0, 0, 2], ["H", 0, 0, 4], ...[1, 2, 3, 4, 5].map((n) => [`J${n}`, 4, 4, 0])]);
+    expect(counts(hall)).toEqual([
+      ["R", 0, 0, 1],
+      ["C", 0, 0, 10],
+      ["K", 0, 0, 4],
+      ["KE", 0, 0, 2],
+      ["H", 0, 0, 4],
+      ...[1, 2, 3, 4, 5].map((n) => [`J${n}`, 4, 4, 0]),
+    ]);
     expect(total(hall)).toBe(61);
   });
 });
@@ -49,9 +65,22 @@ describe("a hip roof counted by hand", () => {
  * Hips 2, ridge 1: 64 in all; the last bay is 359 1/4 - 344 = 15 1/4.
  */
 describe("a roof with a gable counted by hand", () => {
-  const shed = [["Span", `20'`], ["Length", `30'`], ["Pitch", 8], ["Spacing", 16], ["Ends", "hip and gable"]] as const;
+  const shed = [
+    ["Span", `20'`],
+    ["Length", `30'`],
+    ["Pitch", 8],
+    ["Spacing", 16],
+    ["Ends", "hip and gable"],
+  ] as const;
   it("64 pieces", () => {
-    expect(counts(shed)).toEqual([["R", 0, 0, 1], ["C", 0, 0, 30], ["K", 0, 0, 2], ["KE", 0, 0, 1], ["H", 0, 0, 2], ...[1, 2, 3, 4, 5, 6, 7].map((n) => [`J${n}`, 2, 2, 0])]);
+    expect(counts(shed)).toEqual([
+      ["R", 0, 0, 1],
+      ["C", 0, 0, 30],
+      ["K", 0, 0, 2],
+      ["KE", 0, 0, 1],
+      ["H", 0, 0, 2],
+      ...[1, 2, 3, 4, 5, 6, 7].map((n) => [`J${n}`, 2, 2, 0]),
+    ]);
     expect(total(shed)).toBe(64);
     expect(rows("MEMBERS", shed)[1]!["Note"]).toContain(`last bay 1' 3 1/4"`);
   });
@@ -74,9 +103,22 @@ describe("a roof with a gable counted by hand", () => {
  * main ones 2 left and 2 right of two lengths, end ones of five. Two cheeks that differ give hips a hand: 2 left, 2 right. Ridge 1: 55 in all.
  */
 describe("a roof of two pitches counted by hand", () => {
-  const office = [["Span", `16'`], ["Length", `20'`], ["Pitch", 6], ["End pitch", 12], ["Spacing", 16], ["Set out from", "corner"]] as const;
+  const office = [
+    ["Span", `16'`],
+    ["Length", `20'`],
+    ["Pitch", 6],
+    ["End pitch", 12],
+    ["Spacing", 16],
+    ["Set out from", "corner"],
+  ] as const;
   it("55 pieces", () => {
-    expect(counts(office).filter(([mark]) => !String(mark).startsWith("J"))).toEqual([["R", 0, 0, 1], ["C", 0, 0, 16], ["K", 0, 0, 4], ["KE", 0, 0, 2], ["H", 2, 2, 0]]);
+    expect(counts(office).filter(([mark]) => !String(mark).startsWith("J"))).toEqual([
+      ["R", 0, 0, 1],
+      ["C", 0, 0, 16],
+      ["K", 0, 0, 4],
+      ["KE", 0, 0, 2],
+      ["H", 2, 2, 0],
+    ]);
     const jacks = counts(office).filter(([mark]) => String(mark).startsWith("J"));
     expect(jacks.map(([mark]) => mark).sort()).toEqual(["JE1", "JE2", "JE3", "JE4", "JE5", "JM1", "JM2"]);
     expect(jacks.every(([, left, right, plain]) => left === 2 && right === 2 && plain === 0)).toBe(true);

@@ -21,21 +21,40 @@ describe("frame", () => {
   });
 
   it("takes ends that differ by a last bit only for alike: 45° and 12 in 12, 1.001 m and 1001 mm, and a level fascia's overhang", () => {
-    expect(framed({ pitch: 1, endPitch: Math.tan(Math.PI / 4), overhang: 1.001 * 1000, endOverhang: 1001 })).toMatchObject({ alike: true, main: { at: { near: { tan: 1 }, far: { tan: 1 } } } });
-    fc.assert(fc.property(fc.integer({ min: 3, max: 18 }), fc.integer({ min: 0, max: 40 * 16 }), (rise, sixteenths) => {
-      const { alike, main, end } = framed({ pitch: rise / 12, overhang: sixteenths / 16 });
-      expect([alike, end.overhang, end.run]).toEqual([true, main.overhang, main.run]);
-    }), { seed: 5 });
+    expect(
+      framed({ pitch: 1, endPitch: Math.tan(Math.PI / 4), overhang: 1.001 * 1000, endOverhang: 1001 }),
+    ).toMatchObject({ alike: true, main: { at: { near: { tan: 1 }, far: { tan: 1 } } } });
+    fc.assert(
+      fc.property(fc.integer({ min: 3, max: 18 }), fc.integer({ min: 0, max: 40 * 16 }), (rise, sixteenths) => {
+        const { alike, main, end } = framed({ pitch: rise / 12, overhang: sixteenths / 16 });
+        expect([alike, end.overhang, end.run]).toEqual([true, main.overhang, main.run]);
+      }),
+      { seed: 5 },
+    );
   });
 
   // Ends of 2 in 12 to 5 in 12 have a run of 360.00000000000006 in.
-  it.each([["hip and hip", 723, 722], ["hip and gable", 366, 365]] as const)("takes the least length that it names, whatever the last bit of a run: %s, %s in", (ends, least, less) => {
-    expect(framed({ pitch: 5 / 12, endPitch: 2 / 12, ends, length: least })).toMatchObject({ pyramid: false });
-    expect(frame({ ...usual, pitch: 5 / 12, endPitch: 2 / 12, ends, length: less })).toMatchObject({ tag: "ridge too short" });
-  });
+  it.each([
+    ["hip and hip", 723, 722],
+    ["hip and gable", 366, 365],
+  ] as const)(
+    "takes the least length that it names, whatever the last bit of a run: %s, %s in",
+    (ends, least, less) => {
+      expect(framed({ pitch: 5 / 12, endPitch: 2 / 12, ends, length: least })).toMatchObject({ pyramid: false });
+      expect(frame({ ...usual, pitch: 5 / 12, endPitch: 2 / 12, ends, length: less })).toMatchObject({
+        tag: "ridge too short",
+      });
+    },
+  );
 
   it("makes a pyramid where the end runs meet: no ridge, no commons", () => {
-    expect(framed({ length: 288 })).toMatchObject({ pyramid: true, ridgeLine: 0, ridgeBoard: 0, ridgeThickness: 0, commons: [] });
+    expect(framed({ length: 288 })).toMatchObject({
+      pyramid: true,
+      ridgeLine: 0,
+      ridgeBoard: 0,
+      ridgeThickness: 0,
+      commons: [],
+    });
   });
 
   it("runs a ridge to the gable's plate line, the last pair's outer face on it", () => {
@@ -59,10 +78,16 @@ describe("frame", () => {
   it.each<[string, Partial<RoofSpec>, number]>([
     // Level along the hip: where both fascias meet, or square on the nearer one at the hip's face.
     ["a level fascia: the corner of the fascias", { overhang: 16 }, 16 * Math.SQRT2],
-    ["a shorter end overhang: the end fascia at the hip's face", { overhang: 16, endOverhang: 12 }, 12 * Math.SQRT2 + 0.75],
+    [
+      "a shorter end overhang: the end fascia at the hip's face",
+      { overhang: 16, endOverhang: 12 },
+      12 * Math.SQRT2 + 0.75,
+    ],
     ["a longer one: the main fascia at the hip's face", { overhang: 12, endOverhang: 16 }, 12 * Math.SQRT2 + 0.75],
     ["none at the end: only what its face reaches", { overhang: 16, endOverhang: 0 }, 0.75],
-  ])("keeps a hip's tail inside both fascias: %s", (_, change, level) => { expect(framed(change).hipOverhang).toBeCloseTo(level, 9); });
+  ])("keeps a hip's tail inside both fascias: %s", (_, change, level) => {
+    expect(framed(change).hipOverhang).toBeCloseTo(level, 9);
+  });
 
   it("runs a ridge as far as the cheek of a shifted hip reaches on its end side", () => {
     // Pitches 6 and 9: tan f = 3/2. The far face stands 1.5 x (2/3) / (3/2 + 2/3) = 6/13 x 1.5 off the meeting line; the cheek ends (0.75 cos f + that) / sin f past the apex.
@@ -77,28 +102,46 @@ describe("frame", () => {
   });
 
   it("is symmetric: an end of the main pitch has the main side's jacks", () => {
-    fc.assert(fc.property(anyFrame, (made) => {
-      if (!made.alike) return;
-      expect(made.end.jacks).toEqual(made.main.jacks);
-    }), { seed: 5 });
+    fc.assert(
+      fc.property(anyFrame, (made) => {
+        if (!made.alike) return;
+        expect(made.end.jacks).toEqual(made.main.jacks);
+      }),
+      { seed: 5 },
+    );
   });
 
   it("has every jack clear of its seat and the king common farthest", () => {
-    fc.assert(fc.property(anyFrame, ({ main, end, spec }) => {
-      for (const { jacks, seat, king } of [main, end]) {
-        for (const { offset, runs } of jacks) {
-          expect(runs.short).toBeGreaterThanOrEqual(seat);
-          expect(offset).toBeLessThan(king - spec.rafter.thickness);
+    fc.assert(
+      fc.property(anyFrame, ({ main, end, spec }) => {
+        for (const { jacks, seat, king } of [main, end]) {
+          for (const { offset, runs } of jacks) {
+            expect(runs.short).toBeGreaterThanOrEqual(seat);
+            expect(offset).toBeLessThan(king - spec.rafter.thickness);
+          }
         }
-      }
-    }), { seed: 6 });
+      }),
+      { seed: 6 },
+    );
   });
 
   it.each<[string, Partial<RoofSpec>]>([
-    ["length too short", { length: 280 }], ["length too short", { length: 140, ends: "hip and gable" }], ["ridge too short", { length: 290 }], ["ridge too short", { length: 147, ends: "hip and gable" }],
-    ["spacing wider than run", { spacing: 144 }], ["spacing too narrow", { spacing: 2.9 }], ["no ridge for the hips", { hipHead: "ridge", ridge: null }], ["no ridge for the hips", { hipHead: "ridge", length: 288 }],
-    ["row seat takes the heel", { seat: 13 }], ["row heel above depth", { seat: null, heel: 6.2 }], ["no seat on the flatter side", { pitch: 0.25, endPitch: 1, seat: 1 }],
-    ["hip too shallow for the plate", { hip: { name: "2x4", thickness: 1.5, depth: 3.5 } }], ["no jack fits", { spacing: 143 }], ["too many rafters", { length: 30_000 }], ["correction below plate", { correction: -100 }], ["correction below plate", { endCorrection: -100 }],
+    ["length too short", { length: 280 }],
+    ["length too short", { length: 140, ends: "hip and gable" }],
+    ["ridge too short", { length: 290 }],
+    ["ridge too short", { length: 147, ends: "hip and gable" }],
+    ["spacing wider than run", { spacing: 144 }],
+    ["spacing too narrow", { spacing: 2.9 }],
+    ["no ridge for the hips", { hipHead: "ridge", ridge: null }],
+    ["no ridge for the hips", { hipHead: "ridge", length: 288 }],
+    ["row seat takes the heel", { seat: 13 }],
+    ["row heel above depth", { seat: null, heel: 6.2 }],
+    ["no seat on the flatter side", { pitch: 0.25, endPitch: 1, seat: 1 }],
+    ["hip too shallow for the plate", { hip: { name: "2x4", thickness: 1.5, depth: 3.5 } }],
+    ["no jack fits", { spacing: 143 }],
+    ["too many rafters", { length: 30_000 }],
+    ["correction below plate", { correction: -100 }],
+    ["correction below plate", { endCorrection: -100 }],
   ])("refuses: %s", (tag, change) => {
     const made = frame({ ...usual, ...change });
     expect(made).toBeInstanceOf(Reason);

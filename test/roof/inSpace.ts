@@ -13,7 +13,11 @@ export interface Plane {
 
 export const dot = (a: Vec, b: Vec): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 export const sub = (a: Vec, b: Vec): Vec => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-export const cross = (a: Vec, b: Vec): Vec => [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+export const cross = (a: Vec, b: Vec): Vec => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
 export const far = (a: Vec, b: Vec): number => Math.hypot(...sub(a, b));
 
 /** The one point of three planes, by Cramer's rule. */
@@ -50,16 +54,26 @@ export function space(nearRise: number, farRise: number, corner = 90): Space {
   const length = Math.hypot(raw[0], raw[1]) * Math.sign(raw[1]);
   const along = [raw[0] / length, raw[1] / length] as const;
   return {
-    near, far: distant, along, rise: raw[2] / length,
+    near,
+    far: distant,
+    along,
+    rise: raw[2] / length,
     face: (toNear) => ({ normal: [along[1], -along[0], 0], offset: toNear }),
     heightOf: ({ normal, offset }, x, y) => (offset - normal[0] * x - normal[1] * y) / normal[2],
   };
 }
 
 /** The long and the short point of a jack of the near plane, their lengths up the slope from the plumb line over the plate line, and its centre's. */
-export function jackInSpace(at: Space, offset: number, hipThickness: number, jackThickness: number): { long: number; short: number; centre: number; longPoint: Vec; shortPoint: Vec } {
+export function jackInSpace(
+  at: Space,
+  offset: number,
+  hipThickness: number,
+  jackThickness: number,
+): { long: number; short: number; centre: number; longPoint: Vec; shortPoint: Vec } {
   const face = at.face(hipThickness / 2);
-  const [longPoint, shortPoint, centrePoint] = [offset + jackThickness / 2, offset - jackThickness / 2, offset].map((x) => meet(atX(x), at.near, face)) as [Vec, Vec, Vec];
+  const [longPoint, shortPoint, centrePoint] = [offset + jackThickness / 2, offset - jackThickness / 2, offset].map(
+    (x) => meet(atX(x), at.near, face),
+  ) as [Vec, Vec, Vec];
   const up = (point: Vec) => Math.sign(point[1]) * far(point, [point[0], 0, 0]);
   return { long: up(longPoint), short: up(shortPoint), centre: up(centrePoint), longPoint, shortPoint };
 }
@@ -68,6 +82,7 @@ export function jackInSpace(at: Space, offset: number, hipThickness: number, jac
 export function falls(at: Space, thickness: number): { near: number; far: number } {
   const [ux, uy] = at.along;
   const s = 100;
-  const under = (plane: Plane, side: number) => at.rise * s - at.heightOf(plane, s * ux + (side * uy * thickness) / 2, s * uy - (side * ux * thickness) / 2);
+  const under = (plane: Plane, side: number) =>
+    at.rise * s - at.heightOf(plane, s * ux + (side * uy * thickness) / 2, s * uy - (side * ux * thickness) / 2);
   return { near: under(at.near, 1), far: under(at.far, -1) };
 }

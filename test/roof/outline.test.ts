@@ -10,15 +10,20 @@ import { anyRoof, framed, HALL, handsOf, SHAPES } from "./outlineSpecs.ts";
 const distance = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
 const degreesOf = (a: Point, b: Point) => (Math.atan2(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) * 180) / Math.PI;
 const flipped = ({ across, polygon }: OutlineFace) => ({ across: -across, polygon });
-const close = (value: number, expected: number) => { expect(Math.abs(value - expected)).toBeLessThan(1e-9 * Math.max(10, Math.abs(expected))); };
+const close = (value: number, expected: number) => {
+  expect(Math.abs(value - expected)).toBeLessThan(1e-9 * Math.max(10, Math.abs(expected)));
+};
 
 /** Twice the area, positive counterclockwise: x to the right, y up. */
-const doubleArea = (polygon: readonly Point[]) => polygon.reduce((sum, b, i) => sum + polygon.at(i - 1)!.x * b.y - b.x * polygon.at(i - 1)!.y, 0);
+const doubleArea = (polygon: readonly Point[]) =>
+  polygon.reduce((sum, b, i) => sum + polygon.at(i - 1)!.x * b.y - b.x * polygon.at(i - 1)!.y, 0);
 
 /** Along the top edge from the lowest to the farthest point of a piece: the shortest straight board that holds it. */
 function outlineExtent({ shape }: Outline): number {
   // The ends reach farthest at a corner of the plan, and the seat corner is lowest on the piece's own line.
-  const xs = [0, ...shape.plan.map(({ y }) => y)].flatMap((across) => outlineFace(shape, across).polygon.map(({ x }) => x));
+  const xs = [0, ...shape.plan.map(({ y }) => y)].flatMap((across) =>
+    outlineFace(shape, across).polygon.map(({ x }) => x),
+  );
   return Math.max(...xs) - Math.min(...xs);
 }
 
@@ -60,24 +65,34 @@ describe("outline", () => {
   });
 
   it("does so on any roof", () => {
-    fc.assert(fc.property(anyRoof, (spec) => {
-      const { frame, pieces } = framed(spec);
-      for (const piece of pieces) for (const hand of handsOf(piece)) measure(outline(frame, piece, hand), piece);
-    }), { seed: 6, numRuns: 150 });
+    fc.assert(
+      fc.property(anyRoof, (spec) => {
+        const { frame, pieces } = framed(spec);
+        for (const piece of pieces) for (const hand of handsOf(piece)) measure(outline(frame, piece, hand), piece);
+      }),
+      { seed: 6, numRuns: 150 },
+    );
   });
 
   it("has mirror images for the two hands", () => {
-    fc.assert(fc.property(anyRoof, (spec) => {
-      const { frame, pieces } = framed(spec);
-      for (const piece of pieces.filter(({ member }) => member === "jack" || member === "hip")) {
-        const left = outline(frame, piece, "left");
-        const right = outline(frame, piece, "right");
-        expect(flipped(left.left)).toEqual({ across: right.right.across, polygon: right.right.polygon });
-        expect(flipped(left.right)).toEqual({ across: right.left.across, polygon: right.left.polygon });
-        expect(new Set(left.edge.map(({ x, y }) => `${x} ${0 - y}`))).toEqual(new Set(right.edge.map(({ x, y }) => `${x} ${y + 0}`)));
-        expect(left.marks.map(({ mark, face, at }) => `${mark} ${face === "left"} ${at}`).sort()).toEqual(right.marks.map(({ mark, face, at }) => `${mark} ${face === "right"} ${at}`).sort());
-      }
-    }), { seed: 7, numRuns: 60 });
+    fc.assert(
+      fc.property(anyRoof, (spec) => {
+        const { frame, pieces } = framed(spec);
+        for (const piece of pieces.filter(({ member }) => member === "jack" || member === "hip")) {
+          const left = outline(frame, piece, "left");
+          const right = outline(frame, piece, "right");
+          expect(flipped(left.left)).toEqual({ across: right.right.across, polygon: right.right.polygon });
+          expect(flipped(left.right)).toEqual({ across: right.left.across, polygon: right.left.polygon });
+          expect(new Set(left.edge.map(({ x, y }) => `${x} ${0 - y}`))).toEqual(
+            new Set(right.edge.map(({ x, y }) => `${x} ${y + 0}`)),
+          );
+          expect(left.marks.map(({ mark, face, at }) => `${mark} ${face === "left"} ${at}`).sort()).toEqual(
+            right.marks.map(({ mark, face, at }) => `${mark} ${face === "right"} ${at}`).sort(),
+          );
+        }
+      }),
+      { seed: 7, numRuns: 60 },
+    );
   });
 
   it("puts the long point of a left jack on its left face", () => {
@@ -88,19 +103,26 @@ describe("outline", () => {
   });
 
   it("runs round every face and edge one way, so that each is a simple shape with an inside", () => {
-    fc.assert(fc.property(anyRoof, (spec) => {
-      const { frame, pieces } = framed(spec);
-      for (const piece of pieces) {
-        const { left, right, edge } = outline(frame, piece, handsOf(piece)[0]!);
-        expect(doubleArea(edge)).toBeGreaterThan(0);
-        for (const { polygon } of [left, right]) expect(doubleArea(polygon)).toBeLessThan(0);
-      }
-    }), { seed: 8, numRuns: 60 });
+    fc.assert(
+      fc.property(anyRoof, (spec) => {
+        const { frame, pieces } = framed(spec);
+        for (const piece of pieces) {
+          const { left, right, edge } = outline(frame, piece, handsOf(piece)[0]!);
+          expect(doubleArea(edge)).toBeGreaterThan(0);
+          for (const { polygon } of [left, right]) expect(doubleArea(polygon)).toBeLessThan(0);
+        }
+      }),
+      { seed: 8, numRuns: 60 },
+    );
   });
 
   it("has no heel cut and no tail where there is no overhang: the seat corner is the low end", () => {
     const { frame, pieces } = framed({ ...HALL, overhang: 0 });
-    const jack = outline(frame, pieces.find(({ mark }) => mark === "J1")!, "left").left;
+    const jack = outline(
+      frame,
+      pieces.find(({ mark }) => mark === "J1")!,
+      "left",
+    ).left;
     expect(Object.keys(jack.points)).toEqual(["tail tip", "head", "toe", "seat end", "seat corner", "over plate"]);
     expect(jack.points["tail tip"]!.x).toBeCloseTo(0, 12);
     expect(Math.min(...jack.polygon.map(({ x }) => x))).toBe(jack.points["seat corner"]!.x);
@@ -108,7 +130,11 @@ describe("outline", () => {
 
   it("marks a hip where the jacks' centres meet its faces, as the jacks say", () => {
     const { frame, pieces } = framed(SHAPES["unequal pitches, shifted hips"]!);
-    const { marks } = outline(frame, pieces.find(({ member }) => member === "hip")!, "right");
+    const { marks } = outline(
+      frame,
+      pieces.find(({ member }) => member === "hip")!,
+      "right",
+    );
     const jacks = pieces.filter(({ member }) => member === "jack");
     expect(marks).toHaveLength(jacks.length);
     for (const jack of jacks) {
@@ -122,7 +148,15 @@ describe("outline", () => {
     const { frame, pieces } = framed(HALL);
     const { marks, right } = outline(frame, pieces[0]!, "plain");
     // 144 in from apex to apex at 24 in: two king commons and five commons a face, each flush or spaced; counted by hand.
-    expect(marks.filter(({ face }) => face === "left").map(({ mark, at }) => `${mark} ${at}`)).toEqual(["K 0.75", "C 24.75", "C 48.75", "C 72.75", "C 96.75", "C 120.75", "K 144.75"]);
+    expect(marks.filter(({ face }) => face === "left").map(({ mark, at }) => `${mark} ${at}`)).toEqual([
+      "K 0.75",
+      "C 24.75",
+      "C 48.75",
+      "C 72.75",
+      "C 96.75",
+      "C 120.75",
+      "K 144.75",
+    ]);
     expect(right.points.head!.x).toBe(145.5);
   });
 });

@@ -7,15 +7,33 @@ import type { RoofSpec, Section } from "../../src/roof/roofSpec.ts";
 
 /** A roof of the project's own, which the drawings' tests start from: 24 by 36 feet at 6 in 12. */
 export const HALL: RoofSpec = {
-  unit: "in", span: 288, length: 432, pitch: 0.5, endPitch: 0.5, ends: "hip and hip", spacing: 24, overhang: 16, endOverhang: null,
-  rafter: { name: "2x6", thickness: 1.5, depth: 5.5 }, hip: { name: "2x8", thickness: 1.5, depth: 7.25 }, ridge: { name: "2x8", thickness: 1.5, depth: 7.25 },
-  seat: 3.5, heel: null, setOutFrom: "king common", hipTop: "dropped", hipHead: "king commons", correction: 0, endCorrection: 0,
-  boards: [96, 120, 144, 168, 192, 216, 240], waste: 10, spares: 0,
+  unit: "in",
+  span: 288,
+  length: 432,
+  pitch: 0.5,
+  endPitch: 0.5,
+  ends: "hip and hip",
+  spacing: 24,
+  overhang: 16,
+  endOverhang: null,
+  rafter: { name: "2x6", thickness: 1.5, depth: 5.5 },
+  hip: { name: "2x8", thickness: 1.5, depth: 7.25 },
+  ridge: { name: "2x8", thickness: 1.5, depth: 7.25 },
+  seat: 3.5,
+  heel: null,
+  setOutFrom: "king common",
+  hipTop: "dropped",
+  hipHead: "king commons",
+  correction: 0,
+  endCorrection: 0,
+  boards: [96, 120, 144, 168, 192, 216, 240],
+  waste: 10,
+  spares: 0,
 };
 
 /** The same hall in all the shapes a roof comes in. */
 export const SHAPES: Readonly<Record<string, RoofSpec>> = {
-  "regular": HALL,
+  regular: HALL,
   "backed hips": { ...HALL, hipTop: "backed" },
   "unequal pitches": { ...HALL, endPitch: 9 / 12 },
   "unequal pitches, shifted hips": { ...HALL, endPitch: 9 / 12, hipTop: "shifted" },
@@ -38,20 +56,70 @@ const section = (thickness: number, depth: number): Section => ({ name: "2x6", t
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** Any roof that the framing takes: those it refuses are left out. */
-export const anyRoof = fc.record({
-  span: between(120, 480), longer: fc.oneof(fc.constant(0), between(20, 300)), pitch: between(0.25, 1.4), endPitch: fc.oneof(fc.constant(null), between(0.25, 1.4)),
-  gable: fc.boolean(), spacing: fc.constantFrom(12, 16, 19.2, 24), overhang: fc.oneof(fc.constant(0), between(0.5, 30)), endOverhang: fc.oneof(fc.constant(null), between(1, 30)),
-  rafterThickness: between(1, 3), depth: between(4.5, 10), hipThickness: between(1, 3), deeper: between(0, 4), ridge: fc.boolean(), heel: fc.oneof(fc.constant(null), between(1.5, 4)),
-  seat: between(1.5, 4), setOutFrom: fc.constantFrom<RoofSpec["setOutFrom"]>("king common", "corner"), hipTop: fc.constantFrom<RoofSpec["hipTop"]>("dropped", "backed", "shifted"),
-  onRidge: fc.boolean(), correction: fc.constantFrom(0, 0.25, -0.125),
-}).map(({ span, longer, pitch, endPitch, gable, rafterThickness, depth, hipThickness, deeper, ridge, heel, seat, onRidge, correction, ...rest }): RoofSpec => {
-  const end = endPitch ?? pitch;
-  return {
-    ...HALL, ...rest, span, pitch, endPitch: end, length: (span * pitch) / end + longer, ends: gable ? "hip and gable" : "hip and hip",
-    rafter: section(rafterThickness, depth), hip: section(hipThickness, depth + deeper), ridge: ridge ? section(rafterThickness, depth + deeper) : null,
-    heel, seat: heel === null ? seat : null, hipHead: onRidge && ridge ? "ridge" : "king commons", correction,
-  };
-}).filter((spec) => !(frame(spec) instanceof Reason));
+export const anyRoof = fc
+  .record({
+    span: between(120, 480),
+    longer: fc.oneof(fc.constant(0), between(20, 300)),
+    pitch: between(0.25, 1.4),
+    endPitch: fc.oneof(fc.constant(null), between(0.25, 1.4)),
+    gable: fc.boolean(),
+    spacing: fc.constantFrom(12, 16, 19.2, 24),
+    overhang: fc.oneof(fc.constant(0), between(0.5, 30)),
+    endOverhang: fc.oneof(fc.constant(null), between(1, 30)),
+    rafterThickness: between(1, 3),
+    depth: between(4.5, 10),
+    hipThickness: between(1, 3),
+    deeper: between(0, 4),
+    ridge: fc.boolean(),
+    heel: fc.oneof(fc.constant(null), between(1.5, 4)),
+    seat: between(1.5, 4),
+    setOutFrom: fc.constantFrom<RoofSpec["setOutFrom"]>("king common", "corner"),
+    hipTop: fc.constantFrom<RoofSpec["hipTop"]>("dropped", "backed", "shifted"),
+    onRidge: fc.boolean(),
+    correction: fc.constantFrom(0, 0.25, -0.125),
+  })
+  .map(
+    ({
+      span,
+      longer,
+      pitch,
+      endPitch,
+      gable,
+      rafterThickness,
+      depth,
+      hipThickness,
+      deeper,
+      ridge,
+      heel,
+      seat,
+      onRidge,
+      correction,
+      ...rest
+    }): RoofSpec => {
+      const end = endPitch ?? pitch;
+      return {
+        ...HALL,
+        ...rest,
+        span,
+        pitch,
+        endPitch: end,
+        length: (span * pitch) / end + longer,
+        ends: gable ? "hip and gable" : "hip and hip",
+        rafter: section(rafterThickness, depth),
+        hip: section(hipThickness, depth + deeper),
+        ridge: ridge ? section(rafterThickness, depth + deeper) : null,
+        heel,
+        seat: heel === null ? seat : null,
+        hipHead: onRidge && ridge ? "ridge" : "king commons",
+        correction,
+      };
+    },
+  )
+  .filter((spec) => !(frame(spec) instanceof Reason));
 
 /** The hands that a piece is cut in. */
-export const handsOf = ({ left, right, plain }: Piece): Hand[] => [...(left > 0 ? ["left" as const] : []), ...(right > 0 ? ["right" as const] : []), ...(plain > 0 ? ["plain" as const] : [])];
+export const handsOf = ({ left, right, plain }: Piece): Hand[] => [
+  ...(left > 0 ? ["left" as const] : []),
+  ...(right > 0 ? ["right" as const] : []),
+  ...(plain > 0 ? ["plain" as const] : []),
+];

@@ -4,22 +4,27 @@ import type { Point } from "../../src/geometry/clipped.ts";
 import { inSpace, placedBoards, type PlacedBoard } from "../../src/roof/placedBoards.ts";
 import { anyRoof, framed, HALL, SHAPES } from "./outlineSpecs.ts";
 
-const closeTo = (a: number, b: number) => { expect(Math.abs(a - b)).toBeLessThan(1e-8); };
+const closeTo = (a: number, b: number) => {
+  expect(Math.abs(a - b)).toBeLessThan(1e-8);
+};
 
 /** How far two convex polygons reach into each other, found along the sides of both; 0 or less when they only touch. */
 function overlap(one: readonly Point[], two: readonly Point[]): number {
-  const gaps = [one, two].flatMap((polygon) => polygon.map((b, i) => {
-    const a = polygon.at(i - 1)!;
-    const length = Math.hypot(b.x - a.x, b.y - a.y);
-    if (length < 1e-9) return -Infinity;
-    const out = { x: (b.y - a.y) / length, y: (a.x - b.x) / length };
-    const reach = (points: readonly Point[]) => points.map(({ x, y }) => (x - a.x) * out.x + (y - a.y) * out.y);
-    return Math.min(...reach(polygon === one ? two : one));
-  }));
+  const gaps = [one, two].flatMap((polygon) =>
+    polygon.map((b, i) => {
+      const a = polygon.at(i - 1)!;
+      const length = Math.hypot(b.x - a.x, b.y - a.y);
+      if (length < 1e-9) return -Infinity;
+      const out = { x: (b.y - a.y) / length, y: (a.x - b.x) / length };
+      const reach = (points: readonly Point[]) => points.map(({ x, y }) => (x - a.x) * out.x + (y - a.y) * out.y);
+      return Math.min(...reach(polygon === one ? two : one));
+    }),
+  );
   return -Math.max(...gaps);
 }
 
-const pairs = (boards: readonly PlacedBoard[]) => boards.flatMap((one, i) => boards.slice(i + 1).map((two) => [one, two] as const));
+const pairs = (boards: readonly PlacedBoard[]) =>
+  boards.flatMap((one, i) => boards.slice(i + 1).map((two) => [one, two] as const));
 
 describe("placedBoards", () => {
   it.each(Object.entries(SHAPES))("places as many boards of each piece and hand as are cut, %s", (_, spec) => {
@@ -27,22 +32,42 @@ describe("placedBoards", () => {
     const boards = placedBoards(frame, pieces);
     for (const piece of pieces) {
       const count = (hand: string) => boards.filter((board) => board.piece === piece && board.hand === hand).length;
-      expect([piece.mark, count("left"), count("right"), count("plain")]).toEqual([piece.mark, piece.left, piece.right, piece.plain]);
+      expect([piece.mark, count("left"), count("right"), count("plain")]).toEqual([
+        piece.mark,
+        piece.left,
+        piece.right,
+        piece.plain,
+      ]);
     }
   });
 
   it("no two boards of any roof stand in one another, seen from above", () => {
-    fc.assert(fc.property(anyRoof.filter(({ correction }) => correction === 0), (spec) => {
-      const { frame, pieces } = framed(spec);
-      for (const [one, two] of pairs(placedBoards(frame, pieces))) {
-        const deep = overlap(one.plan, two.plan);
-        expect([one.piece.mark, two.piece.mark, deep > 1e-7 ? deep : 0]).toEqual([one.piece.mark, two.piece.mark, 0]);
-      }
-    }), { seed: 9, numRuns: 40 });
+    fc.assert(
+      fc.property(
+        anyRoof.filter(({ correction }) => correction === 0),
+        (spec) => {
+          const { frame, pieces } = framed(spec);
+          for (const [one, two] of pairs(placedBoards(frame, pieces))) {
+            const deep = overlap(one.plan, two.plan);
+            expect([one.piece.mark, two.piece.mark, deep > 1e-7 ? deep : 0]).toEqual([
+              one.piece.mark,
+              two.piece.mark,
+              0,
+            ]);
+          }
+        },
+      ),
+      { seed: 9, numRuns: 40 },
+    );
   }, 60_000);
 
   it("every jack's head lies on a hip's face: both its ends, to the last bit that counts", () => {
-    for (const spec of [HALL, SHAPES["unequal pitches, shifted hips"]!, SHAPES["hips on the ridge"]!, SHAPES["square pyramid"]!]) {
+    for (const spec of [
+      HALL,
+      SHAPES["unequal pitches, shifted hips"]!,
+      SHAPES["hips on the ridge"]!,
+      SHAPES["square pyramid"]!,
+    ]) {
       const { frame, pieces } = framed(spec);
       const boards = placedBoards(frame, pieces);
       const hips = boards.filter(({ piece }) => piece.member === "hip");
@@ -50,7 +75,9 @@ describe("placedBoards", () => {
         const [, longer, other] = jack.plan;
         const across = hips.map(({ foot, heading, outline }) => {
           const side = ({ x, y }: Point) => (y - foot.y) * heading.x - (x - foot.x) * heading.y;
-          return [outline.left.across, outline.right.across].map((face) => Math.max(Math.abs(side(longer!) - face), Math.abs(side(other!) - face)));
+          return [outline.left.across, outline.right.across].map((face) =>
+            Math.max(Math.abs(side(longer!) - face), Math.abs(side(other!) - face)),
+          );
         });
         expect(Math.min(...across.flat())).toBeLessThan(1e-9);
       }
@@ -75,7 +102,9 @@ describe("placedBoards", () => {
 
   it("gives the marks the plates say: a jack's edge nearer the corner is its plate mark", () => {
     const { frame, pieces } = framed(HALL);
-    const first = placedBoards(frame, pieces).find(({ piece, hand, foot }) => piece.mark === "J1" && hand === "right" && foot.y === 0)!;
+    const first = placedBoards(frame, pieces).find(
+      ({ piece, hand, foot }) => piece.mark === "J1" && hand === "right" && foot.y === 0,
+    )!;
     const atPlate = first.plan.map(({ x }) => x);
     closeTo(Math.min(...atPlate), first.piece.plateMark!);
     closeTo(first.to.x, first.piece.offset!);

@@ -12,6 +12,7 @@ describe("generated files", () => {
   it("functions/drawings holds what `npm run generate` writes today, and nothing else", () => {
     const drawings = guideDrawings(GUIDE_WIDTHS.wide);
     expect(readdirSync("functions/drawings").sort()).toEqual(Object.keys(drawings).sort());
-    for (const [name, drawing] of Object.entries(drawings)) expect(readFileSync(`functions/drawings/${name}`, "utf8") === drawing, name).toBe(true);
+    for (const [name, drawing] of Object.entries(drawings))
+      expect(readFileSync(`functions/drawings/${name}`, "utf8") === drawing, name).toBe(true);
   });
 });

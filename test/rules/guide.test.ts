@@ -18,13 +18,28 @@ const guide = readFileSync("functions/GUIDE.md", "utf8");
 /** The rows of cells of the table under a heading, its head left out. */
 function tableUnder(heading: string): string[][] {
   const section = guide.split(/^#+ /m).find((part) => part.startsWith(`${heading}\n`))!;
-  return section.split("\n").filter((line) => line.startsWith("| ")).slice(1).map((line) => line.split("|").slice(1, -1).map((cell) => cell.trim()));
+  return section
+    .split("\n")
+    .filter((line) => line.startsWith("| "))
+    .slice(1)
+    .map((line) =>
+      line
+        .split("|")
+        .slice(1, -1)
+        .map((cell) => cell.trim()),
+    );
 }
 
 describe("the guide's table of the roof block", () => {
-  const rows = new Map(tableUnder("The roof block").flatMap(([labels, blank, meaning]) => labels!.split(", ").map((label) => [label, { blank: blank!, meaning: meaning! }] as const)));
+  const rows = new Map(
+    tableUnder("The roof block").flatMap(([labels, blank, meaning]) =>
+      labels!.split(", ").map((label) => [label, { blank: blank!, meaning: meaning! }] as const),
+    ),
+  );
 
-  it("has every row of the block, in its order", () => { expect([...rows.keys()]).toEqual([...ROWS]); });
+  it("has every row of the block, in its order", () => {
+    expect([...rows.keys()]).toEqual([...ROWS]);
+  });
 
   it("tells the defaults that the block takes", () => {
     const { in: inches, mm } = DEFAULTS;
@@ -32,21 +47,55 @@ describe("the guide's table of the roof block", () => {
     expect(rows.get("Seat")!.blank).toBe(`seat ${inches.seat} in, ${mm.seat} mm`);
     expect(rows.get("Rafter")!.blank).toBe(`${inches.rafter}, ${mm.rafter}`);
     expect(rows.get("Span")!.meaning).toContain(`under ${inches.least} in (${mm.least} mm)`);
-    const read = (row: Row, blank: string) => readRoofBlock("roof", [["Span", "24'"], ["Length", "36'"], ["Pitch", 6], [row, blank]]);
-    for (const [row, key] of [["Set out from", "setOutFrom"], ["Hip top", "hipTop"], ["Hip head", "hipHead"], ["Ends", "ends"], ["Overhang", "overhang"], ["Correction", "correction"], ["Waste", "waste"], ["Spares", "spares"]] as const) {
-      expect(read(row, "")).toMatchObject({ [key]: /^\d/.test(rows.get(row)!.blank) ? Number(rows.get(row)!.blank) : rows.get(row)!.blank });
+    const read = (row: Row, blank: string) =>
+      readRoofBlock("roof", [
+        ["Span", "24'"],
+        ["Length", "36'"],
+        ["Pitch", 6],
+        [row, blank],
+      ]);
+    for (const [row, key] of [
+      ["Set out from", "setOutFrom"],
+      ["Hip top", "hipTop"],
+      ["Hip head", "hipHead"],
+      ["Ends", "ends"],
+      ["Overhang", "overhang"],
+      ["Correction", "correction"],
+      ["Waste", "waste"],
+      ["Spares", "spares"],
+    ] as const) {
+      expect(read(row, "")).toMatchObject({
+        [key]: /^\d/.test(rows.get(row)!.blank) ? Number(rows.get(row)!.blank) : rows.get(row)!.blank,
+      });
       // What the guide names as the default may be typed, too.
       expect(read(row, rows.get(row)!.blank)).toEqual(read(row, ""));
     }
     const [feet, metres] = rows.get("Boards")!.blank.split(", ");
     expect(read("Boards", feet!)).toMatchObject({ boards: inches.boards });
-    expect(readRoofBlock("roof", [["Span", "7 m"], ["Length", "9 m"], ["Pitch", 6], ["Boards", metres!]])).toMatchObject({ boards: mm.boards });
+    expect(
+      readRoofBlock("roof", [
+        ["Span", "7 m"],
+        ["Length", "9 m"],
+        ["Pitch", 6],
+        ["Boards", metres!],
+      ]),
+    ).toMatchObject({ boards: mm.boards });
   });
 
   it("names the other words that a row may hold", () => {
     for (const row of ["Ends", "Set out from", "Hip top", "Hip head"] as const) {
-      for (const word of rows.get(row)!.meaning.split(", ").map((part) => part.replace(/^or /, ""))) {
-        expect(readRoofBlock("roof", [["Span", "24'"], ["Length", "36'"], ["Pitch", 6], [row, word]])).toHaveProperty("span", 288);
+      for (const word of rows
+        .get(row)!
+        .meaning.split(", ")
+        .map((part) => part.replace(/^or /, ""))) {
+        expect(
+          readRoofBlock("roof", [
+            ["Span", "24'"],
+            ["Length", "36'"],
+            ["Pitch", 6],
+            [row, word],
+          ]),
+        ).toHaveProperty("span", 288);
       }
     }
   });
@@ -74,24 +123,57 @@ describe("the guide's first jack schedule", () => {
 
 describe("the guide's columns of the other tables", () => {
   // A bar in a cell of the table is escaped; these lines are parted before it.
-  const said = tableUnder("Columns of the other tables").map(([table, columns]) => [table!, columns!.split(", ")] as const);
-  const headings = { MEMBERS: MEMBER_HEADINGS, PLATEMARKS: PLATE_HEADINGS, LUMBERORDER: ORDER_HEADINGS, STICKPLAN: STICK_HEADINGS, SALVAGE: SALVAGE_HEADINGS, CAUTIONS: CAUTION_HEADINGS } as const;
+  const said = tableUnder("Columns of the other tables").map(
+    ([table, columns]) => [table!, columns!.split(", ")] as const,
+  );
+  const headings = {
+    MEMBERS: MEMBER_HEADINGS,
+    PLATEMARKS: PLATE_HEADINGS,
+    LUMBERORDER: ORDER_HEADINGS,
+    STICKPLAN: STICK_HEADINGS,
+    SALVAGE: SALVAGE_HEADINGS,
+    CAUTIONS: CAUTION_HEADINGS,
+  } as const;
 
   it.each(Object.entries(headings))("are columns that %s has", (name, columns) => {
     const own = said.filter(([table]) => table === name).flatMap(([, named]) => named);
     expect(own.length).toBeGreaterThan(0);
     expect(own.filter((column) => !(columns as readonly string[]).includes(column))).toEqual([]);
   });
-  it("belong to tables that are", () => { expect(said.filter(([table]) => !(table in headings))).toEqual([]); });
+  it("belong to tables that are", () => {
+    expect(said.filter(([table]) => !(table in headings))).toEqual([]);
+  });
 });
 
 describe("the guide's worked sheet count", () => {
   it("is what the take-off counts", () => {
     const { frame, pieces } = framed({ ...HALL, span: 192, length: 288, pitch: 0.75, endPitch: null, overhang: 16 });
     const { courses } = takeOff(frame, pieces);
-    const counted = courses.filter(({ plane }) => plane === 1).map(({ side, course, length, start, sheets, offCut }) => [side, String(course), length.toFixed(1), start === 0 ? "" : String(Math.round(start * 10) / 10), `${sheets} (${sheets * 96})`, String(Math.round(offCut * 10) / 10)]);
-    expect(tableUnder("Sheets by courses, worked").map((cells) => cells.map((cell, i) => (i === 5 ? cell.split(",")[0]! : cell)))).toEqual(counted);
-    const sheets = ([["Main", 1], ["Main", 2], ["End", 1], ["End", 2]] as const).map(([side, plane]) => courses.filter((one) => one.side === side && one.plane === plane).reduce((sum, one) => sum + one.sheets, 0));
+    const counted = courses
+      .filter(({ plane }) => plane === 1)
+      .map(({ side, course, length, start, sheets, offCut }) => [
+        side,
+        String(course),
+        length.toFixed(1),
+        start === 0 ? "" : String(Math.round(start * 10) / 10),
+        `${sheets} (${sheets * 96})`,
+        String(Math.round(offCut * 10) / 10),
+      ]);
+    expect(
+      tableUnder("Sheets by courses, worked").map((cells) =>
+        cells.map((cell, i) => (i === 5 ? cell.split(",")[0]! : cell)),
+      ),
+    ).toEqual(counted);
+    const sheets = (
+      [
+        ["Main", 1],
+        ["Main", 2],
+        ["End", 1],
+        ["End", 2],
+      ] as const
+    ).map(([side, plane]) =>
+      courses.filter((one) => one.side === side && one.plane === plane).reduce((sum, one) => sum + one.sheets, 0),
+    );
     expect(guide).toContain(`${sheets.join(" + ")} = ${sheets.reduce((sum, one) => sum + one)} in all`);
   });
 });
@@ -101,13 +183,25 @@ describe("what the guide points to", () => {
     const targets = [...guide.matchAll(/\]\(([^)#]+)(?:#[^)]*)?\)/g)].map(([, target]) => target!);
     for (const target of targets) expect(existsSync(`functions/${target}`), target).toBe(true);
     const drawn = readdirSync("functions/drawings").map((name) => `drawings/${name}`);
-    const elsewhere = [...readFileSync("README.md", "utf8").matchAll(/\]\(functions\/(drawings\/[^)]+)\)/g)].map(([, target]) => target!);
+    const elsewhere = [...readFileSync("README.md", "utf8").matchAll(/\]\(functions\/(drawings\/[^)]+)\)/g)].map(
+      ([, target]) => target!,
+    );
     expect(drawn.filter((name) => !targets.includes(name) && !elsewhere.includes(name))).toEqual([]);
   });
 
   it("its headings that README and it link to are there", () => {
-    const anchors = new Set([...guide.matchAll(/^#+ (.+)$/gm)].map(([, heading]) => heading!.toLowerCase().replace(/[^\p{L}\p{N}\- ]/gu, "").replaceAll(" ", "-")));
-    const asked = [...guide.matchAll(/\]\(#([^)]+)\)/g), ...readFileSync("README.md", "utf8").matchAll(/GUIDE\.md#([^)]+)\)/g)].map(([, anchor]) => anchor!);
+    const anchors = new Set(
+      [...guide.matchAll(/^#+ (.+)$/gm)].map(([, heading]) =>
+        heading!
+          .toLowerCase()
+          .replace(/[^\p{L}\p{N}\- ]/gu, "")
+          .replaceAll(" ", "-"),
+      ),
+    );
+    const asked = [
+      ...guide.matchAll(/\]\(#([^)]+)\)/g),
+      ...readFileSync("README.md", "utf8").matchAll(/GUIDE\.md#([^)]+)\)/g),
+    ].map(([, anchor]) => anchor!);
     expect(asked.length).toBeGreaterThan(10);
     expect(asked.filter((anchor) => !anchors.has(anchor))).toEqual([]);
   });
@@ -115,18 +209,25 @@ describe("what the guide points to", () => {
   it("every function that it names exists", () => {
     const names = new Set(functions.map(({ name }) => name));
     const abbreviations = new Set(["JM", "JE", "KE", "LP", "RAFTER"]);
-    const said = [...guide.matchAll(/\b[A-Z]{2,}\b(?!\.md)/g)].map(([word]) => word).filter((word) => !abbreviations.has(word));
+    const said = [...guide.matchAll(/\b[A-Z]{2,}\b(?!\.md)/g)]
+      .map(([word]) => word)
+      .filter((word) => !abbreviations.has(word));
     expect(said.length).toBeGreaterThan(5);
     expect(said.filter((word) => !names.has(word))).toEqual([]);
   });
 });
 
 describe("what the guide says of cells", () => {
-  const quoted = (from: string, to: string) => [...guide.slice(guide.indexOf(from), guide.indexOf(to, guide.indexOf(from))).matchAll(/`([^`]+)`/g)].map(([, text]) => text!);
+  const quoted = (from: string, to: string) =>
+    [...guide.slice(guide.indexOf(from), guide.indexOf(to, guide.indexOf(from))).matchAll(/`([^`]+)`/g)].map(
+      ([, text]) => text!,
+    );
 
   it("its pitches and lengths are read, in the unit that it says", () => {
     for (const text of quoted("**Pitch.**", "**Length.**")) expect(readPitch(text), text).toBeCloseTo(0.5, 3);
-    for (const text of quoted("Text with marks", "are feet and inches")) expect(readLength(text), text).toHaveProperty("unit", "in");
-    for (const text of quoted("are feet and inches", "are metric")) expect(readLength(text), text).toHaveProperty("unit", "mm");
+    for (const text of quoted("Text with marks", "are feet and inches"))
+      expect(readLength(text), text).toHaveProperty("unit", "in");
+    for (const text of quoted("are feet and inches", "are metric"))
+      expect(readLength(text), text).toHaveProperty("unit", "mm");
   });
 });

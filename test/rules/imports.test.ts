@@ -45,10 +45,18 @@ const identifiers: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** Node's own modules outside src/build, which alone may touch files. */
-const nodeModules: Record<string, readonly string[]> = { "src/hosts/terminal": ["node:readline", "node:util", "node:process", "node:stream"] };
+const nodeModules: Record<string, readonly string[]> = {
+  "src/hosts/terminal": ["node:readline", "node:util", "node:process", "node:stream"],
+};
 
-const files = ["src", "functions", "samples"].filter((top) => existsSync(top)).flatMap((top) => projectFiles(top)).filter((file) => /\.(ts|tsx|js|mjs|cjs)$/.test(file));
-const roomOf = (file: string) => Object.keys(mayImport).filter((room) => file.startsWith(`${room}/`)).sort((a, b) => b.length - a.length)[0];
+const files = ["src", "functions", "samples"]
+  .filter((top) => existsSync(top))
+  .flatMap((top) => projectFiles(top))
+  .filter((file) => /\.(ts|tsx|js|mjs|cjs)$/.test(file));
+const roomOf = (file: string) =>
+  Object.keys(mayImport)
+    .filter((room) => file.startsWith(`${room}/`))
+    .sort((a, b) => b.length - a.length)[0];
 
 function importsOf(text: string): string[] {
   return ts.preProcessFile(text, true, true).importedFiles.map(({ fileName }) => fileName);
@@ -72,20 +80,30 @@ function broken(file: string, text: string): string[] {
   const imports = importsOf(text);
   const names = identifiersOf(text);
   return [
-    ...imports.filter((path) => path.startsWith(".")).map((path) => normalize(join(dirname(file), path)).replaceAll("\\", "/")).filter((target) => {
-      const other = roomOf(target);
-      return other !== room && !(other !== undefined && mayImport[room]!.includes(other));
-    }).map((target) => `${room} imports ${target}`),
+    ...imports
+      .filter((path) => path.startsWith("."))
+      .map((path) => normalize(join(dirname(file), path)).replaceAll("\\", "/"))
+      .filter((target) => {
+        const other = roomOf(target);
+        return other !== room && !(other !== undefined && mayImport[room]!.includes(other));
+      })
+      .map((target) => `${room} imports ${target}`),
     ...vendors.flatMap(([vendor, only]) => imports.filter((path) => vendor.test(path) && room !== only)),
     ...identifiers.flatMap(([name, only]) => [...names].filter((one) => name.test(one) && room !== only)),
     ...imports.filter((path) => path.startsWith("node:") && room !== "src/build" && !nodeModules[room]?.includes(path)),
-    ...imports.filter((path) => /^(fs|path|os|child_process|http|https|net|url|util)(\/|$)/.test(path)).map((path) => `${path} without node:`),
-    ...(core.includes(room) ? ["document", "window", "fetch", "XMLHttpRequest", "process"].filter((name) => names.has(name)) : []),
+    ...imports
+      .filter((path) => /^(fs|path|os|child_process|http|https|net|url|util)(\/|$)/.test(path))
+      .map((path) => `${path} without node:`),
+    ...(core.includes(room)
+      ? ["document", "window", "fetch", "XMLHttpRequest", "process"].filter((name) => names.has(name))
+      : []),
   ];
 }
 
 describe("imports", () => {
-  it.each(files)("%s keeps to the arrows", (file) => { expect(broken(file, readFileSync(file, "utf8"))).toEqual([]); });
+  it.each(files)("%s keeps to the arrows", (file) => {
+    expect(broken(file, readFileSync(file, "utf8"))).toEqual([]);
+  });
 
   it.each([
     ["src/measure/a.ts", 'import type { X } from "../geometry/x.ts";'],
@@ -105,9 +123,13 @@ describe("imports", () => {
     ["src/hosts/terminal/a.ts", 'import { writeFileSync } from "node:fs";'],
     ["src/drawing/a.ts", "document.createElement('svg');"],
     ["src/elsewhere/a.ts", ""],
-  ])("%s may not hold %s", (file, text) => { expect(broken(file, text)).toHaveLength(1); });
+  ])("%s may not hold %s", (file, text) => {
+    expect(broken(file, text)).toHaveLength(1);
+  });
 
   it("does not take a comment or a text for code", () => {
-    expect(broken("src/pane/a.ts", '// Excel.run and import "react"\nconst name = "Excel"; /** {@link Office} */')).toEqual([]);
+    expect(
+      broken("src/pane/a.ts", '// Excel.run and import "react"\nconst name = "Excel"; /** {@link Office} */'),
+    ).toEqual([]);
   });
 });

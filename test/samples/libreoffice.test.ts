@@ -22,7 +22,19 @@ const CSV = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,fal
 
 function convert(to: string): void {
   const profile = `-env:UserInstallation=${pathToFileURL(join(folder, "profile")).href}`;
-  const { status, stderr } = spawnSync("soffice", ["--headless", profile, "--convert-to", to, "--outdir", folder, ...samples.map(({ name }) => `samples/${name}.xlsx`)], { encoding: "utf8" });
+  const { status, stderr } = spawnSync(
+    "soffice",
+    [
+      "--headless",
+      profile,
+      "--convert-to",
+      to,
+      "--outdir",
+      folder,
+      ...samples.map(({ name }) => `samples/${name}.xlsx`),
+    ],
+    { encoding: "utf8" },
+  );
   if (status !== 0) throw new Error(`soffice ended with ${status}: ${stderr}`);
 }
 
@@ -40,49 +52,61 @@ beforeAll(async () => {
   if (!installed) return;
   convert(CSV);
   convert("pdf");
-  for (const file of readdirSync(folder)) if (file.endsWith(".csv")) cells.set(file.slice(0, -".csv".length), parseCsv(readFileSync(join(folder, file), "utf8"), { skipEmptyRows: false }));
+  for (const file of readdirSync(folder))
+    if (file.endsWith(".csv"))
+      cells.set(
+        file.slice(0, -".csv".length),
+        parseCsv(readFileSync(join(folder, file), "utf8"), { skipEmptyRows: false }),
+      );
 }, 180_000);
 
-const shownIn = (name: string) => (sheet: string, row: number, column: number) => String(cells.get(`${name}-${sheet}`)![row]?.[column] ?? "");
+const shownIn = (name: string) => (sheet: string, row: number, column: number) =>
+  String(cells.get(`${name}-${sheet}`)![row]?.[column] ?? "");
 
 function expectShown(shown: string, { value }: BookCell, at: string): void {
-  if (typeof value === "number") expect(Math.abs(Number(shown) - value), `${at} shows ${shown}`).toBeLessThanOrEqual(1e-12 * Math.max(1, Math.abs(value)));
+  if (typeof value === "number")
+    expect(Math.abs(Number(shown) - value), `${at} shows ${shown}`).toBeLessThanOrEqual(
+      1e-12 * Math.max(1, Math.abs(value)),
+    );
   else expect([at, shown]).toEqual([at, String(value)]);
 }
 
-describe.each(samples.map(({ name }) => name))(`samples/%s.xlsx ${installed ? "in LibreOffice" : "as the file holds it (LibreOffice is not installed, so only the file is read)"}`, (name) => {
-  it("shows every plain value, and no #NAME? beside them", () => {
-    const shown = shownIn(name);
-    let held = 0;
-    for (const { sheet, row, column, cell } of cellsOf(books.get(name)!)) {
-      if (!isPlain(sheet) || cell.value === null) continue;
-      expect(cell.formula).toBeUndefined();
-      expectShown(shown(sheet, row, column), cell, `${sheet} ${row + 1},${column + 1}`);
-      held++;
-    }
-    expect(held).toBeGreaterThan(50);
-  });
+describe.each(samples.map(({ name }) => name))(
+  `samples/%s.xlsx ${installed ? "in LibreOffice" : "as the file holds it (LibreOffice is not installed, so only the file is read)"}`,
+  (name) => {
+    it("shows every plain value, and no #NAME? beside them", () => {
+      const shown = shownIn(name);
+      let held = 0;
+      for (const { sheet, row, column, cell } of cellsOf(books.get(name)!)) {
+        if (!isPlain(sheet) || cell.value === null) continue;
+        expect(cell.formula).toBeUndefined();
+        expectShown(shown(sheet, row, column), cell, `${sheet} ${row + 1},${column + 1}`);
+        held++;
+      }
+      expect(held).toBeGreaterThan(50);
+    });
 
-  it("keeps the figure of every formula that gives one number, ours and its own alike", () => {
-    const shown = shownIn(name);
-    let held = 0;
-    for (const { sheet, row, column, cell } of cellsOf(books.get(name)!)) {
-      if (cell.formula === undefined || cell.spill || typeof cell.value !== "number") continue;
-      expectShown(shown(sheet, row, column), cell, `${sheet} ${row + 1},${column + 1}`);
-      held++;
-    }
-    expect(held).toBeGreaterThan(5);
-  });
+    it("keeps the figure of every formula that gives one number, ours and its own alike", () => {
+      const shown = shownIn(name);
+      let held = 0;
+      for (const { sheet, row, column, cell } of cellsOf(books.get(name)!)) {
+        if (cell.formula === undefined || cell.spill || typeof cell.value !== "number") continue;
+        expectShown(shown(sheet, row, column), cell, `${sheet} ${row + 1},${column + 1}`);
+        held++;
+      }
+      expect(held).toBeGreaterThan(5);
+    });
 
-  it("goes to paper", () => {
-    const setUp = books.get(name)!.sheets.map(({ print }) => print?.fit?.across);
-    expect(setUp.every((across) => across === 1)).toBe(true);
-    if (!installed) return;
-    const pdf = readFileSync(join(folder, `${name}.pdf`), "latin1");
-    expect(pdf.startsWith("%PDF-")).toBe(true);
-    const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    // Every sheet takes a page at least; none may fall apart into columns over dozens of pages.
-    expect(pages).toBeGreaterThanOrEqual(setUp.length);
-    expect(pages).toBeLessThanOrEqual(4 * setUp.length);
-  });
-});
+    it("goes to paper", () => {
+      const setUp = books.get(name)!.sheets.map(({ print }) => print?.fit?.across);
+      expect(setUp.every((across) => across === 1)).toBe(true);
+      if (!installed) return;
+      const pdf = readFileSync(join(folder, `${name}.pdf`), "latin1");
+      expect(pdf.startsWith("%PDF-")).toBe(true);
+      const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+      // Every sheet takes a page at least; none may fall apart into columns over dozens of pages.
+      expect(pages).toBeGreaterThanOrEqual(setUp.length);
+      expect(pages).toBeLessThanOrEqual(4 * setUp.length);
+    });
+  },
+);

@@ -17,7 +17,7 @@ export function registryValue(book: Book, sheet: string, formula: string): Answe
   const definition = functions.find(({ name }) => name === found[1]);
   if (!definition) throw new Error(`No function ${found[1]}.`);
   const inputs = split(found[2]!).map((text) => argument(book, sheet, text));
-  return inputs.includes(UNKNOWN) ? null : (call(definition, inputs));
+  return inputs.includes(UNKNOWN) ? null : call(definition, inputs);
 }
 
 const UNKNOWN = Symbol("more than a call");
@@ -25,7 +25,11 @@ const UNKNOWN = Symbol("more than a call");
 function argument(book: Book, sheet: string, text: string): unknown {
   if (/^-?[\d.]+$/.test(text)) return Number(text);
   if (/^"(?:[^"]|"")*"$/.test(text)) return text.slice(1, -1).replaceAll('""', '"');
-  if (/^\{.*\}$/.test(text)) return text.slice(1, -1).split(";").map((row) => split(row).map((one) => argument(book, sheet, one)));
+  if (/^\{.*\}$/.test(text))
+    return text
+      .slice(1, -1)
+      .split(";")
+      .map((row) => split(row).map((one) => argument(book, sheet, one)));
   const cell = CELL.exec(text);
   if (cell) return area(book, cell[1] ?? cell[2] ?? sheet, cell);
   return registryValue(book, sheet, `=${text}`) ?? UNKNOWN;
@@ -35,7 +39,9 @@ function area(book: Book, sheet: string, [, , , left, top, right, bottom]: RegEx
   const rows = book.sheets.find(({ name }) => name === sheet)!.rows;
   const at = (row: number, column: number) => rows[row]?.[column]?.value ?? null;
   if (right === undefined) return at(Number(top) - 1, number(left!));
-  return Array.from({ length: Number(bottom) - Number(top) + 1 }, (_, i) => Array.from({ length: number(right) - number(left!) + 1 }, (__, j) => at(Number(top) - 1 + i, number(left!) + j)));
+  return Array.from({ length: Number(bottom) - Number(top) + 1 }, (_, i) =>
+    Array.from({ length: number(right) - number(left!) + 1 }, (__, j) => at(Number(top) - 1 + i, number(left!) + j)),
+  );
 }
 
 function number(letters: string): number {
@@ -59,5 +65,7 @@ function split(text: string): string[] {
 
 /** Every cell of a book with its place. */
 export function* cellsOf(book: Book): Generator<{ sheet: string; row: number; column: number; cell: BookCell }> {
-  for (const { name, rows } of book.sheets) for (const [row, line] of rows.entries()) for (const [column, cell] of line.entries()) if (cell) yield { sheet: name, row, column, cell };
+  for (const { name, rows } of book.sheets)
+    for (const [row, line] of rows.entries())
+      for (const [column, cell] of line.entries()) if (cell) yield { sheet: name, row, column, cell };
 }

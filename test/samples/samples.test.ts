@@ -12,7 +12,8 @@ let fresh: ReadonlyMap<string, Uint8Array>;
 let again: ReadonlyMap<string, Uint8Array>;
 const books = new Map<string, Book>();
 beforeAll(async () => {
-  const { sampleBytes } = await loadBundled<typeof import("../../src/build/sampleBytes.ts")>("src/build/sampleBytes.ts");
+  const { sampleBytes } =
+    await loadBundled<typeof import("../../src/build/sampleBytes.ts")>("src/build/sampleBytes.ts");
   fresh = await sampleBytes();
   again = await sampleBytes();
   for (const { name } of samples) books.set(name, (await readBook(readFileSync(`samples/${name}.xlsx`), name)).book);
@@ -27,15 +28,18 @@ describe.each(samples.map(({ name, book }) => [name, book] as const))("samples/%
   it("holds every sheet of its data, formulas and looks as they were set", () => {
     const book = books.get(name)!;
     expect(book.title).toBe(made.title);
-    expect(book.sheets.map((sheet) => sheet.name)).toEqual([...made.sheets, ...made.sheets.map((sheet) => ({ name: `${sheet.name}, plain` }))].map((sheet) => sheet.name));
+    expect(book.sheets.map((sheet) => sheet.name)).toEqual(
+      [...made.sheets, ...made.sheets.map((sheet) => ({ name: `${sheet.name}, plain` }))].map((sheet) => sheet.name),
+    );
     for (const [i, { rows, columns, frozenRows, print }] of made.sheets.entries()) {
       const sheet = book.sheets[i]!;
       expect([sheet.columns, sheet.frozenRows, sheet.print]).toEqual([columns, frozenRows, print]);
-      for (const [row, line] of rows.entries()) for (const [column, cell] of line.entries()) {
-        const there = sheet.rows[row]?.[column] ?? null;
-        expect([there?.formula, there?.look]).toEqual([cell?.formula, cell?.look]);
-        if (cell && cell.formula === undefined && cell.value !== null) expect(there?.value).toBe(cell.value);
-      }
+      for (const [row, line] of rows.entries())
+        for (const [column, cell] of line.entries()) {
+          const there = sheet.rows[row]?.[column] ?? null;
+          expect([there?.formula, there?.look]).toEqual([cell?.formula, cell?.look]);
+          if (cell && cell.formula === undefined && cell.value !== null) expect(there?.value).toBe(cell.value);
+        }
     }
   });
 
@@ -47,7 +51,11 @@ describe.each(samples.map(({ name, book }) => [name, book] as const))("samples/%
       if (value === null) continue;
       held++;
       const rows = Array.isArray(value) ? (value as unknown[][]) : [[value]];
-      expect([cell.formula, cell.spill?.rows ?? 1, cell.spill?.columns ?? 1]).toEqual([cell.formula, rows.length, rows[0]!.length]);
+      expect([cell.formula, cell.spill?.rows ?? 1, cell.spill?.columns ?? 1]).toEqual([
+        cell.formula,
+        rows.length,
+        rows[0]!.length,
+      ]);
       const lines = book.sheets.find((one) => one.name === sheet)!.rows;
       const stored = rows.map((line, i) => line.map((_, j) => lines[row + i]?.[column + j]?.value ?? ""));
       expect(stored).toEqual(rows);
@@ -57,31 +65,57 @@ describe.each(samples.map(({ name, book }) => [name, book] as const))("samples/%
 
   it("has no error in any cell, and its plain sheets hold no formula and every value", () => {
     const book = books.get(name)!;
-    const errors = [...cellsOf(book)].filter(({ cell }) => typeof cell.value === "string" && /^#[A-Z/0!?]+/.test(cell.value));
+    const errors = [...cellsOf(book)].filter(
+      ({ cell }) => typeof cell.value === "string" && /^#[A-Z/0!?]+/.test(cell.value),
+    );
     expect(errors).toEqual([]);
     const plain = book.sheets.filter((sheet) => isPlain(sheet.name));
     expect(plain.flatMap(({ rows }) => rows.flat()).filter((cell) => cell?.formula !== undefined)).toEqual([]);
     for (const copy of plain) {
       const live = book.sheets.find((sheet) => `${sheet.name}, plain` === copy.name)!;
-      for (const { row, column, cell } of cellsOf({ title: "", sheets: [live] })) expect(copy.rows[row]?.[column]?.value ?? "").toBe(cell.value ?? "");
+      for (const { row, column, cell } of cellsOf({ title: "", sheets: [live] }))
+        expect(copy.rows[row]?.[column]?.value ?? "").toBe(cell.value ?? "");
     }
   });
 });
 
 describe("what the samples come to, by hand", () => {
-  const value = (name: string, sheet: string, row: number, column: number) => books.get(name)!.sheets.find((one) => one.name === sheet)!.rows[row - 1]![column]!.value as number;
+  const value = (name: string, sheet: string, row: number, column: number) =>
+    books.get(name)!.sheets.find((one) => one.name === sheet)!.rows[row - 1]![column]!.value as number;
 
   it("bid: the sum of its amounts, and the overhead on it", () => {
-    const order = books.get("bid")!.sheets.find(({ name }) => name === "Lumber order")!.rows.slice(HEAD).map((row) => row.map((cell) => cell?.value ?? null));
-    const price = new Map(books.get("bid")!.sheets.find(({ name }) => name === "Boards")!.rows.slice(1).map((row) => [`${row[0]!.value} ${parseFloat(row[1]!.value as string) * 12}`, row[2]!.value as number]));
+    const order = books
+      .get("bid")!
+      .sheets.find(({ name }) => name === "Lumber order")!
+      .rows.slice(HEAD)
+      .map((row) => row.map((cell) => cell?.value ?? null));
+    const price = new Map(
+      books
+        .get("bid")!
+        .sheets.find(({ name }) => name === "Boards")!
+        .rows.slice(1)
+        .map((row) => [`${row[0]!.value} ${parseFloat(row[1]!.value as string) * 12}`, row[2]!.value as number]),
+    );
     const bought = order.filter(([size, board]) => price.has(`${size} ${board}`));
-    const lumber = bought.reduce((total, [size, board, count]) => total + price.get(`${size} ${board}`)! * (count as number), 0);
+    const lumber = bought.reduce(
+      (total, [size, board, count]) => total + price.get(`${size} ${board}`)! * (count as number),
+      0,
+    );
     expect(value("bid", "Bid", 7, 4)).toBe(bought.reduce((total, row) => total + (row[2] as number), 0));
     expect(value("bid", "Bid", 7, 7)).toBeCloseTo(lumber, 9);
     // The order is proved least: without the boards for waste it costs what its last row says.
-    const planned = bought.filter((row) => !/waste/.test(String(row[6] ?? ""))).reduce((total, [size, board, count]) => total + price.get(`${size} ${board}`)! * (count as number), 0);
-    expect(order.find(([size]) => size === "Least possible")!.slice(3, 7)).toEqual([expect.closeTo(planned, 9), null, null, "proved: no order of these boards costs less"]);
-    const sum = lumber + [8, 9, 10, 11, 12].reduce((total, row) => total + value("bid", "Bid", row, 4) * value("bid", "Bid", row, 6), 0);
+    const planned = bought
+      .filter((row) => !/waste/.test(String(row[6] ?? "")))
+      .reduce((total, [size, board, count]) => total + price.get(`${size} ${board}`)! * (count as number), 0);
+    expect(order.find(([size]) => size === "Least possible")!.slice(3, 7)).toEqual([
+      expect.closeTo(planned, 9),
+      null,
+      null,
+      "proved: no order of these boards costs less",
+    ]);
+    const sum =
+      lumber +
+      [8, 9, 10, 11, 12].reduce((total, row) => total + value("bid", "Bid", row, 4) * value("bid", "Bid", row, 6), 0);
     expect(value("bid", "Bid", 13, 7)).toBeCloseTo(sum, 9);
     expect(value("bid", "Bid", 15, 7)).toBeCloseTo(sum * 1.12, 9);
     // 156 in from the corner to the king common: 132, 108, 84, 60, 36 and 12 in, a left and a right one at each of four corners; 3/4 h each.
@@ -104,13 +138,27 @@ describe("what the samples come to, by hand", () => {
   });
 
   it("metric: an order in metres, proved least, whose boards come to the sum", () => {
-    const sheet = (name: string) => books.get("metric")!.sheets.find((one) => one.name === name)!.rows.slice(name === "Boards" ? 1 : HEAD).map((row) => row.map((cell) => cell?.value ?? null));
-    const price = new Map(sheet("Boards").map(([size, length, each]) => [`${size} ${parseFloat(length as string) * 1000}`, each as number]));
+    const sheet = (name: string) =>
+      books
+        .get("metric")!
+        .sheets.find((one) => one.name === name)!
+        .rows.slice(name === "Boards" ? 1 : HEAD)
+        .map((row) => row.map((cell) => cell?.value ?? null));
+    const price = new Map(
+      sheet("Boards").map(([size, length, each]) => [`${size} ${parseFloat(length as string) * 1000}`, each as number]),
+    );
     const bought = sheet("Lumber order").filter(([size, board]) => price.has(`${size} ${Math.round(board as number)}`));
     expect(bought.length).toBeGreaterThan(2);
-    const sum = bought.reduce((total, [size, board, count]) => total + price.get(`${size} ${Math.round(board as number)}`)! * (count as number), 0);
+    const sum = bought.reduce(
+      (total, [size, board, count]) => total + price.get(`${size} ${Math.round(board as number)}`)! * (count as number),
+      0,
+    );
     expect(value("metric", "Job", 18, 4)).toBeCloseTo(sum, 9);
     expect(value("metric", "Job", 17, 4)).toBe(bought.reduce((total, row) => total + (row[2] as number), 0));
-    expect(sheet("Lumber order").find(([size]) => size === "Least possible")!.at(-1)).toBe("proved: no order of these boards costs less");
+    expect(
+      sheet("Lumber order")
+        .find(([size]) => size === "Least possible")!
+        .at(-1),
+    ).toBe("proved: no order of these boards costs less");
   });
 });

@@ -16,11 +16,16 @@ export async function asked(name: string, ...cells: readonly unknown[]): Promise
 export async function answered(name: string, ...cells: readonly unknown[]): Promise<number> {
   const answer = await asked(name, ...cells);
   if (typeof answer === "number") return answer;
-  throw new Error(`${name}(${cells.map(String).join(", ")}): ${answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : "no number"}`);
+  throw new Error(
+    `${name}(${cells.map(String).join(", ")}): ${answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : "no number"}`,
+  );
 }
 
 /** The rows a function spills, headings first. */
-export async function spilled(name: string, ...cells: readonly unknown[]): Promise<readonly (readonly (string | number | boolean)[])[]> {
+export async function spilled(
+  name: string,
+  ...cells: readonly unknown[]
+): Promise<readonly (readonly (string | number | boolean)[])[]> {
   const answer = await asked(name, ...cells);
   if (Array.isArray(answer)) return answer as readonly (readonly (string | number | boolean)[])[];
   throw new Error(`${name}: ${answer instanceof Refusal ? answer.message : "no rows"}`);

@@ -12,7 +12,12 @@ import type { Vec } from "./vector.ts";
 
 /** The point of the meeting line at the first side's run: where ridge and hips come together. */
 export function apexOf(shop: Shop, corner: RoofCorner, run: number): Vec {
-  const line = member(shop, corner.meeting, { thickness: 1, depth: 1 }, { ends: [beyond(heading(corner.meeting), corner.at), opposite(inside(corner, corner.sides[0], -run))] });
+  const line = member(
+    shop,
+    corner.meeting,
+    { thickness: 1, depth: 1 },
+    { ends: [beyond(heading(corner.meeting), corner.at), opposite(inside(corner, corner.sides[0], -run))] },
+  );
   return centreLine(shop, line).high;
 }
 
@@ -20,7 +25,12 @@ export function apexOf(shop: Shop, corner: RoofCorner, run: number): Vec {
 export function kingFaces(shop: Shop, corner: RoofCorner, apex: Vec, thickness: number): [Half, Half] {
   const face = (which: 0 | 1): Half => {
     const side = corner.sides[which];
-    const king = member(shop, rafterFrame(corner, side, dot(sub(apex, corner.at), side.plate)), { thickness, depth: 5.5 }, { ends: [inside(corner, side), opposite(beyond(side.inward, apex))] });
+    const king = member(
+      shop,
+      rafterFrame(corner, side, dot(sub(apex, corner.at), side.plate)),
+      { thickness, depth: 5.5 },
+      { ends: [inside(corner, side), opposite(beyond(side.inward, apex))] },
+    );
     return faceTowards(scale(side.plate, -1), shop.corners(king.solid));
   };
   return [face(0), face(1)];

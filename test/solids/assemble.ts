@@ -42,7 +42,12 @@ export interface Roof {
 }
 
 /** The numbers a rafter is cut to before it is lifted; null leaves it to be cut in place against what it bears on. */
-export type Cutter = (piece: { readonly kind: Kind; readonly side: SideName; readonly hand: Hand | "plain"; readonly offset: number }) => HeadCut | null;
+export type Cutter = (piece: {
+  readonly kind: Kind;
+  readonly side: SideName;
+  readonly hand: Hand | "plain";
+  readonly offset: number;
+}) => HeadCut | null;
 
 const inPlace: Cutter = () => null;
 
@@ -78,8 +83,18 @@ export function assemble(shop: Shop, plan: RoofPlan, cutter: Cutter = inPlace): 
     const frame = rafterFrame(at.corner, side, at.offset);
     const foot = tail(at.corner, [side], [overhangs[at.side]]);
     const cut = cutter({ kind, side: at.side, hand, offset: at.offset });
-    const piece = cut ? sawn(shop, frame, plan.rafter, foot, cut) : member(shop, frame, plan.rafter, { ...foot, ends: [...foot.ends, face] });
-    return { ...piece, kind, side: at.side, hand, at, name: `${kind} ${at.side} ${Number(at.offset.toFixed(6))} of (${at.corner.at.join(", ")})`, ...(on.length ? { bears: { face, on } } : {}) };
+    const piece = cut
+      ? sawn(shop, frame, plan.rafter, foot, cut)
+      : member(shop, frame, plan.rafter, { ...foot, ends: [...foot.ends, face] });
+    return {
+      ...piece,
+      kind,
+      side: at.side,
+      hand,
+      at,
+      name: `${kind} ${at.side} ${Number(at.offset.toFixed(6))} of (${at.corner.at.join(", ")})`,
+      ...(on.length ? { bears: { face, on } } : {}),
+    };
   };
 
   // A ridge long enough for everything gives the faces; its own ends come last when the hips decide them.
@@ -89,10 +104,14 @@ export function assemble(shop: Shop, plan: RoofPlan, cutter: Cutter = inPlace): 
     return ridgeFaces ? faceOf(ridgeFaces, scale(inward, -1)) : opposite(beyond(inward, [0, middle, 0]));
   };
   const onMain = (kind: Kind, x: number, ridge: Member | null): Framed[] =>
-    [place(a, "Main", x), place(d, "Main", x)].map((at) => rafter(kind, at, "plain", towardsRidge(at), ridge ? [ridge] : []));
+    [place(a, "Main", x), place(d, "Main", x)].map((at) =>
+      rafter(kind, at, "plain", towardsRidge(at), ridge ? [ridge] : []),
+    );
 
   const squareRidge = kings ? ridgeBoard(apex - t / 2, gable ? ridgeEnd : ridgeEnd + t / 2) : null;
-  const mainKings = kings ? (gable || pyramid ? [apex] : [apex, ridgeEnd]).flatMap((x) => onMain("king common", x, squareRidge)) : [];
+  const mainKings = kings
+    ? (gable || pyramid ? [apex] : [apex, ridgeEnd]).flatMap((x) => onMain("king common", x, squareRidge))
+    : [];
   const endKings = kings
     ? (gable ? [a] : [a, b]).map((corner): Framed => {
         const at = place(corner, "End", middle);
@@ -103,27 +122,57 @@ export function assemble(shop: Shop, plan: RoofPlan, cutter: Cutter = inPlace): 
     : [];
 
   const hips = corners.hips.map((corner): Framed => {
-    const heads = kings ? corner.sides.map((side) => kingFace(shop, [...mainKings, ...endKings], side)) : [towardsRidge(place(corner, "Main", 0))];
+    const heads = kings
+      ? corner.sides.map((side) => kingFace(shop, [...mainKings, ...endKings], side))
+      : [towardsRidge(place(corner, "Main", 0))];
     const main = place(corner, "Main", 0);
-    const feet = tail(corner, corner.sides, main.which === 0 ? [plan.overhang, endOverhang] : [endOverhang, plan.overhang]);
+    const feet = tail(
+      corner,
+      corner.sides,
+      main.which === 0 ? [plan.overhang, endOverhang] : [endOverhang, plan.overhang],
+    );
     const piece = hip(shop, corner, plan.hip, plan.hipTop, { ...feet, ends: [...feet.ends, ...heads] });
-    return { ...piece, heads, kind: "hip", side: "", hand: main.which === 0 ? "right" : "left", at: main, name: `hip of (${corner.at.join(", ")})` };
+    return {
+      ...piece,
+      heads,
+      kind: "hip",
+      side: "",
+      hand: main.which === 0 ? "right" : "left",
+      at: main,
+      name: `hip of (${corner.at.join(", ")})`,
+    };
   });
 
   const ridge = kings ? squareRidge : ridgeToHips(shop, hips, ridgeBoard, ridgeEnd, gable, towardsRidge);
   const clear = kings ? apex + t / 2 : Math.max(...shop.corners(hips[0]!.solid).map(([x]) => x));
   const last = gable ? plan.length - t / 2 : null;
   const upTo = last !== null ? last - t / 2 : plan.length - clear;
-  const stations = Array.from({ length: Math.ceil(plan.length / plan.spacing) }, (_, i) => apex + (i + 1) * plan.spacing).filter((x) => x - t / 2 >= clear - ON && x + t / 2 <= upTo + ON);
+  const stations = Array.from(
+    { length: Math.ceil(plan.length / plan.spacing) },
+    (_, i) => apex + (i + 1) * plan.spacing,
+  ).filter((x) => x - t / 2 >= clear - ON && x + t / 2 <= upTo + ON);
   const commons = [...stations, ...(last === null ? [] : [last])].flatMap((x) => onMain("common", x, ridge));
 
-  const jacks = hips.flatMap((on) => (["Main", "End"] as const).flatMap((name) => jacksOf(shop, plan, on, name, name === "Main" ? apex : middle, rafter)));
-  const ridgePiece: Framed[] = ridge ? [{ ...ridge, kind: "ridge", name: "ridge", side: "", hand: "plain", at: null }] : [];
+  const jacks = hips.flatMap((on) =>
+    (["Main", "End"] as const).flatMap((name) =>
+      jacksOf(shop, plan, on, name, name === "Main" ? apex : middle, rafter),
+    ),
+  );
+  const ridgePiece: Framed[] = ridge
+    ? [{ ...ridge, kind: "ridge", name: "ridge", side: "", hand: "plain", at: null }]
+    : [];
   return { plan, corners, apex, members: [...ridgePiece, ...commons, ...mainKings, ...endKings, ...hips, ...jacks] };
 }
 
 /** The jacks of one side of a hip: those whose short side runs, level, at least as far as the seat is wide. */
-function jacksOf(shop: Shop, plan: RoofPlan, on: Framed, name: SideName, king: number, rafter: (kind: Kind, at: Place, hand: Hand, face: Half, on: readonly Member[]) => Framed): Framed[] {
+function jacksOf(
+  shop: Shop,
+  plan: RoofPlan,
+  on: Framed,
+  name: SideName,
+  king: number,
+  rafter: (kind: Kind, at: Place, hand: Hand, face: Half, on: readonly Member[]) => Framed,
+): Framed[] {
   const { corner } = on.at!;
   const { which } = place(corner, name, 0);
   const side = corner.sides[which];
@@ -131,7 +180,9 @@ function jacksOf(shop: Shop, plan: RoofPlan, on: Framed, name: SideName, king: n
   const seat = seatOn(shop, place(corner, name, 0), plan);
   const shortRun = (offset: number): number => {
     const { at, left } = rafterFrame(corner, side, offset);
-    const run = [-1, 1].map((s) => depthIn(face, add(at, scale(left, (s * plan.rafter.thickness) / 2))) / -dot(face.normal, side.inward));
+    const run = [-1, 1].map(
+      (s) => depthIn(face, add(at, scale(left, (s * plan.rafter.thickness) / 2))) / -dot(face.normal, side.inward),
+    );
     return Math.min(...run);
   };
   return jackPlaces(plan, king)
@@ -147,11 +198,22 @@ function kingFace(shop: Shop, kings: readonly Framed[], side: Side): Half {
 
 /** Of the faces of some pieces in one direction the one that is reached first from there. */
 function nearestFace(shop: Shop, pieces: readonly Member[], way: Vec): Half {
-  return pieces.map(({ solid }) => faceTowards(way, shop.corners(solid))).reduce((a, b) => (b.offset > a.offset ? b : a));
+  return pieces
+    .map(({ solid }) => faceTowards(way, shop.corners(solid)))
+    .reduce((a, b) => (b.offset > a.offset ? b : a));
 }
 
 /** A ridge that reaches as far as the cheeks of the hips on its faces. */
-function ridgeToHips(shop: Shop, hips: readonly Framed[], board: (from: number, to: number) => Member | null, end: number, gable: boolean, towardsRidge: (at: Place) => Half): Member | null {
-  const on = hips.flatMap((piece) => shop.corners(piece.solid).filter((c) => Math.abs(depthIn(towardsRidge(piece.at!), c)) < ON)).map(([x]) => x);
+function ridgeToHips(
+  shop: Shop,
+  hips: readonly Framed[],
+  board: (from: number, to: number) => Member | null,
+  end: number,
+  gable: boolean,
+  towardsRidge: (at: Place) => Half,
+): Member | null {
+  const on = hips
+    .flatMap((piece) => shop.corners(piece.solid).filter((c) => Math.abs(depthIn(towardsRidge(piece.at!), c)) < ON))
+    .map(([x]) => x);
   return board(Math.min(...on), gable ? end : Math.max(...on));
 }

@@ -24,7 +24,9 @@ export async function commonCheck(shop: Shop, one: CornerCase): Promise<Agreemen
   const lengths = lengthsFromPlate(shop, common, inside(corner, side));
   const whole = arris(common, corners, "left");
   // The plumb end at the ridge: top and bottom corner of the same face and side.
-  const end = corners.filter((c) => Math.abs(dot(side.inward, sub(c, whole.high))) < ON && Math.abs(dot(side.plate, sub(c, whole.high))) < ON);
+  const end = corners.filter(
+    (c) => Math.abs(dot(side.inward, sub(c, whole.high))) < ON && Math.abs(dot(side.plate, sub(c, whole.high))) < ON,
+  );
   const heights = end.map((c) => c[2]);
   // The seat: level with the plate's top, from the plate line to where the bottom edge comes up through it.
   const seat = Math.max(...corners.filter((c) => Math.abs(c[2]) < ON).map((c) => dot(side.inward, sub(c, corner.at))));
@@ -38,7 +40,11 @@ export async function commonCheck(shop: Shop, one: CornerCase): Promise<Agreemen
     inches("CUTEND", Math.max(...heights) - Math.min(...heights), await answered("CUTEND", pitch, section.depth)),
     inches("SEATWIDTH", seat, await answered("SEATWIDTH", pitch, section.depth, heel)),
     inches("HEEL", heel, await answered("HEEL", pitch, section.depth, seat)),
-    inches("COMMONBOARD", extent(common, corners), await answered("COMMONBOARD", pitch, run, ridge, section.depth, heel, overhang)),
+    inches(
+      "COMMONBOARD",
+      extent(common, corners),
+      await answered("COMMONBOARD", pitch, run, ridge, section.depth, heel, overhang),
+    ),
     inches("SLOPELEN", whole.length, await answered("SLOPELEN", pitch, dot(side.inward, sub(whole.high, whole.low)))),
     degrees("PITCHDEG", deg, await answered("PITCHDEG", pitch)),
   ];

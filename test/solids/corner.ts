@@ -45,9 +45,20 @@ export function roofCorner({ pitches, angle, heel }: CornerPlan): RoofCorner {
 }
 
 /** A corner anywhere: the second plate line turns left from the first. */
-export function cornerOf(at: Vec, first: Vec, second: Vec, pitches: readonly [number, number], heel: number): RoofCorner {
+export function cornerOf(
+  at: Vec,
+  first: Vec,
+  second: Vec,
+  pitches: readonly [number, number],
+  heel: number,
+): RoofCorner {
   const over: Vec = add(at, [0, 0, heel]);
-  const side = (plate: Vec, inward: Vec, pitch: number): Side => ({ plate, inward, pitch, above: beyond(add([0, 0, 1], scale(inward, -pitch)), over) });
+  const side = (plate: Vec, inward: Vec, pitch: number): Side => ({
+    plate,
+    inward,
+    pitch,
+    above: beyond(add([0, 0, 1], scale(inward, -pitch)), over),
+  });
   const one = side(first, leftOf(first), pitches[0]);
   const two = side(second, scale(leftOf(second), -1), pitches[1]);
   const line = cross(one.above.normal, two.above.normal);

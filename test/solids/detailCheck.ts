@@ -21,12 +21,18 @@ const depthFrom = (corner: Vec, inward: Vec, point: Vec): number => dot(inward, 
 /** The plumb cut on the side face: from square to the top edge to the plumb edge of the head. */
 function plumbCut(piece: Framed, corners: readonly Vec[]): number {
   const top = arris(piece, corners, "left").high;
-  const foot = corners.filter((c) => distance(fromAbove(c), fromAbove(top)) < ON).reduce((a, b) => (b[2] < a[2] ? b : a));
+  const foot = corners
+    .filter((c) => distance(fromAbove(c), fromAbove(top)) < ON)
+    .reduce((a, b) => (b[2] < a[2] ? b : a));
   return angle(sub(top, foot), piece.frame.top);
 }
 
 /** The apex over the place where a rafter's line ends. */
-const apexOver = ({ plan, apex }: Roof, { corner }: { corner: { at: Vec } }): Vec => [corner.at[0] === 0 ? apex : plan.length - apex, plan.span / 2, 0];
+const apexOver = ({ plan, apex }: Roof, { corner }: { corner: { at: Vec } }): Vec => [
+  corner.at[0] === 0 ? apex : plan.length - apex,
+  plan.span / 2,
+  0,
+];
 
 function rafterDetails(shop: Shop, roof: Roof, piece: Framed): Details {
   const at = piece.at!;
@@ -38,17 +44,20 @@ function rafterDetails(shop: Shop, roof: Roof, piece: Framed): Details {
   const lengths = lengthsFromPlate(shop, piece, plateLine);
   const seatCorner = corners.find((c) => Math.abs(c[2]) < ON && Math.abs(depthFrom(corner, inward, c)) < ON)!;
   // A jack's line ends over the hip's, a common's over the ridge's.
-  const lineEnd = piece.kind === "jack" ? beyond(piece.bears!.face.normal, corner) : opposite(beyond(inward, apexOver(roof, at)));
+  const lineEnd =
+    piece.kind === "jack" ? beyond(piece.bears!.face.normal, corner) : opposite(beyond(inward, apexOver(roof, at)));
   const line = member(shop, piece.frame, piece, { ends: [plateLine, lineEnd] });
   return {
     "Line length": centreLine(shop, line).length,
-    "Tape": lengths.tape,
-    "Tail": arris(piece, corners, "left").length - lengths.left,
-    "Heel": opened.low[2],
-    "Seat": Math.max(...corners.filter((c) => Math.abs(c[2]) < ON).map((c) => depthFrom(corner, inward, c))),
-    "Notch": piece.depth + seenFrom(piece.frame, seatCorner)[2],
+    Tape: lengths.tape,
+    Tail: arris(piece, corners, "left").length - lengths.left,
+    Heel: opened.low[2],
+    Seat: Math.max(...corners.filter((c) => Math.abs(c[2]) < ON).map((c) => depthFrom(corner, inward, c))),
+    Notch: piece.depth + seenFrom(piece.frame, seatCorner)[2],
     "Head cut": plumbCut(piece, corners),
-    ...(piece.kind === "jack" ? { "Edge angle": edgeAngle(piece, corners), "Saw tilt": sawCut(piece, corners, piece.bears!.face).tilt } : {}),
+    ...(piece.kind === "jack"
+      ? { "Edge angle": edgeAngle(piece, corners), "Saw tilt": sawCut(piece, corners, piece.bears!.face).tilt }
+      : {}),
   };
 }
 
@@ -57,13 +66,15 @@ function hipDetails(shop: Shop, roof: Roof, piece: Framed): Details {
   const ahead = heading(piece.frame);
   const corners = shop.corners(piece.solid);
   // The same hip's board, sawn square across plumb over the corner: its top there is the height above plate.
-  const board = member(shop, piece.frame, piece, { ends: [beyond(ahead, corner), opposite(beyond(ahead, apexOver(roof, piece.at!)))] });
+  const board = member(shop, piece.frame, piece, {
+    ends: [beyond(ahead, corner), opposite(beyond(ahead, apexOver(roof, piece.at!)))],
+  });
   const plateCorner = corners.find((c) => distance(c, corner) < ON)!;
   return {
     "Line length": markOnHip(shop, piece, corner, apexOver(roof, piece.at!)),
-    "Heel": centreLine(shop, board).low[2],
-    "Seat": Math.max(...corners.filter((c) => Math.abs(c[2]) < ON).map((c) => depthFrom(corner, ahead, c))),
-    "Notch": piece.depth + seenFrom(piece.frame, plateCorner)[2],
+    Heel: centreLine(shop, board).low[2],
+    Seat: Math.max(...corners.filter((c) => Math.abs(c[2]) < ON).map((c) => depthFrom(corner, ahead, c))),
+    Notch: piece.depth + seenFrom(piece.frame, plateCorner)[2],
     "Head cut": plumbCut(board as Framed, shop.corners(board.solid)),
   };
 }
@@ -71,11 +82,15 @@ function hipDetails(shop: Shop, roof: Roof, piece: Framed): Details {
 /** Saw tilts of the cheeks that a hip's head really has, against the text of its row. */
 function cheeks(shop: Shop, piece: Framed, said: string): string[] {
   const corners = shop.corners(piece.solid);
-  const real = piece.heads!.filter((face) => corners.filter((c) => Math.abs(depthIn(face, c)) < ON).length > 2).map((face) => sawCut(piece, corners, face).tilt);
+  const real = piece
+    .heads!.filter((face) => corners.filter((c) => Math.abs(depthIn(face, c)) < ON).length > 2)
+    .map((face) => sawCut(piece, corners, face).tilt);
   const told = said.split(" / ").map(Number);
   const sorted = (all: readonly number[]): number[] => [...all].sort((a, b) => a - b);
   const [measuredTilts, toldTilts] = [sorted(real), sorted(told)];
-  const agrees = measuredTilts.length === toldTilts.length && measuredTilts.every((tilt, i) => Math.abs(tilt - toldTilts[i]!) < 0.005 + 1e-7);
+  const agrees =
+    measuredTilts.length === toldTilts.length &&
+    measuredTilts.every((tilt, i) => Math.abs(tilt - toldTilts[i]!) < 0.005 + 1e-7);
   return agrees ? [] : [`${piece.name}: its cheeks measure ${measuredTilts.join(" / ")}, the row says ${said}`];
 }
 

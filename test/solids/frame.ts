@@ -31,4 +31,5 @@ export function seenFrom(frame: Frame, point: Vec): Vec {
 }
 
 /** The point of space for along, left, top. */
-export const placed = (frame: Frame, [a, l, t]: Vec): Vec => add(add(frame.at, scale(frame.along, a)), add(scale(frame.left, l), scale(frame.top, t)));
+export const placed = (frame: Frame, [a, l, t]: Vec): Vec =>
+  add(add(frame.at, scale(frame.along, a)), add(scale(frame.left, l), scale(frame.top, t)));

@@ -38,4 +38,5 @@ export function hip(shop: Shop, corner: RoofCorner, section: Section, top: HipTo
 }
 
 /** A valley rafter, centred under its line: the planes rise to both sides of it, so its square top stands under both. */
-export const valley = (shop: Shop, { meeting }: RoofCorner, section: Section, cuts: Cuts): Member => member(shop, meeting, section, cuts);
+export const valley = (shop: Shop, { meeting }: RoofCorner, section: Section, cuts: Cuts): Member =>
+  member(shop, meeting, section, cuts);

@@ -19,14 +19,17 @@ import type { Vec } from "./vector.ts";
 type Which = 0 | 1;
 
 /** The way from the hip to a side: the first side lies on the hip's right, because the second plate line turns left. */
-export const towards = ({ meeting }: RoofCorner, which: Which): Vec => (which === 0 ? scale(meeting.left, -1) : meeting.left);
+export const towards = ({ meeting }: RoofCorner, which: Which): Vec =>
+  which === 0 ? scale(meeting.left, -1) : meeting.left;
 
 /** An offset at which the jack's short point is well inside the plate line: the case's own, or as many times that as it takes. */
 function clearOffset(corner: RoofCorner, which: Which, face: Half, { offset, jack }: CornerCase): number {
   const side = corner.sides[which];
   for (let d = offset; ; d *= 2) {
     const frame = rafterFrame(corner, side, d);
-    const reach = [-1, 1].map((s) => depthIn(face, add(frame.at, scale(frame.left, (s * jack.thickness) / 2))) / -dot(face.normal, frame.along));
+    const reach = [-1, 1].map(
+      (s) => depthIn(face, add(frame.at, scale(frame.left, (s * jack.thickness) / 2))) / -dot(face.normal, frame.along),
+    );
     if (Math.min(...reach) > 6) return d;
   }
 }
@@ -38,7 +41,11 @@ function pieceOfHip(shop: Shop, corner: RoofCorner, { hip: section }: CornerCase
 }
 
 /** The jack of one side at a dropped hip, as framed. */
-export function framedJack(shop: Shop, one: CornerCase, which: Which): { corner: RoofCorner; hip: Member; jack: Member; face: Half; offset: number } {
+export function framedJack(
+  shop: Shop,
+  one: CornerCase,
+  which: Which,
+): { corner: RoofCorner; hip: Member; jack: Member; face: Half; offset: number } {
   const corner = cornerIn(one);
   const side = corner.sides[which];
   const other = corner.sides[1 - which]!;
@@ -48,8 +55,14 @@ export function framedJack(shop: Shop, one: CornerCase, which: Which): { corner:
   const trial = pieceOfHip(shop, corner, one, add(corner.at, heading(corner.meeting)));
   const face = faceTowards(towards(corner, which), shop.corners(trial.solid));
   const offset = clearOffset(corner, which, face, one);
-  const past = add(corner.at, scale(heading(corner.meeting), (1.2 * offset) / dot(heading(corner.meeting), side.plate) + 24));
-  const placedHip = hip(shop, corner, one.hip, "dropped", { ...feet, ends: [...feet.ends, opposite(beyond(heading(corner.meeting), past))] });
+  const past = add(
+    corner.at,
+    scale(heading(corner.meeting), (1.2 * offset) / dot(heading(corner.meeting), side.plate) + 24),
+  );
+  const placedHip = hip(shop, corner, one.hip, "dropped", {
+    ...feet,
+    ends: [...feet.ends, opposite(beyond(heading(corner.meeting), past))],
+  });
   const foot = tail(corner, [side], [one.overhang]);
   const jack = member(shop, rafterFrame(corner, side, offset), one.jack, { ...foot, ends: [...foot.ends, face] });
   return { corner, hip: placedHip, jack, face, offset };
@@ -71,9 +84,17 @@ export async function jackCheck(shop: Shop, one: CornerCase, which: Which): Prom
   const meets = centreLine(shop, jack).high;
   const mark = markOnHip(shop, hip, corner.at, meets);
 
-  const { pitches, angle, heel, overhang, jack: { thickness, depth }, hip: { thickness: T } } = which === 0 ? one : turned(one);
+  const {
+    pitches,
+    angle,
+    heel,
+    overhang,
+    jack: { thickness, depth },
+    hip: { thickness: T },
+  } = which === 0 ? one : turned(one);
   const [pitch, other] = [pitches[0].cell, pitches[1].cell];
-  const ask = (name: string, ...cells: readonly unknown[]): Promise<number> => answered(name, pitch, ...cells, other, angle);
+  const ask = (name: string, ...cells: readonly unknown[]): Promise<number> =>
+    answered(name, pitch, ...cells, other, angle);
   return [
     inches("JACKLEN", lengths.longPoint, await ask("JACKLEN", offset, T, thickness)),
     inches("JACKSHORT", lengths.shortPoint, await ask("JACKSHORT", offset, T, thickness)),
@@ -87,6 +108,11 @@ export async function jackCheck(shop: Shop, one: CornerCase, which: Which): Prom
     degrees("JACKEDGE", edgeAngle(jack, corners), await ask("JACKEDGE")),
     degrees("lean of the head from plumb", cut.lean, 0),
     { what: "wood shared by jack and hip", measured: shop.overlap(jack.solid, hip.solid), answered: 0, within: 1e-6 },
-    { what: "long point on the side away from the corner", measured: lengths.long === (which === 0 ? "right" : "left") ? 1 : 0, answered: 1, within: 0 },
+    {
+      what: "long point on the side away from the corner",
+      measured: lengths.long === (which === 0 ? "right" : "left") ? 1 : 0,
+      answered: 1,
+      within: 0,
+    },
   ];
 }

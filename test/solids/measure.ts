@@ -38,12 +38,18 @@ export function centreLine(shop: Shop, piece: Member): Edge {
 }
 
 /** The top edge on the face at someone's left or right who looks up the slope. */
-export const arris = (piece: Member, corners: readonly Vec[], hand: Hand): Edge => topEdge(piece, corners, (sign(hand) * piece.thickness) / 2);
+export const arris = (piece: Member, corners: readonly Vec[], hand: Hand): Edge =>
+  topEdge(piece, corners, (sign(hand) * piece.thickness) / 2);
 
 /** How far up a hip's top a point is squared across from over the corner: the same hip, cut plumb and square at both, on its top. */
 export function markOnHip(shop: Shop, { frame, thickness, depth }: Member, corner: Vec, point: Vec): number {
   const ahead = heading(frame);
-  const marked = member(shop, frame, { thickness, depth }, { ends: [beyond(ahead, corner), opposite(beyond(ahead, point))] });
+  const marked = member(
+    shop,
+    frame,
+    { thickness, depth },
+    { ends: [beyond(ahead, corner), opposite(beyond(ahead, point))] },
+  );
   return arris(marked, shop.corners(marked.solid), "left").length;
 }
 
@@ -100,5 +106,12 @@ export function lengthsFromPlate(shop: Shop, piece: Member, plateLine: Half): Le
   // The seat corner lies level with the plate's top, plumb under the edge.
   const seat = finished.find((c) => Math.abs(c[2]) < ON && distance(plan(c), plan(edge.low)) < ON);
   if (!seat) throw new Error("The piece has no seat corner under its long point's face.");
-  return { left: left.length, right: right.length, long, longPoint: edge.length, shortPoint: (long === "left" ? right : left).length, tape: distance(seat, edge.high) };
+  return {
+    left: left.length,
+    right: right.length,
+    long,
+    longPoint: edge.length,
+    shortPoint: (long === "left" ? right : left).length,
+    tape: distance(seat, edge.high),
+  };
 }

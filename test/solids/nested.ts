@@ -22,7 +22,11 @@ const SHARED = 1e-5;
 export const BOARDS = [[`8' to 30' by 2'`]];
 
 /** The order for a roof, from the same cells that a sheet would hand over. */
-export async function orderFor(plan: RoofPlan, kerf: number, boards: readonly (readonly unknown[])[] = BOARDS): Promise<CutOrder> {
+export async function orderFor(
+  plan: RoofPlan,
+  kerf: number,
+  boards: readonly (readonly unknown[])[] = BOARDS,
+): Promise<CutOrder> {
   const reading = { unit: null, unitFrom: "" };
   const source = piecesParameter.read(blockOf(plan), reading);
   if (source instanceof Refusal || source instanceof CellError) throw new Error(JSON.stringify(source));
@@ -45,7 +49,10 @@ export async function finder(shop: Shop, roof: Roof, order: CutOrder): Promise<F
     if (!row) throw new Error(`${piece.name} has no row.`);
     const name = String(row["Piece"]);
     known.set(`${name} ${Number(row["Plain"]) > 0 ? "plain" : piece.hand}`, piece);
-    if (piece.kind === "ridge") ridgeParts(shop, piece, order).forEach((part, i, all) => known.set(`${name} ${i + 1} of ${all.length} plain`, part));
+    if (piece.kind === "ridge")
+      ridgeParts(shop, piece, order).forEach((part, i, all) =>
+        known.set(`${name} ${i + 1} of ${all.length} plain`, part),
+      );
   }
   return ({ name, hand }) => {
     const piece = known.get(`${name} ${hand}`);
@@ -59,8 +66,14 @@ function ridgeParts(shop: Shop, ridge: Framed, { ridge: joined }: CutOrder): Fra
   const { along } = ridge.frame;
   const first = Math.min(...shop.corners(ridge.solid).map((c) => dot(along, c)));
   const stops = [-Infinity, ...joined.joints, Infinity];
-  const cut = (at: number, side: (half: Half) => Half): Half[] => (Number.isFinite(at) ? [side({ normal: along, offset: first + at })] : []);
-  return stops.slice(1).map((to, i) => ({ ...ridge, solid: shop.trim(ridge.solid, ...cut(stops[i]!, (half) => half), ...cut(to, opposite)) }));
+  const cut = (at: number, side: (half: Half) => Half): Half[] =>
+    Number.isFinite(at) ? [side({ normal: along, offset: first + at })] : [];
+  return stops
+    .slice(1)
+    .map((to, i) => ({
+      ...ridge,
+      solid: shop.trim(ridge.solid, ...cut(stops[i]!, (half) => half), ...cut(to, opposite)),
+    }));
 }
 
 /** A piece where it lies in its board: along the board, through its thickness from the near face, up from its bottom edge. */
@@ -93,17 +106,41 @@ export function lay(find: Find, shop: Shop, { start, flipped, shares, ...named }
     const normal = turn(unit([out, 0, -out * slope]));
     return beyond(normal, add(turn([at, 0, 0]), shift));
   };
-  const headFace = piece.kind === "jack" ? piece.bears!.face : piece.kind === "hip" && piece.heads!.length === 1 ? piece.heads![0]! : null;
+  const headFace =
+    piece.kind === "jack"
+      ? piece.bears!.face
+      : piece.kind === "hip" && piece.heads!.length === 1
+        ? piece.heads![0]!
+        : null;
   const compound = (face: Half): Half => {
     const normal = scale(unit(face.normal), -1);
-    return beyond(turn([dot(normal, frame.along), dot(normal, frame.left), dot(normal, frame.top)]), put(scale(face.normal, face.offset / dot(face.normal, face.normal))));
+    return beyond(
+      turn([dot(normal, frame.along), dot(normal, frame.left), dot(normal, frame.top)]),
+      put(scale(face.normal, face.offset / dot(face.normal, face.normal))),
+    );
   };
-  return { name: `${named.name} ${named.hand}`, solid: laid, cuts: [square(-1, tail), headFace ? compound(headFace) : square(1, head)], apart: shares === "none" };
+  return {
+    name: `${named.name} ${named.hand}`,
+    solid: laid,
+    cuts: [square(-1, tail), headFace ? compound(headFace) : square(1, head)],
+    apart: shares === "none",
+  };
 }
 
 /** Everything that is wrong with a board as it is to be cut, in words: pieces that do not fit in it, that overlap, or that a saw cut runs into. */
-export function boardFaults(shop: Shop, board: Pick<PlannedBoard, "length">, section: { thickness: number; depth: number }, laid: readonly Laid[], kerf: number): string[] {
-  const level = { at: [0, section.thickness / 2, section.depth] as Vec, along: [1, 0, 0] as Vec, left: [0, 1, 0] as Vec, top: [0, 0, 1] as Vec };
+export function boardFaults(
+  shop: Shop,
+  board: Pick<PlannedBoard, "length">,
+  section: { thickness: number; depth: number },
+  laid: readonly Laid[],
+  kerf: number,
+): string[] {
+  const level = {
+    at: [0, section.thickness / 2, section.depth] as Vec,
+    along: [1, 0, 0] as Vec,
+    left: [0, 1, 0] as Vec,
+    top: [0, 0, 1] as Vec,
+  };
   const stick = shop.board(level, section.thickness, section.depth, 0, board.length);
   const found: string[] = [];
   const groups: Laid[][] = [];
@@ -129,18 +166,34 @@ export function boardFaults(shop: Shop, board: Pick<PlannedBoard, "length">, sec
   };
   for (const group of groups) for (const one of group) for (const cut of one.cuts) into(cut, `at ${one.name}`, group);
   // Parts of different slant come apart by a square cut before their own end cuts are made.
-  groups.slice(1).forEach((_, i) => into({ normal: [1, 0, 0], offset: Math.max(...groups[i]!.map(({ solid }) => solid.boundingBox().max[0])) }, "between two slants", laid));
+  groups
+    .slice(1)
+    .forEach((_, i) =>
+      into(
+        { normal: [1, 0, 0], offset: Math.max(...groups[i]!.map(({ solid }) => solid.boundingBox().max[0])) },
+        "between two slants",
+        laid,
+      ),
+    );
   return found;
 }
 
 /** Lays every board of an order and says what is wrong; `spoil` may move or swap pieces before. */
-export async function nestingFaults(shop: Shop, roof: Roof, order: CutOrder, spoil: (pieces: readonly PlacedPiece[]) => readonly PlacedPiece[] = (pieces) => pieces): Promise<string[]> {
+export async function nestingFaults(
+  shop: Shop,
+  roof: Roof,
+  order: CutOrder,
+  spoil: (pieces: readonly PlacedPiece[]) => readonly PlacedPiece[] = (pieces) => pieces,
+): Promise<string[]> {
   const find = await finder(shop, roof, order);
   return order.plan.boards.flatMap((board) => {
     const section = find(board.pieces[0]!);
     const laid = spoil(board.pieces).map((placed) => lay(find, shop, placed));
     const found = boardFaults(shop, board, section, laid, order.kerf);
     for (const { solid } of laid) solid.delete();
-    return found.map((words) => `${board.length} of ${board.size} (${board.pieces.map(({ name, hand }) => `${name} ${hand}`).join(", ")}): ${words}`);
+    return found.map(
+      (words) =>
+        `${board.length} of ${board.size} (${board.pieces.map(({ name, hand }) => `${name} ${hand}`).join(", ")}): ${words}`,
+    );
   });
 }

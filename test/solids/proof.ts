@@ -21,8 +21,16 @@ interface Standing {
 
 /** Everything that is wrong with a framed roof, in words: members that overlap, heads off their bearings, members above a roof plane. */
 export function faults(shop: Shop, roof: Roof): string[] {
-  const standing = roof.members.map((piece): Standing => ({ piece, corners: shop.corners(piece.solid), ...piece.solid.boundingBox() }));
-  return [...overlaps(shop, standing), ...standing.flatMap((one) => bearing(shop, one)), ...standing.flatMap((one) => tooHigh(shop, roof, one))];
+  const standing = roof.members.map((piece): Standing => ({
+    piece,
+    corners: shop.corners(piece.solid),
+    ...piece.solid.boundingBox(),
+  }));
+  return [
+    ...overlaps(shop, standing),
+    ...standing.flatMap((one) => bearing(shop, one)),
+    ...standing.flatMap((one) => tooHigh(shop, roof, one)),
+  ];
 }
 
 function overlaps(shop: Shop, standing: readonly Standing[]): string[] {
@@ -31,7 +39,8 @@ function overlaps(shop: Shop, standing: readonly Standing[]): string[] {
   byX.forEach((one, i) => {
     for (const two of byX.slice(i + 1)) {
       if (two.min[0] >= one.max[0]) break;
-      if (two.min[1] >= one.max[1] || one.min[1] >= two.max[1] || two.min[2] >= one.max[2] || one.min[2] >= two.max[2]) continue;
+      if (two.min[1] >= one.max[1] || one.min[1] >= two.max[1] || two.min[2] >= one.max[2] || one.min[2] >= two.max[2])
+        continue;
       const volume = shop.overlap(one.piece.solid, two.piece.solid);
       if (!(volume < SHARED)) found.push(`${one.piece.name} and ${two.piece.name} overlap by ${volume} cubic inches`);
     }
@@ -44,18 +53,28 @@ function bearing(shop: Shop, { piece, corners }: Standing): string[] {
   if (!piece.bears) return [];
   const { face, on } = piece.bears;
   const along = leftOf(face.normal);
-  const reach = on.flatMap(({ solid }) => shop.corners(solid)).filter((c) => Math.abs(depthIn(face, c)) < CLOSE).map((c) => dot(along, c));
+  const reach = on
+    .flatMap(({ solid }) => shop.corners(solid))
+    .filter((c) => Math.abs(depthIn(face, c)) < CLOSE)
+    .map((c) => dot(along, c));
   return (["left", "right"] as const).flatMap((hand) => {
     const top = arris(piece, corners, hand).high;
     const gap = depthIn(face, top);
     const at = dot(along, top);
     if (!(Math.abs(gap) <= CLOSE)) return [`${piece.name}: the head's ${hand} corner stands ${gap} off its bearing`];
-    return at < Math.min(...reach) - CLOSE || at > Math.max(...reach) + CLOSE ? [`${piece.name}: the head's ${hand} corner lies past the end of its bearing`] : [];
+    return at < Math.min(...reach) - CLOSE || at > Math.max(...reach) + CLOSE
+      ? [`${piece.name}: the head's ${hand} corner lies past the end of its bearing`]
+      : [];
   });
 }
 
 /** The roof planes there are: both main planes, and an end plane at every hipped end. */
-function planes({ corners: { all: [a, , , d], hips } }: Roof): { main: Half[]; end: Half[] } {
+function planes({
+  corners: {
+    all: [a, , , d],
+    hips,
+  },
+}: Roof): { main: Half[]; end: Half[] } {
   const end = hips.map((corner) => corner.sides[1 - mainOf(corner)]!.above);
   return { main: [a.sides[mainOf(a)].above, d.sides[mainOf(d)].above], end };
 }
@@ -66,8 +85,16 @@ function planes({ corners: { all: [a, , , d], hips } }: Roof): { main: Half[]; e
  * Main king commons and ridge end half a rafter past the apex, where the end plane is below it by the end pitch of that; their own top lies below the
  * apex by the main pitch of half the ridge. An end king common ends half a rafter short of the apex, and is half a rafter wide to each side of the ridge line.
  */
-function allowed({ plan, apex, members }: Roof, { kind, side }: Framed, corners: readonly Vec[]): { main: number; end: number } {
-  const { pitch: { slope: main }, endPitch: { slope: end }, rafter: { thickness: t } } = plan;
+function allowed(
+  { plan, apex, members }: Roof,
+  { kind, side }: Framed,
+  corners: readonly Vec[],
+): { main: number; end: number } {
+  const {
+    pitch: { slope: main },
+    endPitch: { slope: end },
+    rafter: { thickness: t },
+  } = plan;
   const ridge = members.find((piece) => piece.kind === "ridge");
   const lowered = (main * (ridge?.thickness ?? 0)) / 2;
   if (kind === "ridge") return { main: 0, end: end * (apex - Math.min(...corners.map(([x]) => x))) - lowered };
@@ -88,6 +115,8 @@ function tooHigh(shop: Shop, roof: Roof, { piece, corners }: Standing): string[]
     const may = most[which];
     // Where it may stand above at all, it has to be by just so much.
     const wrong = may > CLOSE ? Math.abs(stands - may) > CLOSE : !(stands <= CLOSE);
-    return wrong ? [`${piece.name}: stands ${stands} above the ${which} planes, where ${Math.max(0, may)} is to be expected`] : [];
+    return wrong
+      ? [`${piece.name}: stands ${stands} above the ${which} planes, where ${Math.max(0, may)} is to be expected`]
+      : [];
   });
 }

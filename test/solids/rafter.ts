@@ -12,7 +12,8 @@ export const rafterFrame = ({ at, heel }: RoofCorner, { plate, inward, pitch }: 
   frameOf(add(add(at, scale(plate, offset)), [0, 0, heel]), add(inward, [0, 0, pitch]));
 
 /** Everything inside a plate line, or inside a line parallel to it at some distance outside. */
-export const inside = ({ at }: RoofCorner, { inward }: Side, outside = 0): Half => beyond(inward, add(at, scale(inward, -outside)));
+export const inside = ({ at }: RoofCorner, { inward }: Side, outside = 0): Half =>
+  beyond(inward, add(at, scale(inward, -outside)));
 
 const abovePlate = ({ at }: RoofCorner): Half => beyond(UP, at);
 const belowPlate = ({ at }: RoofCorner): Half => beyond(scale(UP, -1), at);
@@ -29,4 +30,7 @@ export function tail(corner: RoofCorner, sides: readonly Side[], overhangs: read
 }
 
 /** The plane over a solid's farthest corner in a direction: its face on that side, everything outside it in front. */
-export const faceTowards = (direction: Vec, corners: readonly Vec[]): Half => ({ normal: direction, offset: Math.max(...corners.map((c) => dot(direction, c))) });
+export const faceTowards = (direction: Vec, corners: readonly Vec[]): Half => ({
+  normal: direction,
+  offset: Math.max(...corners.map((c) => dot(direction, c))),
+});

@@ -7,15 +7,32 @@ import type { Shop } from "./shop.ts";
 
 /** A roof of 24 by 36 feet at 6 in 12, the usual one. */
 export const regular: RoofPlan = {
-  span: 288, length: 432, pitch: rise(6), endPitch: rise(6), ends: "hip and hip", spacing: 24, overhang: 16,
-  rafter: { thickness: 1.5, depth: 5.5 }, hip: { thickness: 1.5, depth: 7.25 }, ridge: { thickness: 1.5, depth: 7.25 },
-  heel: 4.4, setOutFrom: "king common", hipTop: "dropped", hipHead: "king commons",
+  span: 288,
+  length: 432,
+  pitch: rise(6),
+  endPitch: rise(6),
+  ends: "hip and hip",
+  spacing: 24,
+  overhang: 16,
+  rafter: { thickness: 1.5, depth: 5.5 },
+  hip: { thickness: 1.5, depth: 7.25 },
+  ridge: { thickness: 1.5, depth: 7.25 },
+  heel: 4.4,
+  setOutFrom: "king common",
+  hipTop: "dropped",
+  hipHead: "king commons",
 };
 
 /** Roofs of every kind that a block can describe. */
 export const roofCases: Readonly<Record<string, RoofPlan>> = {
   regular,
-  "regular, set out from the corner, thick ridge": { ...regular, setOutFrom: "corner", length: 440, spacing: 22.5, ridge: { thickness: 2.25, depth: 9.25 } },
+  "regular, set out from the corner, thick ridge": {
+    ...regular,
+    setOutFrom: "corner",
+    length: 440,
+    spacing: 22.5,
+    ridge: { thickness: 2.25, depth: 9.25 },
+  },
   "regular, backed hips": { ...regular, hipTop: "backed" },
   "regular, no overhang": { ...regular, overhang: 0 },
   "regular, hips too shallow for the jacks": { ...regular, hip: { thickness: 1.5, depth: 5.5 } },
@@ -26,17 +43,38 @@ export const roofCases: Readonly<Record<string, RoofPlan>> = {
   "steeper ends": { ...regular, endPitch: rise(9) },
   "steeper ends, shifted hips": { ...regular, endPitch: rise(9), hipTop: "shifted" },
   "steeper ends, backed hips": { ...regular, endPitch: rise(9), hipTop: "backed" },
-  "steeper ends, no overhang, shallow hips": { ...regular, endPitch: rise(9), overhang: 0, hip: { thickness: 1.5, depth: 5.5 } },
-  "much steeper ends, one cheek on thick king commons": { ...regular, endPitch: rise(12), rafter: { thickness: 3, depth: 5.5 }, hip: { thickness: 1.5, depth: 9.25 }, spacing: 16 },
+  "steeper ends, no overhang, shallow hips": {
+    ...regular,
+    endPitch: rise(9),
+    overhang: 0,
+    hip: { thickness: 1.5, depth: 5.5 },
+  },
+  "much steeper ends, one cheek on thick king commons": {
+    ...regular,
+    endPitch: rise(12),
+    rafter: { thickness: 3, depth: 5.5 },
+    hip: { thickness: 1.5, depth: 9.25 },
+    spacing: 16,
+  },
   "flatter ends": { ...regular, endPitch: rise(4.5), length: 600, heel: 4.2 },
   "flatter ends, shifted hips": { ...regular, endPitch: rise(4.5), length: 600, heel: 4.2, hipTop: "shifted" },
   "an end overhang of its own": { ...regular, endOverhang: 12 },
   "an end overhang of its own at two pitches": { ...regular, endPitch: rise(9), endOverhang: 10.5 },
   "hips on the ridge": { ...regular, hipHead: "ridge" },
-  "hips on the ridge, steeper ends": { ...regular, hipHead: "ridge", endPitch: rise(9), ridge: { thickness: 3, depth: 9.25 } },
+  "hips on the ridge, steeper ends": {
+    ...regular,
+    hipHead: "ridge",
+    endPitch: rise(9),
+    ridge: { thickness: 3, depth: 9.25 },
+  },
   "hips on the ridge, shifted": { ...regular, hipHead: "ridge", endPitch: rise(9), hipTop: "shifted" },
   "one end a gable": { ...regular, ends: "hip and gable", overhang: 0 },
-  "one end a gable, steeper hip end": { ...regular, ends: "hip and gable", endPitch: rise(8), hip: { thickness: 3, depth: 9.25 } },
+  "one end a gable, steeper hip end": {
+    ...regular,
+    ends: "hip and gable",
+    endPitch: rise(8),
+    hip: { thickness: 3, depth: 9.25 },
+  },
   "one end a gable, hips on the ridge": { ...regular, ends: "hip and gable", hipHead: "ridge" },
 };
 
@@ -53,10 +91,21 @@ export function fuzzedRoofs(shop: Shop, count: number, stream: number): RoofPlan
     const pitch = oneOf(rise(between(3, 14)), slopeDegrees(between(15, 45)));
     const hipHead = oneOf("king commons", "king commons", "ridge");
     const draft: RoofPlan = {
-      span: between(170, 400), length: 0, pitch, endPitch: oneOf(pitch, rise(between(3.5, 13))), ends: oneOf("hip and hip", "hip and hip", "hip and gable"),
-      spacing: oneOf(12, 16, 19.2, 24, between(12, 30)), overhang: oneOf(0, between(4, 24)), rafter: { thickness, depth }, hip: { thickness: oneOf(1.5, between(1, 3.5)), depth: depth + between(0, 4) },
-      ridge: hipHead === "ridge" || next() < 0.8 ? { thickness: oneOf(1.5, between(thickness, 3.5)), depth: 11.25 } : null, heel: depth * between(0.55, 0.95),
-      setOutFrom: oneOf("king common", "corner"), hipTop: oneOf("dropped", "backed", "shifted"), hipHead,
+      span: between(170, 400),
+      length: 0,
+      pitch,
+      endPitch: oneOf(pitch, rise(between(3.5, 13))),
+      ends: oneOf("hip and hip", "hip and hip", "hip and gable"),
+      spacing: oneOf(12, 16, 19.2, 24, between(12, 30)),
+      overhang: oneOf(0, between(4, 24)),
+      rafter: { thickness, depth },
+      hip: { thickness: oneOf(1.5, between(1, 3.5)), depth: depth + between(0, 4) },
+      ridge:
+        hipHead === "ridge" || next() < 0.8 ? { thickness: oneOf(1.5, between(thickness, 3.5)), depth: 11.25 } : null,
+      heel: depth * between(0.55, 0.95),
+      setOutFrom: oneOf("king common", "corner"),
+      hipTop: oneOf("dropped", "backed", "shifted"),
+      hipHead,
     };
     const corners = cornersOf(draft);
     if (!hasHip(corners.all[0], 0.25)) continue;

@@ -31,11 +31,21 @@ export function roofSolid(shop: Shop, plan: RoofPlan, { all }: Corners): RoofSol
   const end = (gable ? [a] : [a, b]).map((corner) => corner.sides[1 - mainOf(corner)]!.above);
   const far = length + (gable ? gableOut : endOut);
   const floor = -400;
-  const block = shop.board(frameOf([-endOut, span / 2, 4000], [1, 0, 0]), span + 2 * overhang, 4000 - floor, 0, far + endOut);
+  const block = shop.board(
+    frameOf([-endOut, span / 2, 4000], [1, 0, 0]),
+    span + 2 * overhang,
+    4000 - floor,
+    0,
+    far + endOut,
+  );
   const solid = shop.trim(block, ...[...main, ...end].map(opposite));
   const west = beyond([-1, 0, 0], [-endOut, 0, 0]);
   const east = beyond([1, 0, 0], [far, 0, 0]);
-  const walls = { main: [beyond([0, -1, 0], [0, -overhang, 0]), beyond([0, 1, 0], [0, span + overhang, 0])], end: gable ? [west] : [west, east], gable: gable ? [east] : [] };
+  const walls = {
+    main: [beyond([0, -1, 0], [0, -overhang, 0]), beyond([0, 1, 0], [0, span + overhang, 0])],
+    end: gable ? [west] : [west, east],
+    gable: gable ? [east] : [],
+  };
   return { corners: shop.corners(solid), main, end, walls };
 }
 
@@ -44,17 +54,26 @@ const on = (half: Half, point: Vec): boolean => Math.abs(depthIn(half, point)) <
 /** The corners of a face, in order around it. */
 function around({ corners }: RoofSolid, half: Half): Vec[] {
   const face = corners.filter((c) => on(half, c));
-  const middle = scale(face.reduce((sum, c): Vec => [sum[0] + c[0], sum[1] + c[1], sum[2] + c[2]], [0, 0, 0]), 1 / face.length);
+  const middle = scale(
+    face.reduce((sum, c): Vec => [sum[0] + c[0], sum[1] + c[1], sum[2] + c[2]], [0, 0, 0]),
+    1 / face.length,
+  );
   const first = unit(sub(face[0]!, middle));
   const second = cross(unit(half.normal), first);
   const turn = (c: Vec): number => Math.atan2(dot(sub(c, middle), second), dot(sub(c, middle), first));
   return face.sort((p, q) => turn(p) - turn(q));
 }
 
-const polygon = (points: readonly Vec[]): number => size(points.reduce((sum, p, i): Vec => {
-  const c = cross(sub(p, points[0]!), sub(points[(i + 1) % points.length]!, points[0]!));
-  return [sum[0] + c[0], sum[1] + c[1], sum[2] + c[2]];
-}, [0, 0, 0])) / 2;
+const polygon = (points: readonly Vec[]): number =>
+  size(
+    points.reduce(
+      (sum, p, i): Vec => {
+        const c = cross(sub(p, points[0]!), sub(points[(i + 1) % points.length]!, points[0]!));
+        return [sum[0] + c[0], sum[1] + c[1], sum[2] + c[2]];
+      },
+      [0, 0, 0],
+    ),
+  ) / 2;
 
 /** The area of a face along its slope, and as seen from above. */
 export function areas(roof: RoofSolid, half: Half): { sloped: number; plan: number } {

@@ -25,7 +25,15 @@ async function against(plan: RoofPlan): Promise<string[]> {
   const cut = assemble(shop, plan, await toTheTables(plan));
   const details = await detailCheck(shop, roof);
   const found = [
-    ...faults(shop, roof), ...details.strays, ...disagreements(details.agreements), ...members.strays, ...disagreements(members.agreements), ...jacks.strays, ...disagreements(jacks.agreements), ...(await wrongNotes(shop, roof)), ...(await plateCheck(shop, roof)),
+    ...faults(shop, roof),
+    ...details.strays,
+    ...disagreements(details.agreements),
+    ...members.strays,
+    ...disagreements(members.agreements),
+    ...jacks.strays,
+    ...disagreements(jacks.agreements),
+    ...(await wrongNotes(shop, roof)),
+    ...(await plateCheck(shop, roof)),
     ...faults(shop, cut).map((words) => `cut to the tables: ${words}`),
   ];
   shop.sweep();
@@ -33,12 +41,26 @@ async function against(plan: RoofPlan): Promise<string[]> {
 }
 
 describe("a whole roof, set out by the test's own hand", { timeout: 60_000 }, () => {
-  it.each(Object.entries(roofCases))("%s: fits together, and agrees with MEMBERS and JACKTABLE piece by piece", async (_, plan) => {
-    expect(await against(plan)).toEqual([]);
-  });
+  it.each(Object.entries(roofCases))(
+    "%s: fits together, and agrees with MEMBERS and JACKTABLE piece by piece",
+    async (_, plan) => {
+      expect(await against(plan)).toEqual([]);
+    },
+  );
 
-  it.each([[6, 6], [6, 9], [9, 6]])("stands at the larger of the heels that its seat leaves at %s and %s in 12", async (main, end) => {
-    const plan: RoofPlan = { ...regular, pitch: rise(main), endPitch: rise(end), length: 600, rafter: { thickness: 1.5, depth: 7.25 }, seat: 3.5 };
+  it.each([
+    [6, 6],
+    [6, 9],
+    [9, 6],
+  ])("stands at the larger of the heels that its seat leaves at %s and %s in 12", async (main, end) => {
+    const plan: RoofPlan = {
+      ...regular,
+      pitch: rise(main),
+      endPitch: rise(end),
+      length: 600,
+      rafter: { thickness: 1.5, depth: 7.25 },
+      seat: 3.5,
+    };
     // Seats narrow evenly as a rafter is raised, so two trial heights tell the one that leaves this seat.
     const heelOn = (side: "Main" | "End"): number => {
       const [low, high] = [4, 5].map((heel) => seatOn(shop, place(cornersOf({ ...plan, heel }).all[0], side, 0), plan));
@@ -51,7 +73,8 @@ describe("a whole roof, set out by the test's own hand", { timeout: 60_000 }, ()
 
   it(`fits together by chance too: LONGPOINT_SEED=${seed}`, async () => {
     const found: string[] = [];
-    for (const plan of fuzzedRoofs(shop, 8, 10)) found.push(...(await against(plan)).map((words) => `${JSON.stringify(blockOf(plan))}: ${words}`));
+    for (const plan of fuzzedRoofs(shop, 8, 10))
+      found.push(...(await against(plan)).map((words) => `${JSON.stringify(blockOf(plan))}: ${words}`));
     expect(found).toEqual([]);
   });
 
@@ -59,7 +82,13 @@ describe("a whole roof, set out by the test's own hand", { timeout: 60_000 }, ()
     const { members } = assemble(shop, regular);
     const count = (kind: string): number => members.filter((piece) => piece.kind === kind).length;
     // The ridge line is 12 feet: two pairs of king commons and five pairs of commons between them; five jacks on each of eight half sides.
-    expect({ ridge: count("ridge"), hips: count("hip"), kings: count("king common"), commons: count("common"), jacks: count("jack") }).toEqual({ ridge: 1, hips: 4, kings: 6, commons: 10, jacks: 40 });
+    expect({
+      ridge: count("ridge"),
+      hips: count("hip"),
+      kings: count("king common"),
+      commons: count("common"),
+      jacks: count("jack"),
+    }).toEqual({ ridge: 1, hips: 4, kings: 6, commons: 10, jacks: 40 });
   });
 
   it("of more than 100 members is cut to its tables and proved", async () => {

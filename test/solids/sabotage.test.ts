@@ -19,7 +19,10 @@ const SIXTEENTH = 1 / 16;
 const OFFSET = 72;
 
 /** What is found when one jack of every corner is cut otherwise than the tables say. */
-async function foundWith(plan: RoofPlan, spoil: (cut: NonNullable<ReturnType<Cutter>>) => ReturnType<Cutter>): Promise<string[]> {
+async function foundWith(
+  plan: RoofPlan,
+  spoil: (cut: NonNullable<ReturnType<Cutter>>) => ReturnType<Cutter>,
+): Promise<string[]> {
   const cutter = await toTheTables(plan);
   let spoilt = 0;
   const roof = assemble(shop, plan, (piece) => {
@@ -38,7 +41,11 @@ describe("the proof finds what it is there to find", { timeout: 60_000 }, () => 
 
   it.each(["regular", "steeper ends", "hips on the ridge"] as const)("a jack 1/16 in long: %s", async (name) => {
     const found = await foundWith(roofCases[name]!, (cut) => ({ ...cut, longPoint: cut.longPoint + SIXTEENTH }));
-    expect(found.filter((words) => /jack Main 72 .* overlap/.test(words) || /^hip .* and jack Main 72 .* overlap/.test(words))).toHaveLength(4);
+    expect(
+      found.filter(
+        (words) => /jack Main 72 .* overlap/.test(words) || /^hip .* and jack Main 72 .* overlap/.test(words),
+      ),
+    ).toHaveLength(4);
     expect(found.filter((words) => words.includes("off its bearing"))).not.toEqual([]);
   });
 
@@ -62,11 +69,15 @@ describe("the proof finds what it is there to find", { timeout: 60_000 }, () => 
 
   it("a jack with nothing taken off for the hip: its line length", async () => {
     const line = await answered("JACKLINE", 6, OFFSET);
-    expect((await foundWith(regular, (cut) => ({ ...cut, longPoint: line }))).filter((words) => words.includes("overlap"))).toHaveLength(4);
+    expect(
+      (await foundWith(regular, (cut) => ({ ...cut, longPoint: line }))).filter((words) => words.includes("overlap")),
+    ).toHaveLength(4);
   });
 
   it("a jack with no thickness of its own: its long point where its centre should be", async () => {
-    expect(await foundWith(regular, (cut) => ({ ...cut, longPoint: cut.longPoint - (0.75 * Math.hypot(6, 12)) / 12 }))).not.toEqual([]);
+    expect(
+      await foundWith(regular, (cut) => ({ ...cut, longPoint: cut.longPoint - (0.75 * Math.hypot(6, 12)) / 12 })),
+    ).not.toEqual([]);
   });
 
   it("a saw tilt of 45 degrees at two pitches, and the tilt of the other side", async () => {
@@ -82,7 +93,12 @@ describe("the proof finds what it is there to find", { timeout: 60_000 }, () => 
   it("a common with nothing taken off for the ridge", async () => {
     const cutter = await toTheTables(regular);
     const whole = await answered("COMMONLEN", 6, 144, 0);
-    const found = faults(shop, assemble(shop, regular, (piece) => (piece.kind === "common" ? { ...cutter(piece), longPoint: whole } : cutter(piece))));
+    const found = faults(
+      shop,
+      assemble(shop, regular, (piece) =>
+        piece.kind === "common" ? { ...cutter(piece), longPoint: whole } : cutter(piece),
+      ),
+    );
     expect(found.filter((words) => /ridge and common|common .* and ridge/.test(words))).toHaveLength(10);
   });
 
@@ -94,7 +110,13 @@ describe("the proof finds what it is there to find", { timeout: 60_000 }, () => 
 
 describe("the comparison with the tables finds what it is there to find", { timeout: 60_000 }, () => {
   it("a roof framed with other wood, at another spacing, or from another end than its block says", async () => {
-    for (const other of [{ hip: { thickness: 3, depth: 7.25 } }, { rafter: { thickness: 2, depth: 5.5 } }, { ridge: { thickness: 2, depth: 7.25 } }, { spacing: 20 }, { pitch: { cell: 6.01, slope: 6.01 / 12 } }] as const) {
+    for (const other of [
+      { hip: { thickness: 3, depth: 7.25 } },
+      { rafter: { thickness: 2, depth: 5.5 } },
+      { ridge: { thickness: 2, depth: 7.25 } },
+      { spacing: 20 },
+      { pitch: { cell: 6.01, slope: 6.01 / 12 } },
+    ] as const) {
       const { strays } = await membersCheck(shop, { ...assemble(shop, regular), plan: { ...regular, ...other } });
       expect(strays).not.toEqual([]);
     }
@@ -111,7 +133,9 @@ describe("the comparison with the tables finds what it is there to find", { time
     expect(await plateCheck(shop, roof)).toEqual([]);
     expect(await plateCheck(shop, { ...roof, plan: { ...roof.plan, length: 440 + SIXTEENTH } })).not.toEqual([]);
     const [missing] = roof.members.filter(({ kind }) => kind === "common");
-    expect(await plateCheck(shop, { ...roof, members: roof.members.filter((piece) => piece !== missing) })).not.toEqual([]);
+    expect(await plateCheck(shop, { ...roof, members: roof.members.filter((piece) => piece !== missing) })).not.toEqual(
+      [],
+    );
   });
 
   it("a row with a piece too many or too few", async () => {

@@ -23,7 +23,12 @@ export function headPlane(frame: Frame, thickness: number, { longPoint, tilt, lo
   const way = long === "left" ? 1 : -1;
   const turn = (tilt * Math.PI) / 180;
   const square = heading(frame);
-  return opposite(beyond(add(scale(square, Math.cos(turn)), scale(frame.left, -way * Math.sin(turn))), placed(frame, [longPoint, (way * thickness) / 2, 0])));
+  return opposite(
+    beyond(
+      add(scale(square, Math.cos(turn)), scale(frame.left, -way * Math.sin(turn))),
+      placed(frame, [longPoint, (way * thickness) / 2, 0]),
+    ),
+  );
 }
 
 /** A rafter cut to numbers, as on the saw horses: it knows nothing of what its head will bear on. */

@@ -15,7 +15,10 @@ import type { Shop } from "./shop.ts";
 export type Row = Readonly<Record<string, string | number | boolean>>;
 
 /** The rows of a table of the roof, by heading. */
-export async function rowsOf(table: "MEMBERS" | "JACKTABLE" | "PLATEMARKS" | "TAKEOFF", plan: RoofPlan): Promise<Row[]> {
+export async function rowsOf(
+  table: "MEMBERS" | "JACKTABLE" | "PLATEMARKS" | "TAKEOFF",
+  plan: RoofPlan,
+): Promise<Row[]> {
   const [headings, ...rows] = await spilled(table, blockOf(plan));
   return rows.map((row) => Object.fromEntries(row.map((cell, i) => [String(headings![i]), cell])));
 }
@@ -54,12 +57,24 @@ function measure(shop: Shop, piece: Framed): Measured {
     return { piece, longPoint: length, shortPoint: length, board, tape: 0, tilt: 0 };
   }
   const { longPoint, shortPoint, tape } = lengthsFromPlate(shop, piece, inside(at.corner, sideOf(at)));
-  return { piece, longPoint, shortPoint, board, tape, tilt: piece.bears ? sawCut(piece, corners, piece.bears.face).tilt : 0 };
+  return {
+    piece,
+    longPoint,
+    shortPoint,
+    board,
+    tape,
+    tilt: piece.bears ? sawCut(piece, corners, piece.bears.face).tilt : 0,
+  };
 }
 
 /** The row of a table that a measured piece belongs to: the same member and side, and the same length within a millionth. */
 export function rowFor(rows: readonly Row[], { piece, longPoint }: Measured): Row | undefined {
-  return rows.find((row) => (row["Member"] ?? "jack") === piece.kind && ["Both", piece.side].includes(String(row["Side"])) && Math.abs(on(row, "Long point") - longPoint) < 1e-6);
+  return rows.find(
+    (row) =>
+      (row["Member"] ?? "jack") === piece.kind &&
+      ["Both", piece.side].includes(String(row["Side"])) &&
+      Math.abs(on(row, "Long point") - longPoint) < 1e-6,
+  );
 }
 
 /** Every piece of the roof against its row of MEMBERS: lengths, and how many there are of each hand. */
@@ -77,8 +92,19 @@ export async function membersCheck(shop: Shop, roof: Roof): Promise<{ agreements
     const name = String(row["Piece"]);
     const count = (hand: string): number => found.filter(({ piece }) => piece.hand === hand).length;
     const plain = on(row, "Plain") > 0;
-    const hands = plain ? [inches(`${name}: pieces`, found.length, on(row, "Plain"))] : [inches(`${name}: left`, count("left"), on(row, "Left")), inches(`${name}: right`, count("right"), on(row, "Right"))];
-    return [...hands, ...found.flatMap((one) => [inches(`${one.piece.name}: board`, one.board, on(row, "Shortest board")), inches(`${one.piece.name}: short point`, one.shortPoint, on(row, "Short point"))])];
+    const hands = plain
+      ? [inches(`${name}: pieces`, found.length, on(row, "Plain"))]
+      : [
+          inches(`${name}: left`, count("left"), on(row, "Left")),
+          inches(`${name}: right`, count("right"), on(row, "Right")),
+        ];
+    return [
+      ...hands,
+      ...found.flatMap((one) => [
+        inches(`${one.piece.name}: board`, one.board, on(row, "Shortest board")),
+        inches(`${one.piece.name}: short point`, one.shortPoint, on(row, "Short point")),
+      ]),
+    ];
   });
   return { agreements, strays };
 }
@@ -99,17 +125,26 @@ export async function jackTableCheck(shop: Shop, roof: Roof): Promise<{ agreemen
     const { at } = piece.at!.corner;
     const hip = piece.bears!.on[0]!;
     const fromCorner = shop.corners(piece.solid).map((c) => dot(plate, sub(c, at)));
-    const say = (heading: string, value: number): Agreement => inches(`${piece.name}: ${heading}`, value, on(row, heading));
+    const say = (heading: string, value: number): Agreement =>
+      inches(`${piece.name}: ${heading}`, value, on(row, heading));
     agreements.push(
-      say("Offset", piece.at!.offset), say("Plate mark", Math.min(...fromCorner)), say("Hip mark", markOnHip(shop, hip, at, centreLine(shop, piece).high)), say("Long point", one.longPoint),
-      say("Short point", one.shortPoint), say("Tape", one.tape), say("Shortest board", one.board), { ...say("Saw tilt", one.tilt), within: 1e-7 },
+      say("Offset", piece.at!.offset),
+      say("Plate mark", Math.min(...fromCorner)),
+      say("Hip mark", markOnHip(shop, hip, at, centreLine(shop, piece).high)),
+      say("Long point", one.longPoint),
+      say("Short point", one.shortPoint),
+      say("Tape", one.tape),
+      say("Shortest board", one.board),
+      { ...say("Saw tilt", one.tilt), within: 1e-7 },
     );
   }
   return { agreements, strays };
 }
 
 /** Cuts every rafter to the numbers of MEMBERS and JACKTABLE, jacks by where they stand. */
-export async function toTheTables(plan: RoofPlan): Promise<(piece: { kind: string; side: string; hand: string; offset: number }) => HeadCut> {
+export async function toTheTables(
+  plan: RoofPlan,
+): Promise<(piece: { kind: string; side: string; hand: string; offset: number }) => HeadCut> {
   const [members, jacks] = [await rowsOf("MEMBERS", plan), await rowsOf("JACKTABLE", plan)];
   return ({ kind, side, hand, offset }) => {
     const row =

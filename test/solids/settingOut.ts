@@ -51,8 +51,19 @@ export const apexOffset = (shop: Shop, { all: [a] }: Corners, span: number): num
 /** The level seat that a rafter of this side gets, read off one: how far in its underside comes up through the plate's top. */
 export function seatOn(shop: Shop, at: Place, { rafter }: RoofPlan): number {
   const side = sideOf(at);
-  const trial = member(shop, rafterFrame(at.corner, side, 0), rafter, { ...tail(at.corner, [side], [12]), ends: [inside(at.corner, side, 12), { normal: [-side.inward[0], -side.inward[1], 0], offset: -dot(side.inward, at.corner.at) - 100 }] });
-  return Math.max(...shop.corners(trial.solid).filter((c) => Math.abs(c[2]) < ON).map((c) => dot(side.inward, sub(c, at.corner.at))));
+  const trial = member(shop, rafterFrame(at.corner, side, 0), rafter, {
+    ...tail(at.corner, [side], [12]),
+    ends: [
+      inside(at.corner, side, 12),
+      { normal: [-side.inward[0], -side.inward[1], 0], offset: -dot(side.inward, at.corner.at) - 100 },
+    ],
+  });
+  return Math.max(
+    ...shop
+      .corners(trial.solid)
+      .filter((c) => Math.abs(c[2]) < ON)
+      .map((c) => dot(side.inward, sub(c, at.corner.at))),
+  );
 }
 
 /** Where jacks may stand on a plate whose king common is at this offset: before asking whether their heads clear their seats. */

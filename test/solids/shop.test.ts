@@ -28,7 +28,13 @@ describe("the shop", () => {
         const frame = frameOf(at, step);
         for (const corner of shop.corners(shop.board(frame, 1.5, 5.5, -3, 60))) {
           const [a, l, t] = seenFrom(frame, corner);
-          expect([Math.min(Math.abs(a + 3), Math.abs(a - 60)), Math.abs(Math.abs(l) - 0.75), Math.min(Math.abs(t), Math.abs(t + 5.5))].every((off) => off < 1e-9)).toBe(true);
+          expect(
+            [
+              Math.min(Math.abs(a + 3), Math.abs(a - 60)),
+              Math.abs(Math.abs(l) - 0.75),
+              Math.min(Math.abs(t), Math.abs(t + 5.5)),
+            ].every((off) => off < 1e-9),
+          ).toBe(true);
           expect(distance(placed(frame, [a, l, t]), corner)).toBeLessThan(1e-9);
         }
         shop.sweep();
@@ -39,17 +45,25 @@ describe("the shop", () => {
 
   it("splits a board in two parts that make up the whole and lie on their sides of the plane", () => {
     fc.assert(
-      fc.property(anyStep, fc.double({ min: 0.1, max: 9, noNaN: true }), fc.double({ min: 1, max: 59, noNaN: true }), (step, long, at) => {
-        const frame = frameOf([20, -30, 40], step);
-        const board = shop.board(frame, 1.5, 5.5, 0, 60);
-        // A normal of any length stands for the same plane.
-        const half = beyond([long * frame.along[0], long * frame.along[1], long * frame.along[2]], placed(frame, [at, 0, 0]));
-        const [front, back] = [shop.trim(board, half), shop.trim(board, opposite(half))];
-        expect(front.volume()).toBeCloseTo((60 - at) * 8.25, 8);
-        expect(back.volume()).toBeCloseTo(at * 8.25, 8);
-        expect(shop.overlap(front, back)).toBeLessThan(1e-9);
-        shop.sweep();
-      }),
+      fc.property(
+        anyStep,
+        fc.double({ min: 0.1, max: 9, noNaN: true }),
+        fc.double({ min: 1, max: 59, noNaN: true }),
+        (step, long, at) => {
+          const frame = frameOf([20, -30, 40], step);
+          const board = shop.board(frame, 1.5, 5.5, 0, 60);
+          // A normal of any length stands for the same plane.
+          const half = beyond(
+            [long * frame.along[0], long * frame.along[1], long * frame.along[2]],
+            placed(frame, [at, 0, 0]),
+          );
+          const [front, back] = [shop.trim(board, half), shop.trim(board, opposite(half))];
+          expect(front.volume()).toBeCloseTo((60 - at) * 8.25, 8);
+          expect(back.volume()).toBeCloseTo(at * 8.25, 8);
+          expect(shop.overlap(front, back)).toBeLessThan(1e-9);
+          shop.sweep();
+        },
+      ),
       { seed: 1, numRuns: 100 },
     );
   });
@@ -57,7 +71,10 @@ describe("the shop", () => {
   it("notches only where a corner of the board lies in front of all the planes", () => {
     const board = shop.board(level, 2, 4, 0, 10);
     const low: Vec = [0, 0, -3];
-    expect(shop.notch(board, opposite(beyond(UP, low)), beyond([1, 0, 0], [8, 0, 0])).volume()).toBeCloseTo(80 - 2 * 2 * 1, 10);
+    expect(shop.notch(board, opposite(beyond(UP, low)), beyond([1, 0, 0], [8, 0, 0])).volume()).toBeCloseTo(
+      80 - 2 * 2 * 1,
+      10,
+    );
     expect(shop.notch(board, beyond([1, 0, 0], [11, 0, 0])).volume()).toBeCloseTo(80, 10);
   });
 

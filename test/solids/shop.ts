@@ -42,7 +42,10 @@ export class Shop {
   /** What is left of a solid in front of every plane. */
   trim(solid: Solid, ...halves: readonly Half[]): Solid {
     // The kernel takes the offset as a distance, so the normal has to be of length 1.
-    return halves.reduce((rest, { normal, offset }) => this.#keep(rest.trimByPlane(unit(normal), offset / size(normal))), solid);
+    return halves.reduce(
+      (rest, { normal, offset }) => this.#keep(rest.trimByPlane(unit(normal), offset / size(normal))),
+      solid,
+    );
   }
 
   /** What is left when everything in front of all the planes at once is cut out, as a notch is. */

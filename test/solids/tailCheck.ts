@@ -27,18 +27,29 @@ export async function tailCheck(shop: Shop, one: CornerCase): Promise<Agreement[
   const board = (piece: Member): number => extent(piece, shop.corners(piece.solid)) - over.length;
   const lowest = (piece: Member): number => -Math.min(...shop.corners(piece.solid).map((c) => c[2]));
   const pitch = pitches[0].cell;
-  const ask = (name: string, ...more: readonly unknown[]): Promise<number> => answered(name, pitch, overhang, section.depth, heel, ...more);
+  const ask = (name: string, ...more: readonly unknown[]): Promise<number> =>
+    answered(name, pitch, overhang, section.depth, heel, ...more);
   const found = [
     inches("TAILBOARD, plumb", board(plumb), await ask("TAILBOARD")),
     inches("TAILDROP, plumb", lowest(plumb), await ask("TAILDROP")),
     // A level fascia falls as far below the heel on both sides: the other tail ends at this one's height.
-    inches("ENDOVERHANG", (overhang * side.pitch) / other.pitch, await answered("ENDOVERHANG", pitch, overhang, pitches[1].cell)),
+    inches(
+      "ENDOVERHANG",
+      (overhang * side.pitch) / other.pitch,
+      await answered("ENDOVERHANG", pitch, overhang, pitches[1].cell),
+    ),
   ];
 
   // The square cut starts a board's depth farther down than any corner of the finished piece will be.
   const square = member(shop, frame, section, { ends: [beyond(frame.along, tip), head], seat: foot.seat! });
-  const seatCorner = shop.corners(square.solid).some((c) => Math.abs(c[2]) < ON && Math.abs(dot(side.inward, sub(c, corner.at))) < ON);
-  if (seatCorner) found.push(inches("TAILBOARD, square", board(square), await ask("TAILBOARD", "square")), inches("TAILDROP, square", lowest(square), await ask("TAILDROP", "square")));
+  const seatCorner = shop
+    .corners(square.solid)
+    .some((c) => Math.abs(c[2]) < ON && Math.abs(dot(side.inward, sub(c, corner.at))) < ON);
+  if (seatCorner)
+    found.push(
+      inches("TAILBOARD, square", board(square), await ask("TAILBOARD", "square")),
+      inches("TAILDROP, square", lowest(square), await ask("TAILDROP", "square")),
+    );
 
   const fascia = section.depth * 0.7;
   const soffit = beyond(scale(UP, -1), sub(tip, [0, 0, fascia]));

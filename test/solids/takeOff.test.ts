@@ -11,7 +11,8 @@ import type { RoofPlan } from "./roofPlan.ts";
 const shop = new Shop();
 afterEach(() => shop.sweep());
 
-const against = async (plan: RoofPlan): Promise<string[]> => disagreements(await takeOffCheck(shop, assemble(shop, plan)));
+const against = async (plan: RoofPlan): Promise<string[]> =>
+  disagreements(await takeOffCheck(shop, assemble(shop, plan)));
 
 describe("the roof as one solid", { timeout: 60_000 }, () => {
   it.each(Object.entries(roofCases))("%s: its planes and edges are what TAKEOFF counts", async (_, plan) => {
@@ -28,6 +29,8 @@ describe("the roof as one solid", { timeout: 60_000 }, () => {
   });
 
   it("is another for another overhang", async () => {
-    expect(disagreements(await takeOffCheck(shop, { ...assemble(shop, regular), plan: { ...regular, overhang: 17 } }))).not.toEqual([]);
+    expect(
+      disagreements(await takeOffCheck(shop, { ...assemble(shop, regular), plan: { ...regular, overhang: 17 } })),
+    ).not.toEqual([]);
   });
 });

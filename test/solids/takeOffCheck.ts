@@ -16,10 +16,15 @@ export async function takeOffCheck(shop: Shop, roof: Roof): Promise<Agreement[]>
     return row ? Number(row["Amount"]) : NaN;
   };
   const feet = (item: string, length: number): Agreement => inches(item, length, amount(item) * 12);
-  const squareFeet = (item: string, area: number): Agreement => ({ ...inches(item, area, amount(item) * 144), within: 1e-5 });
-  const all = (one: readonly Half[], two: readonly Half[]): number => one.reduce((sum, a) => sum + two.reduce((more, b) => more + edge(solid, a, b), 0), 0);
+  const squareFeet = (item: string, area: number): Agreement => ({
+    ...inches(item, area, amount(item) * 144),
+    within: 1e-5,
+  });
+  const all = (one: readonly Half[], two: readonly Half[]): number =>
+    one.reduce((sum, a) => sum + two.reduce((more, b) => more + edge(solid, a, b), 0), 0);
   const { main, end, walls } = solid;
-  const total = (halves: readonly Half[], of: "plan" | "sloped"): number => halves.reduce((sum, half) => sum + areas(solid, half)[of], 0);
+  const total = (halves: readonly Half[], of: "plan" | "sloped"): number =>
+    halves.reduce((sum, half) => sum + areas(solid, half)[of], 0);
   const eaves = all(main, walls.main) + all(end, walls.end);
   // Where the fascias do not meet level, one plane's edge runs up the other side's fascia.
   const cornerRake = all(main, walls.end) + all(end, walls.main);
@@ -42,10 +47,15 @@ export async function takeOffCheck(shop: Shop, roof: Roof): Promise<Agreement[]>
 /** Pieces and lineal feet of every size, each piece on the board that it was measured to take; MEMBERS says what a size is called. */
 async function lumber(shop: Shop, { plan, members }: Roof, amount: (item: string) => number): Promise<Agreement[]> {
   const rows = await rowsOf("MEMBERS", plan);
-  const sized = members.map((piece) => measured(shop, piece)).map((one) => ({ board: one.board, size: String(rowFor(rows, one)?.["Size"]) }));
+  const sized = members
+    .map((piece) => measured(shop, piece))
+    .map((one) => ({ board: one.board, size: String(rowFor(rows, one)?.["Size"]) }));
   return [...new Set(sized.map(({ size }) => size))].flatMap((size) => {
     const own = sized.filter((one) => one.size === size);
     const lineal = own.reduce((sum, { board }) => sum + board, 0);
-    return [inches(`${size}, pieces`, own.length, amount(`${size}, pieces`)), { ...inches(`${size}, lineal`, lineal, amount(`${size}, lineal`) * 12), within: 1e-5 }];
+    return [
+      inches(`${size}, pieces`, own.length, amount(`${size}, pieces`)),
+      { ...inches(`${size}, lineal`, lineal, amount(`${size}, lineal`) * 12), within: 1e-5 },
+    ];
   });
 }

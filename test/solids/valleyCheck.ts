@@ -20,7 +20,17 @@ import type { Shop } from "./shop.ts";
 /** A few feet of the valley rafter of a corner, centred under the line in which the planes meet. */
 function aValley(shop: Shop, corner: RoofCorner, thickness: number, from: number, to: number): Member {
   const ahead = heading(corner.meeting);
-  return valley(shop, corner, { thickness, depth: 9.25 }, { ends: [beyond(ahead, add(corner.at, scale(ahead, from))), opposite(beyond(ahead, add(corner.at, scale(ahead, to))))] });
+  return valley(
+    shop,
+    corner,
+    { thickness, depth: 9.25 },
+    {
+      ends: [
+        beyond(ahead, add(corner.at, scale(ahead, from))),
+        opposite(beyond(ahead, add(corner.at, scale(ahead, to)))),
+      ],
+    },
+  );
 }
 
 /**
@@ -31,10 +41,19 @@ function aValley(shop: Shop, corner: RoofCorner, thickness: number, from: number
 export async function valleyJackCheck(shop: Shop, one: CornerCase): Promise<Agreement[] | null> {
   const corner = cornerIn(one);
   const [side] = corner.sides;
-  const { offset, run, ridge, hip: { thickness: Tv }, jack: section } = one;
+  const {
+    offset,
+    run,
+    ridge,
+    hip: { thickness: Tv },
+    jack: section,
+  } = one;
   const frame = rafterFrame(corner, side, offset);
   const face = faceTowards(corner.meeting.left, shop.corners(aValley(shop, corner, Tv, 0, 12).solid));
-  const head = ridge === 0 ? opposite(beyond(side.inward, add(corner.at, scale(side.inward, run)))) : ridgeFace(shop, corner, apexOf(shop, corner, run), ridge);
+  const head =
+    ridge === 0
+      ? opposite(beyond(side.inward, add(corner.at, scale(side.inward, run))))
+      : ridgeFace(shop, corner, apexOf(shop, corner, run), ridge);
   // Where the far side's edge meets the valley's face and the ridge's: nothing is left when they cross.
   const edge = add(frame.at, scale(frame.left, -section.thickness / 2));
   const reach = (half: Half): number => (half.offset - dot(half.normal, edge)) / dot(half.normal, frame.along);
@@ -44,7 +63,8 @@ export async function valleyJackCheck(shop: Shop, one: CornerCase): Promise<Agre
   const [left, right] = [arris(jack, corners, "left").length, arris(jack, corners, "right").length];
   const cut = sawCut(jack, corners, face);
   const end = await answered("CUTEND", one.pitches[0].cell, section.depth);
-  const ask = (name: string, ...cells: readonly unknown[]): Promise<number> => answered(name, one.pitches[0].cell, ...cells, one.pitches[1].cell, one.angle);
+  const ask = (name: string, ...cells: readonly unknown[]): Promise<number> =>
+    answered(name, one.pitches[0].cell, ...cells, one.pitches[1].cell, one.angle);
   const said = await ask("VALLEYJACK", offset, run, Tv, section.thickness, ridge);
   return [
     inches("VALLEYJACK", Math.max(left, right), said),
@@ -60,7 +80,13 @@ export async function valleyJackCheck(shop: Shop, one: CornerCase): Promise<Agre
 export async function crippleCheck(shop: Shop, one: CornerCase, distance: number): Promise<Agreement[]> {
   const corner = cornerIn(one);
   const [side, second] = corner.sides;
-  const inner = cornerOf(add(corner.at, scale(side.plate, distance)), side.plate, second.plate, [side.pitch, second.pitch], corner.heel);
+  const inner = cornerOf(
+    add(corner.at, scale(side.plate, distance)),
+    side.plate,
+    second.plate,
+    [side.pitch, second.pitch],
+    corner.heel,
+  );
   const T = one.hip.thickness;
   const Tv = one.ridge + 1;
   const foot = faceTowards(inner.meeting.left, shop.corners(aValley(shop, inner, Tv, 0, 12).solid));
@@ -68,7 +94,8 @@ export async function crippleCheck(shop: Shop, one: CornerCase, distance: number
   const head = faceTowards(scale(corner.meeting.left, -1), shop.corners(hipBoard));
   const cripple = member(shop, rafterFrame(corner, side, distance + one.offset), one.jack, { ends: [foot, head] });
   const corners = shop.corners(cripple.solid);
-  const ask = (name: string, ...cells: readonly unknown[]): Promise<number> => answered(name, one.pitches[0].cell, ...cells, one.pitches[1].cell, one.angle);
+  const ask = (name: string, ...cells: readonly unknown[]): Promise<number> =>
+    answered(name, one.pitches[0].cell, ...cells, one.pitches[1].cell, one.angle);
   const said = await ask("CRIPPLELEN", distance, T, Tv);
   const left = arris(cripple, corners, "left");
   const right = arris(cripple, corners, "right");
@@ -80,6 +107,10 @@ export async function crippleCheck(shop: Shop, one: CornerCase, distance: number
     degrees("JACKTILT at the hip", sawCut(cripple, corners, head).tilt, await ask("JACKTILT")),
     degrees("JACKTILT at the valley", sawCut(cripple, corners, foot).tilt, await ask("JACKTILT")),
     degrees("JACKEDGE", edgeAngle(cripple, corners), await ask("JACKEDGE")),
-    inches("shortest board of a cripple", extent(cripple, corners), said + slant + Math.sqrt(end ** 2 - one.jack.depth ** 2)),
+    inches(
+      "shortest board of a cripple",
+      extent(cripple, corners),
+      said + slant + Math.sqrt(end ** 2 - one.jack.depth ** 2),
+    ),
   ];
 }

@@ -5,7 +5,11 @@ import type { CornerCase } from "./cases.ts";
 import type { Shop } from "./shop.ts";
 
 /** What a check finds over a list of cases, each seen from both of its sides: how many were looked at, and what did not agree. */
-export async function wrong(shop: Shop, cases: readonly CornerCase[], check: (one: CornerCase) => Promise<Agreement[] | null>): Promise<{ looked: number; found: string[] }> {
+export async function wrong(
+  shop: Shop,
+  cases: readonly CornerCase[],
+  check: (one: CornerCase) => Promise<Agreement[] | null>,
+): Promise<{ looked: number; found: string[] }> {
   const found: string[] = [];
   let looked = 0;
   for (const one of cases.flatMap((c) => [c, turned(c)])) {

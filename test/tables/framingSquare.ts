@@ -21,14 +21,34 @@ const table = `
 18   21.63  24.74  28.84  43.27`;
 
 export const framingSquare: PrintedTable = {
-  source: "the table on framing squares, the same on any maker's square of this kind (trade-standard table); rises 2 to 18",
-  rows: table.trim().split("\n").flatMap((line): PrintedRow[] => {
-    const [rise, common, hip, at16, at24] = line.split(/\s+/) as [string, string, string, string, string];
-    return [
-      { what: `rise ${rise}: common per foot of run`, printed: common, value: (ask) => ask("SLOPELEN", Number(rise), 12) },
-      { what: `rise ${rise}: hip or valley per foot of run`, printed: hip, value: (ask) => ask("HIPLEN", Number(rise), 12) },
-      { what: `rise ${rise}: difference in jacks, 16 in o.c.`, printed: at16, value: (ask) => ask("JACKSTEP", Number(rise), 16) },
-      { what: `rise ${rise}: difference in jacks, 24 in o.c.`, printed: at24, value: (ask) => ask("JACKSTEP", Number(rise), 24) },
-    ];
-  }),
+  source:
+    "the table on framing squares, the same on any maker's square of this kind (trade-standard table); rises 2 to 18",
+  rows: table
+    .trim()
+    .split("\n")
+    .flatMap((line): PrintedRow[] => {
+      const [rise, common, hip, at16, at24] = line.split(/\s+/) as [string, string, string, string, string];
+      return [
+        {
+          what: `rise ${rise}: common per foot of run`,
+          printed: common,
+          value: (ask) => ask("SLOPELEN", Number(rise), 12),
+        },
+        {
+          what: `rise ${rise}: hip or valley per foot of run`,
+          printed: hip,
+          value: (ask) => ask("HIPLEN", Number(rise), 12),
+        },
+        {
+          what: `rise ${rise}: difference in jacks, 16 in o.c.`,
+          printed: at16,
+          value: (ask) => ask("JACKSTEP", Number(rise), 16),
+        },
+        {
+          what: `rise ${rise}: difference in jacks, 24 in o.c.`,
+          printed: at24,
+          value: (ask) => ask("JACKSTEP", Number(rise), 24),
+        },
+      ];
+    }),
 };

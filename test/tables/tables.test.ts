@@ -22,14 +22,18 @@ function answer(name: string, ...cells: readonly unknown[]): Answer {
 
 const ask: Ask = (name, ...cells) => {
   const value = answer(name, ...cells);
-  if (typeof value !== "number") throw new Error(`${name}: ${value instanceof Refusal ? value.message : value instanceof CellError ? value.error : "no number"}`);
+  if (typeof value !== "number")
+    throw new Error(
+      `${name}: ${value instanceof Refusal ? value.message : value instanceof CellError ? value.error : "no number"}`,
+    );
   return value;
 };
 
 /** A printed figure, and half of its last digit or of its fraction. */
 function read(printed: string): { value: number; tolerance: number } {
   const [, whole = "0", decimals, over, under] = /^(\d+)(?:\.(\d+)| (\d+)\/(\d+))?$/.exec(printed) ?? [];
-  if (under !== undefined) return { value: Number(whole) + Number(over) / Number(under), tolerance: 0.5 / Number(under) };
+  if (under !== undefined)
+    return { value: Number(whole) + Number(over) / Number(under), tolerance: 0.5 / Number(under) };
   return { value: Number(printed), tolerance: 0.5 * 10 ** -(decimals?.length ?? 0) };
 }
 
@@ -37,27 +41,44 @@ describe.each(tables.map((table) => [table.source, table.rows] as const))("%s", 
   it.each(rows.map((row) => [row.what, row] as const))("%s", (_what, { printed, value, within }) => {
     const { value: figure, tolerance } = read(printed);
     const answered = value(ask);
-    expect(Math.abs(answered - figure), `${answered} where ${printed} is printed`).toBeLessThanOrEqual(within?.tolerance ?? tolerance);
+    expect(Math.abs(answered - figure), `${answered} where ${printed} is printed`).toBeLessThanOrEqual(
+      within?.tolerance ?? tolerance,
+    );
   });
 });
 
 describe("tables that spill", () => {
   // NAVEDTRA 14044, chapter 2: the ridge's line length is the building's length less twice the run of a common.
-  it.each([[`24'`, `36'`, 144], [`30'`, `50'`, 240]])("span %s, length %s: the ridge's line length is %s", (span, length, printed) => {
-    const rows = answer("MEMBERS", [["Span", span], ["Length", length], ["Pitch", 8]]) as readonly (readonly unknown[])[];
+  it.each([
+    [`24'`, `36'`, 144],
+    [`30'`, `50'`, 240],
+  ])("span %s, length %s: the ridge's line length is %s", (span, length, printed) => {
+    const rows = answer("MEMBERS", [
+      ["Span", span],
+      ["Length", length],
+      ["Pitch", 8],
+    ]) as readonly (readonly unknown[])[];
     const ridge = rows.find((row) => row[1] === "ridge")!;
     expect(ridge[rows[0]!.indexOf("Line length")]).toBeCloseTo(printed, 9);
   });
 
   // Common practice, no source: mirror pairs, every length once left and once right at each of the four corners.
   it("jacks of a regular hip roof come in mirror pairs", () => {
-    const [headings, ...jacks] = answer("JACKTABLE", [["Span", `24'`], ["Length", `36'`], ["Pitch", 8]]) as readonly (readonly unknown[])[];
+    const [headings, ...jacks] = answer("JACKTABLE", [
+      ["Span", `24'`],
+      ["Length", `36'`],
+      ["Pitch", 8],
+    ]) as readonly (readonly unknown[])[];
     expect(jacks.length).toBeGreaterThan(3);
-    for (const jack of jacks) expect([jack[headings!.indexOf("Left")], jack[headings!.indexOf("Right")]]).toEqual([4, 4]);
+    for (const jack of jacks)
+      expect([jack[headings!.indexOf("Left")], jack[headings!.indexOf("Right")]]).toEqual([4, 4]);
   });
 
   // Common practice, no source: a jack off by up to 1/4 in can often still be used.
-  it.each([[53.25, 53, "agrees"], [53.3125, 53, `long by 5/16"`]])("%s measured for %s: %s", (measured, computed, said) => {
+  it.each([
+    [53.25, 53, "agrees"],
+    [53.3125, 53, `long by 5/16"`],
+  ])("%s measured for %s: %s", (measured, computed, said) => {
     expect(answer("AGREE", measured, computed)).toBe(said);
   });
 });

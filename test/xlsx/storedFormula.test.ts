@@ -24,16 +24,20 @@ describe("a formula in a file", () => {
   });
 
   it("comes back from a file as it was, for every example of every function", () => {
-    for (const definition of functions) for (const example of definition.examples) expect(typedFormula(storedFormula(formulaText(definition, example)))).toBe(formulaText(definition, example));
+    for (const definition of functions)
+      for (const example of definition.examples)
+        expect(typedFormula(storedFormula(formulaText(definition, example)))).toBe(formulaText(definition, example));
   });
 
   it("comes back as it was whatever texts and sheet names are in it", () => {
     const text = fc.string({ maxLength: 12 }).map((letters) => `"${letters.replaceAll('"', '""')}"`);
     const sheet = fc.string({ minLength: 1, maxLength: 8 }).map((letters) => `'${letters.replaceAll("'", "''")}'!A1`);
     const part = fc.oneof(text, sheet, fc.constantFrom("RAFTER.TAPE(A1)", "IFS(A1,B1)", "SUM(A1)", "{1,2;3,4}"));
-    fc.assert(fc.property(fc.array(part, { minLength: 1, maxLength: 5 }), (parts) => {
-      const typed = `=${parts.join("&")}`;
-      expect(typedFormula(storedFormula(typed))).toBe(typed);
-    }));
+    fc.assert(
+      fc.property(fc.array(part, { minLength: 1, maxLength: 5 }), (parts) => {
+        const typed = `=${parts.join("&")}`;
+        expect(typedFormula(storedFormula(typed))).toBe(typed);
+      }),
+    );
   });
 });

@@ -14,10 +14,11 @@ export interface Edges {
 export function blockAround(start: Edges, isFilled: (row: number, column: number) => boolean): Edges {
   let { top, left, bottom, right } = start;
   const any = (fromRow: number, toRow: number, fromColumn: number, toColumn: number) => {
-    for (let row = Math.max(0, fromRow); row <= toRow; row++) for (let column = Math.max(0, fromColumn); column <= toColumn; column++) if (isFilled(row, column)) return true;
+    for (let row = Math.max(0, fromRow); row <= toRow; row++)
+      for (let column = Math.max(0, fromColumn); column <= toColumn; column++) if (isFilled(row, column)) return true;
     return false;
   };
-  for (let grown = true; grown; ) {
+  for (let grown = true; grown;) {
     grown = false;
     if (top > 0 && any(top - 1, top - 1, left - 1, right + 1)) [top, grown] = [top - 1, true];
     if (any(bottom + 1, bottom + 1, left - 1, right + 1)) [bottom, grown] = [bottom + 1, true];

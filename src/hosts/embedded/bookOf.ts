@@ -12,11 +12,17 @@ import { PRINT_KEY } from "./sheetData.ts";
 /** The sheets as they stand, as a book; what a book has no place for is named in `left`. Everything has been calculated before. */
 export function bookOf(sheet: EmbeddedSheet, title: string): { readonly book: Book; readonly left: readonly string[] } {
   const left = new Set<string>();
-  const sheets = sheet.workbook.getWorkbook().getSheets().map((worksheet) => sheetOf(sheet, worksheet, left));
+  const sheets = sheet.workbook
+    .getWorkbook()
+    .getSheets()
+    .map((worksheet) => sheetOf(sheet, worksheet, left));
   const { all, ofBook } = knownNames(sheet);
   if (all.length > ofBook.length) left.add("names that one sheet has for itself");
   const kept = keptIn(sheet.workbook.getWorkbook());
-  return { book: { title, sheets, ...(ofBook.length > 0 && { names: ofBook }), ...(Object.keys(kept).length > 0 && { kept }) }, left: [...left] };
+  return {
+    book: { title, sheets, ...(ofBook.length > 0 && { names: ofBook }), ...(Object.keys(kept).length > 0 && { kept }) },
+    left: [...left],
+  };
 }
 
 function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): BookSheet {
@@ -29,7 +35,14 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     rows: rowsOf(sheet, worksheet, left),
     ...(columns.length > 0 && { columns }),
     ...(heights.size > 0 && { heights }),
-    ...(mergeData.length > 0 && { merges: mergeData.map(({ startRow, endRow, startColumn, endColumn }) => ({ row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 })) }),
+    ...(mergeData.length > 0 && {
+      merges: mergeData.map(({ startRow, endRow, startColumn, endColumn }) => ({
+        row: startRow,
+        column: startColumn,
+        rows: endRow - startRow + 1,
+        columns: endColumn - startColumn + 1,
+      })),
+    }),
     ...(freeze.ySplit > 0 && { frozenRows: freeze.ySplit }),
     ...(freeze.xSplit > 0 && { frozenColumns: freeze.xSplit }),
     ...(worksheet.isSheetHidden() === BooleanNumber.TRUE && { hidden: true }),
@@ -45,7 +58,8 @@ function linesOf(data: unknown, size: "w" | "h"): (Line | null)[] {
   for (const [key, one] of Object.entries((data ?? {}) as Lines)) {
     const own = size === "h" && one?.ia !== BooleanNumber.FALSE ? undefined : one?.[size];
     const hidden = one?.hd === BooleanNumber.TRUE;
-    if (own !== undefined || hidden) lines[Number(key)] = { ...(own !== undefined && { size: own }), ...(hidden && { hidden }) };
+    if (own !== undefined || hidden)
+      lines[Number(key)] = { ...(own !== undefined && { size: own }), ...(hidden && { hidden }) };
   }
   return Array.from(lines, (line) => line ?? null);
 }
@@ -55,11 +69,20 @@ function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): 
   const at = cells(sheet, worksheet);
   const styles = workbook.getWorkbook().getStyles();
   const model = univer.__getInjector().get(FormulaDataModel);
-  const spills = (model.getArrayFormulaRange()[workbook.getId()]?.[worksheet.getSheetId()] ?? {}) as Record<number, Record<number, IRange | null> | null>;
+  const spills = (model.getArrayFormulaRange()[workbook.getId()]?.[worksheet.getSheetId()] ?? {}) as Record<
+    number,
+    Record<number, IRange | null> | null
+  >;
   const matrix = worksheet.getCellMatrix();
   const rows: (BookCell | null)[][] = [];
-  const ranges = Object.values(spills).flatMap((columns) => Object.values(columns ?? {}).filter((range): range is IRange => range !== null));
-  const spilledAt = (row: number, column: number) => ranges.some((range) => row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn);
+  const ranges = Object.values(spills).flatMap((columns) =>
+    Object.values(columns ?? {}).filter((range): range is IRange => range !== null),
+  );
+  const spilledAt = (row: number, column: number) =>
+    ranges.some(
+      (range) =>
+        row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn,
+    );
   const put = (row: number, column: number) => {
     const cell = matrix.getValue(row, column);
     if (cell?.p?.body?.textRuns?.length) left.add("formats of single words in a cell");
@@ -67,18 +90,24 @@ function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): 
     const look = lookOf(styles.getStyleByCell(cell), left);
     const range = spills[row]?.[column];
     if (formula === null && value === "" && !look) return;
-    if (formula === null && typeof value === "string" && ERROR_TYPE_SET.has(value as never) && cell?.v === value) left.add("errors typed as text (they become errors)");
+    if (formula === null && typeof value === "string" && ERROR_TYPE_SET.has(value as never) && cell?.v === value)
+      left.add("errors typed as text (they become errors)");
     (rows[row] ??= [])[column] = {
       // A formula's empty text is a result like any other.
       value: value === "" && formula === null ? null : value,
       ...(formula !== null && { formula }),
-      ...(formula !== null && range && { spill: { rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 } }),
+      ...(formula !== null &&
+        range && {
+          spill: { rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 },
+        }),
       ...(formula === null && value !== "" && spilledAt(row, column) && { spilled: true as const }),
       ...(look && { look }),
     };
   };
   matrix.forValue((row, column) => put(row, column));
   // Cells that only a spill fills have no place in the matrix.
-  for (const range of ranges) for (let row = range.startRow; row <= range.endRow; row++) for (let column = range.startColumn; column <= range.endColumn; column++) put(row, column);
+  for (const range of ranges)
+    for (let row = range.startRow; row <= range.endRow; row++)
+      for (let column = range.startColumn; column <= range.endColumn; column++) put(row, column);
   return Array.from(rows, (row) => Array.from(row ?? [], (cell) => cell ?? null));
 }

@@ -12,7 +12,16 @@ export async function calculated(book: Book, functions: readonly WorksheetFuncti
   try {
     const { workbook, calculation } = sheet;
     // Without a page nothing asks for the first calculation.
-    calculation.recalculate(workbook.getWorkbook().getSheets().map((one) => ({ unitId: workbook.getId(), sheetId: one.getSheetId(), range: { startRow: 0, endRow: one.getRowCount() - 1, startColumn: 0, endColumn: one.getColumnCount() - 1 } })));
+    calculation.recalculate(
+      workbook
+        .getWorkbook()
+        .getSheets()
+        .map((one) => ({
+          unitId: workbook.getId(),
+          sheetId: one.getSheetId(),
+          range: { startRow: 0, endRow: one.getRowCount() - 1, startColumn: 0, endColumn: one.getColumnCount() - 1 },
+        })),
+    );
     await settled(sheet);
     return bookOf(sheet, book.title).book;
   } finally {

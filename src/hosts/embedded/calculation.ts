@@ -1,6 +1,9 @@
 import type { Injector, IRange } from "@univerjs/core";
 import { ICommandService } from "@univerjs/core";
-import { SetFormulaCalculationStartMutation, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import {
+  SetFormulaCalculationStartMutation,
+  SetTriggerFormulaCalculationStartMutation,
+} from "@univerjs/engine-formula";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { onEdit } from "./onEdit.ts";
 
@@ -20,12 +23,18 @@ export class Calculation {
     this.#commands = injector.get(ICommandService);
     this.#session = injector.get(FormulaCalculationSessionService);
     onEdit(injector, () => (this.#gathering = true));
-    this.#commands.onCommandExecuted(({ id }) => void (id === SetFormulaCalculationStartMutation.id && (this.#gathering = false)));
+    this.#commands.onCommandExecuted(
+      ({ id }) => void (id === SetFormulaCalculationStartMutation.id && (this.#gathering = false)),
+    );
   }
 
   /** Treats cells as changed: they and all that depends on them are calculated again. */
   recalculate(areas: readonly { unitId: string; sheetId: string; range: IRange }[]): void {
-    this.#commands.syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, { dirtyRanges: areas }, { onlyLocal: true });
+    this.#commands.syncExecuteCommand(
+      SetTriggerFormulaCalculationStartMutation.id,
+      { dirtyRanges: areas },
+      { onlyLocal: true },
+    );
   }
 
   /** Waits until every edit is calculated and its results stand in the cells. */

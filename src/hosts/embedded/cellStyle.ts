@@ -31,5 +31,8 @@ function contentData(content: string | number): Pick<ICellData, "v" | "t" | "f">
 }
 
 function styleData(format: string | null, style?: CellPlan["style"]): Nullable<IStyleData> {
-  return { ...(style && styleOf(lookOfStyle(style))), n: format === null || format === "General" ? null : { pattern: format } };
+  return {
+    ...(style && styleOf(lookOfStyle(style))),
+    n: format === null || format === "General" ? null : { pattern: format },
+  };
 }

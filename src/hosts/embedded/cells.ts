@@ -20,10 +20,12 @@ export interface Cells {
 export function cells({ univer, workbook }: EmbeddedSheet, worksheet: Worksheet): Cells {
   const model = univer.__getInjector().get(FormulaDataModel);
   const sheet = worksheet.getSheetId();
-  const spilled = model.getArrayFormulaCellData()[workbook.getId()]?.[sheet] as IObjectMatrixPrimitiveType<Nullable<ICellData>> | undefined;
+  const spilled = model.getArrayFormulaCellData()[workbook.getId()]?.[sheet] as
+    IObjectMatrixPrimitiveType<Nullable<ICellData>> | undefined;
   const matrix = worksheet.getCellMatrix();
   const styles = workbook.getWorkbook().getStyles();
-  const formulaAt = (row: number, column: number, cell: Nullable<ICellData>) => (cell && (cell.f || cell.si) ? (model.getFormulaStringByCell(row, column, sheet, workbook.getId()) ?? null) : null);
+  const formulaAt = (row: number, column: number, cell: Nullable<ICellData>) =>
+    cell && (cell.f || cell.si) ? (model.getFormulaStringByCell(row, column, sheet, workbook.getId()) ?? null) : null;
 
   const contentAt = (row: number, column: number) => {
     const cell = matrix.getValue(row, column);
@@ -39,7 +41,11 @@ export function cells({ univer, workbook }: EmbeddedSheet, worksheet: Worksheet)
       const spill = spilled?.[row]?.[column];
       if (!cell && !spill) return EMPTY;
       const own = valueOf(cell);
-      return { formula: formulaAt(row, column, cell), value: own === "" ? valueOf(spill) : own, format: styles.getStyleByCell(cell)?.n?.pattern || "General" };
+      return {
+        formula: formulaAt(row, column, cell),
+        value: own === "" ? valueOf(spill) : own,
+        format: styles.getStyleByCell(cell)?.n?.pattern || "General",
+      };
     },
     contentAt,
     emptyAt: (row, column) => contentAt(row, column) === "" && valueOf(spilled?.[row]?.[column]) === "",

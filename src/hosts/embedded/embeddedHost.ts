@@ -1,7 +1,16 @@
 import { ICommandService } from "@univerjs/core";
 import type { IRange, Worksheet } from "@univerjs/core";
-import { ERROR_TYPE_SET, IActiveDirtyManagerService, SetFormulaCalculationResultMutation } from "@univerjs/engine-formula";
-import { InsertSheetMutation, RemoveSheetMutation, SetWorksheetNameMutation, SheetsSelectionsService } from "@univerjs/sheets";
+import {
+  ERROR_TYPE_SET,
+  IActiveDirtyManagerService,
+  SetFormulaCalculationResultMutation,
+} from "@univerjs/engine-formula";
+import {
+  InsertSheetMutation,
+  RemoveSheetMutation,
+  SetWorksheetNameMutation,
+  SheetsSelectionsService,
+} from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { address } from "../address.ts";
 import { checkStep } from "../checkStep.ts";
@@ -29,35 +38,57 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
   const names = () => workbook.getSheets().map((s) => s.getSheetName());
   const selected = (): Area => {
     const range = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
-    return areaOf(workbook.getActiveSheet().getSheet(), range ?? { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 });
+    return areaOf(
+      workbook.getActiveSheet().getSheet(),
+      range ?? { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 },
+    );
   };
 
   return {
     kind: "embedded",
     selection: async () => selected(),
     onSelection(listener) {
-      const subscription = injector.get(SheetsSelectionsService).selectionChanged$.subscribe((selections) => selections?.length && listener(selected()));
+      const subscription = injector
+        .get(SheetsSelectionsService)
+        .selectionChanged$.subscribe((selections) => selections?.length && listener(selected()));
       return () => subscription.unsubscribe();
     },
     onChange(listener) {
       // All that a formula may hang on (cells, rows, columns and sheets that come, go or move), new results, and the names of the sheets.
       const dirty = injector.get(IActiveDirtyManagerService);
-      const others = new Set<string>([SetFormulaCalculationResultMutation.id, InsertSheetMutation.id, RemoveSheetMutation.id, SetWorksheetNameMutation.id]);
-      const listening = injector.get(ICommandService).onCommandExecuted((command) => void ((dirty.get(command.id) || others.has(command.id)) && listener()));
+      const others = new Set<string>([
+        SetFormulaCalculationResultMutation.id,
+        InsertSheetMutation.id,
+        RemoveSheetMutation.id,
+        SetWorksheetNameMutation.id,
+      ]);
+      const listening = injector
+        .get(ICommandService)
+        .onCommandExecuted((command) => void ((dirty.get(command.id) || others.has(command.id)) && listener()));
       return () => listening.dispose();
     },
     sheets: async () => names(),
     async read(area) {
       await calculation.settled();
       const at = cells(sheet, named(area.sheet));
-      return Array.from({ length: area.rows }, (_, i) => Array.from({ length: area.columns }, (_, j): HostCell => at.at(area.row + i, area.column + j)));
+      return Array.from({ length: area.rows }, (_, i) =>
+        Array.from({ length: area.columns }, (_, j): HostCell => at.at(area.row + i, area.column + j)),
+      );
     },
     async blockAround(area) {
       await calculation.settled();
       const worksheet = named(area.sheet);
       const at = cells(sheet, worksheet);
-      const edges = blockAround({ top: area.row, left: area.column, bottom: area.row + area.rows - 1, right: area.column + area.columns - 1 }, (row, column) => !at.emptyAt(row, column));
-      return areaOf(worksheet, { startRow: edges.top, endRow: edges.bottom, startColumn: edges.left, endColumn: edges.right });
+      const edges = blockAround(
+        { top: area.row, left: area.column, bottom: area.row + area.rows - 1, right: area.column + area.columns - 1 },
+        (row, column) => !at.emptyAt(row, column),
+      );
+      return areaOf(worksheet, {
+        startRow: edges.top,
+        endRow: edges.bottom,
+        startColumn: edges.left,
+        endColumn: edges.right,
+      });
     },
     async write(step, options) {
       const record = await write(sheet, step, options);
@@ -92,7 +123,9 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
     },
     recall: async (key) => new Map(Object.entries(keptIn(workbook.getWorkbook()))).get(key) ?? null,
     onOtherWorkbook(listener) {
-      const listening = injector.get(ICommandService).onCommandExecuted(({ id }) => void (id === ReplaceKeptMutation.id && listener()));
+      const listening = injector
+        .get(ICommandService)
+        .onCommandExecuted(({ id }) => void (id === ReplaceKeptMutation.id && listener()));
       return () => listening.dispose();
     },
     // The sheet has no pictures without a further part of its maker's.
@@ -132,11 +165,18 @@ function occupied(sheet: EmbeddedSheet, step: WriteStep, names: readonly string[
     const worksheet = findSheet(sheet.workbook, block.sheet);
     if (!worksheet) continue;
     const at = cells(sheet, worksheet);
-    for (const { row, column } of plannedCells(block)) if (!at.emptyAt(row, column)) filled.add(address(worksheet.getName(), row, column));
+    for (const { row, column } of plannedCells(block))
+      if (!at.emptyAt(row, column)) filled.add(address(worksheet.getName(), row, column));
   }
   return [...filled];
 }
 
 function areaOf(worksheet: Worksheet, { startRow, endRow, startColumn, endColumn }: IRange): Area {
-  return { sheet: worksheet.getName(), row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 };
+  return {
+    sheet: worksheet.getName(),
+    row: startRow,
+    column: startColumn,
+    rows: endRow - startRow + 1,
+    columns: endColumn - startColumn + 1,
+  };
 }

@@ -35,10 +35,26 @@ export interface Parts {
 }
 
 /** Starts a sheet that knows the given functions, with a workbook in it. */
-export function embeddedSheet(parts: Parts, definitions: readonly WorksheetFunction[], snapshot: Partial<IWorkbookData>): EmbeddedSheet {
+export function embeddedSheet(
+  parts: Parts,
+  definitions: readonly WorksheetFunction[],
+  snapshot: Partial<IWorkbookData>,
+): EmbeddedSheet {
   const messages = new Messages();
-  const late = new LateAnswers((places) => calculation.recalculate(places.map(({ unit, sheet, row, column }) => ({ unitId: unit, sheetId: sheet, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } }))));
-  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: parts.locale }, logLevel: LogLevel.WARN });
+  const late = new LateAnswers((places) =>
+    calculation.recalculate(
+      places.map(({ unit, sheet, row, column }) => ({
+        unitId: unit,
+        sheetId: sheet,
+        range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
+      })),
+    ),
+  );
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: parts.locale },
+    logLevel: LogLevel.WARN,
+  });
   const functions = definitions.map((definition) => engineFunction(definition, { messages, late }));
   for (const part of parts.plugins(functions, definitions.map(functionInfo))) {
     if (Array.isArray(part)) univer.registerPlugin(part[0], part[1]);

@@ -46,7 +46,9 @@ export function engineFunction(definition: WorksheetFunction, { messages, late }
     }
     #late(cells: readonly unknown[]): Answer | null {
       const start = async () => call(definition, cells);
-      return late.get(`${definition.name}${JSON.stringify(cells)}`, this.#place(), () => start().catch((fault: unknown) => faulty(definition, fault)));
+      return late.get(`${definition.name}${JSON.stringify(cells)}`, this.#place(), () =>
+        start().catch((fault: unknown) => faulty(definition, fault)),
+      );
     }
     #show(answer: Answer | null): BaseValueObject {
       if (answer === null) return errorOutput(ErrorType.CONNECT);
@@ -63,5 +65,8 @@ export function engineFunction(definition: WorksheetFunction, { messages, late }
 }
 
 function faulty(definition: WorksheetFunction, fault: unknown): Refusal {
-  return new Refusal("#VALUE!", `${definition.name} failed on these values (${String(fault)}). This is a fault in Longpoint, not in your sheet.`);
+  return new Refusal(
+    "#VALUE!",
+    `${definition.name} failed on these values (${String(fault)}). This is a fault in Longpoint, not in your sheet.`,
+  );
 }

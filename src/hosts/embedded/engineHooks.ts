@@ -1,6 +1,11 @@
 import type { Injector } from "@univerjs/core";
 import type { FunctionVariantType } from "@univerjs/engine-formula";
-import { ErrorType, FormulaDataModel, IFormulaRuntimeService, SetFormulaCalculationNotificationMutation } from "@univerjs/engine-formula";
+import {
+  ErrorType,
+  FormulaDataModel,
+  IFormulaRuntimeService,
+  SetFormulaCalculationNotificationMutation,
+} from "@univerjs/engine-formula";
 import { ICommandService } from "@univerjs/core";
 import type { IRange } from "@univerjs/core";
 import { SheetPermissionCheckController } from "@univerjs/sheets";
@@ -14,13 +19,25 @@ export function watchResults(injector: Injector, messages: Messages): void {
   const set = runtime.setRuntimeData.bind(runtime);
   runtime.setRuntimeData = (result: FunctionVariantType) => {
     set(result);
-    messages.finished({ unit: runtime.currentUnitId, sheet: runtime.currentSubUnitId, row: runtime.currentRow, column: runtime.currentColumn }, endsInError(result));
+    messages.finished(
+      {
+        unit: runtime.currentUnitId,
+        sheet: runtime.currentSubUnitId,
+        row: runtime.currentRow,
+        column: runtime.currentColumn,
+      },
+      endsInError(result),
+    );
   };
 }
 
 function endsInError(result: FunctionVariantType): boolean {
   if (result.isError()) return true;
-  return !result.isReferenceObject() && result.isArray() && (result as unknown as { getFirstCell(): FunctionVariantType }).getFirstCell().isError();
+  return (
+    !result.isReferenceObject() &&
+    result.isArray() &&
+    (result as unknown as { getFirstCell(): FunctionVariantType }).getFirstCell().isError()
+  );
 }
 
 /**
@@ -36,7 +53,9 @@ export function watchSpills(injector: Injector, calculation: Calculation): void 
     if (command.id !== SetFormulaCalculationNotificationMutation.id) return;
     if ((command.params as { functionsExecutedState?: number }).functionsExecutedState === undefined) return;
     const now = areasOf(model);
-    const givenUp = [...before].filter(([key, area]) => !covers(now.get(key)?.range, area.range)).map(([, area]) => area);
+    const givenUp = [...before]
+      .filter(([key, area]) => !covers(now.get(key)?.range, area.range))
+      .map(([, area]) => area);
     before = now;
     if (givenUp.length) calculation.recalculate(givenUp);
   });
@@ -59,7 +78,10 @@ export function askNoProtection(injector: Injector): void {
  * In 0.25.1 a calculation shows its progress after a second, and fails when the sheet has gone by then.
  */
 export function endQuietly(injector: Injector): void {
-  const trigger = injector.get(TriggerCalculationController) as unknown as { _disposed: boolean; _startProgress(): void };
+  const trigger = injector.get(TriggerCalculationController) as unknown as {
+    _disposed: boolean;
+    _startProgress(): void;
+  };
   const start = trigger._startProgress.bind(trigger);
   trigger._startProgress = () => {
     if (!trigger._disposed) start();

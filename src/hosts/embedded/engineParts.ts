@@ -8,5 +8,9 @@ import type { Parts } from "./embeddedSheet.ts";
 /** The sheet without a page: it calculates, and that is all. */
 export const engineParts: Parts = {
   locale: {},
-  plugins: (functions, infos) => [[UniverFormulaEnginePlugin, { function: [...functions] }], UniverSheetsPlugin, [UniverSheetsFormulaPlugin, { description: [...infos] }]],
+  plugins: (functions, infos) => [
+    [UniverFormulaEnginePlugin, { function: [...functions] }],
+    UniverSheetsPlugin,
+    [UniverSheetsFormulaPlugin, { description: [...infos] }],
+  ],
 };

@@ -14,7 +14,10 @@ const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): void {
   let { title } = start.book;
   const guard = leaveGuard(sheet);
-  const samples = element("select", {}, [new Option(fileWords.choose, ""), ...Object.entries(SAMPLES).map(([name, words]) => new Option(words, name))]);
+  const samples = element("select", {}, [
+    new Option(fileWords.choose, ""),
+    ...Object.entries(SAMPLES).map(([name, words]) => new Option(words, name)),
+  ]);
   const open = element("button", { type: "button", textContent: fileWords.open });
   const save = element("button", { type: "button", textContent: fileWords.save });
   const file = element("input", { type: "file", accept: `.xlsx,${TYPE}`, hidden: true });
@@ -62,28 +65,37 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
   open.addEventListener("click", () => file.click());
   file.addEventListener("change", () => {
     const chosen = file.files?.[0];
-    if (chosen) void show(chosen.name, async () => new Uint8Array(await chosen.arrayBuffer())).finally(() => void (file.value = ""));
+    if (chosen)
+      void show(chosen.name, async () => new Uint8Array(await chosen.arrayBuffer())).finally(
+        () => void (file.value = ""),
+      );
   });
-  save.addEventListener("click", () =>
-    void busy(fileWords.saving, async () => {
-      try {
-        const { writeBook } = await import("../../xlsx/writeBook.ts");
-        await settled(sheet);
-        const { book, left } = bookOf(sheet, title);
-        const name = `${fileName(title)}.xlsx`;
-        download(await writeBook(book), name);
-        guard.saved();
-        return fileWords.saved(name, book.sheets.length, left);
-      } catch (error) {
-        return fileWords.notSaved((error as Error).message);
-      }
-    }),
+  save.addEventListener(
+    "click",
+    () =>
+      void busy(fileWords.saving, async () => {
+        try {
+          const { writeBook } = await import("../../xlsx/writeBook.ts");
+          await settled(sheet);
+          const { book, left } = bookOf(sheet, title);
+          const name = `${fileName(title)}.xlsx`;
+          download(await writeBook(book), name);
+          guard.saved();
+          return fileWords.saved(name, book.sheets.length, left);
+        } catch (error) {
+          return fileWords.notSaved((error as Error).message);
+        }
+      }),
   );
   close.addEventListener("click", () => say(""));
   say(start.says);
 }
 
-function element<Tag extends keyof HTMLElementTagNameMap>(tag: Tag, has: Partial<HTMLElementTagNameMap[Tag]>, children: readonly (Node | string)[] = []): HTMLElementTagNameMap[Tag] {
+function element<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  has: Partial<HTMLElementTagNameMap[Tag]>,
+  children: readonly (Node | string)[] = [],
+): HTMLElementTagNameMap[Tag] {
   const made = Object.assign(document.createElement(tag), has);
   made.append(...children);
   return made;
@@ -98,5 +110,11 @@ function download(bytes: Uint8Array, name: string): void {
 
 /** A title as a file may be named on any system. */
 function fileName(title: string): string {
-  return title.replace(/[\\/:*?"<>|\u0000-\u001f]+/g, " ").replace(/\s+/g, " ").trim().slice(0, 80) || "Longpoint";
+  return (
+    title
+      .replace(/[\\/:*?"<>|\u0000-\u001f]+/g, " ")
+      .replace(/\s+/g, " ")
+      .trim()
+      .slice(0, 80) || "Longpoint"
+  );
 }

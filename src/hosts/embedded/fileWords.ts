@@ -6,12 +6,27 @@ export const fileWords = {
   save: "Save .xlsx",
   close: "Close this message",
   opening: (name: string) => `Opening ${name} …`,
-  opened: (title: string, left: readonly string[], others: readonly string[]) => [`${title} is open. Undo brings back the sheets that were here.`, notKept("Not kept from the file", left), different(others)].filter(Boolean).join(" "),
-  started: (title: string, left: readonly string[]) => [`${title} is open.`, notKept("Not kept from the file", left)].filter(Boolean).join(" "),
+  opened: (title: string, left: readonly string[], others: readonly string[]) =>
+    [
+      `${title} is open. Undo brings back the sheets that were here.`,
+      notKept("Not kept from the file", left),
+      different(others),
+    ]
+      .filter(Boolean)
+      .join(" "),
+  started: (title: string, left: readonly string[]) =>
+    [`${title} is open.`, notKept("Not kept from the file", left)].filter(Boolean).join(" "),
   notOpened: (name: string, why: string) => `${name} was not opened. ${why} Your sheets are as they were.`,
-  noSample: (name: string, known: readonly string[]) => `There is no sample named "${name}". The samples are: ${known.join(", ")}.`,
+  noSample: (name: string, known: readonly string[]) =>
+    `There is no sample named "${name}". The samples are: ${known.join(", ")}.`,
   saving: "Saving …",
-  saved: (file: string, sheets: number, left: readonly string[]) => [`${file} holds ${sheets === 1 ? "the sheet" : `all ${sheets} sheets`} with formulas, values and formats.`, notKept("Not kept in it", left)].filter(Boolean).join(" "),
+  saved: (file: string, sheets: number, left: readonly string[]) =>
+    [
+      `${file} holds ${sheets === 1 ? "the sheet" : `all ${sheets} sheets`} with formulas, values and formats.`,
+      notKept("Not kept in it", left),
+    ]
+      .filter(Boolean)
+      .join(" "),
   notSaved: (why: string) => `The workbook was not saved: ${why}`,
 } as const;
 

@@ -14,7 +14,10 @@ export function functionInfo(definition: WorksheetFunction): IFunctionInfo {
     description: `${definition.summary} Returns ${definition.returns} Example: ${formulaText(definition, example)}`,
     functionParameter: definition.parameters.map((parameter, i) => ({
       name: parameter.name,
-      detail: parameter.defaultText === undefined ? parameter.description : `${parameter.description} Left out: ${parameter.defaultText}.`,
+      detail:
+        parameter.defaultText === undefined
+          ? parameter.description
+          : `${parameter.description} Left out: ${parameter.defaultText}.`,
       example: i in example.cells ? argumentText(example.cells[i]!) : "",
       require: parameter.optional ? 0 : 1,
       repeat: 0,

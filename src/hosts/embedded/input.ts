@@ -27,7 +27,11 @@ function ofReference(reference: BaseReferenceObject, block: boolean): Input {
   // Beyond the sheet's edge all is blank, and a reference may reach a long way beyond it: A1:XFD1048576 has 17 thousand million cells.
   const bottom = Math.min(endRow, Math.max(startRow, reference.getActiveSheetRowCount() - 1));
   const right = Math.min(endColumn, Math.max(startColumn, reference.getActiveSheetColumnCount() - 1));
-  return Array.from({ length: bottom - startRow + 1 }, (_, i) => Array.from({ length: right - startColumn + 1 }, (_, j) => ofCell(reference.getCellData(startRow + i, startColumn + j))));
+  return Array.from({ length: bottom - startRow + 1 }, (_, i) =>
+    Array.from({ length: right - startColumn + 1 }, (_, j) =>
+      ofCell(reference.getCellData(startRow + i, startColumn + j)),
+    ),
+  );
 }
 
 function ofCell(cell: Nullable<ICellData>): Input {

@@ -7,7 +7,11 @@ const PREFIX = "longpoint:";
 /** The texts that the pane keeps in a workbook, by key. */
 export function keptIn(workbook: Pick<Workbook, "getCustomMetadata">): Record<string, string> {
   const all = Object.entries(workbook.getCustomMetadata() ?? {});
-  return Object.fromEntries(all.flatMap(([name, text]) => (name.startsWith(PREFIX) && typeof text === "string" ? [[name.slice(PREFIX.length), text]] : [])));
+  return Object.fromEntries(
+    all.flatMap(([name, text]) =>
+      name.startsWith(PREFIX) && typeof text === "string" ? [[name.slice(PREFIX.length), text]] : [],
+    ),
+  );
 }
 
 /** The same as a workbook's data holds them. */

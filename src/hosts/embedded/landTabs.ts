@@ -8,12 +8,19 @@
 export function landTabs(container: HTMLElement): void {
   // Its number differs by browser, and one that is not there is refused. A finger's is gone with the finger.
   let mouse: number | null = null;
-  container.addEventListener("pointerdown", ({ isTrusted, pointerType, pointerId }) => void (isTrusted && (mouse = pointerType === "mouse" ? pointerId : null)), true);
+  container.addEventListener(
+    "pointerdown",
+    ({ isTrusted, pointerType, pointerId }) => void (isTrusted && (mouse = pointerType === "mouse" ? pointerId : null)),
+    true,
+  );
   container.addEventListener("focusout", ({ target }) => {
     const tab = (target as Element).closest("[data-id]");
     if (!tab || mouse === null) return;
     const press = { pointerId: mouse, button: 2 };
     // The bar takes up its listening anew in between.
-    setTimeout(() => ["pointerdown", "pointerup"].forEach((type) => tab.dispatchEvent(new PointerEvent(type, press))), 50);
+    setTimeout(
+      () => ["pointerdown", "pointerup"].forEach((type) => tab.dispatchEvent(new PointerEvent(type, press))),
+      50,
+    );
   });
 }

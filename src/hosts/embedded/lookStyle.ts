@@ -4,17 +4,46 @@ import type { Border, Edge, Look } from "../../xlsx/book.ts";
 import { EDGES, LINES } from "../../xlsx/book.ts";
 
 const LINE_TYPES: Record<Border["line"], BorderStyleTypes> = {
-  thin: BorderStyleTypes.THIN, hair: BorderStyleTypes.HAIR, dotted: BorderStyleTypes.DOTTED, dashed: BorderStyleTypes.DASHED, dashDot: BorderStyleTypes.DASH_DOT, dashDotDot: BorderStyleTypes.DASH_DOT_DOT,
-  double: BorderStyleTypes.DOUBLE, medium: BorderStyleTypes.MEDIUM, mediumDashed: BorderStyleTypes.MEDIUM_DASHED, mediumDashDot: BorderStyleTypes.MEDIUM_DASH_DOT,
-  mediumDashDotDot: BorderStyleTypes.MEDIUM_DASH_DOT_DOT, slantDashDot: BorderStyleTypes.SLANT_DASH_DOT, thick: BorderStyleTypes.THICK,
+  thin: BorderStyleTypes.THIN,
+  hair: BorderStyleTypes.HAIR,
+  dotted: BorderStyleTypes.DOTTED,
+  dashed: BorderStyleTypes.DASHED,
+  dashDot: BorderStyleTypes.DASH_DOT,
+  dashDotDot: BorderStyleTypes.DASH_DOT_DOT,
+  double: BorderStyleTypes.DOUBLE,
+  medium: BorderStyleTypes.MEDIUM,
+  mediumDashed: BorderStyleTypes.MEDIUM_DASHED,
+  mediumDashDot: BorderStyleTypes.MEDIUM_DASH_DOT,
+  mediumDashDotDot: BorderStyleTypes.MEDIUM_DASH_DOT_DOT,
+  slantDashDot: BorderStyleTypes.SLANT_DASH_DOT,
+  thick: BorderStyleTypes.THICK,
 };
-const ACROSS = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT, justify: HorizontalAlign.JUSTIFIED } as const;
+const ACROSS = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+  justify: HorizontalAlign.JUSTIFIED,
+} as const;
 const UPRIGHT = { top: VerticalAlign.TOP, center: VerticalAlign.MIDDLE, bottom: VerticalAlign.BOTTOM } as const;
 const SIDES = { top: "t", right: "r", bottom: "b", left: "l" } as const satisfies Record<Edge, keyof IBorderData>;
 const YES = BooleanNumber.TRUE;
 
 /** A look of a book as the sheet's own style. */
-export function styleOf({ format, font, size, bold, italic, underline, strike, color, fill, borders, across, upright, wrap }: Look): IStyleData {
+export function styleOf({
+  format,
+  font,
+  size,
+  bold,
+  italic,
+  underline,
+  strike,
+  color,
+  fill,
+  borders,
+  across,
+  upright,
+  wrap,
+}: Look): IStyleData {
   return {
     ...(font && { ff: font }),
     ...(size && { fs: size }),
@@ -24,7 +53,14 @@ export function styleOf({ format, font, size, bold, italic, underline, strike, c
     ...(strike && { st: { s: YES } }),
     ...(color && { cl: { rgb: color } }),
     ...(fill && { bg: { rgb: fill } }),
-    ...(borders && { bd: Object.fromEntries(Object.entries(borders).map(([edge, { line, color: ink }]) => [SIDES[edge as Edge], { s: LINE_TYPES[line], cl: { rgb: ink } }])) }),
+    ...(borders && {
+      bd: Object.fromEntries(
+        Object.entries(borders).map(([edge, { line, color: ink }]) => [
+          SIDES[edge as Edge],
+          { s: LINE_TYPES[line], cl: { rgb: ink } },
+        ]),
+      ),
+    }),
     ...(across && { ht: ACROSS[across] }),
     ...(upright && { vt: UPRIGHT[upright] }),
     ...(wrap && { tb: WrapStrategy.WRAP }),
@@ -78,8 +114,17 @@ function keyOf<K extends string>(names: Readonly<Record<K, unknown>>, value: unk
 function hex(color: Nullable<string>): string | null {
   if (!color) return null;
   const short = /^#([\da-f])([\da-f])([\da-f])$/i.exec(color);
-  if (short) return `#${short.slice(1).map((digit) => digit + digit).join("")}`.toLowerCase();
+  if (short)
+    return `#${short
+      .slice(1)
+      .map((digit) => digit + digit)
+      .join("")}`.toLowerCase();
   if (/^#[\da-f]{6}$/i.test(color)) return color.toLowerCase();
   const parts = /^rgba?\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)/i.exec(color);
-  return parts ? `#${parts.slice(1, 4).map((part) => Math.min(255, Number(part)).toString(16).padStart(2, "0")).join("")}` : null;
+  return parts
+    ? `#${parts
+        .slice(1, 4)
+        .map((part) => Math.min(255, Number(part)).toString(16).padStart(2, "0"))
+        .join("")}`
+    : null;
 }

@@ -42,7 +42,9 @@ const handle: BenchHandle = {
   rect(row, column) {
     const { x, y, width, height } = workbook.getActiveSheet().getRange(row, column).getCellRect();
     // The sheet counts from its grid, the largest of its canvases; the others are its editors.
-    const [canvas] = [...container.querySelectorAll("canvas")].map((c) => c.getBoundingClientRect()).sort((a, b) => b.width * b.height - a.width * a.height) as [DOMRect];
+    const [canvas] = [...container.querySelectorAll("canvas")]
+      .map((c) => c.getBoundingClientRect())
+      .sort((a, b) => b.width * b.height - a.width * a.height) as [DOMRect];
     return { x: canvas.x + x, y: canvas.y + y, width, height };
   },
 };

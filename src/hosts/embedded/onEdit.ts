@@ -11,6 +11,7 @@ import { SetRangeValuesMutation } from "@univerjs/sheets";
 export function onEdit(injector: Injector, listener: (edited: boolean) => void): IDisposable {
   const dirty = injector.get(IActiveDirtyManagerService);
   return injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
-    if (dirty.get(id) && !(id === SetRangeValuesMutation.id && options?.onlyLocal)) listener(id !== SetTriggerFormulaCalculationStartMutation.id);
+    if (dirty.get(id) && !(id === SetRangeValuesMutation.id && options?.onlyLocal))
+      listener(id !== SetTriggerFormulaCalculationStartMutation.id);
   });
 }

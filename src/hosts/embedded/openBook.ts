@@ -27,7 +27,16 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
   await inOneStep(sheet, (undo) => {
     for (const params of knownNames(sheet).all) undo.do({ id: RemoveDefinedNameMutation.id, params });
     for (const name of book.names ?? []) undo.do({ id: SetDefinedNameMutation.id, params: nameParams(unitId, name) });
-    made.forEach((data, i) => undo.do({ id: InsertSheetMutation.id, params: { unitId, index: old.length + i, sheet: mergeWorksheetSnapshotWithDefault(data as Partial<IWorksheetData>) } }));
+    made.forEach((data, i) =>
+      undo.do({
+        id: InsertSheetMutation.id,
+        params: {
+          unitId,
+          index: old.length + i,
+          sheet: mergeWorksheetSnapshotWithDefault(data as Partial<IWorksheetData>),
+        },
+      }),
+    );
     undo.do({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId: first.id } });
     for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
     undo.do({ id: ReplaceKeptMutation.id, params: { unitId, kept: book.kept ?? {} } });
@@ -37,12 +46,22 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
     const worksheet = workbook.getWorkbook().getSheetBySheetId(made[i]!.id);
     if (!worksheet) return [];
     const at = cells(sheet, worksheet);
-    return rows.flatMap((row, r) => row.flatMap((cell, c) => (!cell || cell.value === null || !(cell.formula ?? cell.shared ?? cell.spilled) || same(cell.value, at.at(r, c).value) ? [] : [address(name, r, c)])));
+    return rows.flatMap((row, r) =>
+      row.flatMap((cell, c) =>
+        !cell ||
+        cell.value === null ||
+        !(cell.formula ?? cell.shared ?? cell.spilled) ||
+        same(cell.value, at.at(r, c).value)
+          ? []
+          : [address(name, r, c)],
+      ),
+    );
   });
 }
 
 // A result in the last bits of a double may differ between programs; a sum of many, in a few more.
 function same(file: number | string | boolean, here: number | string | boolean): boolean {
-  if (typeof file === "number" && typeof here === "number") return Math.abs(file - here) <= 1e-9 * Math.max(1, Math.abs(file));
+  if (typeof file === "number" && typeof here === "number")
+    return Math.abs(file - here) <= 1e-9 * Math.max(1, Math.abs(file));
   return file === here;
 }

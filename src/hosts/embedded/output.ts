@@ -1,5 +1,13 @@
 import type { BaseValueObject } from "@univerjs/engine-formula";
-import { ArrayValueObject, BooleanValueObject, ERROR_TYPE_SET, ErrorType, ErrorValueObject, NumberValueObject, StringValueObject } from "@univerjs/engine-formula";
+import {
+  ArrayValueObject,
+  BooleanValueObject,
+  ERROR_TYPE_SET,
+  ErrorType,
+  ErrorValueObject,
+  NumberValueObject,
+  StringValueObject,
+} from "@univerjs/engine-formula";
 import type { Cell, Output } from "../../registry/worksheetFunction.ts";
 
 /** The cell a call stands in, as the engine names it. */
@@ -30,7 +38,8 @@ export function errorOutput(error: string): BaseValueObject {
 }
 
 function one(cell: Cell): BaseValueObject {
-  if (typeof cell === "number") return Number.isFinite(cell) ? NumberValueObject.create(cell) : ErrorValueObject.create(ErrorType.NUM);
+  if (typeof cell === "number")
+    return Number.isFinite(cell) ? NumberValueObject.create(cell) : ErrorValueObject.create(ErrorType.NUM);
   if (typeof cell === "boolean") return BooleanValueObject.create(cell);
   return StringValueObject.create(cell);
 }

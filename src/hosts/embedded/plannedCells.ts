@@ -17,17 +17,29 @@ export function plannedCells({ row, column, cells, spill }: BlockPlan): PlannedC
     line.forEach((cell, j) => {
       if (!cell) return;
       own.add(`${i}/${j}`);
-      const format = cell.format ?? (spill && inside(spill, i, j) ? spill.formats?.[j - spill.column] : undefined) ?? undefined;
-      planned.push({ row: row + i, column: column + j, data: cellData(format === undefined ? cell : { ...cell, format }) });
+      const format =
+        cell.format ?? (spill && inside(spill, i, j) ? spill.formats?.[j - spill.column] : undefined) ?? undefined;
+      planned.push({
+        row: row + i,
+        column: column + j,
+        data: cellData(format === undefined ? cell : { ...cell, format }),
+      });
     }),
   );
   if (!spill) return planned;
   for (let i = spill.row; i < spill.row + spill.rows; i++)
     for (let j = spill.column; j < spill.column + spill.columns; j++)
-      if (!own.has(`${i}/${j}`)) planned.push({ row: row + i, column: column + j, data: emptiedCell(spill.formats?.[j - spill.column] ?? null) });
+      if (!own.has(`${i}/${j}`))
+        planned.push({
+          row: row + i,
+          column: column + j,
+          data: emptiedCell(spill.formats?.[j - spill.column] ?? null),
+        });
   return planned;
 }
 
 function inside(spill: NonNullable<BlockPlan["spill"]>, row: number, column: number): boolean {
-  return row >= spill.row && row < spill.row + spill.rows && column >= spill.column && column < spill.column + spill.columns;
+  return (
+    row >= spill.row && row < spill.row + spill.rows && column >= spill.column && column < spill.column + spill.columns
+  );
 }

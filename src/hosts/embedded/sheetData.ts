@@ -12,7 +12,17 @@ const LEAST_COLUMNS = 26;
 const SPARE = 20;
 
 /** A book's sheet as the embedded sheet's own data. Formulas come without their results: the sheet calculates them. */
-export function sheetData({ name, rows, columns = [], heights, merges = [], frozenRows = 0, frozenColumns = 0, hidden, print }: BookSheet): Partial<IWorksheetData> & { id: string } {
+export function sheetData({
+  name,
+  rows,
+  columns = [],
+  heights,
+  merges = [],
+  frozenRows = 0,
+  frozenColumns = 0,
+  hidden,
+  print,
+}: BookSheet): Partial<IWorksheetData> & { id: string } {
   const id = generateRandomId();
   const cellData: Record<number, Record<number, ICellData>> = {};
   rows.forEach((row, i) => row.forEach((cell, j) => cell && ((cellData[i] ??= {})[j] = dataOf(cell, id))));
@@ -21,13 +31,43 @@ export function sheetData({ name, rows, columns = [], heights, merges = [], froz
     id,
     name,
     cellData,
-    rowCount: Math.max(LEAST_ROWS, rows.length + SPARE, last((m) => m.row + m.rows)),
-    columnCount: Math.max(LEAST_COLUMNS, columns.length, last((m) => m.column + m.columns), ...rows.map((row) => row.length + 2)),
-    columnData: Object.fromEntries(columns.flatMap((line, i) => (line ? [[i, { ...(line.size !== undefined && { w: line.size }), ...(line.hidden && { hd: BooleanNumber.TRUE }) }]] : []))),
-    rowData: Object.fromEntries([...(heights ?? [])].map(([i, line]) => [i, { ...(line.size !== undefined && { h: line.size, ia: BooleanNumber.FALSE }), ...(line.hidden && { hd: BooleanNumber.TRUE }) }])),
+    rowCount: Math.max(
+      LEAST_ROWS,
+      rows.length + SPARE,
+      last((m) => m.row + m.rows),
+    ),
+    columnCount: Math.max(
+      LEAST_COLUMNS,
+      columns.length,
+      last((m) => m.column + m.columns),
+      ...rows.map((row) => row.length + 2),
+    ),
+    columnData: Object.fromEntries(
+      columns.flatMap((line, i) =>
+        line
+          ? [[i, { ...(line.size !== undefined && { w: line.size }), ...(line.hidden && { hd: BooleanNumber.TRUE }) }]]
+          : [],
+      ),
+    ),
+    rowData: Object.fromEntries(
+      [...(heights ?? [])].map(([i, line]) => [
+        i,
+        {
+          ...(line.size !== undefined && { h: line.size, ia: BooleanNumber.FALSE }),
+          ...(line.hidden && { hd: BooleanNumber.TRUE }),
+        },
+      ]),
+    ),
     mergeData: merges.map(rangeOf),
     hidden: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    ...(frozenRows + frozenColumns > 0 && { freeze: { xSplit: frozenColumns, ySplit: frozenRows, startRow: frozenRows || -1, startColumn: frozenColumns || -1 } }),
+    ...(frozenRows + frozenColumns > 0 && {
+      freeze: {
+        xSplit: frozenColumns,
+        ySplit: frozenRows,
+        startRow: frozenRows || -1,
+        startColumn: frozenColumns || -1,
+      },
+    }),
     ...(print && { custom: { [PRINT_KEY]: print } }),
   };
 }
@@ -40,7 +80,8 @@ function dataOf({ value, formula, shared, spilled, look }: BookCell, sheet: stri
   const s = look ? { s: styleOf(look) } : {};
   // A shared formula's id is its sheet's own; a second opened file must not meet it.
   const si = shared === undefined ? {} : { si: `${sheet}/${shared}` };
-  if (formula !== undefined || shared !== undefined) return { ...(formula !== undefined && { f: formula }), ...si, ...s };
+  if (formula !== undefined || shared !== undefined)
+    return { ...(formula !== undefined && { f: formula }), ...si, ...s };
   // A value of its own would stand in the spill's way.
   if (value === null || spilled) return s;
   if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN, ...s };

@@ -14,7 +14,12 @@ import type { WriteRecord } from "./write.ts";
 export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promise<readonly string[]> {
   const { workbook, calculation } = sheet;
   if (record.step.undone) return [];
-  const alive = new Map(workbook.getWorkbook().getSheets().map((s) => [s.getSheetId(), s]));
+  const alive = new Map(
+    workbook
+      .getWorkbook()
+      .getSheets()
+      .map((s) => [s.getSheetId(), s]),
+  );
   const edited = editedSince(sheet, record, alive);
   if (edited.length) return edited;
 
@@ -25,7 +30,11 @@ export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promi
       if (!alive.has(subUnitId) || (made && change.id !== RemoveSheetMutation.id)) continue;
       // Rows and columns that the write added stay: others may use them by now. A width that the user changed stays too.
       if (change.id === SetRangeValuesMutation.id || change.id === RemoveSheetMutation.id) undo.do(change);
-      else if (change.id === SetWorksheetColWidthMutation.id && widthAsWritten(record, change.params as WidthChange, alive.get(subUnitId)!)) undo.do(change);
+      else if (
+        change.id === SetWorksheetColWidthMutation.id &&
+        widthAsWritten(record, change.params as WidthChange, alive.get(subUnitId)!)
+      )
+        undo.do(change);
     }
   });
   await calculation.settled();
@@ -48,7 +57,8 @@ function editedSince(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): 
   for (const id of record.newSheets) {
     const worksheet = alive.get(id);
     if (!worksheet) continue;
-    for (const { row, column } of readers.get(id)!.filled()) if (!expected.get(id)?.has(`${row}/${column}`)) edited.add(address(worksheet.getName(), row, column));
+    for (const { row, column } of readers.get(id)!.filled())
+      if (!expected.get(id)?.has(`${row}/${column}`)) edited.add(address(worksheet.getName(), row, column));
   }
   return [...edited];
 }

@@ -3,8 +3,19 @@ import { ICommandService, IUndoRedoService } from "@univerjs/core";
 import { RemoveDefinedNameMutation, SetDefinedNameMutation } from "@univerjs/engine-formula";
 import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
 import {
-  InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveSheetMutation, RemoveSheetUndoMutationFactory, SetRangeValuesMutation, SetRangeValuesUndoMutationFactory, SetWorksheetActiveOperation,
-  SetWorksheetColumnCountMutation, SetWorksheetColumnCountUndoMutationFactory, SetWorksheetColWidthMutation, SetWorksheetColWidthMutationFactory, SetWorksheetRowCountMutation, SetWorksheetRowCountUndoMutationFactory,
+  InsertSheetMutation,
+  InsertSheetUndoMutationFactory,
+  RemoveSheetMutation,
+  RemoveSheetUndoMutationFactory,
+  SetRangeValuesMutation,
+  SetRangeValuesUndoMutationFactory,
+  SetWorksheetActiveOperation,
+  SetWorksheetColumnCountMutation,
+  SetWorksheetColumnCountUndoMutationFactory,
+  SetWorksheetColWidthMutation,
+  SetWorksheetColWidthMutationFactory,
+  SetWorksheetRowCountMutation,
+  SetWorksheetRowCountUndoMutationFactory,
 } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
@@ -60,7 +71,9 @@ export class UndoStep {
   /** Hands the step to the sheet's undo. */
   finish(): void {
     if (!this.#redo.length) return;
-    this.#injector.get(IUndoRedoService).pushUndoRedo({ unitID: this.#workbook.getId(), undoMutations: this.#undo, redoMutations: this.#redo });
+    this.#injector
+      .get(IUndoRedoService)
+      .pushUndoRedo({ unitID: this.#workbook.getId(), undoMutations: this.#undo, redoMutations: this.#redo });
     ends.set(this.#undo.at(-1)!.params, () => (this.#undone = true));
     ends.set(this.#redo.at(-1)!.params, () => (this.#undone = false));
   }
@@ -86,15 +99,28 @@ export class UndoStep {
       case SetRangeValuesMutation.id:
         return [{ id, params: SetRangeValuesUndoMutationFactory(injector, params as ISetRangeValuesMutationParams) }];
       case SetWorksheetColWidthMutation.id:
-        return [{ id, params: SetWorksheetColWidthMutationFactory(params, this.#workbook.getWorkbook().getSheetBySheetId(params.subUnitId)!) }];
+        return [
+          {
+            id,
+            params: SetWorksheetColWidthMutationFactory(
+              params,
+              this.#workbook.getWorkbook().getSheetBySheetId(params.subUnitId)!,
+            ),
+          },
+        ];
       case SetWorksheetRowCountMutation.id:
         return [{ id, params: SetWorksheetRowCountUndoMutationFactory(injector, params) }];
       case SetWorksheetColumnCountMutation.id:
         return [{ id, params: SetWorksheetColumnCountUndoMutationFactory(injector, params) }];
       case InsertSheetMutation.id:
-        return [this.#activate(this.#active()), { id: RemoveSheetMutation.id, params: InsertSheetUndoMutationFactory(injector, params) }];
+        return [
+          this.#activate(this.#active()),
+          { id: RemoveSheetMutation.id, params: InsertSheetUndoMutationFactory(injector, params) },
+        ];
       case RemoveSheetMutation.id:
-        return [{ id: InsertSheetMutation.id, params: structuredClone(RemoveSheetUndoMutationFactory(injector, params)) }];
+        return [
+          { id: InsertSheetMutation.id, params: structuredClone(RemoveSheetUndoMutationFactory(injector, params)) },
+        ];
       case SetWorksheetActiveOperation.id:
         return [this.#activate(this.#active())];
       case SetDefinedNameMutation.id:
@@ -110,7 +136,10 @@ export class UndoStep {
 }
 
 /** Does work as one undo step: all of it, or, where it fails or is stopped, nothing of it. */
-export async function inOneStep({ univer, workbook }: EmbeddedSheet, work: (step: UndoStep) => void | Promise<void>): Promise<UndoStep> {
+export async function inOneStep(
+  { univer, workbook }: EmbeddedSheet,
+  work: (step: UndoStep) => void | Promise<void>,
+): Promise<UndoStep> {
   const step = new UndoStep(univer.__getInjector(), workbook);
   try {
     await work(step);

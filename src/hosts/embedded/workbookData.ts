@@ -12,5 +12,12 @@ const NAMES = "SHEET_DEFINED_NAME_PLUGIN";
 export function workbookData({ title, sheets, names = [], kept = {} }: Book): Partial<IWorkbookData> {
   const data = sheets.map(sheetData);
   const named = Object.fromEntries(names.map((name) => nameParams(ID, name)).map((params) => [params.id, params]));
-  return { id: ID, name: title, resources: [{ name: NAMES, data: JSON.stringify(named) }], custom: keptData(kept), sheetOrder: data.map(({ id }) => id), sheets: Object.fromEntries(data.map((one) => [one.id, one])) };
+  return {
+    id: ID,
+    name: title,
+    resources: [{ name: NAMES, data: JSON.stringify(named) }],
+    custom: keptData(kept),
+    sheetOrder: data.map(({ id }) => id),
+    sheets: Object.fromEntries(data.map((one) => [one.id, one])),
+  };
 }

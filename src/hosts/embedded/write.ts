@@ -1,6 +1,12 @@
 import type { ICellData, IWorksheetData, Worksheet } from "@univerjs/core";
 import { generateRandomId, mergeWorksheetSnapshotWithDefault } from "@univerjs/core";
-import { InsertSheetMutation, SetRangeValuesMutation, SetWorksheetColumnCountMutation, SetWorksheetColWidthMutation, SetWorksheetRowCountMutation } from "@univerjs/sheets";
+import {
+  InsertSheetMutation,
+  SetRangeValuesMutation,
+  SetWorksheetColumnCountMutation,
+  SetWorksheetColWidthMutation,
+  SetWorksheetRowCountMutation,
+} from "@univerjs/sheets";
 import { checkStep } from "../checkStep.ts";
 import type { Area, BlockPlan, Host, WriteStep } from "../host.ts";
 import { cells } from "./cells.ts";
@@ -17,20 +23,37 @@ const CELLS_AT_ONCE = 5_000;
 export interface WriteRecord {
   readonly areas: readonly Area[];
   readonly newSheets: readonly string[];
-  readonly cells: readonly { readonly sheet: string; readonly row: number; readonly column: number; readonly content: string }[];
+  readonly cells: readonly {
+    readonly sheet: string;
+    readonly row: number;
+    readonly column: number;
+    readonly content: string;
+  }[];
   readonly widths: readonly { readonly sheet: string; readonly column: number; readonly width: number }[];
   readonly step: UndoStep;
 }
 
 /** Writes a step as one undo step. A stop half-way rolls back what was written. */
-export async function write(sheet: EmbeddedSheet, step: WriteStep, options: Parameters<Host["write"]>[1] = {}): Promise<WriteRecord> {
+export async function write(
+  sheet: EmbeddedSheet,
+  step: WriteStep,
+  options: Parameters<Host["write"]>[1] = {},
+): Promise<WriteRecord> {
   const { workbook } = sheet;
-  const wrong = checkStep(step, workbook.getSheets().map((s) => s.getSheetName()));
+  const wrong = checkStep(
+    step,
+    workbook.getSheets().map((s) => s.getSheetName()),
+  );
   if (wrong) throw new Error(wrong);
   options.signal?.throwIfAborted();
   const blocks = step.blocks.map((block) => ({ block, planned: plannedCells(block) }));
   const of = blocks.reduce((sum, { planned }) => sum + planned.length, 0);
-  const record = { areas: [] as Area[], newSheets: [] as string[], cells: [] as WriteRecord["cells"][number][], widths: [] as WriteRecord["widths"][number][] };
+  const record = {
+    areas: [] as Area[],
+    newSheets: [] as string[],
+    cells: [] as WriteRecord["cells"][number][],
+    widths: [] as WriteRecord["widths"][number][],
+  };
   const undoStep = await inOneStep(sheet, async (undo) => {
     let done = 0;
     for (const { block, planned } of blocks) {
@@ -39,9 +62,13 @@ export async function write(sheet: EmbeddedSheet, step: WriteStep, options: Para
       for (let i = 0; i < planned.length; i += CELLS_AT_ONCE) {
         if (done > 0 && planned.length > CELLS_AT_ONCE) await new Promise((resolve) => setTimeout(resolve));
         const part = planned.slice(i, i + CELLS_AT_ONCE);
-        undo.do({ id: SetRangeValuesMutation.id, params: { unitId: target.getUnitId(), subUnitId: target.getSheetId(), cellValue: matrixOf(part) } });
+        undo.do({
+          id: SetRangeValuesMutation.id,
+          params: { unitId: target.getUnitId(), subUnitId: target.getSheetId(), cellValue: matrixOf(part) },
+        });
         const now = cells(sheet, target);
-        for (const { row, column } of part) record.cells.push({ sheet: target.getSheetId(), row, column, content: now.contentAt(row, column) });
+        for (const { row, column } of part)
+          record.cells.push({ sheet: target.getSheetId(), row, column, content: now.contentAt(row, column) });
         done += part.length;
         options.progress?.(done, of);
         options.signal?.throwIfAborted();
@@ -59,8 +86,19 @@ function targetSheet({ workbook }: EmbeddedSheet, undo: UndoStep, block: BlockPl
   if (there) return there;
   const id = generateRandomId();
   const frozen = block.frozenRows ?? 0;
-  const plan: Partial<IWorksheetData> = { id, name: block.sheet, ...(frozen > 0 && { freeze: { startRow: frozen, startColumn: -1, xSplit: 0, ySplit: frozen } }) };
-  undo.do({ id: InsertSheetMutation.id, params: { unitId: workbook.getId(), index: workbook.getSheets().length, sheet: mergeWorksheetSnapshotWithDefault(plan) } });
+  const plan: Partial<IWorksheetData> = {
+    id,
+    name: block.sheet,
+    ...(frozen > 0 && { freeze: { startRow: frozen, startColumn: -1, xSplit: 0, ySplit: frozen } }),
+  };
+  undo.do({
+    id: InsertSheetMutation.id,
+    params: {
+      unitId: workbook.getId(),
+      index: workbook.getSheets().length,
+      sheet: mergeWorksheetSnapshotWithDefault(plan),
+    },
+  });
   newSheets.push(id);
   return findSheet(workbook, block.sheet)!;
 }
@@ -70,16 +108,24 @@ function makeRoom(undo: UndoStep, target: Worksheet, planned: readonly PlannedCe
   const rowCount = planned.reduce((most, { row }) => Math.max(most, row + 1), 0);
   const columnCount = planned.reduce((most, { column }) => Math.max(most, column + 1), 0);
   if (rowCount > target.getRowCount()) undo.do({ id: SetWorksheetRowCountMutation.id, params: { ...at, rowCount } });
-  if (columnCount > target.getColumnCount()) undo.do({ id: SetWorksheetColumnCountMutation.id, params: { ...at, columnCount } });
+  if (columnCount > target.getColumnCount())
+    undo.do({ id: SetWorksheetColumnCountMutation.id, params: { ...at, columnCount } });
 }
 
-function setWidths(undo: UndoStep, target: Worksheet, { column, widths = [] }: BlockPlan): WriteRecord["widths"][number][] {
+function setWidths(
+  undo: UndoStep,
+  target: Worksheet,
+  { column, widths = [] }: BlockPlan,
+): WriteRecord["widths"][number][] {
   const sheet = target.getSheetId();
   return widths.flatMap((width, i) => {
     if (width === null) return [];
     const at = column + i;
     const range = { startRow: 0, endRow: target.getRowCount() - 1, startColumn: at, endColumn: at };
-    undo.do({ id: SetWorksheetColWidthMutation.id, params: { unitId: target.getUnitId(), subUnitId: sheet, ranges: [range], colWidth: width } });
+    undo.do({
+      id: SetWorksheetColWidthMutation.id,
+      params: { unitId: target.getUnitId(), subUnitId: sheet, ranges: [range], colWidth: width },
+    });
     return [{ sheet, column: at, width }];
   });
 }

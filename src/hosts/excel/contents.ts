@@ -17,16 +17,21 @@ export interface Standing {
 export async function contents(context: Excel.RequestContext, all: readonly Layer[]): Promise<Standing[][][]> {
   const found = new Map<Layer, Standing[][]>(all.map((layer) => [layer, []]));
   for (const batch of batches(all)) {
-    const ranges = batch.map((band) => bandRange(context, band).load("formulas,values,valueTypes,numberFormat,hasSpill"));
+    const ranges = batch.map((band) =>
+      bandRange(context, band).load("formulas,values,valueTypes,numberFormat,hasSpill"),
+    );
     await context.sync();
-    for (const [i, range] of ranges.entries()) found.get(batch[i]!.layer)!.push(...standing(range, await spilledCells(context, range)));
+    for (const [i, range] of ranges.entries())
+      found.get(batch[i]!.layer)!.push(...standing(range, await spilledCells(context, range)));
   }
   return [...found.values()];
 }
 
 /** The range of a piece. */
 export function bandRange(context: Excel.RequestContext, { layer, from, rows }: Band): Excel.Range {
-  return context.workbook.worksheets.getItem(layer.sheet).getRangeByIndexes(layer.row + from, layer.column, rows, layer.cells[0]!.length);
+  return context.workbook.worksheets
+    .getItem(layer.sheet)
+    .getRangeByIndexes(layer.row + from, layer.column, rows, layer.cells[0]!.length);
 }
 
 /** What stands in a loaded range. `spilled` holds "row,column" within the range. */
@@ -38,7 +43,8 @@ function standing(range: Excel.Range, spilled: ReadonlySet<string>): Standing[][
       const isSpilled = spilled.has(`${i},${j}`);
       const content = isSpilled ? "" : again(formula, value, type);
       // Entities and pictures read as the error #VALUE! with no formula to it; hardly anyone types that error by hand.
-      const rich = !isSpilled && !isFormula(formula, value) && (type === "RichValue" || (type === "Error" && value === "#VALUE!"));
+      const rich =
+        !isSpilled && !isFormula(formula, value) && (type === "RichValue" || (type === "Error" && value === "#VALUE!"));
       return { content, format: String(range.numberFormat[i]![j]), empty: content === "", spilled: isSpilled, rich };
     }),
   );
@@ -71,7 +77,8 @@ async function spilledCells(context: Excel.RequestContext, range: Excel.Range): 
       return { at: `${i},${j}`, cell, parent: cell.getSpillParentOrNullObject().load("address") };
     });
     await context.sync();
-    for (const { at, cell, parent } of asked) if (!parent.isNullObject && parent.address !== cell.address) spilled.add(at);
+    for (const { at, cell, parent } of asked)
+      if (!parent.isNullObject && parent.address !== cell.address) spilled.add(at);
   }
   return spilled;
 }

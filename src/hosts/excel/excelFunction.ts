@@ -13,7 +13,10 @@ const OUT: ReadonlySet<string> = new Set(["#VALUE!", "#N/A", "#DIV/0!", "#NUM!",
  * Excel gives null for an argument that was left out, and 0 (desktop), null (web) or "" for an empty cell (office-js issue 4702). null and "" are blank to every
  * reader; 0 is where a block is read and can be nothing else.
  */
-export function excelFunction(definition: WorksheetFunction, refusals: RefusalLog): (...received: unknown[]) => unknown {
+export function excelFunction(
+  definition: WorksheetFunction,
+  refusals: RefusalLog,
+): (...received: unknown[]) => unknown {
   const { length } = definition.parameters;
   const block = spills(definition);
   return (...received) => {
@@ -36,12 +39,16 @@ function fromExcel(cell: unknown): unknown {
 }
 
 function shown(answer: Answer, block: boolean): Output {
-  if (answer instanceof Refusal) throw new CustomFunctions.Error(answer.error as CustomFunctions.ErrorCode, answer.message);
+  if (answer instanceof Refusal)
+    throw new CustomFunctions.Error(answer.error as CustomFunctions.ErrorCode, answer.message);
   if (answer instanceof CellError) throw passed(answer.error);
   return block && !Array.isArray(answer) ? [[answer as Cell]] : answer;
 }
 
 function passed(error: string): CustomFunctions.Error {
   if (OUT.has(error)) return new CustomFunctions.Error(error as CustomFunctions.ErrorCode);
-  return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, `An argument's cell shows ${error}. Mend that cell first.`);
+  return new CustomFunctions.Error(
+    CustomFunctions.ErrorCode.invalidValue,
+    `An argument's cell shows ${error}. Mend that cell first.`,
+  );
 }

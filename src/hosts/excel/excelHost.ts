@@ -34,12 +34,17 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
       ]);
     },
     onChange: (listener) =>
-      listen(({ workbook: { worksheets } }, heard) => [worksheets.onChanged.add(() => heard(listener)), worksheets.onCalculated.add(() => heard(listener))]),
+      listen(({ workbook: { worksheets } }, heard) => [
+        worksheets.onChanged.add(() => heard(listener)),
+        worksheets.onCalculated.add(() => heard(listener)),
+      ]),
     sheets: () => inExcel(sheetNames),
     read: (area) => inExcel((context) => readCells(context, area)),
     blockAround: (area) =>
       inExcel(async (context) => {
-        const region = rangeOf(await sheetNamed(context, area.sheet), area).getSurroundingRegion().load(PLACE);
+        const region = rangeOf(await sheetNamed(context, area.sheet), area)
+          .getSurroundingRegion()
+          .load(PLACE);
         await context.sync();
         return areaOf(region);
       }),

@@ -1,7 +1,9 @@
 /** What people can do about Excel's commonest errors, by Excel's code. */
 const WORDS: Readonly<Record<string, string>> = {
-  AccessDenied: "Excel does not allow it: the sheet or the workbook is protected. Unprotect it (Review, Unprotect Sheet) and try again.",
-  InvalidOperationInCellEditMode: "Excel is waiting for a cell to be finished. Press Enter or Esc in the sheet and try again.",
+  AccessDenied:
+    "Excel does not allow it: the sheet or the workbook is protected. Unprotect it (Review, Unprotect Sheet) and try again.",
+  InvalidOperationInCellEditMode:
+    "Excel is waiting for a cell to be finished. Press Enter or Esc in the sheet and try again.",
   ItemNotFound: "A sheet or a cell that was there a moment ago is gone. Try again.",
 };
 

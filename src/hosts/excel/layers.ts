@@ -14,21 +14,39 @@ export interface Layer {
 
 /** The rectangles of a step in the order they are written: of each block the area of its spill, then the block. */
 export function layers(step: WriteStep): Layer[] {
-  return step.blocks.flatMap((block) => (block.spill ? [spillLayer(block, block.spill), blockLayer(block)] : [blockLayer(block)]));
+  return step.blocks.flatMap((block) =>
+    block.spill ? [spillLayer(block, block.spill), blockLayer(block)] : [blockLayer(block)],
+  );
 }
 
 function blockLayer(block: BlockPlan): Layer {
   const { sheet, row, column, spill, widths = [], frozenRows = 0 } = block;
   // A cell of the block that stands in the spill, such as its formula, has the spill's format unless it brings its own.
-  const formatAt = (i: number, j: number) => (spill && i >= spill.row && i < spill.row + spill.rows ? (spill.formats?.[j - spill.column] ?? undefined) : undefined);
-  const cells = block.cells.map((line, i) => line.map((cell, j) => cell && { ...cell, format: cell.format ?? formatAt(i, j) ?? "General" }));
+  const formatAt = (i: number, j: number) =>
+    spill && i >= spill.row && i < spill.row + spill.rows
+      ? (spill.formats?.[j - spill.column] ?? undefined)
+      : undefined;
+  const cells = block.cells.map((line, i) =>
+    line.map((cell, j) => cell && { ...cell, format: cell.format ?? formatAt(i, j) ?? "General" }),
+  );
   return { sheet, row, column, cells, spill: false, widths, frozenRows };
 }
 
 function spillLayer(block: BlockPlan, spill: NonNullable<BlockPlan["spill"]>): Layer {
-  const line = Array.from({ length: spill.columns }, (_, j): CellPlan => ({ content: "", format: spill.formats?.[j] ?? "General" }));
+  const line = Array.from({ length: spill.columns }, (_, j): CellPlan => ({
+    content: "",
+    format: spill.formats?.[j] ?? "General",
+  }));
   const cells = Array.from({ length: spill.rows }, () => line);
-  return { sheet: block.sheet, row: block.row + spill.row, column: block.column + spill.column, cells, spill: true, widths: [], frozenRows: 0 };
+  return {
+    sheet: block.sheet,
+    row: block.row + spill.row,
+    column: block.column + spill.column,
+    cells,
+    spill: true,
+    widths: [],
+    frozenRows: 0,
+  };
 }
 
 /** Most cells in one request: Excel on the web takes 5 MB (read in its public documents), and a long formula has some hundred bytes. */

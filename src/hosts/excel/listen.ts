@@ -5,7 +5,9 @@ interface Listening {
 }
 
 /** Listens to events of the workbook until the function that comes back is called. Nothing is heard after that, even what is on its way. */
-export function listen(start: (context: Excel.RequestContext, heard: (report: () => void) => Promise<void>) => Listening[]): () => void {
+export function listen(
+  start: (context: Excel.RequestContext, heard: (report: () => void) => Promise<void>) => Listening[],
+): () => void {
   let stopped = false;
   const heard = async (report: () => void) => {
     if (!stopped) report();

@@ -18,7 +18,8 @@ export async function occupied(step: WriteStep): Promise<readonly string[]> {
     for (const [k, lines] of (await contents(context, old)).entries()) {
       const { sheet, row, column, cells } = old[k]!;
       for (const [i, line] of lines.entries())
-        for (const [j, cell] of line.entries()) if (cells[i]![j] && (!cell.empty || cell.spilled)) found.push({ sheet, row: row + i, column: column + j });
+        for (const [j, cell] of line.entries())
+          if (cells[i]![j] && (!cell.empty || cell.spilled)) found.push({ sheet, row: row + i, column: column + j });
     }
     // By rows, as one reads a sheet; the sheets in the step's order.
     const sheets = [...new Set(old.map(({ sheet }) => sheet))];

@@ -10,7 +10,14 @@ type Size = { width: number; height: number };
  *
  * Excel takes PNG and JPEG in base64 (typings, ShapeCollection.addImage), so the picture goes in as PNG.
  */
-export async function picture(toPng: (svg: string, size: Size) => Promise<string>, sheet: string, row: number, column: number, svg: string, size: Size): Promise<boolean> {
+export async function picture(
+  toPng: (svg: string, size: Size) => Promise<string>,
+  sheet: string,
+  row: number,
+  column: number,
+  svg: string,
+  size: Size,
+): Promise<boolean> {
   const png = await toPng(svg, size);
   await inExcel(async (context) => {
     const worksheet = await sheetNamed(context, sheet);

@@ -26,7 +26,9 @@ export async function putBack(context: Excel.RequestContext, undo: Undo): Promis
   worksheets.load("items/name,items/id,items/visibility");
   await context.sync();
   const there = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
-  const others = worksheets.items.some(({ id, visibility }) => visibility === "Visible" && !undo.made.some((made) => made.id === id));
+  const others = worksheets.items.some(
+    ({ id, visibility }) => visibility === "Visible" && !undo.made.some((made) => made.id === id),
+  );
   for (const { id } of worksheets.items) {
     if (!undo.made.some((made) => made.id === id)) continue;
     if (others) worksheets.getItem(id).delete();

@@ -6,7 +6,10 @@ import { sheetNamed } from "./sheets.ts";
 const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 
 /** The cells of an area. Only what the sheet uses is fetched; the rest is empty. */
-export async function readCells(context: Excel.RequestContext, { sheet, row, column, rows, columns }: Area): Promise<HostCell[][]> {
+export async function readCells(
+  context: Excel.RequestContext,
+  { sheet, row, column, rows, columns }: Area,
+): Promise<HostCell[][]> {
   const worksheet = await sheetNamed(context, sheet);
   const cells: HostCell[][] = Array.from({ length: rows }, () => new Array<HostCell>(columns).fill(EMPTY));
   const used = worksheet.getUsedRangeOrNullObject(false).load("rowIndex,columnIndex,rowCount,columnCount");
@@ -19,12 +22,18 @@ export async function readCells(context: Excel.RequestContext, { sheet, row, col
   if (width <= 0) return cells;
   const most = Math.max(1, Math.floor(MOST_CELLS / width));
   for (let from = top; from < bottom; from += most) {
-    const range = worksheet.getRangeByIndexes(from, left, Math.min(most, bottom - from), width).load("formulas,values,numberFormat");
+    const range = worksheet
+      .getRangeByIndexes(from, left, Math.min(most, bottom - from), width)
+      .load("formulas,values,numberFormat");
     await context.sync();
     for (const [i, line] of range.values.entries())
       for (const [j, value] of line.entries()) {
         const formula: unknown = range.formulas[i]![j];
-        cells[from - row + i]![left - column + j] = { formula: isFormula(formula, value) ? formula : null, value, format: String(range.numberFormat[i]![j]) };
+        cells[from - row + i]![left - column + j] = {
+          formula: isFormula(formula, value) ? formula : null,
+          value,
+          format: String(range.numberFormat[i]![j]),
+        };
       }
   }
   return cells;

@@ -36,7 +36,14 @@ export class RefusalLog {
 /** Sheet1!B4, 'Sheet1'!$B$4, [Book]Sheet1!B4 and Sheet1!B4:D9 are one key. */
 function callerKey(caller: string): string {
   const cut = caller.lastIndexOf("!");
-  const sheet = caller.slice(0, cut).replace(/^'(.*)'$/s, "$1").replaceAll("''", "'").replace(/^\[[^\]]*\]/, "");
-  const cell = caller.slice(cut + 1).replaceAll("$", "").split(":")[0]!;
+  const sheet = caller
+    .slice(0, cut)
+    .replace(/^'(.*)'$/s, "$1")
+    .replaceAll("''", "'")
+    .replace(/^\[[^\]]*\]/, "");
+  const cell = caller
+    .slice(cut + 1)
+    .replaceAll("$", "")
+    .split(":")[0]!;
   return `${sheet.toLowerCase()}!${cell}`;
 }

@@ -16,8 +16,12 @@ export async function sheetNamed(context: Excel.RequestContext, name: string): P
 
 /** Refuses in words when one of the sheets is protected: it could be neither written nor put back. */
 export async function refuseProtected(context: Excel.RequestContext, names: Iterable<string>): Promise<void> {
-  const asked = [...new Set(names)].map((name) => ({ name, protection: context.workbook.worksheets.getItem(name).protection.load("protected") }));
+  const asked = [...new Set(names)].map((name) => ({
+    name,
+    protection: context.workbook.worksheets.getItem(name).protection.load("protected"),
+  }));
   await context.sync();
   const locked = asked.find(({ protection }) => protection.protected);
-  if (locked) throw new Error(`The sheet ${locked.name} is protected. Unprotect it (Review, Unprotect Sheet) and try again.`);
+  if (locked)
+    throw new Error(`The sheet ${locked.name} is protected. Unprotect it (Review, Unprotect Sheet) and try again.`);
 }

@@ -24,7 +24,10 @@ export async function takeBack(written: Written): Promise<readonly string[]> {
     const there = await namesThere(context);
     const edited = await editedSince(context, undo, there);
     if (edited.length) return edited;
-    await refuseProtected(context, undo.all.map(({ sheet }) => sheet).filter((sheet) => there.has(sheet.toLowerCase())));
+    await refuseProtected(
+      context,
+      undo.all.map(({ sheet }) => sheet).filter((sheet) => there.has(sheet.toLowerCase())),
+    );
     await putBack(context, undo);
     kept.set(written, "done");
     return [];
@@ -49,7 +52,9 @@ async function editedSince(context: Excel.RequestContext, undo: Undo, there: Rea
       if (cell.content !== after[i]![j]!.content) edited.add(at(layer, i, j));
     });
   }
-  for (const { name } of undo.made) if (there.has(name.toLowerCase())) for (const other of await filledOn(context, name)) if (!written.has(other)) edited.add(other);
+  for (const { name } of undo.made)
+    if (there.has(name.toLowerCase()))
+      for (const other of await filledOn(context, name)) if (!written.has(other)) edited.add(other);
   return [...edited];
 }
 
@@ -63,11 +68,16 @@ function at({ sheet, row, column }: Layer, i: number, j: number): string {
 
 /** The addresses of all filled cells of a sheet that the step made, spilled values aside. */
 async function filledOn(context: Excel.RequestContext, sheet: string): Promise<string[]> {
-  const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount,columnCount");
+  const used = context.workbook.worksheets
+    .getItem(sheet)
+    .getUsedRangeOrNullObject(true)
+    .load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   if (used.isNullObject) return [];
   const { rowIndex: row, columnIndex: column, rowCount, columnCount } = used;
   const cells = new Array<null[]>(rowCount).fill(new Array<null>(columnCount).fill(null));
   const [lines] = await contents(context, [{ sheet, row, column, cells, spill: false, widths: [], frozenRows: 0 }]);
-  return lines!.flatMap((line, i) => line.flatMap((cell, j) => (cell.empty ? [] : [address(sheet, row + i, column + j)])));
+  return lines!.flatMap((line, i) =>
+    line.flatMap((cell, j) => (cell.empty ? [] : [address(sheet, row + i, column + j)])),
+  );
 }

@@ -19,7 +19,10 @@ import { keepUndo } from "./takeBack.ts";
  * one step for each request: one for each new sheet, one for every MOST_CELLS cells. Its mergeUndoGroup would make it one, but has failed on no more than
  * 1600 formulas (office-js issue 6491), and takeBack does not need it.
  */
-export async function write(step: WriteStep, { signal, progress }: { signal?: AbortSignal; progress?: (done: number, of: number) => void } = {}): Promise<Written> {
+export async function write(
+  step: WriteStep,
+  { signal, progress }: { signal?: AbortSignal; progress?: (done: number, of: number) => void } = {},
+): Promise<Written> {
   signal?.throwIfAborted();
   const all = layers(step);
   const undo = await inExcel((context) => lookFirst(context, step, all));
@@ -31,7 +34,10 @@ export async function write(step: WriteStep, { signal, progress }: { signal?: Ab
     });
   } catch (error) {
     await inExcel((context) => putBack(context, undo)).catch((cause: unknown) => {
-      throw new Error(`${(error as Error).message} What was written by then could not all be put back: look at ${all.map(({ sheet }) => sheet).join(", ")}.`, { cause });
+      throw new Error(
+        `${(error as Error).message} What was written by then could not all be put back: look at ${all.map(({ sheet }) => sheet).join(", ")}.`,
+        { cause },
+      );
     });
     throw error;
   }
@@ -45,12 +51,18 @@ async function lookFirst(context: Excel.RequestContext, step: WriteStep, all: re
   if (bad) throw new Error(bad);
   const made = new Set(step.blocks.filter(({ newSheet }) => newSheet).map(({ sheet }) => sheet.toLowerCase()));
   const old = all.filter(({ sheet }) => !made.has(sheet.toLowerCase()));
-  await refuseProtected(context, old.map(({ sheet }) => sheet));
+  await refuseProtected(
+    context,
+    old.map(({ sheet }) => sheet),
+  );
   const before = await contents(context, old);
   for (const [k, layer] of old.entries())
     for (const [i, line] of before[k]!.entries())
       for (const [j, cell] of line.entries())
-        if (cell.rich && layer.cells[i]![j]) throw new Error(`${address(layer.sheet, layer.row + i, layer.column + j)} holds a linked data type or a picture, which could not be put back. Choose another place.`);
+        if (cell.rich && layer.cells[i]![j])
+          throw new Error(
+            `${address(layer.sheet, layer.row + i, layer.column + j)} holds a linked data type or a picture, which could not be put back. Choose another place.`,
+          );
   return { all, old, before, looks: await looks(context, old), made: [], after: [] };
 }
 
@@ -64,7 +76,12 @@ async function makeSheets(context: Excel.RequestContext, step: WriteStep, undo: 
   }
 }
 
-async function fill(context: Excel.RequestContext, all: readonly Layer[], signal?: AbortSignal, progress?: (done: number, of: number) => void): Promise<void> {
+async function fill(
+  context: Excel.RequestContext,
+  all: readonly Layer[],
+  signal?: AbortSignal,
+  progress?: (done: number, of: number) => void,
+): Promise<void> {
   const groups = batches(all);
   const of = groups.flat().reduce((sum, { cells }) => sum + cells, 0);
   let done = 0;
@@ -98,7 +115,7 @@ function toExcel(content: string | number): string | number {
 function paint(range: Excel.Range, i: number, line: readonly (CellPlan | null)[]): void {
   for (let j = 0, end; j < line.length; j = end) {
     const style = line[j]?.style;
-    for (end = j + 1; end < line.length && line[end]?.style === style; ) end++;
+    for (end = j + 1; end < line.length && line[end]?.style === style;) end++;
     if (!style) continue;
     const { bold, italic, size, color, fill } = CELL_STYLES[style];
     const { format } = range.getCell(i, j).getResizedRange(0, end - j - 1);
@@ -112,7 +129,10 @@ function paint(range: Excel.Range, i: number, line: readonly (CellPlan | null)[]
 
 function layOut(context: Excel.RequestContext, layer: Layer): void {
   const sheet = context.workbook.worksheets.getItem(layer.sheet);
-  for (const [j, width] of layer.widths.entries()) if (width !== null) sheet.getRangeByIndexes(0, layer.column + j, 1, 1).getEntireColumn().format.columnWidth = width * POINTS_PER_PIXEL;
+  for (const [j, width] of layer.widths.entries())
+    if (width !== null)
+      sheet.getRangeByIndexes(0, layer.column + j, 1, 1).getEntireColumn().format.columnWidth =
+        width * POINTS_PER_PIXEL;
   if (layer.frozenRows) sheet.freezePanes.freezeRows(layer.frozenRows);
 }
 

@@ -17,13 +17,20 @@ export async function answer(formula: string, functions: Functions): Promise<Ans
     return { formula, value: isRows(value) ? value.map((row) => row.map(shown)) : shown(value) };
   } catch (error) {
     if (error instanceof CellError) return refused(formula, error);
-    const why = error instanceof RangeError ? "The formula is nested too deeply." : `A fault of this program, not of the formula: ${String(error)}`;
+    const why =
+      error instanceof RangeError
+        ? "The formula is nested too deeply."
+        : `A fault of this program, not of the formula: ${String(error)}`;
     return { formula, error: "#VALUE!", message: why };
   }
 }
 
 function refused(formula: string, error: CellError): Answer {
-  return { formula, error: error.error, message: error instanceof FormulaError ? error.message : `A value that went in is ${error.error}.` };
+  return {
+    formula,
+    error: error.error,
+    message: error instanceof FormulaError ? error.message : `A value that went in is ${error.error}.`,
+  };
 }
 
 /** An error among the cells of a spill stays in its place, as its text. */
@@ -36,7 +43,8 @@ const LONGEST = 8192;
 
 function parsed(formula: string): AstExpression {
   const text = formula.trim().replace(/^=\s*/, "");
-  if (text.length > LONGEST) throw new FormulaError("#VALUE!", `The formula has ${text.length} characters; a cell takes ${LONGEST} at most.`);
+  if (text.length > LONGEST)
+    throw new FormulaError("#VALUE!", `The formula has ${text.length} characters; a cell takes ${LONGEST} at most.`);
   try {
     return parse(tokenize(text));
   } catch (error) {
@@ -47,7 +55,9 @@ function parsed(formula: string): AstExpression {
 
 /** The parser's complaint in words for people: what is missing at the end, or near what it stopped. */
 function unreadable(text: string, { message, sourceOffset = 0 }: { message: string; sourceOffset?: number }): string {
-  if (message.includes("unterminated")) return 'A text has no closing quote. Inside a text, inches are typed as two quotes: "8\' 7 3/16""".';
-  if (sourceOffset >= text.length && /Invalid syntax|but got \(END\)/.test(message)) return "The formula ends too early: a bracket or a value is missing.";
+  if (message.includes("unterminated"))
+    return 'A text has no closing quote. Inside a text, inches are typed as two quotes: "8\' 7 3/16""".';
+  if (sourceOffset >= text.length && /Invalid syntax|but got \(END\)/.test(message))
+    return "The formula ends too early: a bracket or a value is missing.";
   return `The formula cannot be read near "${text.slice(Math.max(0, sourceOffset - 10), sourceOffset + 10)}".`;
 }

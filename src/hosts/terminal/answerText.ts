@@ -6,5 +6,7 @@ export function answerText(answer: Answer, json: boolean): string {
   if (json) return JSON.stringify(answer);
   if ("error" in answer) return answer.error;
   const { value } = answer;
-  return typeof value === "object" ? value.map((row) => row.map((cell) => toText(cell).replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n") : toText(value);
+  return typeof value === "object"
+    ? value.map((row) => row.map((cell) => toText(cell).replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n")
+    : toText(value);
 }

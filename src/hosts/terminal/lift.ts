@@ -10,11 +10,15 @@ export function lift(each: (...cells: Scalar[]) => Scalar, values: readonly Valu
   const blocks = values.map(rowsOf);
   const rows = Math.max(...blocks.map((block) => block.length));
   const columns = Math.max(...blocks.map((block) => block[0]!.length));
-  return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => {
-    const cells = blocks.map((block) => {
-      const line = block[block.length === 1 ? 0 : row];
-      return line?.[line.length === 1 ? 0 : column];
-    });
-    return cells.includes(undefined) ? new FormulaError("#N/A", "The blocks are not of the same size.") : each(...(cells as Scalar[]));
-  }));
+  return Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (_, column) => {
+      const cells = blocks.map((block) => {
+        const line = block[block.length === 1 ? 0 : row];
+        return line?.[line.length === 1 ? 0 : column];
+      });
+      return cells.includes(undefined)
+        ? new FormulaError("#N/A", "The blocks are not of the same size.")
+        : each(...(cells as Scalar[]));
+    }),
+  );
 }

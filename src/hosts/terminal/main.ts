@@ -22,7 +22,8 @@ async function run(given: readonly string[], json: boolean): Promise<boolean> {
   let whole = true;
   for await (const formula of formulas(given)) {
     const result = await answer(formula, byName);
-    if (!process.stdout.write(`${answerText(result, json)}\n`)) await new Promise<void>((drained) => process.stdout.once("drain", drained));
+    if (!process.stdout.write(`${answerText(result, json)}\n`))
+      await new Promise<void>((drained) => process.stdout.once("drain", drained));
     if ("error" in result) {
       whole = false;
       if (!json) console.error(`${result.formula}: ${result.message}`);
@@ -35,7 +36,10 @@ async function run(given: readonly string[], json: boolean): Promise<boolean> {
 process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 1));
 
 try {
-  const { values, positionals } = parseArgs({ allowPositionals: true, options: { json: { type: "boolean" }, help: { type: "boolean", short: "h" } } });
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { json: { type: "boolean" }, help: { type: "boolean", short: "h" } },
+  });
   if (values.help) console.log(helpText(functions));
   else process.exitCode = (await run(positionals, values.json ?? false)) ? 0 : 1;
 } catch (error) {

@@ -29,7 +29,9 @@ export function ofNumbers(compute: (...numbers: number[]) => number | CellError)
       numbers.push(number);
     }
     const result = compute(...numbers);
-    return result instanceof CellError || Number.isFinite(result) ? result : new FormulaError("#NUM!", "The result is not a number that a cell can hold.");
+    return result instanceof CellError || Number.isFinite(result)
+      ? result
+      : new FormulaError("#NUM!", "The result is not a number that a cell can hold.");
   };
 }
 

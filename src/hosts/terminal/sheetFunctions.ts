@@ -16,15 +16,24 @@ const degrees = 180 / Math.PI;
 export const sheetFunctions: Readonly<Record<string, SheetFunction>> = {
   SUM: ofAll((numbers) => numbers.reduce((sum, n) => sum + n, 0)),
   PRODUCT: ofAll((numbers) => numbers.reduce((product, n) => product * n, numbers.length === 0 ? 0 : 1)),
-  COUNT: { least: 1, most: Infinity, compute: (...values) => values.flatMap((value) => rowsOf(value).flat()).filter((cell) => typeof cell === "number").length },
-  AVERAGE: ofAll((numbers) => (numbers.length === 0 ? divisionByZero() : numbers.reduce((sum, n) => sum + n, 0) / numbers.length)),
+  COUNT: {
+    least: 1,
+    most: Infinity,
+    compute: (...values) =>
+      values.flatMap((value) => rowsOf(value).flat()).filter((cell) => typeof cell === "number").length,
+  },
+  AVERAGE: ofAll((numbers) =>
+    numbers.length === 0 ? divisionByZero() : numbers.reduce((sum, n) => sum + n, 0) / numbers.length,
+  ),
   MIN: ofAll((numbers) => numbers.reduce((least, n) => Math.min(least, n), numbers[0] ?? 0)),
   MAX: ofAll((numbers) => numbers.reduce((most, n) => Math.max(most, n), numbers[0] ?? 0)),
 
   ABS: each(1, 1, Math.abs),
   INT: each(1, 1, Math.floor),
   SQRT: each(1, 1, Math.sqrt),
-  MOD: each(2, 2, (n: number, divisor: number) => (divisor === 0 ? divisionByZero() : n - divisor * Math.floor(n / divisor))),
+  MOD: each(2, 2, (n: number, divisor: number) =>
+    divisor === 0 ? divisionByZero() : n - divisor * Math.floor(n / divisor),
+  ),
   POWER: each(2, 2, power),
   ROUND: each(2, 2, (n: number, digits: number) => rounded(n, digits, Math.round)),
   ROUNDUP: each(2, 2, (n: number, digits: number) => rounded(n, digits, Math.ceil)),
@@ -42,7 +51,12 @@ export const sheetFunctions: Readonly<Record<string, SheetFunction>> = {
   RADIANS: each(1, 1, (angle: number) => angle / degrees),
 
   IF: { least: 2, most: 3, compute: (test, yes, no = false) => lift(choice, [test!, yes!, no]) },
-  IFERROR: { least: 2, most: 2, compute: (value, instead) => lift((cell, other) => (cell instanceof CellError ? other! : cell!), [value!, instead!]) },
+  IFERROR: {
+    least: 2,
+    most: 2,
+    compute: (value, instead) =>
+      lift((cell, other) => (cell instanceof CellError ? other! : cell!), [value!, instead!]),
+  },
   ISERROR: { least: 1, most: 1, compute: (value) => lift((cell) => cell instanceof CellError, [value!]) },
   NOT: { least: 1, most: 1, compute: (value) => lift((cell) => negated(toLogical(cell!)), [value!]) },
   AND: logical((all) => all.every(Boolean)),
@@ -65,7 +79,9 @@ function ofAll(compute: (numbers: readonly number[]) => number | CellError): She
     least: 1,
     most: Infinity,
     compute: (...values) => {
-      const cells = values.flatMap((value) => (isRows(value) ? value.flat().filter((cell) => typeof cell === "number" || cell instanceof CellError) : [value]));
+      const cells = values.flatMap((value) =>
+        isRows(value) ? value.flat().filter((cell) => typeof cell === "number" || cell instanceof CellError) : [value],
+      );
       const numbers = cells.map(toNumber);
       const error = numbers.find((n) => n instanceof CellError);
       return error ?? ofNumbers(() => compute(numbers as number[]))();
@@ -112,12 +128,17 @@ function index(block?: Value, first?: Value, second?: Value): Value {
   if (block instanceof CellError) return block;
   const rows = rowsOf(block!);
   const across = second === undefined && rows.length === 1;
-  const at = [across ? 1 : first!, across ? first! : (second ?? 0)].map((n) => (isRows(n) ? toNumber(n[0]![0]!) : toNumber(n)));
+  const at = [across ? 1 : first!, across ? first! : (second ?? 0)].map((n) =>
+    isRows(n) ? toNumber(n[0]![0]!) : toNumber(n),
+  );
   const error = at.find((n) => n instanceof CellError);
   if (error !== undefined) return error;
   const [row, column] = at.map((n) => Math.trunc(n as number)) as [number, number];
   if (row < 0 || column < 0 || row > rows.length || column > rows[0]!.length) {
-    return new FormulaError("#REF!", `INDEX: the block has ${rows.length} rows and ${rows[0]!.length} columns; row ${row}, column ${column} is outside it.`);
+    return new FormulaError(
+      "#REF!",
+      `INDEX: the block has ${rows.length} rows and ${rows[0]!.length} columns; row ${row}, column ${column} is outside it.`,
+    );
   }
   const lines = row === 0 ? rows : [rows[row - 1]!];
   const cut = column === 0 ? lines : lines.map((line) => [line[column - 1]!]);
@@ -133,7 +154,9 @@ function beside(...values: Value[]): Value {
 function below(...values: Value[]): Value {
   const lines = values.flatMap(rowsOf);
   const columns = Math.max(...lines.map((line) => line.length));
-  return lines.map((line) => Array.from({ length: columns }, (_, column) => (column < line.length ? line[column]! : missing())));
+  return lines.map((line) =>
+    Array.from({ length: columns }, (_, column) => (column < line.length ? line[column]! : missing())),
+  );
 }
 
 function missing(): FormulaError {

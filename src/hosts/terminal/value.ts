@@ -31,14 +31,22 @@ export function toNumber(cell: Scalar): number | CellError {
   if (typeof cell === "number" || cell instanceof CellError) return cell;
   if (typeof cell !== "string") return Number(cell ?? 0);
   const number = cell.trim() === "" || /^\s*[+-]?0[box]/i.test(cell) ? NaN : Number(cell);
-  return Number.isFinite(number) ? number : new FormulaError("#VALUE!", `"${shortened(cell)}" is text where a number is needed. Hand measurements to a RAFTER function, or write a number.`);
+  return Number.isFinite(number)
+    ? number
+    : new FormulaError(
+        "#VALUE!",
+        `"${shortened(cell)}" is text where a number is needed. Hand measurements to a RAFTER function, or write a number.`,
+      );
 }
 
 /** A cell as text, as a sheet shows it: numbers to the 15 digits that a sheet keeps. */
 export function toText(cell: Scalar): string {
   if (cell instanceof CellError) return cell.error;
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
-  if (typeof cell === "number") return String(Number(cell.toPrecision(15))).replace("e", "E").replace(/^-0$/, "0");
+  if (typeof cell === "number")
+    return String(Number(cell.toPrecision(15)))
+      .replace("e", "E")
+      .replace(/^-0$/, "0");
   return cell ?? "";
 }
 

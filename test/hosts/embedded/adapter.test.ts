@@ -24,8 +24,12 @@ describe("arguments", () => {
     expect(await shows(formula)).toBe(seen);
   });
   it("reads cells raw: text stays text, blank is blank, numbers are whole", async () => {
-    expect(await shows("=RAFTER.SEEN(A1,A2,A3)", { A1: "6/12", A2: 0.1 + 0.2 })).toBe("string:6/12 number:0.30000000000000004 blank");
-    expect(await shows("=RAFTER.SEEN(A1,A2+1,A1:A1)", { A1: "08", A2: "=1/3" })).toBe(`string:08 number:${1 / 3 + 1} string:08`);
+    expect(await shows("=RAFTER.SEEN(A1,A2,A3)", { A1: "6/12", A2: 0.1 + 0.2 })).toBe(
+      "string:6/12 number:0.30000000000000004 blank",
+    );
+    expect(await shows("=RAFTER.SEEN(A1,A2+1,A1:A1)", { A1: "08", A2: "=1/3" })).toBe(
+      `string:08 number:${1 / 3 + 1} string:08`,
+    );
     expect(await shows("=RAFTER.SEEN(A1,A2)", { A1: "=1=1", A2: "TRUE" })).toBe("boolean:true string:TRUE none");
   });
   it("takes the marks of feet and inches for no number, as the sheet itself would", async () => {
@@ -35,7 +39,9 @@ describe("arguments", () => {
     expect(await t.values("C1")).toEqual([["string:5.5' none none"]]);
   });
   it("gives a block its rows, blanks as null, whatever is given for it", async () => {
-    expect(await shows("=RAFTER.BLOCK(A1:B3)", { A1: "Span", B1: 288, B2: "6/12" })).toBe('[["Span",288],[null,"6/12"],[null,null]]');
+    expect(await shows("=RAFTER.BLOCK(A1:B3)", { A1: "Span", B1: 288, B2: "6/12" })).toBe(
+      '[["Span",288],[null,"6/12"],[null,null]]',
+    );
     expect(await shows("=RAFTER.BLOCK(A1)", { A1: "Span" })).toBe('[["Span"]]');
     expect(await shows('=RAFTER.BLOCK({"Span",288;"Pitch",TRUE})')).toBe('[["Span",288],["Pitch",true]]');
     expect(await shows("=RAFTER.BLOCK(5)")).toBe("[[5]]");
@@ -50,9 +56,14 @@ describe("arguments", () => {
     expect(await shows("=RAFTER.SEEN(A2:XFD1048576)")).toBe("#VALUE!");
   });
   it("may end while it calculates: nothing of it goes on", async () => {
-    t.worksheet().getRange(0, 2, 500, 1).setValues(Array.from({ length: 500 }, (_, i) => [{ f: `=RAFTER.SEEN(${i})&A1` }]));
+    t.worksheet()
+      .getRange(0, 2, 500, 1)
+      .setValues(Array.from({ length: 500 }, (_, i) => [{ f: `=RAFTER.SEEN(${i})&A1` }]));
     await new Promise<void>((resolve) => {
-      t.commands.onCommandExecuted(({ id, params }) => void ((params as { stageInfo?: unknown }).stageInfo && /notification$/.test(id) && resolve()));
+      t.commands.onCommandExecuted(
+        ({ id, params }) =>
+          void ((params as { stageInfo?: unknown }).stageInfo && /notification$/.test(id) && resolve()),
+      );
     });
     t.dispose();
     const faults: unknown[] = [];
@@ -82,7 +93,10 @@ describe("arguments", () => {
 describe("results", () => {
   it("spill exactly as they are", async () => {
     t.type("B2", "=RAFTER.MIXED()");
-    expect(await t.values("B2:D3")).toEqual([["6/12", 1, true], ["", 0.1 + 0.2, false]]);
+    expect(await t.values("B2:D3")).toEqual([
+      ["6/12", 1, true],
+      ["", 0.1 + 0.2, false],
+    ]);
   });
   it("show any error, and go on after a fault", async () => {
     expect(await shows("=RAFTER.WRONG()")).toBe("#VALUE!");
@@ -138,7 +152,10 @@ describe("functions that answer late", () => {
     t.type("C1", "=SUM(B1:B2)");
     expect(await t.values("B1")).toEqual([["#GETTING_DATA"]]);
     await late();
-    expect(await t.values("B1:C2")).toEqual([[3, 7], [4, ""]]);
+    expect(await t.values("B1:C2")).toEqual([
+      [3, 7],
+      [4, ""],
+    ]);
   });
   it("do not hold up or lose edits made meanwhile", async () => {
     t.type("A1", 3);

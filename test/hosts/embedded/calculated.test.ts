@@ -5,7 +5,9 @@ import type { Book } from "../../../src/xlsx/book.ts";
 
 let calculated: (typeof import("../../../src/hosts/embedded/calculated.ts"))["calculated"];
 beforeAll(async () => {
-  ({ calculated } = await loadBundled<typeof import("../../../src/hosts/embedded/calculated.ts")>("src/hosts/embedded/calculated.ts"));
+  ({ calculated } = await loadBundled<typeof import("../../../src/hosts/embedded/calculated.ts")>(
+    "src/hosts/embedded/calculated.ts",
+  ));
 }, 60_000);
 
 describe("a book calculated without a page", () => {
@@ -14,15 +16,41 @@ describe("a book calculated without a page", () => {
     const book: Book = {
       title: "Test",
       names: [{ name: "Spacing", formula: "='A sheet'!$A$1" }],
-      sheets: [{ name: "A sheet", rows: [[{ value: 24 }, { value: null, formula: "=Spacing*2", look }, { value: null, formula: '=IF(A1>1,"","no")' }], [{ value: null, formula: "=SEQUENCE(2,2)" }], [], [{ value: null, formula: "=RAFTER.JACKSTEP(8,16)" }]], columns: [{ size: 120 }], frozenRows: 1 }],
+      sheets: [
+        {
+          name: "A sheet",
+          rows: [
+            [
+              { value: 24 },
+              { value: null, formula: "=Spacing*2", look },
+              { value: null, formula: '=IF(A1>1,"","no")' },
+            ],
+            [{ value: null, formula: "=SEQUENCE(2,2)" }],
+            [],
+            [{ value: null, formula: "=RAFTER.JACKSTEP(8,16)" }],
+          ],
+          columns: [{ size: 120 }],
+          frozenRows: 1,
+        },
+      ],
     };
     const { sheets, ...rest } = await calculated(book, functions);
     expect(rest).toEqual({ title: "Test", names: book.names });
     expect(sheets[0]).toMatchObject({ name: "A sheet", columns: [{ size: 120 }], frozenRows: 1 });
     const { rows } = sheets[0]!;
-    expect(rows[0]).toEqual([{ value: 24 }, { value: 48, formula: "=Spacing*2", look }, { value: "", formula: '=IF(A1>1,"","no")' }]);
-    expect(rows[1]).toEqual([{ value: 1, formula: "=SEQUENCE(2,2)", spill: { rows: 2, columns: 2 } }, { value: 2, spilled: true }]);
-    expect(rows[2]).toEqual([{ value: 3, spilled: true }, { value: 4, spilled: true }]);
+    expect(rows[0]).toEqual([
+      { value: 24 },
+      { value: 48, formula: "=Spacing*2", look },
+      { value: "", formula: '=IF(A1>1,"","no")' },
+    ]);
+    expect(rows[1]).toEqual([
+      { value: 1, formula: "=SEQUENCE(2,2)", spill: { rows: 2, columns: 2 } },
+      { value: 2, spilled: true },
+    ]);
+    expect(rows[2]).toEqual([
+      { value: 3, spilled: true },
+      { value: 4, spilled: true },
+    ]);
     // NAVEDTRA 14044, ch. 2: 19.23 in at unit rise 8, 16 in on centres.
     expect(rows[3]![0]!.value).toBeCloseTo(19.23, 2);
   });

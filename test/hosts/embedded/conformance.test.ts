@@ -17,7 +17,9 @@ conformance("The embedded sheet", async () => {
       t.typeAt(worksheet(sheet).getRange(row, column), content);
     },
     async format(sheet, row, column, format) {
-      worksheet(sheet).getRange(row, column).setValue({ s: { n: { pattern: format } } });
+      worksheet(sheet)
+        .getRange(row, column)
+        .setValue({ s: { n: { pattern: format } } });
     },
     async select(row, column, rows, columns) {
       t.sheet.workbook.getActiveSheet().getRange(row, column, rows, columns).activate();

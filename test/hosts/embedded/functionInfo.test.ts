@@ -14,7 +14,9 @@ describe("functionInfo", () => {
       expect(info.functionName).toBe(`RAFTER.${definition.name}`);
       expect(info.description).toContain(definition.summary);
       expect(info.description).toContain(`=RAFTER.${definition.name}(`);
-      expect(info.functionParameter.map(({ name, require }) => [name, require])).toEqual(definition.parameters.map(({ name, optional }) => [name, optional ? 0 : 1]));
+      expect(info.functionParameter.map(({ name, require }) => [name, require])).toEqual(
+        definition.parameters.map(({ name, optional }) => [name, optional ? 0 : 1]),
+      );
       expect(info.functionParameter.every(({ detail }) => detail.length > 5)).toBe(true);
     }
   });
@@ -22,6 +24,8 @@ describe("functionInfo", () => {
     const info = functionInfo(functions.find(({ name }) => name === "JACKLEN")!);
     expect(info.description).toContain("=RAFTER.JACKLEN(6, 48, 1.5, 1.5)");
     expect(info.functionParameter.at(-1)!.detail).toMatch(/Left out: 90\./);
-    expect(functionInfo(functions.find(({ name }) => name === "JACKTABLE")!).description).toMatch(/=RAFTER\.JACKTABLE\(\{"Span",/);
+    expect(functionInfo(functions.find(({ name }) => name === "JACKTABLE")!).description).toMatch(
+      /=RAFTER\.JACKTABLE\(\{"Span",/,
+    );
   });
 });

@@ -36,18 +36,31 @@ export { functionInfo } from "../../../src/hosts/embedded/functionInfo.ts";
 export const real = functions;
 
 /** The same engine, functions and host as on the page, in plain Node. */
-export function headless(definitions: readonly WorksheetFunction[] = testFunctions, rowCount = 1000, cellData: IWorksheetData["cellData"] = {}): Headless {
-  const snapshot: Partial<IWorkbookData> = { id: "book", name: "Book", sheetOrder: ["s1"], sheets: { s1: { id: "s1", name: "Sheet1", rowCount, columnCount: 26, cellData } } };
+export function headless(
+  definitions: readonly WorksheetFunction[] = testFunctions,
+  rowCount = 1000,
+  cellData: IWorksheetData["cellData"] = {},
+): Headless {
+  const snapshot: Partial<IWorkbookData> = {
+    id: "book",
+    name: "Book",
+    sheetOrder: ["s1"],
+    sheets: { s1: { id: "s1", name: "Sheet1", rowCount, columnCount: 26, cellData } },
+  };
   const sheet = embeddedSheet(engineParts, definitions, snapshot);
   const { univer, workbook } = sheet;
   const host = embeddedHost(sheet);
   const commands = univer.__getInjector().get(ICommandService);
   const worksheet = (name = "Sheet1") => workbook.getSheetByName(name)!;
-  const range = (a1: string) => (a1.includes("!") ? worksheet(a1.slice(0, a1.indexOf("!"))).getRange(a1.slice(a1.indexOf("!") + 1)) : worksheet().getRange(a1));
+  const range = (a1: string) =>
+    a1.includes("!")
+      ? worksheet(a1.slice(0, a1.indexOf("!"))).getRange(a1.slice(a1.indexOf("!") + 1))
+      : worksheet().getRange(a1);
   const typeAt = (at: FRange, content: string | number) => {
     if (content === "") at.setValue({ v: null, f: null, si: null, p: null, t: null });
     else if (typeof content === "number") at.setValue({ v: content, t: CellValueType.NUMBER, f: null });
-    else at.setValue(content.startsWith("=") ? { f: content, v: null } : { v: content, t: CellValueType.STRING, f: null });
+    else
+      at.setValue(content.startsWith("=") ? { f: content, v: null } : { v: content, t: CellValueType.STRING, f: null });
   };
   return {
     sheet,
@@ -59,7 +72,13 @@ export function headless(definitions: readonly WorksheetFunction[] = testFunctio
     type: (a1, content) => typeAt(range(a1), content),
     async values(a1) {
       const { startRow, endRow, startColumn, endColumn } = range(a1).getRange();
-      const rows = await host.read({ sheet: range(a1).getSheetName(), row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 });
+      const rows = await host.read({
+        sheet: range(a1).getSheetName(),
+        row: startRow,
+        column: startColumn,
+        rows: endRow - startRow + 1,
+        columns: endColumn - startColumn + 1,
+      });
       return rows.map((row) => row.map(({ value }) => value));
     },
     calculated: () =>

@@ -10,8 +10,22 @@ const make = useHeadless((fresh) => (t = fresh));
 const STEP: WriteStep = {
   title: "test",
   blocks: [
-    { sheet: "Made", newSheet: true, row: 0, column: 0, frozenRows: 1, widths: [150], cells: [[{ content: "Piece", style: "heading" }], [{ content: "=RAFTER.ROWS(3)" }]], spill: { row: 1, column: 0, rows: 3, columns: 2 } },
-    { sheet: "Sheet1", row: 0, column: 0, cells: [[{ content: "=SUM(Made!A2:B9)" }], [{ content: 5, format: "0.00" }]] },
+    {
+      sheet: "Made",
+      newSheet: true,
+      row: 0,
+      column: 0,
+      frozenRows: 1,
+      widths: [150],
+      cells: [[{ content: "Piece", style: "heading" }], [{ content: "=RAFTER.ROWS(3)" }]],
+      spill: { row: 1, column: 0, rows: 3, columns: 2 },
+    },
+    {
+      sheet: "Sheet1",
+      row: 0,
+      column: 0,
+      cells: [[{ content: "=SUM(Made!A2:B9)" }], [{ content: 5, format: "0.00" }]],
+    },
   ],
 };
 
@@ -43,7 +57,11 @@ describe("onChange", () => {
 });
 
 describe("undo and redo of a write", () => {
-  const everything = async () => ({ sheets: await t.host.sheets(), sum: await t.values("A1:A2"), width: t.sheet.workbook.getSheetByName("Made")?.getColumnWidth(0) });
+  const everything = async () => ({
+    sheets: await t.host.sheets(),
+    sum: await t.values("A1:A2"),
+    width: t.sheet.workbook.getSheetByName("Made")?.getColumnWidth(0),
+  });
   it("are one step each, any number of times", async () => {
     t.type("A2", "mine");
     const before = await everything();
@@ -55,7 +73,12 @@ describe("undo and redo of a write", () => {
       expect(await everything()).toEqual(before);
       t.redo();
       expect(await everything()).toEqual(after);
-      expect(await t.values("Made!A1:B4")).toEqual([["Piece", ""], [1, 10], [2, 20], [3, 30]]);
+      expect(await t.values("Made!A1:B4")).toEqual([
+        ["Piece", ""],
+        [1, 10],
+        [2, 20],
+        [3, 30],
+      ]);
       expect(t.worksheet("Made").getFrozenRows()).toBe(1);
     }
   });
@@ -83,20 +106,29 @@ describe("undo and redo of a write", () => {
 
 describe("takeBack", () => {
   it("keeps a width that the user changed since, and rows that the write added", async () => {
-    const written = await t.host.write({ title: "test", blocks: [{ sheet: "Sheet1", row: 1500, column: 0, widths: [150], cells: [[{ content: 1 }]] }] });
+    const written = await t.host.write({
+      title: "test",
+      blocks: [{ sheet: "Sheet1", row: 1500, column: 0, widths: [150], cells: [[{ content: 1 }]] }],
+    });
     t.worksheet().setColumnWidth(0, 77);
     expect(await t.host.takeBack(written)).toEqual([]);
     expect(t.worksheet().getColumnWidth(0)).toBe(77);
     expect(await t.values("A1501")).toEqual([[""]]);
   });
   it("names a cell whose formula moved with an inserted row", async () => {
-    const written = await t.host.write({ title: "test", blocks: [{ sheet: "Sheet1", row: 3, column: 0, cells: [[{ content: 1 }]] }] });
+    const written = await t.host.write({
+      title: "test",
+      blocks: [{ sheet: "Sheet1", row: 3, column: 0, cells: [[{ content: 1 }]] }],
+    });
     t.worksheet().insertRowBefore(0);
     expect(await t.host.takeBack(written)).toEqual(["Sheet1!A4"]);
     expect(await t.values("A5")).toEqual([[1]]);
   });
   it("takes back what is left when the user has deleted the new sheet", async () => {
-    const written = await t.host.write({ ...STEP, blocks: [STEP.blocks[0]!, { sheet: "Sheet1", row: 0, column: 0, cells: [[{ content: 5 }]] }] });
+    const written = await t.host.write({
+      ...STEP,
+      blocks: [STEP.blocks[0]!, { sheet: "Sheet1", row: 0, column: 0, cells: [[{ content: 5 }]] }],
+    });
     t.type("C1", "=Made!A1");
     t.sheet.workbook.deleteSheet(t.worksheet("Made"));
     expect(await t.host.takeBack(written)).toEqual([]);
@@ -111,7 +143,11 @@ describe("takeBack", () => {
   it("that the sheet stops half-way leaves all as it was, and can be tried again", async () => {
     const written = await t.host.write(STEP);
     const run = t.commands.syncExecuteCommand.bind(t.commands);
-    const taken = vi.spyOn(t.commands, "syncExecuteCommand").mockImplementation((id, ...rest) => (id === "sheet.mutation.remove-sheet" ? (false as never) : run(id, ...rest)));
+    const taken = vi
+      .spyOn(t.commands, "syncExecuteCommand")
+      .mockImplementation((id, ...rest) =>
+        id === "sheet.mutation.remove-sheet" ? (false as never) : run(id, ...rest),
+      );
     await expect(t.host.takeBack(written)).rejects.toThrow("did not take a change");
     taken.mockRestore();
     expect(await t.values("A1:A2")).toEqual([[66], [5]]);

@@ -8,8 +8,11 @@ useHeadless((fresh) => (t = fresh));
 const sum = async () => (await t.values("E1"))[0]![0];
 
 // Our own function and the sheet's: both spill one row per number, B1 down; E1 depends on all of it, E2 on its fourth row alone, F1 on E1.
-describe.each([["our own function", "=RAFTER.ROWS(A1)", 10], ["SEQUENCE", "=SEQUENCE(A1,1,10,10)", 0]])("a spill of %s", (_, formula, second) => {
-  const total = (n: number) => (second ? (n * (n + 1)) / 2 * 11 : (n * (n + 1)) / 2 * 10);
+describe.each([
+  ["our own function", "=RAFTER.ROWS(A1)", 10],
+  ["SEQUENCE", "=SEQUENCE(A1,1,10,10)", 0],
+])("a spill of %s", (_, formula, second) => {
+  const total = (n: number) => (second ? ((n * (n + 1)) / 2) * 11 : ((n * (n + 1)) / 2) * 10);
   beforeEach(async () => {
     t.type("A1", 4);
     t.type("B1", formula);

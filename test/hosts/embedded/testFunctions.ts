@@ -1,12 +1,46 @@
 import { Refusal, CellError } from "../../../src/registry/refusal.ts";
 import type { Input, Output, WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
 
-const any = { name: "value", description: "Anything.", quantity: "text", optional: true, read: (cell: Input) => cell } as const;
-const block = { name: "block", description: "A block.", quantity: "list", block: true, optional: true, read: (cell: Input) => cell } as const;
-const number = { name: "number", description: "A number.", quantity: "number", read: (cell: Input) => (typeof cell === "number" ? cell : new Refusal("#VALUE!", `number: got ${JSON.stringify(cell)}. Type a number.`)) } as const;
+const any = {
+  name: "value",
+  description: "Anything.",
+  quantity: "text",
+  optional: true,
+  read: (cell: Input) => cell,
+} as const;
+const block = {
+  name: "block",
+  description: "A block.",
+  quantity: "list",
+  block: true,
+  optional: true,
+  read: (cell: Input) => cell,
+} as const;
+const number = {
+  name: "number",
+  description: "A number.",
+  quantity: "number",
+  read: (cell: Input) =>
+    typeof cell === "number" ? cell : new Refusal("#VALUE!", `number: got ${JSON.stringify(cell)}. Type a number.`),
+} as const;
 
-const define = (name: string, parameters: WorksheetFunction["parameters"], compute: (...values: any[]) => any, more: Partial<WorksheetFunction> = {}): WorksheetFunction => ({
-  name, family: "test", summary: `${name} for tests.`, parameters, returns: "a value.", examples: [{ cells: [1], result: 1 }, { cells: [2], result: 2 }], compute, ...more,
+const define = (
+  name: string,
+  parameters: WorksheetFunction["parameters"],
+  compute: (...values: any[]) => any,
+  more: Partial<WorksheetFunction> = {},
+): WorksheetFunction => ({
+  name,
+  family: "test",
+  summary: `${name} for tests.`,
+  parameters,
+  returns: "a value.",
+  examples: [
+    { cells: [1], result: 1 },
+    { cells: [2], result: 2 },
+  ],
+  compute,
+  ...more,
 });
 
 /** Functions that show what the adapter hands over and takes back; the real ones have tests of their own. */
@@ -16,11 +50,28 @@ export const testFunctions: readonly WorksheetFunction[] = [
   define("GIVE", [any], (a) => a),
   define("NEED", [number], (n) => n),
   // Rows of n, n * 10.
-  define("ROWS", [number], (n): Output | Refusal => (n >= 1 ? Array.from({ length: n }, (_, i) => [i + 1, (i + 1) * 10]) : new Refusal("#N/A", "number: nothing to list."))),
-  define("MIXED", [], () => [["6/12", 1, true], ["", 0.1 + 0.2, false]]),
-  define("THROWS", [], () => { throw new TypeError("broken"); }),
+  define("ROWS", [number], (n): Output | Refusal =>
+    n >= 1
+      ? Array.from({ length: n }, (_, i) => [i + 1, (i + 1) * 10])
+      : new Refusal("#N/A", "number: nothing to list."),
+  ),
+  define("MIXED", [], () => [
+    ["6/12", 1, true],
+    ["", 0.1 + 0.2, false],
+  ]),
+  define("THROWS", [], () => {
+    throw new TypeError("broken");
+  }),
   define("WRONG", [], () => new CellError("#BUSY!")),
-  define("SLOW", [number], (n) => new Promise((resolve) => setTimeout(() => resolve(n < 0 ? new Refusal("#VALUE!", "number: below zero.") : [[n], [n + 1]]), 300)), { asynchronous: true }),
+  define(
+    "SLOW",
+    [number],
+    (n) =>
+      new Promise((resolve) =>
+        setTimeout(() => resolve(n < 0 ? new Refusal("#VALUE!", "number: below zero.") : [[n], [n + 1]]), 300),
+      ),
+    { asynchronous: true },
+  ),
   define("SLOWTHROWS", [], () => Promise.reject(new Error("late")), { asynchronous: true }),
 ];
 

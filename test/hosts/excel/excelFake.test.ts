@@ -4,35 +4,60 @@ import { ExcelFake } from "../excelFake.ts";
 /** What a lax stand-in would let through. */
 describe("the stand-in for Excel", () => {
   const fake = new ExcelFake();
-  const on = (job: (range: any, context: any) => unknown) => fake.run(async (context: any) => job(context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 2, 2), context));
+  const on = (job: (range: any, context: any) => unknown) =>
+    fake.run(async (context: any) =>
+      job(context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 2, 2), context),
+    );
 
   it.each<[string, (range: any, context: any) => unknown, string]>([
     ["a property that was not loaded", (range) => range.values, "PropertyNotLoaded"],
     ["a property that was loaded but not synced", (range) => range.load("values").values, "PropertyNotLoaded"],
     ["a property there is not", (range) => range.load("value"), "no property"],
     ["a method there is not", (range) => range.clearAll(), "no member"],
-    ["a null object before sync", (_, context) => context.workbook.worksheets.getItemOrNullObject("X").isNullObject, "PropertyNotLoaded"],
+    [
+      "a null object before sync",
+      (_, context) => context.workbook.worksheets.getItemOrNullObject("X").isNullObject,
+      "PropertyNotLoaded",
+    ],
     ["a grid of the wrong shape", (range) => (range.formulas = [["=1"]]), "1x1"],
-    ["a range off the sheet", (_, context) => context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(-1, 0, 1, 1), "InvalidArgument"],
-    ["a member's property that was not asked for", async (_, context) => {
-      context.workbook.worksheets.load("items/name");
-      await context.sync();
-      return context.workbook.worksheets.items[0].visibility;
-    }, "PropertyNotLoaded"],
-    ["a sheet that is not there", async (_, context) => {
-      context.workbook.worksheets.getItem("X").load("name");
-      await context.sync();
-    }, "ItemNotFound"],
-    ["a request that is too large", async (_, context) => {
-      context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 30_000, 1).load("values");
-      await context.sync();
-    }, "RequestPayloadSizeLimitExceeded"],
+    [
+      "a range off the sheet",
+      (_, context) => context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(-1, 0, 1, 1),
+      "InvalidArgument",
+    ],
+    [
+      "a member's property that was not asked for",
+      async (_, context) => {
+        context.workbook.worksheets.load("items/name");
+        await context.sync();
+        return context.workbook.worksheets.items[0].visibility;
+      },
+      "PropertyNotLoaded",
+    ],
+    [
+      "a sheet that is not there",
+      async (_, context) => {
+        context.workbook.worksheets.getItem("X").load("name");
+        await context.sync();
+      },
+      "ItemNotFound",
+    ],
+    [
+      "a request that is too large",
+      async (_, context) => {
+        context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 30_000, 1).load("values");
+        await context.sync();
+      },
+      "RequestPayloadSizeLimitExceeded",
+    ],
   ])("throws on %s", async (_, job, words) => {
     await expect(on(job)).rejects.toThrow(words);
   });
   it("writes at sync and not before, and reads entries as Excel does", async () => {
     await fake.run(async (context: any) => {
-      context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 1, 4).formulas = [["6/12", "'6/12", null, "=1"]];
+      context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 1, 4).formulas = [
+        ["6/12", "'6/12", null, "=1"],
+      ];
       expect(fake.sheet("Sheet1")!.peek(0, 1).value).toBe("");
       await context.sync();
     });

@@ -8,11 +8,39 @@ import { CellError, Refusal } from "../../../src/registry/refusal.ts";
 import { worksheetFunction, type Output, type Parameter } from "../../../src/registry/worksheetFunction.ts";
 import { FakeError } from "../customFunctionsFake.ts";
 
-const any = (name: string, more: Partial<Parameter> = {}): Parameter => ({ name, description: name, quantity: "number", read: (cell) => cell, ...more });
+const any = (name: string, more: Partial<Parameter> = {}): Parameter => ({
+  name,
+  description: name,
+  quantity: "number",
+  read: (cell) => cell,
+  ...more,
+});
 const base = { family: "test", summary: "Test.", returns: "it." };
-const scalar = (compute: (...values: any[]) => any, parameters: readonly Parameter[] = [any("one"), any("two", { optional: true })]) =>
-  worksheetFunction({ ...base, name: "ONE", parameters, examples: [{ cells: [1], result: 1 }, { cells: [2], result: 2 }], compute });
-const block = (compute: (...values: any[]) => any) => worksheetFunction({ ...base, name: "MANY", parameters: [any("block", { block: true })], examples: [{ cells: [[[1]]], result: [[1]] }, { cells: [[[2]]], result: [[2]] }], compute });
+const scalar = (
+  compute: (...values: any[]) => any,
+  parameters: readonly Parameter[] = [any("one"), any("two", { optional: true })],
+) =>
+  worksheetFunction({
+    ...base,
+    name: "ONE",
+    parameters,
+    examples: [
+      { cells: [1], result: 1 },
+      { cells: [2], result: 2 },
+    ],
+    compute,
+  });
+const block = (compute: (...values: any[]) => any) =>
+  worksheetFunction({
+    ...base,
+    name: "MANY",
+    parameters: [any("block", { block: true })],
+    examples: [
+      { cells: [[[1]]], result: [[1]] },
+      { cells: [[[2]]], result: [[2]] },
+    ],
+    compute,
+  });
 
 const INVOCATION = { functionName: "ONE", address: "Sheet1!B4" };
 let refusals: RefusalLog;
@@ -28,7 +56,9 @@ const thrown = (run: () => unknown): FakeError => {
 describe("excelFunction", () => {
   beforeEach(() => {
     refusals = new RefusalLog();
-    Object.assign(globalThis, { CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" } } });
+    Object.assign(globalThis, {
+      CustomFunctions: { Error: FakeError, ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" } },
+    });
   });
 
   it.each<[string, unknown[], unknown[]]>([
@@ -38,58 +68,149 @@ describe("excelFunction", () => {
     ["logicals", [true, false, INVOCATION], [true, false]],
   ])("passes %s on and drops the invocation", (_, received, expected) => {
     const got: unknown[] = [];
-    excelFunction(scalar((...values) => (got.push(...values.slice(0, -1)), 1)), refusals)(...received);
+    excelFunction(
+      scalar((...values) => (got.push(...values.slice(0, -1)), 1)),
+      refusals,
+    )(...received);
     expect(got).toEqual(expected);
   });
   it("gives values and blocks as they are, and a block of one for a single value", () => {
-    expect(excelFunction(scalar(() => "9' 4 5/8\""), refusals)(1, null, INVOCATION)).toBe("9' 4 5/8\"");
-    const rows: Output = [["Piece", "Offset"], [1, ""]];
-    expect(excelFunction(block(() => rows), refusals)([[1]], INVOCATION)).toEqual(rows);
-    expect(excelFunction(block(() => "one"), refusals)([[1]], INVOCATION)).toEqual([["one"]]);
+    expect(
+      excelFunction(
+        scalar(() => "9' 4 5/8\""),
+        refusals,
+      )(1, null, INVOCATION),
+    ).toBe("9' 4 5/8\"");
+    const rows: Output = [
+      ["Piece", "Offset"],
+      [1, ""],
+    ];
+    expect(
+      excelFunction(
+        block(() => rows),
+        refusals,
+      )([[1]], INVOCATION),
+    ).toEqual(rows);
+    expect(
+      excelFunction(
+        block(() => "one"),
+        refusals,
+      )([[1]], INVOCATION),
+    ).toEqual([["one"]]);
   });
   it("throws a refusal as Excel's error with the message, and keeps it by the calling cell", () => {
     const said = new Refusal("#N/A", "boards: none is long enough. Add a longer one.");
-    const error = thrown(() => excelFunction(scalar(() => said), refusals)(1, null, INVOCATION));
+    const error = thrown(() =>
+      excelFunction(
+        scalar(() => said),
+        refusals,
+      )(1, null, INVOCATION),
+    );
     expect(error).toBeInstanceOf(FakeError);
     expect(error).toEqual(new FakeError("#N/A", said.message));
     expect(refusals.at("Sheet1", 3, 1, "#N/A")).toBe(said.message);
-    excelFunction(scalar(() => 5), refusals)(1, null, INVOCATION);
+    excelFunction(
+      scalar(() => 5),
+      refusals,
+    )(1, null, INVOCATION);
     expect(refusals.at("Sheet1", 3, 1, "#N/A")).toBeNull();
   });
-  it.each(["#DIV/0!", "#N/A", "#NUM!", "#NULL!", "#VALUE!"])("passes %s through unchanged, without a message", (code) => {
-    expect(thrown(() => excelFunction(scalar(() => 1), refusals)(new FakeError(code), null, INVOCATION))).toEqual(new FakeError(code));
-    expect(refusals.at("Sheet1", 3, 1, code)).toBeNull();
-  });
+  it.each(["#DIV/0!", "#N/A", "#NUM!", "#NULL!", "#VALUE!"])(
+    "passes %s through unchanged, without a message",
+    (code) => {
+      expect(
+        thrown(() =>
+          excelFunction(
+            scalar(() => 1),
+            refusals,
+          )(new FakeError(code), null, INVOCATION),
+        ),
+      ).toEqual(new FakeError(code));
+      expect(refusals.at("Sheet1", 3, 1, code)).toBeNull();
+    },
+  );
   it("says what came in where Excel takes no such error from a function", () => {
     // #NAME? comes in as an object of Excel's own making.
-    const error = thrown(() => excelFunction(scalar(() => 1), refusals)({ code: "#NAME?" }, null, INVOCATION));
+    const error = thrown(() =>
+      excelFunction(
+        scalar(() => 1),
+        refusals,
+      )({ code: "#NAME?" }, null, INVOCATION),
+    );
     expect(error.code).toBe("#VALUE!");
     expect(error.message).toContain("#NAME?");
   });
   it("turns errors inside a block into cell errors", () => {
     let got: unknown;
-    excelFunction(block((rows) => ((got = rows), 1)), refusals)([["Span", new FakeError("#N/A")], ["", null]], INVOCATION);
-    expect(got).toEqual([["Span", new CellError("#N/A")], ["", null]]);
+    excelFunction(
+      block((rows) => ((got = rows), 1)),
+      refusals,
+    )(
+      [
+        ["Span", new FakeError("#N/A")],
+        ["", null],
+      ],
+      INVOCATION,
+    );
+    expect(got).toEqual([
+      ["Span", new CellError("#N/A")],
+      ["", null],
+    ]);
   });
   it("gives a promise for a promise, and rejects it for a refusal", async () => {
-    await expect(excelFunction(scalar(async () => 7), refusals)(1, null, INVOCATION)).resolves.toBe(7);
-    await expect(excelFunction(scalar(async () => new Refusal("#VALUE!", "one: no.")), refusals)(1, null, INVOCATION)).rejects.toEqual(new FakeError("#VALUE!", "one: no."));
+    await expect(
+      excelFunction(
+        scalar(async () => 7),
+        refusals,
+      )(1, null, INVOCATION),
+    ).resolves.toBe(7);
+    await expect(
+      excelFunction(
+        scalar(async () => new Refusal("#VALUE!", "one: no.")),
+        refusals,
+      )(1, null, INVOCATION),
+    ).rejects.toEqual(new FakeError("#VALUE!", "one: no."));
     expect(refusals.at("Sheet1", 3, 1, "#VALUE!")).toBe("one: no.");
   });
   it("works without an invocation or its address", () => {
-    expect(excelFunction(scalar((one) => one), refusals)(1)).toBe(1);
-    expect(thrown(() => excelFunction(scalar(() => new Refusal("#VALUE!", "one: no.")), refusals)(1, null, {})).message).toBe("one: no.");
+    expect(
+      excelFunction(
+        scalar((one) => one),
+        refusals,
+      )(1),
+    ).toBe(1);
+    expect(
+      thrown(() =>
+        excelFunction(
+          scalar(() => new Refusal("#VALUE!", "one: no.")),
+          refusals,
+        )(1, null, {}),
+      ).message,
+    ).toBe("one: no.");
   });
 });
 
 describe("register", () => {
   it("associates every id of functions.json, and nothing else", () => {
     const associated = new Map<string, (...cells: unknown[]) => unknown>();
-    Object.assign(globalThis, { CustomFunctions: { Error: FakeError, ErrorCode: {}, associate: (id: string, run: (...cells: unknown[]) => unknown) => associated.set(id, run) } });
+    Object.assign(globalThis, {
+      CustomFunctions: {
+        Error: FakeError,
+        ErrorCode: {},
+        associate: (id: string, run: (...cells: unknown[]) => unknown) => associated.set(id, run),
+      },
+    });
     register(functions, new RefusalLog());
-    expect([...associated.keys()].sort()).toEqual(excelMetadata(functions, "https://example.org").functions.map(({ id }) => id).sort());
+    expect([...associated.keys()].sort()).toEqual(
+      excelMetadata(functions, "https://example.org")
+        .functions.map(({ id }) => id)
+        .sort(),
+    );
     // 48 in level offset at 6 in 12, less half of a 1 1/2 in hip across the corner: (48 - 0.75 sqrt 2 + 0.75) sqrt(1.25).
-    expect(associated.get("JACKLEN")!(6, 48, 1.5, 1.5, null, null, INVOCATION)).toBeCloseTo((48 - 0.75 * Math.SQRT2 + 0.75) * Math.sqrt(1.25), 9);
+    expect(associated.get("JACKLEN")!(6, 48, 1.5, 1.5, null, null, INVOCATION)).toBeCloseTo(
+      (48 - 0.75 * Math.SQRT2 + 0.75) * Math.sqrt(1.25),
+      9,
+    );
     expect(thrown(() => associated.get("JACKLEN")!(0.25, 48, 1.5, 1.5, null, null, INVOCATION)).code).toBe("#VALUE!");
   });
 });
@@ -113,7 +234,11 @@ describe("RefusalLog", () => {
     const log = new RefusalLog();
     log.note("Sheet1!A1", "ONE", refusal);
     log.note("Sheet1!A1", "TWO", new Refusal("#N/A", "boards: none."));
-    expect([log.at("Sheet1", 0, 0, "#VALUE!"), log.at("Sheet1", 0, 0, "#N/A"), log.at("Sheet1", 0, 0, "5")]).toEqual(["pitch: no.", "boards: none.", null]);
+    expect([log.at("Sheet1", 0, 0, "#VALUE!"), log.at("Sheet1", 0, 0, "#N/A"), log.at("Sheet1", 0, 0, "5")]).toEqual([
+      "pitch: no.",
+      "boards: none.",
+      null,
+    ]);
     log.note("Sheet1!A1", "ONE", null);
     expect(log.at("Sheet1", 0, 0, "#VALUE!")).toBeNull();
   });

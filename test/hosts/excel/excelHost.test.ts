@@ -11,7 +11,23 @@ beforeEach(() => {
   ({ fake, host } = excelUnderTest());
 });
 /** A jack schedule as the pane writes it: a block of labels and values, and a formula that spills beside it. */
-const schedule = (rows: number): WriteStep => step(block(0, 0, [["Span", 288], ["Pitch", 6]], { sheet: "Jacks", newSheet: true }), block(0, 3, [["=RAFTER.JACKTABLE(A1:B2)"]], { sheet: "Jacks", newSheet: true, spill: { row: 0, column: 0, rows, columns: 13 } }));
+const schedule = (rows: number): WriteStep =>
+  step(
+    block(
+      0,
+      0,
+      [
+        ["Span", 288],
+        ["Pitch", 6],
+      ],
+      { sheet: "Jacks", newSheet: true },
+    ),
+    block(0, 3, [["=RAFTER.JACKTABLE(A1:B2)"]], {
+      sheet: "Jacks",
+      newSheet: true,
+      spill: { row: 0, column: 0, rows, columns: 13 },
+    }),
+  );
 
 describe("writing in Excel", () => {
   it("takes few round trips and leaves no run unsynced", async () => {
@@ -24,7 +40,9 @@ describe("writing in Excel", () => {
     const written = await host.write(step(block(0, 0, [["x"]], { sheet: "Locked", newSheet: true })));
     fake.sheet("Locked")!.isProtected = true;
     const before = fake.everything();
-    await expect(host.write(step(block(0, 0, [["new"]]), block(0, 0, [["y"]], { sheet: "Locked" })))).rejects.toThrow("The sheet Locked is protected");
+    await expect(host.write(step(block(0, 0, [["new"]]), block(0, 0, [["y"]], { sheet: "Locked" })))).rejects.toThrow(
+      "The sheet Locked is protected",
+    );
     await expect(host.takeBack(written)).rejects.toThrow("The sheet Locked is protected");
     expect(fake.everything()).toEqual(before);
   });
@@ -35,7 +53,15 @@ describe("writing in Excel", () => {
     let failures = 1;
     fake.broken = (sheet) => sheet === "Other" && failures-- > 0;
     const heading = { content: "Piece", style: "heading" as const };
-    await expect(host.write(step({ sheet: "Sheet1", row: 0, column: 0, cells: [[heading]], widths: [99] }, block(0, 0, [[1]], { sheet: "Made", newSheet: true }), block(0, 0, [["y"]], { sheet: "Other" })))).rejects.toThrow("does not allow");
+    await expect(
+      host.write(
+        step(
+          { sheet: "Sheet1", row: 0, column: 0, cells: [[heading]], widths: [99] },
+          block(0, 0, [[1]], { sheet: "Made", newSheet: true }),
+          block(0, 0, [["y"]], { sheet: "Other" }),
+        ),
+      ),
+    ).rejects.toThrow("does not allow");
     expect(fake.everything()).toEqual(before);
   });
   it("says so when something could not be put back", async () => {
@@ -50,14 +76,33 @@ describe("writing in Excel", () => {
     await expect(host.write(schedule(4))).rejects.toThrow("Press Enter or Esc");
   });
   // Typings of Office.js: EntityCellValue, LinkedEntityCellValue, LocalImageCellValue and WebImageCellValue have the basicType Error and the basicValue #VALUE!.
-  it.each(["Error", "RichValue"] as const)("refuses to write over a linked data type that reads as %s, which nothing could put back", async (rich) => {
-    fake.type("Sheet1", 1, 1, "Stock");
-    fake.sheet("Sheet1")!.cell(1, 1).rich = rich;
-    const before = fake.everything();
-    await expect(host.write(step(block(0, 0, [[1, 2], [3, 4]])))).rejects.toThrow("Sheet1!B2");
-    expect(fake.everything()).toEqual(before);
-    await host.write(step(block(0, 0, [[1, 2], [3, null]])));
-  });
+  it.each(["Error", "RichValue"] as const)(
+    "refuses to write over a linked data type that reads as %s, which nothing could put back",
+    async (rich) => {
+      fake.type("Sheet1", 1, 1, "Stock");
+      fake.sheet("Sheet1")!.cell(1, 1).rich = rich;
+      const before = fake.everything();
+      await expect(
+        host.write(
+          step(
+            block(0, 0, [
+              [1, 2],
+              [3, 4],
+            ]),
+          ),
+        ),
+      ).rejects.toThrow("Sheet1!B2");
+      expect(fake.everything()).toEqual(before);
+      await host.write(
+        step(
+          block(0, 0, [
+            [1, 2],
+            [3, null],
+          ]),
+        ),
+      );
+    },
+  );
 });
 
 describe("taking back in Excel", () => {
@@ -84,16 +129,28 @@ describe("taking back in Excel", () => {
     await host.takeBack(written);
     expect(fake.everything()).toEqual(before);
   });
-  it.each(["value", "parent"] as const)("takes spilled values for the formula's doing, however they changed and whatever (%s) stands for their formula", async (spilledFormulas) => {
-    fake.spilledFormulas = spilledFormulas;
-    const written = await host.write(schedule(4));
-    fake.spill("Jacks", 0, 3, [["Piece", "Side"], ["J1", 16], ["J2", 32]]);
-    expect(await host.takeBack(written)).toEqual([]);
-    expect(await host.sheets()).toEqual(["Sheet1"]);
-  });
+  it.each(["value", "parent"] as const)(
+    "takes spilled values for the formula's doing, however they changed and whatever (%s) stands for their formula",
+    async (spilledFormulas) => {
+      fake.spilledFormulas = spilledFormulas;
+      const written = await host.write(schedule(4));
+      fake.spill("Jacks", 0, 3, [
+        ["Piece", "Side"],
+        ["J1", 16],
+        ["J2", 32],
+      ]);
+      expect(await host.takeBack(written)).toEqual([]);
+      expect(await host.sheets()).toEqual(["Sheet1"]);
+    },
+  );
   it("looks at a large live spill in pieces that each fit a request", async () => {
     const written = await host.write(schedule(700));
-    fake.spill("Jacks", 0, 3, Array.from({ length: 700 }, (_, i) => Array.from({ length: 13 }, (_, j) => i + j)));
+    fake.spill(
+      "Jacks",
+      0,
+      3,
+      Array.from({ length: 700 }, (_, i) => Array.from({ length: 13 }, (_, j) => i + j)),
+    );
     expect(await host.occupied(step(block(0, 3, [["x"]], { sheet: "Jacks" })))).toEqual(["Jacks!D1"]);
     expect(await host.takeBack(written)).toEqual([]);
   });
@@ -169,7 +226,9 @@ describe("the rest of the port in Excel", () => {
     const size = { width: 400, height: 200 };
     expect(await host.picture("Sheet1", 3, 2, "<svg/>", size)).toBe(true);
     expect(await host.picture("Sheet1", 3, 2, "<svg/>", size)).toBe(true);
-    expect(fake.sheet("Sheet1")!.shapes).toEqual([{ png: "iVBORw0KGgo=", name: "Longpoint Sheet1!C4", left: 96, top: 45, width: 300, height: 150 }]);
+    expect(fake.sheet("Sheet1")!.shapes).toEqual([
+      { png: "iVBORw0KGgo=", name: "Longpoint Sheet1!C4", left: 96, top: 45, width: 300, height: 150 },
+    ]);
     await expect(host.picture("Nowhere", 0, 0, "<svg/>", size)).rejects.toThrow("Nowhere");
   });
 });

@@ -7,16 +7,66 @@ const number: Parameter<number> = {
   name: "length",
   description: "A length.",
   quantity: "length",
-  read: (cell) => (typeof cell === "number" ? cell : cell === undefined ? 7 : new Refusal("#VALUE!", `length: "${String(cell)}" is not a length.`)),
+  read: (cell) =>
+    typeof cell === "number"
+      ? cell
+      : cell === undefined
+        ? 7
+        : new Refusal("#VALUE!", `length: "${String(cell)}" is not a length.`),
 };
-const block: Parameter<readonly (readonly unknown[])[]> = { name: "block", description: "A block.", quantity: "list", block: true, read: (cells) => cells as readonly (readonly unknown[])[] };
-const examples = [{ cells: [1], result: 2 }, { cells: [2], result: 4 }] as const;
-const functions = new Map<string, WorksheetFunction>(Object.entries({
-  TWICE: worksheetFunction({ name: "TWICE", family: "test", summary: "Doubles.", parameters: [number], returns: "twice the length.", examples, compute: (n) => n * 2 }),
-  LATER: worksheetFunction({ name: "LATER", family: "test", summary: "Doubles later.", parameters: [number], returns: "twice the length.", examples, compute: async (n) => n * 2 }),
-  TURNED: worksheetFunction({ name: "TURNED", family: "test", summary: "Turns a block.", parameters: [block], returns: "the block turned.", examples, compute: (rows) => rows[0]!.map((_, i) => rows.map((row) => row[i] as number)) }),
-  FAULTY: worksheetFunction({ name: "FAULTY", family: "test", summary: "Throws.", parameters: [], returns: "nothing.", examples, compute: () => { throw new Error("broken"); } }),
-}) as unknown as [string, WorksheetFunction][]);
+const block: Parameter<readonly (readonly unknown[])[]> = {
+  name: "block",
+  description: "A block.",
+  quantity: "list",
+  block: true,
+  read: (cells) => cells as readonly (readonly unknown[])[],
+};
+const examples = [
+  { cells: [1], result: 2 },
+  { cells: [2], result: 4 },
+] as const;
+const functions = new Map<string, WorksheetFunction>(
+  Object.entries({
+    TWICE: worksheetFunction({
+      name: "TWICE",
+      family: "test",
+      summary: "Doubles.",
+      parameters: [number],
+      returns: "twice the length.",
+      examples,
+      compute: (n) => n * 2,
+    }),
+    LATER: worksheetFunction({
+      name: "LATER",
+      family: "test",
+      summary: "Doubles later.",
+      parameters: [number],
+      returns: "twice the length.",
+      examples,
+      compute: async (n) => n * 2,
+    }),
+    TURNED: worksheetFunction({
+      name: "TURNED",
+      family: "test",
+      summary: "Turns a block.",
+      parameters: [block],
+      returns: "the block turned.",
+      examples,
+      compute: (rows) => rows[0]!.map((_, i) => rows.map((row) => row[i] as number)),
+    }),
+    FAULTY: worksheetFunction({
+      name: "FAULTY",
+      family: "test",
+      summary: "Throws.",
+      parameters: [],
+      returns: "nothing.",
+      examples,
+      compute: () => {
+        throw new Error("broken");
+      },
+    }),
+  }) as unknown as [string, WorksheetFunction][],
+);
 
 const given = (formula: string) => answer(formula, functions);
 
@@ -35,17 +85,41 @@ describe("a value", () => {
     ["=10%%", 0.001],
     ["=-50%+1", 0.5],
     ['="a""b"&1.5&TRUE', 'a"b1.5TRUE'],
-    ["=0.1+0.2&\"\"", "0.3"],
+    ['=0.1+0.2&""', "0.3"],
     ['="A"="a"', true],
     ['=2<"1"', true],
     ['="z"<FALSE', true],
     ["=1<>1", false],
     ['="5"+1', 6],
     ["=TRUE+1", 2],
-    ["={1,2;3,4}", [[1, 2], [3, 4]]],
-    ['={1,"a";TRUE,-2.5}', [[1, "a"], [true, -2.5]]],
-    ["={1,2}*{10;20}", [[10, 20], [20, 40]]],
-    ["={1,2;3,4}+{1,1}", [[2, 3], [4, 5]]],
+    [
+      "={1,2;3,4}",
+      [
+        [1, 2],
+        [3, 4],
+      ],
+    ],
+    [
+      '={1,"a";TRUE,-2.5}',
+      [
+        [1, "a"],
+        [true, -2.5],
+      ],
+    ],
+    [
+      "={1,2}*{10;20}",
+      [
+        [10, 20],
+        [20, 40],
+      ],
+    ],
+    [
+      "={1,2;3,4}+{1,1}",
+      [
+        [2, 3],
+        [4, 5],
+      ],
+    ],
     ["=1/{1,0}", [[1, "#DIV/0!"]]],
     ["={1,2,3}+{1,1}", [[2, 3, "#N/A"]]],
     ["=-{1,2}", [[-1, -2]]],
@@ -55,10 +129,19 @@ describe("a value", () => {
     ["=RAFTER.TWICE()", 14],
     ["=RAFTER.TWICE({3})", 6],
     ["=RAFTER.TWICE(RAFTER.LATER(2))", 8],
-    ["=RAFTER.TURNED({1,2,3;4,5,6})", [[1, 4], [2, 5], [3, 6]]],
+    [
+      "=RAFTER.TURNED({1,2,3;4,5,6})",
+      [
+        [1, 4],
+        [2, 5],
+        [3, 6],
+      ],
+    ],
     ["=INDEX(RAFTER.TURNED({1,2,3;4,5,6}), 3, 2)", 6],
     ["=SUM(RAFTER.TURNED({1,2,3;4,5,6}))", 21],
-  ])("%s", async (formula, value) => { expect(await given(formula)).toEqual({ formula, value }); });
+  ])("%s", async (formula, value) => {
+    expect(await given(formula)).toEqual({ formula, value });
+  });
 });
 
 describe("an error, with its reason", () => {
@@ -90,7 +173,7 @@ describe("an error, with its reason", () => {
     ["=", "#NAME?", "too early"],
     ["=SUM(1, 2", "#NAME?", "too early"],
     ["=1 2", "#NAME?", "cannot be read"],
-    ['="8\' 7', "#NAME?", "inches are typed as two quotes"],
+    ["=\"8' 7", "#NAME?", "inches are typed as two quotes"],
     ["=RAFTER.FAULTY()", "#VALUE!", "fault of this program"],
     ["🏠", "#NAME?", "🏠"],
   ])("%s", async (formula, error, words) => {
@@ -100,7 +183,8 @@ describe("an error, with its reason", () => {
 
   it("comes for a text of any length", async () => {
     for (const n of [8_000, 1_000_000]) {
-      for (const text of ["(", "1+", "=", " ", "'", "{", "A1:", "-", "🏠", "SUM("]) expect(await given(`=${text.repeat(n / text.length)}`)).not.toHaveProperty("value");
+      for (const text of ["(", "1+", "=", " ", "'", "{", "A1:", "-", "🏠", "SUM("])
+        expect(await given(`=${text.repeat(n / text.length)}`)).not.toHaveProperty("value");
     }
   });
 });

@@ -11,19 +11,45 @@ describe("answerText", () => {
     [1e21, "1E+21"],
     [true, "TRUE"],
     ["9' 4 5/8\"", "9' 4 5/8\""],
-    [[["Piece", "Tape"], [1, 2.5]], "Piece\tTape\n1\t2.5"],
+    [
+      [
+        ["Piece", "Tape"],
+        [1, 2.5],
+      ],
+      "Piece\tTape\n1\t2.5",
+    ],
     [[["a\tb\nc", ""]], "a b c\t"],
-  ])("shows %j", (value, expected) => { expect(answerText({ formula: "=1", value }, false)).toBe(expected); });
+  ])("shows %j", (value, expected) => {
+    expect(answerText({ formula: "=1", value }, false)).toBe(expected);
+  });
 
   it("shows the error that a cell would show", () => {
     expect(answerText({ formula: "=1", error: "#VALUE!", message: "pitch: ..." }, false)).toBe("#VALUE!");
   });
 
   it("keeps every number whole in JSON, one line for each answer", () => {
-    fc.assert(fc.property(fc.string(), fc.array(fc.array(fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }).map((n) => n + 0), fc.string()), { minLength: 1 }), { minLength: 1 }), (formula, value) => {
-      const line = answerText({ formula, value }, true);
-      expect(line).not.toContain("\n");
-      expect(JSON.parse(line)).toEqual({ formula, value: value.map((row) => row.map((cell) => (cell === 0 ? 0 : cell))) });
-    }));
+    fc.assert(
+      fc.property(
+        fc.string(),
+        fc.array(
+          fc.array(
+            fc.oneof(
+              fc.double({ noNaN: true, noDefaultInfinity: true }).map((n) => n + 0),
+              fc.string(),
+            ),
+            { minLength: 1 },
+          ),
+          { minLength: 1 },
+        ),
+        (formula, value) => {
+          const line = answerText({ formula, value }, true);
+          expect(line).not.toContain("\n");
+          expect(JSON.parse(line)).toEqual({
+            formula,
+            value: value.map((row) => row.map((cell) => (cell === 0 ? 0 : cell))),
+          });
+        },
+      ),
+    );
   });
 });

@@ -1,17 +1,25 @@
 import { spawn } from "node:child_process";
 import { describe, expect, it } from "vitest";
 
-interface Run { status: number | null; out: string; error: string }
+interface Run {
+  status: number | null;
+  out: string;
+  error: string;
+}
 
 /** The terminal as a user starts it; `input` goes to its standard input. */
 function cell(args: readonly string[], input = "", readOnly?: number): Promise<Run> {
-  const child = spawn(process.execPath, ["--import", "tsx", "src/hosts/terminal/main.ts", ...args], { stdio: ["pipe", "pipe", "pipe"] });
+  const child = spawn(process.execPath, ["--import", "tsx", "src/hosts/terminal/main.ts", ...args], {
+    stdio: ["pipe", "pipe", "pipe"],
+  });
   const run: Run = { status: null, out: "", error: "" };
   child.stdout.setEncoding("utf8").on("data", (text: string) => {
     run.out += text;
     if (readOnly !== undefined && run.out.length > readOnly) child.stdout.destroy();
   });
-  child.stderr.setEncoding("utf8").on("data", (text: string) => { run.error += text; });
+  child.stderr.setEncoding("utf8").on("data", (text: string) => {
+    run.error += text;
+  });
   // A child that was left by its reader ends before it has read everything.
   child.stdin.on("error", () => undefined).end(input);
   return new Promise((resolve) => child.on("close", (status) => resolve({ ...run, status })));
@@ -26,13 +34,29 @@ describe("the terminal", () => {
   });
 
   it("prints JSON with full precision, in order, and goes on after a refusal", async () => {
-    const lines = ["=RAFTER.JACKLEN(6, 48, 1.5, 1.5)", "", "   ", 'RAFTER.JACKLEN("steep", 48, 1.5, 1.5)', "={1,2;3,4}", "=1/3"];
+    const lines = [
+      "=RAFTER.JACKLEN(6, 48, 1.5, 1.5)",
+      "",
+      "   ",
+      'RAFTER.JACKLEN("steep", 48, 1.5, 1.5)',
+      "={1,2;3,4}",
+      "=1/3",
+    ];
     const { status, out } = await cell(["--json"], `\uFEFF${lines.join("\r\n")}`);
-    const answers = out.trim().split("\n").map((line) => JSON.parse(line));
+    const answers = out
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
     expect(answers).toEqual([
       { formula: lines[0], value: expect.closeTo(53.3183028, 7) },
       { formula: lines[3], error: "#VALUE!", message: expect.stringMatching(/pitch.*steep/) },
-      { formula: lines[4], value: [[1, 2], [3, 4]] },
+      {
+        formula: lines[4],
+        value: [
+          [1, 2],
+          [3, 4],
+        ],
+      },
       { formula: lines[5], value: 1 / 3 },
     ]);
     expect(status).toBe(1);
@@ -46,7 +70,13 @@ describe("the terminal", () => {
   });
 
   it("answers 2,000 formulas, a line each", async () => {
-    const { status, out } = await cell(["--json"], Array.from({ length: 2000 }, (_, i) => `=ROUND(RAFTER.JACKLEN(${4 + (i % 9)}, ${24 + i / 100}, 1.5, 1.5), 4)`).join("\n"));
+    const { status, out } = await cell(
+      ["--json"],
+      Array.from(
+        { length: 2000 },
+        (_, i) => `=ROUND(RAFTER.JACKLEN(${4 + (i % 9)}, ${24 + i / 100}, 1.5, 1.5), 4)`,
+      ).join("\n"),
+    );
     expect(status).toBe(0);
     expect(out.trim().split("\n")).toHaveLength(2000);
   });

@@ -65,9 +65,35 @@ describe("a sheet's own functions", () => {
     ["INDEX({1,2;3,4}, 2)", [[3, 4]]],
     ["INDEX({7,8,9}, 3)", 9],
     ["INDEX({1,2;3,4}, 3, 1)", "#REF!"],
-    ["HSTACK({1;2}, {3;4})", [[1, 3], [2, 4]]],
-    ["HSTACK({1;2}, 3)", [[1, 3], [2, "#N/A"]]],
-    ["VSTACK({1,2}, {3,4})", [[1, 2], [3, 4]]],
-    ["VSTACK({1,2}, 3)", [[1, 2], [3, "#N/A"]]],
-  ])("%s", async (formula, expected) => { expect(await given(formula)).toEqual(expected); });
+    [
+      "HSTACK({1;2}, {3;4})",
+      [
+        [1, 3],
+        [2, 4],
+      ],
+    ],
+    [
+      "HSTACK({1;2}, 3)",
+      [
+        [1, 3],
+        [2, "#N/A"],
+      ],
+    ],
+    [
+      "VSTACK({1,2}, {3,4})",
+      [
+        [1, 2],
+        [3, 4],
+      ],
+    ],
+    [
+      "VSTACK({1,2}, 3)",
+      [
+        [1, 2],
+        [3, "#N/A"],
+      ],
+    ],
+  ])("%s", async (formula, expected) => {
+    expect(await given(formula)).toEqual(expected);
+  });
 });

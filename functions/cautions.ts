@@ -1,8 +1,8 @@
 import type { Unit } from "../src/measure/unit.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
-import { cautions as listOf, type Caution } from "../src/roof/cautions.ts";
-import { roof } from "./roofModel.ts";
-import { smallLength } from "./smallLength.ts";
+import { cautions as listOf, type Caution } from "../src/roof/tables/cautions.ts";
+import { roof } from "./arguments/roofModel.ts";
+import { smallLength } from "./arguments/smallLength.ts";
 
 export const CAUTION_HEADINGS = ["Check", "Here", "Published", "Source", "Remark"] as const;
 

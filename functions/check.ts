@@ -3,7 +3,7 @@ import { lengthText } from "../src/measure/lengthText.ts";
 import { Reason } from "../src/measure/reason.ts";
 import { length, optionalLength } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { noTriangle } from "./refusals.ts";
+import { noTriangle } from "./words/refusals.ts";
 
 const family = "check";
 

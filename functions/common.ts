@@ -1,10 +1,17 @@
 import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { commonLength, heelOf, notchOf, plumbDepthOf, seatOf, shortestBoard } from "../src/roof/common.ts";
+import {
+  commonLength,
+  heelOf,
+  notchOf,
+  plumbDepthOf,
+  seatOf,
+  shortestBoard,
+} from "../src/roof/members/commonRafter.ts";
 import { Reason } from "../src/measure/reason.ts";
-import { andThen } from "./corners.ts";
-import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./refusals.ts";
+import { andThen } from "./arguments/corners.ts";
+import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./words/refusals.ts";
 
 const family = "common";
 export const roofPitch = pitch("pitch", "Pitch of the roof plane.");

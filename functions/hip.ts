@@ -2,9 +2,17 @@ import { slopeAngle } from "../src/geometry/angle.ts";
 import { Reason } from "../src/measure/reason.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { alongHip, backing, hipDrop, hipMarkRun, hipRun, hipRunToKing, hipRunToRidge } from "../src/roof/hip.ts";
-import { atCorner, otherSide, andThen } from "./corners.ts";
-import { dropTakesHeel, headPastCorner, noHip, ridgeFillsRun } from "./refusals.ts";
+import {
+  alongHip,
+  backing,
+  hipDrop,
+  hipMarkRun,
+  hipRun,
+  hipRunToKing,
+  hipRunToRidge,
+} from "../src/roof/members/hip.ts";
+import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
+import { dropTakesHeel, headPastCorner, noHip, ridgeFillsRun } from "./words/refusals.ts";
 
 const family = "hip";
 export const sidePitch = pitch("pitch", "Pitch of the roof plane on this side of the hip.");

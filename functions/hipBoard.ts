@@ -1,13 +1,13 @@
 import { Reason } from "../src/measure/reason.ts";
 import { length } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { plumbDepthOf, shortestBoard } from "../src/roof/common.ts";
-import type { Corner } from "../src/roof/corner.ts";
-import { hipMember } from "../src/roof/hipMember.ts";
-import type { RoofSpec } from "../src/roof/roofSpec.ts";
-import { atCorner, otherSide } from "./corners.ts";
+import { plumbDepthOf, shortestBoard } from "../src/roof/members/commonRafter.ts";
+import type { Corner } from "../src/roof/members/corner.ts";
+import { hipMember } from "../src/roof/members/hipMember.ts";
+import type { RoofSpec } from "../src/roof/frame/roofSpec.ts";
+import { atCorner, otherSide } from "./arguments/corners.ts";
 import { heel, hipThickness, run, sidePitch } from "./hip.ts";
-import { dropTakesHeel, headPastCorner, hipAbovePlate, noHip, ridgeFillsRun } from "./refusals.ts";
+import { dropTakesHeel, headPastCorner, hipAbovePlate, noHip, ridgeFillsRun } from "./words/refusals.ts";
 
 const family = "hip";
 const depth = length("depth", "Depth of the hip, square to its slope.", { example: "7.25" });

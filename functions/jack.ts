@@ -3,11 +3,11 @@ import { directionAngle, slopeAngle } from "../src/geometry/angle.ts";
 import { Reason } from "../src/measure/reason.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { seatOf, shortestBoard } from "../src/roof/common.ts";
-import type { Corner } from "../src/roof/corner.ts";
-import { jackEdge, jackRunFromTape, jackRuns, jackStep, jackTape, type JackRuns } from "../src/roof/jack.ts";
-import { atCorner, otherSide, andThen } from "./corners.ts";
-import { heelAboveDepth, jackTooWide, noHip, shortBelowPlate, tapeBelowHeel } from "./refusals.ts";
+import { seatOf, shortestBoard } from "../src/roof/members/commonRafter.ts";
+import type { Corner } from "../src/roof/members/corner.ts";
+import { jackEdge, jackRunFromTape, jackRuns, jackStep, jackTape, type JackRuns } from "../src/roof/members/jack.ts";
+import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
+import { heelAboveDepth, jackTooWide, noHip, shortBelowPlate, tapeBelowHeel } from "./words/refusals.ts";
 
 const family = "jack";
 const sidePitch = pitch("pitch", "Pitch of the jack's roof plane.");

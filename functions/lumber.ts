@@ -5,9 +5,9 @@ import { MM_PER_INCH } from "../src/measure/unit.ts";
 import { isBlank } from "../src/registry/cells.ts";
 import { length, number, size } from "../src/registry/parameters.ts";
 import { worksheetFunction, type Parameter } from "../src/registry/worksheetFunction.ts";
-import { boardList } from "./boardList.ts";
-import { noBoard } from "./refusals.ts";
-import { DEFAULTS } from "./roofBlock.ts";
+import { boardList } from "./arguments/boardLengths.ts";
+import { noBoard } from "./words/refusals.ts";
+import { DEFAULTS } from "./arguments/roofBlock.ts";
 
 const family = "lumber";
 

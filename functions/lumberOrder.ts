@@ -1,12 +1,12 @@
 import { lengthText } from "../src/measure/lengthText.ts";
 import { Refusal } from "../src/registry/refusal.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
-import { boardsParameter } from "./boardStock.ts";
-import { cutOrder, kerfParameter, type CutOrder } from "./cutOrder.ts";
-import { piecesParameter } from "./pieceList.ts";
-import { ridgeNote } from "./ridgeNote.ts";
-import { markOf, stickText } from "./stickText.ts";
-import { wasteBoards } from "./wasteBoards.ts";
+import { boardsParameter } from "./arguments/boardTable.ts";
+import { cutOrder, kerfParameter, type CutOrder } from "./arguments/cutOrder.ts";
+import { piecesParameter } from "./arguments/pieceList.ts";
+import { ridgeNote } from "./words/ridgeNote.ts";
+import { markOf, stickText } from "./words/stickText.ts";
+import { wasteBoards } from "./arguments/wasteBoards.ts";
 
 const family = "lumber";
 

@@ -1,7 +1,7 @@
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
-import { plateMarks as listsOf, type PlateList } from "../src/roof/plateMarks.ts";
-import { notesText } from "./notes.ts";
-import { roof, type RoofModel } from "./roofModel.ts";
+import { plateMarks as listsOf, type PlateList } from "../src/roof/tables/plateMarks.ts";
+import { notesText } from "./words/notes.ts";
+import { roof, type RoofModel } from "./arguments/roofModel.ts";
 
 export const PLATE_HEADINGS = ["Plate", "Mark", "Edge", "Member", "Bay", "Note", "Plates"] as const;
 

@@ -1,11 +1,11 @@
-import { pieceBoardFeet } from "../src/roof/pieceBoardFeet.ts";
-import type { Piece } from "../src/roof/piece.ts";
+import { pieceBoardFeet } from "../src/roof/tables/pieceBoardFeet.ts";
+import type { Piece } from "../src/roof/frame/piece.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
 import { cautions } from "./cautions.ts";
 import { compare } from "./compare.ts";
-import { notesText } from "./notes.ts";
+import { notesText } from "./words/notes.ts";
 import { plateMarks } from "./plateMarks.ts";
-import { roof } from "./roofModel.ts";
+import { roof } from "./arguments/roofModel.ts";
 import { salvage } from "./salvage.ts";
 import { takeOffFunction } from "./takeOff.ts";
 

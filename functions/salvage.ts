@@ -2,10 +2,10 @@ import { Reason } from "../src/measure/reason.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { choice, length } from "../src/registry/parameters.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
-import { salvage as rescues, type Rescue } from "../src/roof/salvage.ts";
-import { sidesDiffer } from "./refusals.ts";
-import { roof } from "./roofModel.ts";
-import { smallLength } from "./smallLength.ts";
+import { salvage as rescues, type Rescue } from "../src/roof/tables/salvage.ts";
+import { sidesDiffer } from "./words/refusals.ts";
+import { roof } from "./arguments/roofModel.ts";
+import { smallLength } from "./arguments/smallLength.ts";
 
 export const SALVAGE_HEADINGS = ["Piece", "Side", "Hand", "Long point", "Cut off", "How", "Needed"] as const;
 

@@ -1,8 +1,8 @@
 import { choice, length, optionalLength, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { levelOverhang, soffitCut, tailOf } from "../src/roof/tail.ts";
+import { levelOverhang, soffitCut, tailOf } from "../src/roof/members/tail.ts";
 import { depth, heel, roofPitch } from "./common.ts";
-import { andThen } from "./corners.ts";
+import { andThen } from "./arguments/corners.ts";
 import {
   fasciaAbovePlate,
   fasciaMissing,
@@ -10,7 +10,7 @@ import {
   fasciaTooDeep,
   heelAboveDepth,
   squareTailCutsSeat,
-} from "./refusals.ts";
+} from "./words/refusals.ts";
 
 const family = "common";
 const overhang = length("overhang", "Level distance from the plate line to the tail's top edge; 0 for none.", {

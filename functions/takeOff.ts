@@ -2,10 +2,10 @@ import { slopeAngle } from "../src/geometry/angle.ts";
 import { lengthText } from "../src/measure/lengthText.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
-import type { RoofPlane } from "../src/roof/roofPlanes.ts";
-import type { Course } from "../src/roof/sheetCourses.ts";
-import { spareRafter, takeOff, type SizeTotal, type TakeOff } from "../src/roof/takeOff.ts";
-import { roof, type RoofModel } from "./roofModel.ts";
+import type { RoofPlane } from "../src/roof/frame/roofPlanes.ts";
+import type { Course } from "../src/roof/tables/sheetCourses.ts";
+import { spareRafter, takeOff, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
+import { roof, type RoofModel } from "./arguments/roofModel.ts";
 
 export const TAKEOFF_HEADINGS = ["Item", "Amount", "Unit", "How"] as const;
 

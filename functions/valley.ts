@@ -1,9 +1,9 @@
 import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { crippleRun, valleyJackRuns } from "../src/roof/valley.ts";
-import { atCorner, otherSide, andThen } from "./corners.ts";
-import { crippleVanishes, jackTooWide, noHip, noValleyJack, valleyJackVanishes } from "./refusals.ts";
+import { crippleRun, valleyJackRuns } from "../src/roof/members/valley.ts";
+import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
+import { crippleVanishes, jackTooWide, noHip, noValleyJack, valleyJackVanishes } from "./words/refusals.ts";
 
 const family = "valley";
 

@@ -1,4 +1,4 @@
-import { FORMATS, kindOf, widthOf } from "../src/pane/tables.ts";
+import { FORMATS, kindOf, widthOf } from "../src/pane/writing/tables.ts";
 import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
 import { cell, heading, note, numbers, title } from "./cells.ts";
 

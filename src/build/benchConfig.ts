@@ -8,7 +8,7 @@ import { licences } from "./licences.ts";
 
 /** How webpack makes the bench page. esbuild does the small work: it is four times as fast here as webpack's own minifier. */
 export function benchConfig(root: string, outDir: string): Configuration {
-  const page = join(root, "src/hosts/embedded");
+  const page = join(root, "src/pages/bench");
   return {
     mode: "production",
     context: root,

@@ -32,7 +32,7 @@ export function writeParts(base: string, folder: string): void {
   mkdirSync(join(folder, "assets"), { recursive: true });
   writeFileSync(join(folder, "manifest.xml"), manifestFor(readFileSync("manifest/manifest.xml", "utf8"), base));
   for (const size of ICON_SIZES) copyFileSync(`manifest/icon-${size}.png`, join(folder, `assets/icon-${size}.png`));
-  copyFileSync("src/hosts/excel/pane.html", join(folder, "pane.html"));
+  copyFileSync("src/pages/excel/pane.html", join(folder, "pane.html"));
   writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base), null, 1)}\n`);
   writeHelp(folder, functions);
 }

@@ -12,7 +12,7 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
     context: resolve("."),
     target: ["web", "es2022"],
     devtool: mode === "production" ? "source-map" : "inline-source-map",
-    entry: { pane: "./src/hosts/excel/paneMain.ts" },
+    entry: { pane: "./src/pages/excel/paneMain.ts" },
     output: { path: resolve(folder), filename: "[name].js" },
     module: {
       rules: [

@@ -1,18 +1,18 @@
-import { readRoof, type RoofModel } from "../../functions/roofModel.ts";
-import type { Row } from "../../functions/roofBlock.ts";
-import { drawApex } from "../drawing/drawApex.ts";
-import { drawCorner } from "../drawing/drawCorner.ts";
-import { drawCourses } from "../drawing/drawCourses.ts";
-import { drawFrame3d } from "../drawing/drawFrame3d.ts";
-import { drawHip } from "../drawing/drawHip.ts";
-import { drawHipTops } from "../drawing/drawHipTops.ts";
-import { drawJack } from "../drawing/drawJack.ts";
-import { drawPlan } from "../drawing/drawPlan.ts";
-import { drawSetOut } from "../drawing/drawSetOut.ts";
-import type { DrawingOptions } from "../drawing/sheet.ts";
+import { readRoof, type RoofModel } from "../../functions/arguments/roofModel.ts";
+import type { Row } from "../../functions/arguments/roofBlock.ts";
+import { drawApex } from "../drawing/views/drawApex.ts";
+import { drawCorner } from "../drawing/views/drawCorner.ts";
+import { drawCourses } from "../drawing/views/drawCourses.ts";
+import { drawFrame3d } from "../drawing/views/drawFrame3d.ts";
+import { drawHip } from "../drawing/views/drawHip.ts";
+import { drawHipTops } from "../drawing/views/drawHipTops.ts";
+import { drawJack } from "../drawing/views/drawJack.ts";
+import { drawPlan } from "../drawing/views/drawPlan.ts";
+import { drawSetOut } from "../drawing/views/drawSetOut.ts";
+import type { DrawingOptions } from "../drawing/canvas/canvas.ts";
 import { lengthText } from "../measure/lengthText.ts";
 import { CellError, Refusal } from "../registry/refusal.ts";
-import { takeOff } from "../roof/takeOff.ts";
+import { takeOff } from "../roof/tables/takeOff.ts";
 import { standaloneSvg } from "./standaloneSvg.ts";
 
 /** The reading room that the guide draws and counts: an invented small hall. */

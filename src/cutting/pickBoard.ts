@@ -1,5 +1,5 @@
 import { Reason } from "../measure/reason.ts";
-import { TOLERANCE } from "./tolerance.ts";
+import { TOLERANCE } from "./model/tolerance.ts";
 
 /**
  * The shortest board on hand that holds a piece.

@@ -1,4 +1,4 @@
-import { planSteps } from "./planSteps.ts";
+import { planSteps } from "./search/planSteps.ts";
 import type { Reason } from "../measure/reason.ts";
 import type { CutOptions, CutPlan, StockBoard, StockPiece } from "./stock.ts";
 

@@ -1,24 +1,24 @@
 import { render } from "preact";
 import type { Host } from "../hosts/host.ts";
-import { AskDialog } from "./askDialog.tsx";
-import { CardSection } from "./cardSection.tsx";
-import { CautionList, CautionTable } from "./cautionSection.tsx";
-import { CheckSection } from "./checkSection.tsx";
-import { CompareSection } from "./compareSection.tsx";
-import { DrawingSection } from "./drawingSection.tsx";
-import { FillSection } from "./fillSection.tsx";
-import { Fold } from "./fold.tsx";
-import { follow } from "./follow.ts";
+import { AskDialog } from "./controls/askDialog.tsx";
+import { CardSection } from "./sections/cardSection.tsx";
+import { CautionList, CautionTable } from "./sections/cautionSection.tsx";
+import { CheckSection } from "./sections/checkSection.tsx";
+import { CompareSection } from "./sections/compareSection.tsx";
+import { DrawingSection } from "./sections/drawingSection.tsx";
+import { FillSection } from "./sections/fillSection.tsx";
+import { Fold } from "./controls/fold.tsx";
+import { follow } from "./state/syncWithSheet.ts";
 import "./pane.css";
-import "./fields.css";
-import "./over.css";
-import "./tables.css";
-import { OrderSection } from "./orderSection.tsx";
-import { paneState, type PaneState } from "./paneState.ts";
-import { RoofSection } from "./roofSection.tsx";
-import { ScheduleSection } from "./scheduleSection.tsx";
-import { once, takeBack } from "./sheetWork.ts";
-import { texts } from "./texts.ts";
+import "./controls/fields.css";
+import "./controls/over.css";
+import "./controls/tables.css";
+import { OrderSection } from "./sections/orderSection.tsx";
+import { paneState, type PaneState } from "./state/paneState.ts";
+import { RoofSection } from "./sections/roofSection.tsx";
+import { ScheduleSection } from "./sections/scheduleSection.tsx";
+import { once, takeBack } from "./writing/sheetWork.ts";
+import { texts } from "./state/texts.ts";
 
 /** Shows the pane in an element and keeps it in step with the sheet until the returned function takes it away. */
 export function mountPane(element: HTMLElement, host: Host): () => void {

@@ -1,7 +1,7 @@
 import loadHighs from "highs";
 import { solve } from "yalps";
 import { planCuts } from "../../src/cutting/planCuts.ts";
-import { planSteps } from "../../src/cutting/planSteps.ts";
+import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import { chance, hipRoof, twoPitchRoof } from "../cutting/instances.ts";
 import { lengthTaken } from "../cutting/otherSolver.ts";
 import { planOf } from "../cutting/checkPlan.ts";

@@ -1,9 +1,9 @@
-import { drawFrame3d } from "../../src/drawing/drawFrame3d.ts";
-import { drawJack } from "../../src/drawing/drawJack.ts";
-import { drawPlan } from "../../src/drawing/drawPlan.ts";
-import type { DrawingOptions } from "../../src/drawing/sheet.ts";
+import { drawFrame3d } from "../../src/drawing/views/drawFrame3d.ts";
+import { drawJack } from "../../src/drawing/views/drawJack.ts";
+import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
+import type { DrawingOptions } from "../../src/drawing/canvas/canvas.ts";
 import { jackTable, members } from "../../functions/roof.ts";
-import { readRoof } from "../../functions/roofModel.ts";
+import { readRoof } from "../../functions/arguments/roofModel.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
 import { call } from "../../src/registry/call.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";

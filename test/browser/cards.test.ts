@@ -1,12 +1,12 @@
 import { chromium, type Browser, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { cardPages } from "../../src/drawing/cardPages.ts";
-import { PAPERS, type CardPaper } from "../../src/drawing/cardStyles.ts";
-import { cutCards } from "../../src/drawing/cutCard.ts";
-import { textWidth } from "../../src/drawing/textWidth.ts";
+import { cardPages } from "../../src/drawing/cards/cardPages.ts";
+import { PAPERS, type CardPaper } from "../../src/drawing/cards/cardStyles.ts";
+import { cutCards } from "../../src/drawing/cards/cutCard.ts";
+import { textWidth } from "../../src/drawing/canvas/textWidth.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
-import { noteText } from "../../functions/notes.ts";
-import type { RoofSpec } from "../../src/roof/roofSpec.ts";
+import { noteText } from "../../functions/words/notes.ts";
+import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import { ROOFS } from "../drawing/allDrawings.ts";
 import { framed } from "../roof/outlineSpecs.ts";
 import { findBrowser } from "./findBrowser.ts";

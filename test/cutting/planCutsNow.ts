@@ -1,4 +1,4 @@
-import { planSteps } from "../../src/cutting/planSteps.ts";
+import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import type { CutOptions, CutPlan, StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 import type { Reason } from "../../src/measure/reason.ts";
 

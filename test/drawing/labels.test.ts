@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bays } from "../../src/drawing/bays.ts";
-import { placedDimensions, type Dimension } from "../../src/drawing/dimensions.ts";
-import { drawPlan } from "../../src/drawing/drawPlan.ts";
-import { textWidth } from "../../src/drawing/textWidth.ts";
-import { unbroken } from "../../src/drawing/unbroken.ts";
-import { wrapped } from "../../src/drawing/wrapped.ts";
+import { bays } from "../../src/drawing/views/bays.ts";
+import { placedDimensions, type Dimension } from "../../src/drawing/canvas/dimensions.ts";
+import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
+import { textWidth } from "../../src/drawing/canvas/textWidth.ts";
+import { unbroken } from "../../src/drawing/canvas/nonBreaking.ts";
+import { wrapped } from "../../src/drawing/canvas/wrapped.ts";
 import { framed, handsOf } from "../roof/outlineSpecs.ts";
 import { inches, ROOFS } from "./allDrawings.ts";
 import { drawnTexts } from "./readDrawing.ts";

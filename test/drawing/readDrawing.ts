@@ -1,6 +1,6 @@
 import type { Point } from "../../src/geometry/clipped.ts";
-import { textWidth } from "../../src/drawing/textWidth.ts";
-import type { View } from "../../src/drawing/view.ts";
+import { textWidth } from "../../src/drawing/canvas/textWidth.ts";
+import type { View } from "../../src/drawing/canvas/view.ts";
 
 export interface DrawnText {
   readonly text: string;

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
-import { boardsParameter } from "../../functions/boardStock.ts";
-import { cutOrder } from "../../functions/cutOrder.ts";
-import { piecesParameter, type PieceSource } from "../../functions/pieceList.ts";
-import { ROWS } from "../../functions/roofBlock.ts";
-import { stickText } from "../../functions/stickText.ts";
+import { boardsParameter } from "../../functions/arguments/boardTable.ts";
+import { cutOrder } from "../../functions/arguments/cutOrder.ts";
+import { piecesParameter, type PieceSource } from "../../functions/arguments/pieceList.ts";
+import { ROWS } from "../../functions/arguments/roofBlock.ts";
+import { stickText } from "../../functions/words/stickText.ts";
 import { samples } from "../../samples/index.ts";
 import { plainLabel } from "../../src/registry/labelledBlock.ts";
 import { Refusal } from "../../src/registry/refusal.ts";

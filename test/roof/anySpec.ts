@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { Reason } from "../../src/measure/reason.ts";
-import { frame, type Frame } from "../../src/roof/frame.ts";
-import type { RoofSpec } from "../../src/roof/roofSpec.ts";
+import { frame, type Frame } from "../../src/roof/frame/frame.ts";
+import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 
 /** A plain roof: 24' by 36', 6 in 12, rafters 2x6 at 24 in, hips and ridge 2x8. Lengths in inches. */
 export const usual: RoofSpec = {

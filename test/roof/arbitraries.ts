@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { cosine } from "../../src/geometry/angle.ts";
 import { degrees } from "../../src/measure/degrees.ts";
 import { Reason } from "../../src/measure/reason.ts";
-import { corner, type Corner } from "../../src/roof/corner.ts";
+import { corner, type Corner } from "../../src/roof/members/corner.ts";
 
 export const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 /** Rise in 12. */

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { Reason } from "../../src/measure/reason.ts";
-import { frame, type Frame } from "../../src/roof/frame.ts";
-import type { Hand, Piece } from "../../src/roof/piece.ts";
-import { pieces } from "../../src/roof/pieces.ts";
-import type { RoofSpec, Section } from "../../src/roof/roofSpec.ts";
+import { frame, type Frame } from "../../src/roof/frame/frame.ts";
+import type { Hand, Piece } from "../../src/roof/frame/piece.ts";
+import { pieces } from "../../src/roof/frame/pieces.ts";
+import type { RoofSpec, Section } from "../../src/roof/frame/roofSpec.ts";
 
 /** A roof of the project's own, which the drawings' tests start from: 24 by 36 feet at 6 in 12. */
 export const HALL: RoofSpec = {

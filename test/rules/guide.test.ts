@@ -6,10 +6,10 @@ import { ORDER_HEADINGS, STICK_HEADINGS } from "../../functions/lumberOrder.ts";
 import { PLATE_HEADINGS } from "../../functions/plateMarks.ts";
 import { JACK_HEADINGS, MEMBER_HEADINGS } from "../../functions/roof.ts";
 import { SALVAGE_HEADINGS } from "../../functions/salvage.ts";
-import { DEFAULTS, readRoofBlock, ROWS, type Row } from "../../functions/roofBlock.ts";
+import { DEFAULTS, readRoofBlock, ROWS, type Row } from "../../functions/arguments/roofBlock.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readPitch } from "../../src/measure/readPitch.ts";
-import { takeOff } from "../../src/roof/takeOff.ts";
+import { takeOff } from "../../src/roof/tables/takeOff.ts";
 import { asked } from "../functions/asked.ts";
 import { framed, HALL } from "../roof/outlineSpecs.ts";
 

@@ -13,7 +13,7 @@ const reasons: Record<string, string> = {
   "test/browser/paneWork.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/lumberOrder.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/readingRules.test.ts": "Formatted a moment ago; it is split when its room is.",
-  "test/functions/roofBlock.test.ts": "Formatted a moment ago; it is split when its room is.",
+  "test/functions/arguments/roofBlock.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/roof/careless.test.ts": "Formatted a moment ago; it is split when its room is.",
 };
 

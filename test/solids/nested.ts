@@ -1,7 +1,7 @@
-import { boardsParameter } from "../../functions/boardStock.ts";
-import { cutOrder } from "../../functions/cutOrder.ts";
-import type { CutOrder } from "../../functions/cutOrder.ts";
-import { piecesParameter } from "../../functions/pieceList.ts";
+import { boardsParameter } from "../../functions/arguments/boardTable.ts";
+import { cutOrder } from "../../functions/arguments/cutOrder.ts";
+import type { CutOrder } from "../../functions/arguments/cutOrder.ts";
+import { piecesParameter } from "../../functions/arguments/pieceList.ts";
 import type { PlacedPiece, PlannedBoard } from "../../src/cutting/stock.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Framed, Roof } from "./assemble.ts";

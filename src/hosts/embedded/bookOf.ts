@@ -4,7 +4,7 @@ import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
 import type { Book, BookCell, BookSheet, Line, Print } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
-import { keptIn } from "./kept.ts";
+import { keptIn } from "./workbookTexts.ts";
 import { lookOf } from "./lookStyle.ts";
 import { knownNames } from "./names.ts";
 import { PRINT_KEY } from "./sheetData.ts";

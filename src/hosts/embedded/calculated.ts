@@ -3,7 +3,7 @@ import type { Book } from "../../xlsx/book.ts";
 import { bookOf } from "./bookOf.ts";
 import { embeddedSheet } from "./embeddedSheet.ts";
 import { engineParts } from "./engineParts.ts";
-import { settled } from "./settled.ts";
+import { settled } from "./whenCalculated.ts";
 import { workbookData } from "./workbookData.ts";
 
 /** A book with every formula's result in its cell, as the embedded sheet calculates it. Runs without a page. */

@@ -19,7 +19,7 @@ import { blockAround } from "./blockAround.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import { findSheet } from "./findSheet.ts";
-import { keptData, keptIn, ReplaceKeptMutation } from "./kept.ts";
+import { keptData, keptIn, ReplaceKeptMutation } from "./workbookTexts.ts";
 import { plannedCells } from "./plannedCells.ts";
 import { takeBack } from "./takeBack.ts";
 import type { WriteRecord } from "./write.ts";

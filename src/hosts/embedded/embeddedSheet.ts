@@ -11,7 +11,7 @@ import type { EngineFunction } from "./engineFunction.ts";
 import { engineFunction } from "./engineFunction.ts";
 import { askNoProtection, endQuietly, watchResults, watchSpills } from "./engineHooks.ts";
 import { functionInfo } from "./functionInfo.ts";
-import { ReplaceKeptMutation } from "./kept.ts";
+import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { LateAnswers } from "./lateAnswers.ts";
 import { Messages } from "./messages.ts";
 import { watchUndo } from "./undoStep.ts";

@@ -6,9 +6,9 @@ import { address } from "../address.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
-import { ReplaceKeptMutation } from "./kept.ts";
+import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { knownNames, nameParams } from "./names.ts";
-import { settled } from "./settled.ts";
+import { settled } from "./whenCalculated.ts";
 import { sheetData } from "./sheetData.ts";
 import { inOneStep } from "./undoStep.ts";
 

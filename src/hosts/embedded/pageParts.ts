@@ -1,4 +1,5 @@
 import { mergeLocales } from "@univerjs/core";
+import "@univerjs/preset-sheets-core/lib/index.css";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import enUS from "@univerjs/preset-sheets-core/locales/en-US";
 import type { Parts } from "./embeddedSheet.ts";

@@ -19,7 +19,7 @@ import {
 } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
-import { keptIn, ReplaceKeptMutation } from "./kept.ts";
+import { keptIn, ReplaceKeptMutation } from "./workbookTexts.ts";
 
 /**
  * Changes that the user takes back with one undo: done as they come, undone together.

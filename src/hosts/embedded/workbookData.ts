@@ -1,6 +1,6 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { Book } from "../../xlsx/book.ts";
-import { keptData } from "./kept.ts";
+import { keptData } from "./workbookTexts.ts";
 import { nameParams } from "./names.ts";
 import { sheetData } from "./sheetData.ts";
 

@@ -1,0 +1,92 @@
+import { planCuts } from "../../src/cutting/planCuts.ts";
+import type { CutPlan, StockBoard, StockPiece } from "../../src/cutting/stock.ts";
+import { Reason } from "../../src/measure/reason.ts";
+import type { Unit } from "../../src/measure/unit.ts";
+import { shown } from "../../src/registry/cells.ts";
+import { optionalLength } from "../../src/registry/parameters.ts";
+import type { Refusal } from "../../src/registry/refusal.ts";
+import { refuse } from "../../src/registry/refuse.ts";
+import type { Reading } from "../../src/registry/worksheetFunction.ts";
+import type { ListedBoard } from "./boardTable.ts";
+import { orderLists, type OrderLists } from "./cuttingInput.ts";
+import { orderRefusal } from "../words/orderRefusal.ts";
+import type { PieceSource } from "./pieceList.ts";
+
+/** A plan and what it was made from. */
+export interface CutOrder extends OrderLists {
+  readonly plan: CutPlan;
+  /** null: the lengths have no unit. */
+  readonly unit: Unit | null;
+  readonly kerf: number;
+  readonly priced: boolean;
+  /** Per cent that a roof block adds. */
+  readonly waste: number;
+}
+
+/** Width of the saw cut when it is not given: an eighth of an inch, or 3 mm (common practice, no source). */
+export const KERF = { in: 0.125, mm: 3 } as const;
+
+/** No saw for framing cuts wider (common practice, no source). */
+const WIDEST = { in: 1, mm: 25 } as const;
+
+const kerfLength = optionalLength(
+  "kerf",
+  "Width of the saw cut; 0 is allowed.",
+  "1/8 in, or 3 mm where the lengths are metric",
+  { zero: true, example: `1/8"` },
+);
+
+export const kerfParameter: typeof kerfLength = {
+  ...kerfLength,
+  read(cell, reading) {
+    const kerf = kerfLength.read(cell, reading);
+    if (typeof kerf !== "number" || reading.unit === null || kerf <= WIDEST[reading.unit]) return kerf;
+    return refuse(
+      "kerf",
+      `${shown(cell)} was read, which is wider than a saw cuts. Type ${reading.unit === "mm" ? `"3 mm"` : `1/8"`}.`,
+    );
+  },
+};
+
+/** The plan for what was read: the least that was found, and the bound below which no plan is. */
+export async function cutOrder(
+  source: PieceSource,
+  listed: readonly ListedBoard[],
+  kerf: number | null,
+  { unit }: Pick<Reading, "unit">,
+): Promise<CutOrder | Refusal> {
+  const cut = kerf ?? KERF[unit ?? "in"];
+  const lists = orderLists(source, listed, unit);
+  const { pieces, boards } = lists;
+  const plan = await shared(pieces, boards, cut);
+  if (plan instanceof Reason) return orderRefusal(plan.tag === "noBoards" ? noBoardFor(pieces) : plan, source, unit);
+  return {
+    ...lists,
+    plan,
+    unit,
+    kerf: cut,
+    priced: listed.some(({ price }) => price !== null),
+    waste: "roof" in source ? source.roof.frame.spec.waste : 0,
+  };
+}
+
+/** With no board of any size that is asked for, the first piece names what is missing. */
+function noBoardFor(pieces: readonly StockPiece[]): Reason {
+  const first = pieces.findIndex(({ count }) => count > 0);
+  return new Reason("noBoardOfSize", { row: first + 1, name: pieces[first]!.name, size: pieces[first]!.size });
+}
+
+/** How many plans are kept; a sheet seldom asks for more. */
+const KEPT = 16;
+const plans = new Map<string, Promise<CutPlan | Reason>>();
+
+/** Calls on the same lists share one search, which is most of the work. */
+function shared(pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): Promise<CutPlan | Reason> {
+  const key = JSON.stringify([pieces, boards, kerf]);
+  const known = plans.get(key);
+  if (known) return known;
+  const plan = planCuts(pieces, boards, { kerf });
+  if (plans.size >= KEPT) plans.delete(plans.keys().next().value!);
+  plans.set(key, plan);
+  return plan;
+}

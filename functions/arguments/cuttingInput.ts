@@ -1,0 +1,117 @@
+import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
+import { nominalOf } from "../../src/measure/nominalOf.ts";
+import { readSize } from "../../src/measure/readSize.ts";
+import { Reason } from "../../src/measure/reason.ts";
+import { MM_PER_INCH, type Unit } from "../../src/measure/unit.ts";
+import { stockPieces } from "../../src/roof/tables/stockPieces.ts";
+import type { ListedBoard } from "./boardTable.ts";
+import type { ListedPiece, ListedSize, PieceSource } from "./pieceList.ts";
+
+/** What is cut, and from what; lengths in the unit of the call. */
+export interface OrderLists {
+  readonly pieces: readonly StockPiece[];
+  readonly boards: readonly StockBoard[];
+  /** Depths by size, where they are known. */
+  readonly depths: ReadonlyMap<string, number>;
+  /** Where a roof's ridge is joined, from its first end, and of what size it is; null where it is whole or there is none. */
+  readonly ridge: { readonly size: string; readonly joints: readonly number[] } | null;
+}
+
+/** The lists that the cutting room plans from: sizes that are the same lumber under one name, slants and turns from pitches and tilts. */
+export function orderLists(source: PieceSource, listed: readonly ListedBoard[], unit: Unit | null): OrderLists {
+  const names = new Map<string, string>();
+  return "roof" in source ? ofRoof(source, listed, names) : ofList(source.list, listed, unit, names);
+}
+
+function ofRoof(
+  { roof: { frame, pieces } }: Extract<PieceSource, { roof: unknown }>,
+  listed: readonly ListedBoard[],
+  names: Map<string, string>,
+): OrderLists {
+  const size = frame.spec.ridge?.name ?? "";
+  const ridgeBoards = boardsOf(listed, new Map([[keyOf(size), size]])).map(({ length, price }) => ({
+    length,
+    cost: price ?? length,
+  }));
+  const order = stockPieces(frame, pieces, ridgeBoards);
+  // A size may be written in two ways in one block, 2x8 and 1.5 x 7.25: it is one stock of boards.
+  const stock = order.pieces.map((piece): StockPiece => ({
+    ...piece,
+    size: nameIn(names, keyOf(piece.size), piece.size),
+  }));
+  const depths = new Map(
+    pieces.map(({ section }) => [nameIn(names, keyOf(section.name), section.name), section.depth]),
+  );
+  return {
+    pieces: stock,
+    boards: boardsOf(listed, names),
+    depths,
+    ridge: order.joints.length === 0 ? null : { size: nameIn(names, keyOf(size), size), joints: order.joints },
+  };
+}
+
+function ofList(
+  list: readonly ListedPiece[],
+  listed: readonly ListedBoard[],
+  unit: Unit | null,
+  names: Map<string, string>,
+): OrderLists {
+  const depths = new Map<string, number>();
+  const pieces = list.map((piece): StockPiece => {
+    const { name, size, length, count, hand, slope, tilt } = piece;
+    const { thickness, depth } = sectionOf(size, unit);
+    if (depth > 0) depths.set(nameIn(names, sizeKey(size), size.name), depth);
+    const along = Math.sqrt(1 + slope * slope);
+    const turn = (tilt * Math.PI) / 180;
+    return {
+      name,
+      size: nameIn(names, sizeKey(size), size.name),
+      length,
+      count,
+      hand,
+      lean: depth * slope,
+      slant: `slope ${slope}`,
+      turn: thickness * Math.tan(turn) * along,
+      spread: along / Math.cos(turn),
+    };
+  });
+  return { pieces, boards: boardsOf(listed, names), depths, ridge: null };
+}
+
+/** Thickness and depth in the unit of the call; dressed lumber is sold to whole millimetres. */
+function sectionOf({ read }: ListedSize, unit: Unit | null): { thickness: number; depth: number } {
+  if (read === null) return { thickness: 0, depth: 0 };
+  const metric = (inches: number) => Math.round(inches * MM_PER_INCH);
+  return read.unit === "in" && unit === "mm" ? { thickness: metric(read.thickness), depth: metric(read.depth) } : read;
+}
+
+function boardsOf(listed: readonly ListedBoard[], names: ReadonlyMap<string, string>): StockBoard[] {
+  return [...names].flatMap(([key, size]) =>
+    listed
+      .filter((board) => board.size === null || sizeKey(board.size) === key)
+      .map(({ length, price, count }): StockBoard => ({
+        size,
+        length,
+        ...(price === null ? {} : { price }),
+        ...(count === null ? {} : { count }),
+      })),
+  );
+}
+
+/** The name under which a size goes: as it was written first. */
+function nameIn(names: Map<string, string>, key: string, name: string): string {
+  const known = names.get(key) ?? name;
+  names.set(key, known);
+  return known;
+}
+
+/** Two sizes with the same key are the same lumber: 2x8, 1.5 x 7.25 and 38 x 184 mm. */
+function sizeKey({ name, read }: ListedSize): string {
+  const nominal = read === null ? null : nominalOf(read);
+  return nominal ? `${nominal.nominalThickness}x${nominal.nominalDepth}` : (read?.name ?? name.toLowerCase());
+}
+
+function keyOf(name: string): string {
+  const read = readSize(name);
+  return sizeKey({ name, read: read instanceof Reason ? null : read });
+}

@@ -1,0 +1,76 @@
+import { Reason } from "../../src/measure/reason.ts";
+import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
+import { frame, type Frame } from "../../src/roof/frame/frame.ts";
+import type { Piece } from "../../src/roof/frame/piece.ts";
+import { pieces } from "../../src/roof/frame/pieces.ts";
+import { readRoofBlock } from "./roofBlock.ts";
+import { blockRefusal } from "../words/blockRefusal.ts";
+
+/** A roof block read and framed: what every table of the roof is made from. */
+export interface RoofModel {
+  readonly frame: Frame;
+  readonly pieces: readonly Piece[];
+}
+
+/** How many different blocks are kept framed; a sheet seldom has more roofs than that. */
+const KEPT = 32;
+const framed = new Map<string, RoofModel | Refusal>();
+
+/** A block of label and value that describes one roof; cells that share a block share its framing. */
+export function roof(
+  name = "roof",
+  description = "Roof block: two columns, label and value, such as Span, Length and Pitch.",
+): Parameter<RoofModel> {
+  return {
+    name,
+    description,
+    quantity: "roof",
+    block: true,
+    read(input, reading) {
+      const model = readRoof(name, input);
+      if (model instanceof Refusal || model instanceof CellError) return model;
+      // Every other length of the call is in the block's unit.
+      reading.unit = model.frame.spec.unit;
+      reading.unitFrom = name;
+      return model;
+    },
+  };
+}
+
+/** Reads and frames a roof block; the same cells give the same model, framed once. */
+export function readRoof(name: string, input: Input): RoofModel | Refusal | CellError {
+  const key = keyOf(input);
+  const known = key === null ? undefined : framed.get(key);
+  if (known) return known;
+  const model = frameBlock(name, input);
+  if (key !== null && !(model instanceof CellError)) {
+    if (framed.size >= KEPT) framed.delete(framed.keys().next().value!);
+    framed.set(key, model);
+  }
+  return model;
+}
+
+function frameBlock(name: string, input: Input): RoofModel | Refusal | CellError {
+  const spec = readRoofBlock(name, input);
+  if (spec instanceof Refusal || spec instanceof CellError) return spec;
+  const set = frame(spec);
+  return set instanceof Reason ? blockRefusal(set, spec.unit) : { frame: set, pieces: pieces(set) };
+}
+
+/** Two blocks with the same key are the same block; null for cells that no key tells apart. */
+function keyOf(input: Input): string | null {
+  if (!Array.isArray(input) || input.length > 200) return null;
+  let key = "";
+  for (const row of input) {
+    if (!Array.isArray(row)) return null;
+    for (const cell of row) {
+      if (typeof cell === "object" && cell !== null) return null;
+      const text = String(cell ?? "");
+      if (text.length > 600) return null;
+      key += `${typeof cell} ${text.length} ${text}|`;
+    }
+    key += "\n";
+  }
+  return key;
+}

@@ -1,0 +1,179 @@
+import { partnerless } from "../model/usedLength.ts";
+import { SuffixBounds } from "./knapsackBounds.ts";
+import type { Item, Pattern, Problem } from "../model/problem.ts";
+
+/** What the search of one board is asked. */
+export interface BoardQuestion {
+  /** values[i][k]: what k copies of item i are worth; values[i][0] is 0, and there are as many entries as copies may be cut. */
+  readonly values: readonly Float64Array[];
+  /** What a board of each type must be worth more than. */
+  readonly thresholds: Float64Array;
+  /** Patterns, as `patternKey` has them, that may not be answered. */
+  readonly forbidden?: ReadonlySet<string>;
+  /** Nodes to visit for each type of board before the best so far is the answer. */
+  readonly limit?: number;
+}
+
+/** For each type of board the most valuable pattern over its threshold, or null, and what no pattern is worth more than. */
+export interface BoardAnswer {
+  readonly patterns: readonly (Pattern | null)[];
+  /** The pattern's value, or the threshold where there is none; more than that only where the search was cut short. */
+  readonly most: Float64Array;
+  /** No search was cut short: no pattern is worth more than the answer. */
+  readonly complete: boolean;
+}
+
+/** Nodes visited between two pauses: about a millisecond. */
+const PAUSE = 50_000;
+
+/** How finely room is divided for the bounds at first, and how many numbers the finest tables may hold (32 MB). */
+const CELLS = 512;
+const MOST_ENTRIES = 4_000_000;
+
+/** Pieces worth just what they weigh make a puzzle without end; a search that takes so many nodes is such a one. */
+const LIMIT = 3_000_000;
+
+/** A pattern as text. */
+export function patternKey(type: number, items: readonly number[], copies: readonly number[]): string {
+  return `${type}:${items.join(",")}:${copies.join(",")}`;
+}
+
+/**
+ * Finds the most valuable way to cut one board, for every type of board: a bounded knapsack with setups per group and penalties for handed pieces without a
+ * partner.
+ *
+ * Depth first over copies of one item after another. What the items still to come can add at most is read from {@link SuffixBounds}, so close a bound that
+ * little more than the best patterns is visited. Exact: fits are decided in the problem's whole numbers. One search is kept for all questions
+ * about a problem, as its arrays are.
+ */
+export class BoardSearch {
+  /** Work done so far. */
+  steps = 0;
+  private best = 0;
+  private found: Pattern | null = null;
+  private type = 0;
+  private level = 0;
+  private question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
+  private readonly problem: Problem;
+  /** Made with the first question: for a very long list, none is asked. */
+  private bounds: SuffixBounds | null = null;
+  // One entry a level: copies tried, and what is left and open before them.
+  private readonly copies: Int32Array;
+  private readonly room: Float64Array;
+  private readonly worth: Float64Array;
+  private readonly open: Uint8Array;
+  private readonly odds: Int32Array;
+
+  constructor(problem: Problem) {
+    const levels = problem.items.length + 1;
+    this.problem = problem;
+    this.copies = new Int32Array(levels);
+    this.room = new Float64Array(levels);
+    this.worth = new Float64Array(levels);
+    this.open = new Uint8Array(levels);
+    this.odds = new Int32Array(levels);
+  }
+
+  *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
+    yield;
+    this.question = question;
+    const bounds = (this.bounds ??= new SuffixBounds(this.problem, CELLS));
+    yield* bounds.fill(question.values);
+    this.steps += bounds.entries / 2;
+    const before = this.steps;
+    const patterns: (Pattern | null)[] = [];
+    const most = new Float64Array(this.problem.types.length);
+    let complete = true;
+    for (let type = 0; type < most.length; type++) {
+      this.start(type);
+      const end = this.steps + (question.limit ?? LIMIT);
+      let ended = this.advance(PAUSE);
+      while (!ended && this.steps < end) {
+        yield;
+        ended = this.advance(PAUSE);
+      }
+      most[type] = ended ? this.best : Math.max(this.best, this.bounds.most(0, 0, 0, this.room[0]!));
+      complete &&= ended;
+      patterns.push(this.found);
+    }
+    // Many nodes for the size of the tables: finer ones will spare more than they cost.
+    if (this.steps - before > bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
+      this.bounds = new SuffixBounds(this.problem, bounds.cells * 2);
+    return { patterns, most, complete };
+  }
+
+  private start(type: number): void {
+    this.type = type;
+    this.best = this.question.thresholds[type]!;
+    this.found = null;
+    this.level = 0;
+    this.room[0] = this.problem.types[type]!.room;
+    this.copies[0] = this.most(0);
+  }
+
+  /** @returns whether the search has ended. */
+  private advance(limit: number): boolean {
+    const { items } = this.problem;
+    const { copies } = this;
+    for (let n = 0; n < limit; n++) {
+      this.steps++;
+      if (this.level === items.length) {
+        this.keep();
+        copies[--this.level]!--;
+      } else if (copies[this.level]! < 0) {
+        if (--this.level < 0) return true;
+        copies[this.level]!--;
+      } else if (this.descend(items[this.level]!, copies[this.level]!)) {
+        if (this.level < items.length) copies[this.level] = this.most(this.level);
+      } else copies[this.level]!--;
+    }
+    return false;
+  }
+
+  private most(level: number): number {
+    return Math.min(
+      this.question.values[level]!.length - 1,
+      Math.floor(this.room[level]! / this.problem.items[level]!.weight),
+    );
+  }
+
+  private descend(item: Item, count: number): boolean {
+    const { level } = this;
+    let room = this.room[level]! - count * item.weight;
+    let open = this.open[level]!;
+    let odds = this.odds[level]!;
+    if (count > 0) {
+      if (open === 0) room -= this.problem.groups[item.group]!.setup;
+      open = 1;
+      odds = partnerless(odds, item.hand, count);
+    }
+    if (item.endsKey) {
+      room -= item.half * Math.abs(odds);
+      odds = 0;
+    }
+    if (item.endsGroup) open = 0;
+    if (room < 0) return false;
+    const worth = this.worth[level]! + this.question.values[level]![count]!;
+    if (worth + this.bounds!.most(level + 1, open, odds, room) <= this.best) return false;
+    this.level = level + 1;
+    this.room[this.level] = room;
+    this.worth[this.level] = worth;
+    this.open[this.level] = open;
+    this.odds[this.level] = odds;
+    return true;
+  }
+
+  private keep(): void {
+    const used: number[] = [];
+    const counts: number[] = [];
+    for (let i = 0; i < this.level; i++) {
+      if (this.copies[i]! > 0) {
+        used.push(i);
+        counts.push(this.copies[i]!);
+      }
+    }
+    if (this.question.forbidden?.has(patternKey(this.type, used, counts))) return;
+    this.best = this.worth[this.level]!;
+    this.found = { type: this.type, items: used, copies: counts };
+  }
+}

@@ -1,0 +1,132 @@
+import { partnerless } from "../model/usedLength.ts";
+import type { Cut, Pattern, Problem } from "../model/problem.ts";
+
+/** A first plan, board after board, each filled with the largest piece that still fits, in the type of board that costs least for what it holds. */
+export function* greedyPlan(problem: Problem): Generator<void, Cut[] | null> {
+  const { items, types } = problem;
+  const remaining = items.map((item) => item.demand);
+  const left = types.map((type) => type.count);
+  const sorter = new Largest(problem, remaining);
+  const cuts: Cut[] = [];
+  for (let n = 1; sorter.any(); n++) {
+    let best: Pattern | null = null;
+    let bestRate = Infinity;
+    for (let type = 0; type < types.length; type++) {
+      if (left[type]! < 1) continue;
+      const filled = sorter.fill(type);
+      if (filled.worth === 0) continue;
+      const rate = types[type]!.cost / filled.worth;
+      if (rate < bestRate || best === null) {
+        bestRate = rate;
+        best = filled.pattern;
+      }
+    }
+    if (best === null) return null;
+    let times = left[best.type]!;
+    best.items.forEach((i, k) => (times = Math.min(times, Math.floor(remaining[i]! / best.copies[k]!))));
+    best.items.forEach((i, k) => (remaining[i]! -= times * best.copies[k]!));
+    left[best.type]! -= times;
+    cuts.push({ pattern: best, times });
+    if (n % 20 === 0) yield;
+  }
+  return cuts;
+}
+
+/** Items by weight, with the used up ones skipped. */
+class Largest {
+  private readonly problem: Problem;
+  private readonly remaining: readonly number[];
+  /** Items of each group, heaviest first, and for each used up place a later one, with none between that is not used up. */
+  private readonly orders: readonly (readonly number[])[];
+  private readonly next: readonly Int32Array[];
+
+  constructor(problem: Problem, remaining: readonly number[]) {
+    this.problem = problem;
+    this.remaining = remaining;
+    const orders: number[][] = problem.groups.map(() => []);
+    problem.items.forEach((item, i) => orders[item.group]!.push(i));
+    for (const order of orders) order.sort((a, b) => problem.items[b]!.weight - problem.items[a]!.weight);
+    this.orders = orders;
+    this.next = orders.map((order) => Int32Array.from({ length: order.length + 1 }, (_, n) => n + 1));
+  }
+
+  any(): boolean {
+    return this.orders.some((order, group) => this.available(group, 0) < order.length);
+  }
+
+  fill(type: number): { pattern: Pattern; worth: number } {
+    const { items, groups, types } = this.problem;
+    const counts = new Map<number, number>();
+    const odds = new Map<number, number>();
+    const open = new Set<number>();
+    let room = types[type]!.room;
+    let worth = 0;
+    for (;;) {
+      let chosen = -1;
+      let costs = 0;
+      for (let group = 0; group < groups.length; group++) {
+        const setup = open.has(group) ? 0 : groups[group]!.setup;
+        const found = this.largest(group, room - setup, counts, odds);
+        if (found.item >= 0 && (chosen < 0 || items[found.item]!.weight > items[chosen]!.weight)) {
+          chosen = found.item;
+          costs = found.costs + setup;
+        }
+      }
+      if (chosen < 0) break;
+      const item = items[chosen]!;
+      counts.set(chosen, (counts.get(chosen) ?? 0) + 1);
+      odds.set(item.key, partnerless(odds.get(item.key) ?? 0, item.hand, 1));
+      open.add(item.group);
+      room -= costs;
+      worth += item.weight;
+    }
+    const used = [...counts.keys()].sort((a, b) => a - b);
+    return { pattern: { type, items: used, copies: used.map((i) => counts.get(i)!) }, worth };
+  }
+
+  private largest(
+    group: number,
+    room: number,
+    counts: ReadonlyMap<number, number>,
+    odds: ReadonlyMap<number, number>,
+  ): { item: number; costs: number } {
+    const { items } = this.problem;
+    const order = this.orders[group]!;
+    let low = 0;
+    let high = order.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      const item = items[order[middle]!]!;
+      if (item.weight - item.half > room) low = middle + 1;
+      else high = middle;
+    }
+    // A piece that wants a partner takes a little more than its weight, one that finds it a little less: a few must be tried.
+    for (
+      let n = this.available(group, low), tries = 0;
+      n < order.length && tries < 12;
+      n = this.available(group, n + 1), tries++
+    ) {
+      const i = order[n]!;
+      const item = items[i]!;
+      if ((counts.get(i) ?? 0) >= this.remaining[i]!) continue;
+      const before = odds.get(item.key) ?? 0;
+      const costs = item.weight + item.half * (Math.abs(partnerless(before, item.hand, 1)) - Math.abs(before));
+      if (costs <= room) return { item: i, costs };
+    }
+    return { item: -1, costs: 0 };
+  }
+
+  /** The first place from `place` on whose item is not used up. */
+  private available(group: number, place: number): number {
+    const order = this.orders[group]!;
+    const next = this.next[group]!;
+    const usedUp = (n: number): boolean => n < order.length && this.remaining[order[n]!]! === 0;
+    let at = place;
+    while (usedUp(at)) {
+      // Every way through used up items is halved, so that it is not walked again.
+      if (usedUp(next[at]!)) next[at] = next[next[at]!]!;
+      at = next[at]!;
+    }
+    return at;
+  }
+}

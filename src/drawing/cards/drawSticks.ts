@@ -1,0 +1,195 @@
+import { clipped, type Point } from "../../geometry/clipped.ts";
+import type { Hand } from "../../roof/frame/piece.ts";
+import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
+import { hatched } from "../canvas/hatched.ts";
+import { escaped, Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { textWidth } from "../canvas/textWidth.ts";
+import { onSheet, type View } from "../canvas/view.ts";
+
+/** A piece in its board, by the cutting plan's convention: start and end along the edge of the board that is the piece's top edge. */
+export interface StickPiece {
+  readonly name: string;
+  readonly hand: Hand;
+  readonly start: number;
+  readonly end: number;
+  /** Turned end for end: its top edge is the board's lower edge, its long point at start. */
+  readonly flipped: boolean;
+  /** How far its plumb cuts lean over the board's depth, and its head cut through the board's thickness. */
+  readonly lean: number;
+  readonly turn: number;
+}
+
+/** A board to be cut, or so many alike. */
+export interface Stick {
+  readonly number: number;
+  readonly times: number;
+  readonly size: string;
+  readonly length: number;
+  /** null where it is not known, and no cut slants. */
+  readonly depth: number | null;
+  readonly leftOver: number;
+  readonly pieces: readonly StickPiece[];
+}
+
+export interface StickOptions extends DrawingOptions {
+  /** The length that fills the width; the longest board when left out. */
+  readonly longest?: number;
+}
+
+/** Height in pixels of a board whose depth is not known. */
+const UNKNOWN = 12;
+const AIR = 4;
+
+/** Boards with the pieces that are cut out of them, all to one scale, their cuts slanted as they are on the side face toward the viewer. */
+export function drawSticks(sticks: readonly Stick[], options: StickOptions): string {
+  const sheet = new Sheet(options);
+  const { words, width } = sheet;
+  const scale = (width - 2) / (options.longest ?? Math.max(...sticks.map(({ length }) => length)));
+  let bottom = 0;
+  for (const stick of sticks) bottom = drawStick(sheet, stick, scale, bottom) + 2 * AIR;
+  if (!sheet.brief)
+    bottom =
+      sheet.lines([words.sticks.key, words.handSeen], { left: 0, right: width }, bottom, { colour: "faint" }) + AIR;
+  return sheet.svg(bottom, words.sticks.title, sticks.map((stick) => headOf(sheet, stick)).join(". "));
+}
+
+/** One board from a line of the sheet on. Gives where it ends. */
+function drawStick(sheet: Sheet, stick: Stick, scale: number, from: number): number {
+  const depth = stick.depth ?? UNKNOWN / scale;
+  const reach = { least: 0, most: sheet.width };
+  const view = (y: number): View => ({ name: `board ${stick.number}`, scale, x: 1, y });
+  const over = dimensionsOf(sheet, stick.pieces, false, scale);
+  const under = dimensionsOf(sheet, stick.pieces, true, scale);
+
+  const top =
+    sheet.lines([headOf(sheet, stick)], { left: 0, right: sheet.width }, from, { bold: true }) +
+    AIR +
+    dimensionDepth(over, sheet.size, reach);
+  const bottom = top + depth * scale;
+  const at = view(bottom);
+  const board: Point[] = [
+    { x: 0, y: 0 },
+    { x: stick.length, y: 0 },
+    { x: stick.length, y: depth },
+    { x: 0, y: depth },
+  ];
+  const shapes = stick.pieces.map((piece) => ({
+    piece,
+    near: faceOf(piece, depth, stick.length, "near"),
+    far: faceOf(piece, depth, stick.length, "far"),
+  }));
+  sheet.boards(at, [
+    { polygon: board, mark: "", hand: "plain", fill: "none" },
+    ...shapes.map(({ piece, near }) => ({ polygon: near, mark: escaped(piece.name), hand: piece.hand })),
+  ]);
+  for (const { piece, near, far } of shapes) {
+    if (piece.turn > 0 && piece.hand !== "plain")
+      sheet.line(
+        headLine(piece, far).map((point) => onSheet(at, point)),
+        "ink",
+        "3 2",
+      );
+    sheet.shape(
+      topEdge(piece, near, depth, Math.min(2, depth * scale * 0.2) / scale).map((point) => onSheet(at, point)),
+      "ink",
+    );
+  }
+  for (const line of hatched(
+    restOf(
+      shapes.flatMap(({ near, far }) => [...near, ...far]),
+      board,
+    ),
+    6 / scale,
+  ))
+    sheet.line(line.map((point) => onSheet(at, point)));
+  drawDimensions(sheet, over, { ...reach, way: "up", at: top, object: top });
+  return drawDimensions(sheet, under, { ...reach, way: "down", at: bottom, object: bottom });
+}
+
+function headOf({ words: { sticks }, length }: Sheet, { number, times, size, length: long, leftOver }: Stick): string {
+  if (times === 1) return sticks.board(String(number), size, length(long), length(leftOver));
+  return sticks.boards(String(number), String(number + times - 1), String(times), size, length(long), length(leftOver));
+}
+
+/** Lengths along the top edges of the pieces that are turned round or of those that are not, neighbours that are alike taken together, in pixels. */
+function dimensionsOf(
+  { words, length, width, size }: Sheet,
+  pieces: readonly StickPiece[],
+  flipped: boolean,
+  scale: number,
+): Dimension[] {
+  const runs: { first: StickPiece; last: StickPiece; count: number }[] = [];
+  for (const [i, piece] of pieces.entries()) {
+    if (piece.flipped !== flipped) continue;
+    const run = runs.at(-1);
+    const { name, hand } = piece;
+    if (run && run.last === pieces[i - 1] && run.first.name === name && run.first.hand === hand)
+      runs[runs.length - 1] = { ...run, last: piece, count: run.count + 1 };
+    else runs.push({ first: piece, last: piece, count: 1 });
+  }
+  return runs.map(({ first, last, count }) => {
+    const mark =
+      first.hand === "plain"
+        ? first.name
+        : `${first.name} ${first.hand === "left" ? words.leftShort : words.rightShort}`;
+    const each = length(first.end - first.start);
+    const text = (name: string) => (count === 1 ? `${name} ${each}` : words.sticks.alike(String(count), name, each));
+    return { from: 1 + first.start * scale, to: 1 + last.end * scale, text: fitting(mark, text, width, size) };
+  });
+}
+
+/** The text for a mark, of which only as much is written as the sheet is wide. */
+function fitting(mark: string, text: (mark: string) => string, width: number, size: number): string {
+  let letters = mark.length;
+  let shown = text(mark);
+  while (letters > 1 && textWidth(shown, size) > width - 2) shown = text(`${mark.slice(0, --letters)}…`);
+  return shown;
+}
+
+/** What a piece looks like on the near face of the board or on the far one, inside the board. The near one is its right face. */
+function faceOf(
+  { start, end, flipped, lean, turn, hand }: StickPiece,
+  depth: number,
+  length: number,
+  face: "near" | "far",
+): Point[] {
+  const short = hand === "plain" || (hand === "right") === (face === "near") ? 0 : turn;
+  // Both cuts by where they meet the board's upper edge.
+  const [from, to] = flipped ? [start + lean + short, end + lean] : [start, end - short];
+  const whole = [
+    { x: from - lean, y: 0 },
+    { x: to - lean, y: 0 },
+    { x: to, y: depth },
+    { x: from, y: depth },
+  ];
+  return clipped(clipped(whole, -1, 0, 0), 1, 0, length);
+}
+
+/** The head cut of a piece's face: on the left of a piece that is turned round. */
+function headLine({ flipped }: StickPiece, face: readonly Point[]): Point[] {
+  const [least, most] = [Math.min(...face.map(({ y }) => y)), Math.max(...face.map(({ y }) => y))];
+  return [least, most].map((level) => {
+    const xs = face.filter(({ y }) => y === level).map(({ x }) => x);
+    return { x: flipped ? Math.min(...xs) : Math.max(...xs), y: level };
+  });
+}
+
+function topEdge({ flipped }: StickPiece, near: readonly Point[], depth: number, thick: number): Point[] {
+  const level = flipped ? 0 : depth;
+  const xs = near.filter(({ y }) => y === level).map(({ x }) => x);
+  const inner = flipped ? thick : depth - thick;
+  const [from, to] = [Math.min(...xs), Math.max(...xs)];
+  return [
+    { x: from, y: level },
+    { x: to, y: level },
+    { x: to, y: inner },
+    { x: from, y: inner },
+  ];
+}
+
+/** What is right of all pieces on both faces. */
+function restOf(pieces: readonly Point[], board: readonly Point[]): Point[] {
+  const end = (y: number) => pieces.filter((point) => point.y === y).reduce((most, { x }) => Math.max(most, x), 0);
+  const [, right, upper] = board as [Point, Point, Point];
+  return [{ x: end(0), y: 0 }, right, upper, { x: end(upper.y), y: upper.y }];
+}

@@ -1,0 +1,41 @@
+import { PAPERS } from "./cardStyles.ts";
+import { drawSticks, type Stick } from "./drawSticks.ts";
+import { escaped, type DrawingOptions } from "../canvas/canvas.ts";
+import { unbroken } from "../canvas/nonBreaking.ts";
+import { WORDS } from "../canvas/words.ts";
+
+export interface StickPaper extends Pick<DrawingOptions, "length" | "words"> {
+  readonly paper: keyof typeof PAPERS;
+  readonly title?: string;
+  /** What is to be known besides, such as where a ridge is joined. */
+  readonly notes?: readonly string[];
+}
+
+/** Round the page, in inches, and CSS pixels to an inch. */
+const EDGE = 0.4;
+const PIXELS = 96;
+
+/** A whole printable document of boards and what is cut out of them, as HTML text that needs nothing else; no board is parted by the end of a page. */
+export function stickPages(
+  sticks: readonly Stick[],
+  { paper, length, words = WORDS, title = words.sticks.title, notes = [] }: StickPaper,
+): string {
+  const page = PAPERS[paper];
+  const width = Math.floor((page.width - 2 * EDGE) * PIXELS);
+  const longest = Math.max(...sticks.map((stick) => stick.length));
+  const boards = sticks.map(
+    (stick) =>
+      `<figure>${drawSticks([stick], { width, length, words, theme: "print", brief: true, longest })}</figure>`,
+  );
+  const texts = [words.sticks.key, words.handSeen, ...notes]
+    .map((text) => `<p>${escaped(unbroken(text))}</p>`)
+    .join("");
+  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>@page{size:${page.width}in ${page.height}in;margin:${EDGE}in}
+body{margin:0;background:#fff;color:#000;font:10pt/1.25 system-ui,sans-serif}
+h1{font-size:18pt;margin:0 0 4pt}
+p{margin:0 0 4pt}
+figure{margin:0 0 6pt;break-inside:avoid}
+figure svg{display:block}
+.cautions{border-top:1px solid #000;padding-top:2pt;font-size:8pt}
+</style></head><body>\n<h1>${escaped(title)}</h1>${texts}\n${boards.join("\n")}\n<p class="cautions">${escaped(words.card.cautions)}</p>\n</body></html>\n`;
+}

@@ -1,9 +1,0 @@
-import type { Frame } from "../roof/frame.ts";
-import type { Piece } from "../roof/piece.ts";
-
-/** One of several roofs that a drawing puts side by side. */
-export interface RoofCase {
-  readonly title: string;
-  readonly frame: Frame;
-  readonly pieces: readonly Piece[];
-}

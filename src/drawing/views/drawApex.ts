@@ -1,0 +1,77 @@
+import { drawDimensions } from "../canvas/dimensions.ts";
+import { inColumns } from "../canvas/inColumns.ts";
+import type { RoofCase } from "./roofCase.ts";
+import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import type { Room } from "../canvas/shown.ts";
+import { windowOn } from "../canvas/windowOn.ts";
+
+/** Least width of one apex, in pixels. */
+const LEAST = 260;
+/** How much of the roof shows around the apex, in thicknesses of a rafter. */
+const AROUND = { x: 9, y: 5.5 };
+
+/** What meets at the top, each roof enlarged and from above: the apex of a hipped end, or of a gable the top of its last pair. */
+export function drawApex(
+  cases: readonly (RoofCase & { readonly end: "hip" | "gable" })[],
+  options: DrawingOptions,
+): string {
+  const sheet = new Sheet(options);
+  const { words } = sheet;
+  const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
+  return sheet.svg(bottom + 4, words.apex, `${words.apex}: ${cases.map(({ title }) => title).join("; ")}.`);
+}
+
+function drawOne(sheet: Sheet, one: RoofCase & { readonly end: "hip" | "gable" }, room: Room): number {
+  const { words, length, size, lineHeight } = sheet;
+  const { main, end, spec, ridgePast, ridgeThickness, pyramid } = one.frame;
+  const apex = { x: one.end === "gable" ? spec.length : end.run, y: main.run };
+  const { thickness } = spec.rafter;
+  const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;
+  const side = size * 1.6;
+  const { opening, at, label } = windowOn(sheet, "apex", one, { ...room, left: room.left + side, top }, [
+    { x: apex.x - AROUND.x * thickness, y: apex.y - AROUND.y * thickness },
+    { x: apex.x + AROUND.x * thickness, y: apex.y + AROUND.y * thickness },
+  ]);
+  const middle = at(apex.x, apex.y);
+  sheet.line(
+    [
+      { x: opening.left, y: middle.y },
+      { x: opening.right, y: middle.y },
+    ],
+    "faint",
+    "8 3 2 3",
+  );
+  sheet.line(
+    [
+      { x: middle.x, y: opening.top },
+      { x: middle.x, y: opening.bottom },
+    ],
+    "faint",
+    "8 3 2 3",
+  );
+  label();
+  if (ridgeThickness > 0) {
+    const face = at(apex.x, apex.y - ridgeThickness / 2).y;
+    drawDimensions(sheet, [{ from: face, to: middle.y, text: length(ridgeThickness / 2) }], {
+      way: "left",
+      at: opening.left,
+      object: opening.left,
+      least: opening.top,
+      most: opening.bottom,
+    });
+  }
+  const past = pyramid ? thickness / 2 : ridgePast;
+  if (one.end === "gable" || past === 0 || (!pyramid && ridgeThickness === 0)) return opening.bottom + lineHeight;
+  return drawDimensions(
+    sheet,
+    [
+      {
+        from: at(apex.x - past, 0).x,
+        to: middle.x,
+        name: pyramid ? words.endKingShort : words.ridgePast,
+        text: length(past),
+      },
+    ],
+    { way: "down", at: opening.bottom, object: opening.bottom, least: opening.left, most: opening.right },
+  );
+}

@@ -1,0 +1,75 @@
+import type { Point } from "../../geometry/clipped.ts";
+import { inColumns } from "../canvas/inColumns.ts";
+import type { RoofCase } from "./roofCase.ts";
+import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { angleText, type Room } from "../canvas/shown.ts";
+import { onSheet, type View } from "../canvas/view.ts";
+
+/** Least width of one section, in pixels. */
+const LEAST = 260;
+/** How much of each plane shows, and of the hip under its top, in thicknesses of the hip. */
+const AROUND = { x: 2.6, below: 2 };
+
+/** The top of the hip against the two planes, roof beside roof: the plumb section across it, looking up it, so the end side's plane is on the left. */
+export function drawHipTops(cases: readonly RoofCase[], options: DrawingOptions): string {
+  const sheet = new Sheet(options);
+  const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
+  return sheet.svg(
+    bottom + 4,
+    sheet.words.hipTops,
+    `${sheet.words.hipTops}: ${cases.map((one) => `${one.title}, ${factsOf(sheet, one).join(", ")}`).join("; ")}.`,
+  );
+}
+
+function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
+  const { words } = sheet;
+  const {
+    hip,
+    main: {
+      at: { near, far, slope },
+    },
+    spec,
+  } = one.frame;
+  const reach = AROUND.x * spec.hip.thickness;
+  // Across the meeting line, each plane falls by the hip's slope over the tangent of its plan angle.
+  const fall = { main: slope / near.tan, end: slope / far.tan };
+  const low = -Math.max(hip.drop + AROUND.below * spec.hip.thickness, reach * Math.max(fall.main, fall.end));
+  const top = sheet.lines([one.title], room, room.top, { bold: true }) + 8;
+  const scale = (room.right - room.left) / (2 * reach);
+  const view: View = { name: "hip top", scale, x: (room.left + room.right) / 2, y: top };
+  const polygon: Point[] = [
+    { x: -hip.endFace, y: low },
+    { x: hip.mainFace, y: low },
+    ...(hip.backing
+      ? [
+          { x: hip.mainFace, y: -hip.mainFall },
+          { x: 0, y: 0 },
+          { x: -hip.endFace, y: -hip.endFall },
+        ]
+      : [
+          { x: hip.mainFace, y: -hip.drop },
+          { x: -hip.endFace, y: -hip.drop },
+        ]),
+  ];
+  sheet.boards(view, [{ polygon, mark: "H", hand: "plain" }]);
+  const at = (x: number, y: number) => onSheet(view, { x, y });
+  sheet.line([at(-reach, -reach * fall.end), at(0, 0), at(reach, -reach * fall.main)], "accent");
+  sheet.line([at(0, 0), at(0, low)], "faint", "8 3 2 3");
+  const beside = (side: -1 | 1) => ({ x: at(side * 0.62 * reach, 0).x, y: at(0, low).y - 4 });
+  sheet.text(beside(-1), words.endSide, { colour: "faint" });
+  sheet.text(beside(1), words.mainSide, { colour: "faint" });
+  return sheet.lines(factsOf(sheet, one), room, at(0, low).y + 2) + 2;
+}
+
+function factsOf({ words, length }: Sheet, { frame: { hip, spec } }: RoofCase): string[] {
+  if (hip.backing) return [words.backed(angleText(hip.backing[0]), angleText(hip.backing[1]))];
+  const proud = Math.max(hip.mainProud, hip.endProud);
+  return [
+    words.dropped(length(hip.drop)),
+    ...(spec.hipTop === "shifted" ? [words.shifted(length(hip.mainFace), length(hip.endFace))] : []),
+    // What no tape shows is none.
+    ...(/[1-9]/.test(length(proud))
+      ? [words.proud(length(proud), hip.mainProud > hip.endProud ? words.mainSide : words.endSide)]
+      : []),
+  ];
+}

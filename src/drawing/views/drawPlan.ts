@@ -1,0 +1,188 @@
+import type { Point } from "../../geometry/clipped.ts";
+import type { Frame } from "../../roof/frame/frame.ts";
+import type { Piece } from "../../roof/frame/piece.ts";
+import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
+import { bays } from "./bays.ts";
+import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
+import { boardShape, labelOf } from "../canvas/labelOf.ts";
+import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { textWidth } from "../canvas/textWidth.ts";
+import { onSheet, type View } from "../canvas/view.ts";
+
+/** Thinner than this in pixels, a filled board does not differ from a hollow one, and only the letters tell the hands. */
+const TELLS = 2.5;
+
+/** The whole framing plan: every member to scale with its mark and hand, bays and overall sizes. */
+export function drawPlan(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
+  const sheet = new Sheet(options);
+  const { size, words, width } = sheet;
+  const boards = placedBoards(frame, pieces);
+  const { length, span } = frame.spec;
+  const east = frame.hipEnds === 2 ? frame.end.overhang : 0;
+  const across = length + frame.end.overhang + east;
+  const feet = boards.filter(({ piece }) => piece.member !== "ridge" && piece.member !== "hip");
+  const longest = Math.max(...feet.map((board) => textWidth(labelOf(board, words), size)));
+
+  const right = east > 0 || frame.hipEnds === 2 ? longest + 8 : 8;
+  // The room that dimensions take depends on the scale, and the scale on that room: rounds follow until what is drawn has the room it takes.
+  let plan = laidOut(0);
+  while (plan.needs > plan.given) plan = laidOut(plan.needs);
+  const { view, left, depth, eaves, upright, main, end, beside } = plan;
+
+  function laidOut(given: number) {
+    const left = longest + 8 + given;
+    const scale = (width - left - right) / across;
+    const { main, end } = chainsOf(sheet, boards, frame, scale);
+    const upright = Math.min(...spacings(feet)) * scale < longest + 3;
+    const depth = upright ? longest + 6 : sheet.lineHeight + 2;
+    const view: View = {
+      name: "plan",
+      scale,
+      x: left + frame.end.overhang * scale,
+      y: depth + (span + frame.main.overhang) * scale,
+    };
+    const eaves = view.y + frame.main.overhang * scale;
+    // No lower than the marks at the feet: under them are the rows of the main plate.
+    const beside = { least: 0, most: eaves + depth };
+    const up = end.map((one) => ({ ...one, from: view.y - one.from, to: view.y - one.to }));
+    return { given, needs: dimensionDepth(up, size, beside), view, left, depth, eaves, upright, main, end: up, beside };
+  }
+
+  sheet.boards(
+    view,
+    boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * view.scale >= TELLS)),
+  );
+  outlinePlates(sheet, view, frame, east);
+  writeLabels(sheet, view, feet, upright, size);
+  for (const board of boards)
+    if (board.piece.member === "hip" || board.piece.member === "ridge") writeInside(sheet, view, board, feet);
+
+  // Extension lines begin beyond the marks, so that none is struck through.
+  let bottom = drawDimensions(
+    sheet,
+    main.map((one) => ({ ...one, from: one.from + view.x, to: one.to + view.x })),
+    { way: "down", at: eaves + depth, object: eaves + depth - 4, least: 0, most: width },
+  );
+  drawDimensions(sheet, end, { way: "left", at: left - longest - 8, object: left - longest - 8, ...beside });
+  const tells = frame.spec.rafter.thickness * view.scale >= TELLS;
+  bottom = sheet.lines(
+    [`${tells ? words.handKey : words.handLetters} ${words.handSeen}`],
+    { left: 0, right: width },
+    bottom,
+    { colour: "faint" },
+  );
+  return sheet.svg(
+    bottom + 6,
+    words.plan,
+    `${words.plan}: ${options.length(span)} × ${options.length(length)}. ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`,
+  );
+}
+
+/** Bays along a main and an end plate and their overall lengths, in pixels from the corner. */
+function chainsOf(sheet: Sheet, boards: readonly PlacedBoard[], { spec }: Frame, scale: number) {
+  const chain = (stations: number[], whole: number) => {
+    // A gable's last pair stands half a board inside the plate line, which is no bay.
+    const ones = bays([0, ...stations, whole])
+      .filter(({ each }) => each > spec.rafter.thickness)
+      .map(({ from, to, count, each }): Dimension => ({
+        from: from * scale,
+        to: to * scale,
+        text: count > 1 ? `${count} ${sheet.words.each} ${sheet.length(each)}` : sheet.length(each),
+      }));
+    return [...ones, { from: 0, to: whole * scale, text: sheet.length(whole) }];
+  };
+  const on = (axis: "x" | "y") =>
+    boards
+      .filter(
+        ({ foot, piece }) => foot[axis === "x" ? "y" : "x"] === 0 && piece.member !== "hip" && piece.member !== "ridge",
+      )
+      .map(({ foot }) => foot[axis]);
+  return { main: chain(on("x"), spec.length), end: chain(on("y"), spec.span) };
+}
+
+/** Distances between neighbours on one plate line. */
+function spacings(feet: readonly PlacedBoard[]): number[] {
+  const main = feet
+    .filter(({ foot }) => foot.y === 0)
+    .map(({ foot }) => foot.x)
+    .sort((a, b) => a - b);
+  return main.slice(1).map((x, i) => x - main[i]!);
+}
+
+function outlinePlates(sheet: Sheet, view: View, { spec: { length, span }, main, end }: Frame, east: number): void {
+  const ring = (x0: number, y0: number, x1: number, y1: number) =>
+    [
+      [x0, y0],
+      [x1, y0],
+      [x1, y1],
+      [x0, y1],
+      [x0, y0],
+    ].map(([x, y]) => onSheet(view, { x: x!, y: y! }));
+  sheet.line(ring(0, 0, length, span), "faint", "6 3");
+  if (main.overhang + end.overhang > 0)
+    sheet.line(ring(-end.overhang, -main.overhang, length + east, span + main.overhang), "faint", "2 2");
+}
+
+/** Marks at the feet: first each mark somewhere, then each with either hand, then all that still have room. */
+function writeLabels(sheet: Sheet, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
+  const done = new Set<PlacedBoard>();
+  const write = (board: PlacedBoard, text: string): Point | undefined => {
+    const { x, y } = onSheet(view, board.from);
+    const { heading } = board;
+    const colour = board.piece.member === "jack" ? "accent" : "ink";
+    if (heading.x !== 0)
+      return sheet.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, {
+        anchor: heading.x > 0 ? "end" : "start",
+        colour,
+      });
+    if (upright)
+      return sheet.label([{ x: x + size * 0.28, y: y + heading.y * 4 }], text, {
+        vertical: true,
+        anchor: heading.y > 0 ? "end" : "start",
+        colour,
+      });
+    return sheet.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { colour });
+  };
+  for (const once of [
+    ({ piece }: PlacedBoard) => piece.mark,
+    (board: PlacedBoard) => labelOf(board, sheet.words),
+    null,
+  ]) {
+    const shown = new Set(once ? [...done].map(once) : []);
+    for (const board of feet) {
+      if (done.has(board) || (once && shown.has(once(board)))) continue;
+      if (!write(board, labelOf(board, sheet.words))) continue;
+      done.add(board);
+      if (once) shown.add(once(board));
+    }
+  }
+}
+
+/** A hip's or the ridge's mark beside it, where it touches no other member if there is such a place. */
+function writeInside(sheet: Sheet, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
+  const a = onSheet(view, board.from);
+  const b = onSheet(view, board.to);
+  const text = labelOf(board, sheet.words);
+  const style = { bold: true };
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const off = { x: ((b.y - a.y) / length) * sheet.size * 1.2, y: ((a.x - b.x) / length) * sheet.size * 1.2 };
+  const parts = Array.from({ length: 31 }, (_, i) => 0.5 + (i % 2 ? 1 : -1) * Math.ceil(i / 2) * 0.02);
+  const places = parts.flatMap((part) =>
+    [1, -1].map((side): Point => ({
+      x: a.x + part * (b.x - a.x) + side * off.x,
+      y: a.y + part * (b.y - a.y) + side * off.y + sheet.size * 0.3,
+    })),
+  );
+  const stand = others.map(({ from, to }) => [onSheet(view, from), onSheet(view, to)] as const);
+  const clear = places.filter((at) => {
+    const { left, right, top, bottom } = sheet.boxOf(at, text, style);
+    return !stand.some(
+      ([c, d]) =>
+        Math.min(c.x, d.x) < right + 1 &&
+        Math.max(c.x, d.x) > left - 1 &&
+        Math.min(c.y, d.y) < bottom &&
+        Math.max(c.y, d.y) > top,
+    );
+  });
+  sheet.label([...clear, ...places], text, style);
+}

@@ -1,0 +1,120 @@
+import { bookOf } from "../../hosts/embedded/bookOf.ts";
+import type { EmbeddedSheet } from "../../hosts/embedded/embeddedSheet.ts";
+import "./fileBar.css";
+import { fileWords } from "./fileWords.ts";
+import { leaveGuard } from "../../hosts/embedded/leaveGuard.ts";
+import { openBook } from "../../hosts/embedded/openBook.ts";
+import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
+import { settled } from "../../hosts/embedded/whenCalculated.ts";
+import type { Start } from "./startBook.ts";
+
+const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+/** The bar above the sheet: opens a sample or a file of the user's, saves the sheets as a file, and says what was not kept. */
+export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): void {
+  let { title } = start.book;
+  const guard = leaveGuard(sheet);
+  const samples = element("select", {}, [
+    new Option(fileWords.choose, ""),
+    ...Object.entries(SAMPLES).map(([name, words]) => new Option(words, name)),
+  ]);
+  const open = element("button", { type: "button", textContent: fileWords.open });
+  const save = element("button", { type: "button", textContent: fileWords.save });
+  const file = element("input", { type: "file", accept: `.xlsx,${TYPE}`, hidden: true });
+  const says = element("p", {});
+  says.setAttribute("role", "status");
+  const close = element("button", { type: "button", textContent: "×", className: "close" });
+  close.setAttribute("aria-label", fileWords.close);
+  const message = element("div", { className: "message" }, [says, close]);
+  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, file, message);
+
+  const say = (text: string) => {
+    says.textContent = text;
+    message.classList.toggle("shown", text !== "");
+  };
+  /** One thing at a time: a second press would open a file into a file. */
+  const busy = async (doing: string, work: () => Promise<string>) => {
+    const controls = [samples, open, save];
+    const focused = controls.find((control) => control === document.activeElement);
+    for (const control of controls) control.disabled = true;
+    say(doing);
+    say(await work());
+    for (const control of controls) control.disabled = false;
+    // A control that is out of use has lost the focus, and the keyboard its place, unless the user has gone elsewhere since.
+    if (document.activeElement === document.body) focused?.focus();
+  };
+  const show = (name: string, bytes: () => Promise<Uint8Array>) =>
+    busy(fileWords.opening(name), async () => {
+      try {
+        const { readBook } = await import("../../xlsx/readBook.ts");
+        const { book, left } = await readBook(await bytes(), name.replace(/\.xlsx$/i, ""));
+        const others = await openBook(sheet, book);
+        title = book.title;
+        guard.saved();
+        return fileWords.opened(title, left, others);
+      } catch (error) {
+        return fileWords.notOpened(name, (error as Error).message);
+      }
+    });
+
+  samples.addEventListener("change", () => {
+    const name = samples.value;
+    samples.value = "";
+    if (isSample(name)) void show(SAMPLES[name], () => sampleFile(name));
+  });
+  open.addEventListener("click", () => file.click());
+  file.addEventListener("change", () => {
+    const chosen = file.files?.[0];
+    if (chosen)
+      void show(chosen.name, async () => new Uint8Array(await chosen.arrayBuffer())).finally(
+        () => void (file.value = ""),
+      );
+  });
+  save.addEventListener(
+    "click",
+    () =>
+      void busy(fileWords.saving, async () => {
+        try {
+          const { writeBook } = await import("../../xlsx/writeBook.ts");
+          await settled(sheet);
+          const { book, left } = bookOf(sheet, title);
+          const name = `${fileName(title)}.xlsx`;
+          download(await writeBook(book), name);
+          guard.saved();
+          return fileWords.saved(name, book.sheets.length, left);
+        } catch (error) {
+          return fileWords.notSaved((error as Error).message);
+        }
+      }),
+  );
+  close.addEventListener("click", () => say(""));
+  say(start.says);
+}
+
+function element<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  has: Partial<HTMLElementTagNameMap[Tag]>,
+  children: readonly (Node | string)[] = [],
+): HTMLElementTagNameMap[Tag] {
+  const made = Object.assign(document.createElement(tag), has);
+  made.append(...children);
+  return made;
+}
+
+function download(bytes: Uint8Array, name: string): void {
+  const address = URL.createObjectURL(new Blob([bytes.slice()], { type: TYPE }));
+  element("a", { href: address, download: name }).click();
+  // The browser has taken hold of it by then.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** A title as a file may be named on any system. */
+function fileName(title: string): string {
+  return (
+    title
+      .replace(/[\\/:*?"<>|\u0000-\u001f]+/g, " ")
+      .replace(/\s+/g, " ")
+      .trim()
+      .slice(0, 80) || "Longpoint"
+  );
+}

@@ -1,0 +1,53 @@
+import { functions } from "../../../functions/index.ts";
+import { mountPane } from "../../pane/pane.tsx";
+import "./bench.css";
+import type { BenchHandle } from "./benchHandle.ts";
+import { embeddedHost } from "../../hosts/embedded/embeddedHost.ts";
+import { embeddedSheet } from "../../hosts/embedded/embeddedSheet.ts";
+import { fileBar } from "./fileBar.ts";
+import { landTabs } from "../../hosts/embedded/releaseTabDrag.ts";
+import { pageParts } from "../../hosts/embedded/pageParts.ts";
+import { settled as settledSheet } from "../../hosts/embedded/whenCalculated.ts";
+import { startBook } from "./startBook.ts";
+import { workbookData } from "../../hosts/embedded/workbookData.ts";
+
+const container = document.getElementById("sheet")!;
+const start = await startBook(location.search);
+const sheet = embeddedSheet(pageParts(container), functions, workbookData(start.book));
+const host = embeddedHost(sheet);
+const { api, workbook } = sheet;
+
+landTabs(container);
+
+const dark = matchMedia("(prefers-color-scheme: dark)");
+api.toggleDarkMode(dark.matches);
+dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
+
+const settled = () => settledSheet(sheet);
+const shown = new Promise<void>((resolve) => {
+  const listening = api.addEvent(api.Event.LifeCycleChanged, ({ stage }) => {
+    if (stage < api.Enum.LifecycleStages.Rendered) return;
+    listening.dispose();
+    resolve();
+  });
+});
+const handle: BenchHandle = {
+  host,
+  ready: shown.then(settled).then(() => void (handle.readyAfter = performance.now())),
+  readyAfter: Number.NaN,
+  settled,
+  undo: () => void workbook.undo(),
+  redo: () => void workbook.redo(),
+  rect(row, column) {
+    const { x, y, width, height } = workbook.getActiveSheet().getRange(row, column).getCellRect();
+    // The sheet counts from its grid, the largest of its canvases; the others are its editors.
+    const [canvas] = [...container.querySelectorAll("canvas")]
+      .map((c) => c.getBoundingClientRect())
+      .sort((a, b) => b.width * b.height - a.width * a.height) as [DOMRect];
+    return { x: canvas.x + x, y: canvas.y + y, width, height };
+  },
+};
+window.longpoint = handle;
+
+fileBar(document.getElementById("files")!, sheet, start);
+mountPane(document.getElementById("pane")!, host);

@@ -1,0 +1,52 @@
+import type { ComponentChildren } from "preact";
+import { unbroken } from "../../drawing/canvas/nonBreaking.ts";
+import { texts } from "../state/texts.ts";
+
+/** A table of texts. It scrolls in a place of its own, so that the pane never does; the first column names the row. */
+export function TableView({
+  name,
+  headings,
+  rows,
+  numbers,
+}: {
+  name: string;
+  headings: readonly string[];
+  rows: readonly (readonly ComponentChildren[])[];
+  numbers?: readonly boolean[];
+}) {
+  return (
+    <div class="lp-scroll" role="region" tabIndex={0} aria-label={texts.scrolls(name)}>
+      <table>
+        <caption class="lp-hidden">{name}</caption>
+        <thead>
+          <tr>
+            {headings.map((heading, j) => (
+              <th key={heading} scope="col" class={numbers?.[j] ? "lp-number" : undefined}>
+                {heading}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, i) => (
+            <tr key={i}>
+              {row
+                .map((given) => (typeof given === "string" ? unbroken(given) : given))
+                .map((cell, j) =>
+                  j === 0 ? (
+                    <th key={j} scope="row">
+                      {cell}
+                    </th>
+                  ) : (
+                    <td key={j} class={numbers?.[j] ? "lp-number" : undefined}>
+                      {cell}
+                    </td>
+                  ),
+                )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

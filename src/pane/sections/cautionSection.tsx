@@ -1,0 +1,27 @@
+import { Refusal } from "../../registry/refusal.ts";
+import { blockRows } from "../state/blockCells.ts";
+import type { PaneState } from "../state/paneState.ts";
+import { tableNow, type Table } from "../writing/evaluateFunction.ts";
+import { TableView } from "../controls/tableView.tsx";
+import { texts } from "../state/texts.ts";
+import { typedHere } from "../state/typedHere.ts";
+
+/** What nobody may overlook, and on request every figure of this roof beside the published one. */
+export function CautionList() {
+  return (
+    <ul>
+      {texts.cautions.map((words) => (
+        <li key={words}>{words}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** The roof's figures beside the published ones. */
+export function CautionTable({ state }: { state: PaneState }) {
+  if (!state.report.value.model) return <p class="lp-note">{texts.notYet}</p>;
+  const table = tableNow("CAUTIONS", [blockRows(state.inputs.value)]) as Table | Refusal;
+  if (table instanceof Refusal) return <p class="lp-wrong">{typedHere(table.message)}</p>;
+  const [headings, ...rows] = table;
+  return <TableView name={texts.figures} headings={headings!.map(String)} rows={rows.map((row) => row.map(String))} />;
+}

@@ -1,0 +1,104 @@
+import { useSignal } from "@preact/signals";
+import { drawComparison } from "../../drawing/views/drawComparison.ts";
+import { lengthText } from "../../measure/lengthText.ts";
+import type { Unit } from "../../measure/unit.ts";
+import { Refusal } from "../../registry/refusal.ts";
+import type { Cell } from "../../registry/worksheetFunction.ts";
+import { blockRows } from "../state/blockCells.ts";
+import { Drawing } from "../controls/drawing.tsx";
+import { insert } from "../writing/insert.ts";
+import type { PaneState } from "../state/paneState.ts";
+import { listed, planCompare } from "../writing/layoutComparison.ts";
+import { Choice } from "./salvageForm.tsx";
+import { tableNow, type Table } from "../writing/evaluateFunction.ts";
+import { TableView } from "../controls/tableView.tsx";
+import { texts } from "../state/texts.ts";
+import { typedHere } from "../state/typedHere.ts";
+
+const WHAT = ["longest jack", "step", "jacks", "hip length", "board feet", "roof area", "squares"];
+const LENGTHS: ReadonlySet<string> = new Set(["longest jack", "step", "hip length"]);
+
+/** One figure over several pitches and spacings, as a grid and as bars. */
+export function CompareSection({ state }: { state: PaneState }) {
+  const pitches = useSignal("4, 6, 8, 10");
+  const spacings = useSignal<string | null>(null);
+  const what = useSignal(WHAT[0]!);
+  const { model, unit } = state.report.value;
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
+  const across = spacings.value ?? (unit === "mm" ? "400, 600" : "16, 24");
+  const asked = { pitches: listed(pitches.value), spacings: listed(across), what: what.value };
+  const grid = tableNow("COMPARE", [
+    blockRows(state.inputs.value),
+    asked.pitches.map((one) => [one]),
+    [asked.spacings],
+    asked.what,
+  ]) as Table | Refusal;
+  const figure = figureOf(what.value, unit);
+  return (
+    <>
+      <div class="lp-three">
+        <label>
+          {texts.pitches}
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={200}
+            value={pitches.value}
+            aria-describedby="lp-compare-wrong"
+            onInput={(event) => (pitches.value = event.currentTarget.value)}
+          />
+        </label>
+        <label>
+          {texts.spacings}
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={200}
+            value={across}
+            aria-describedby="lp-compare-wrong"
+            onInput={(event) => (spacings.value = event.currentTarget.value)}
+          />
+        </label>
+        <Choice label={texts.compared} value={what.value} of={WHAT} change={(value) => (what.value = value)} />
+      </div>
+      <p id="lp-compare-wrong" class="lp-wrong" hidden={!(grid instanceof Refusal)}>
+        {grid instanceof Refusal ? typedHere(grid.message) : ""}
+      </p>
+      {!(grid instanceof Refusal) && (
+        <>
+          <TableView
+            name={texts.sections.compare}
+            headings={grid[0]!.map((cell, j) => (j === 0 && LENGTHS.has(what.value) ? what.value : String(cell)))}
+            rows={grid.slice(1).map((row) => row.map((cell, j) => (j === 0 ? String(cell) : figure(cell))))}
+            numbers={grid[0]!.map((_, j) => j > 0)}
+          />
+          <Drawing draw={(width) => drawComparison(grid, { width, figure, title: texts.chartOf(what.value) })} />
+          <div class="lp-buttons">
+            <button
+              type="button"
+              onClick={() =>
+                void insert(state, {
+                  title: texts.sections.compare,
+                  sheet: texts.sections.compare,
+                  plan: (place, on) => planCompare(place, on, asked, grid),
+                })
+              }
+            >
+              {texts.writeCompare}
+            </button>
+          </div>
+        </>
+      )}
+    </>
+  );
+}
+
+/** A figure as people read it: a length on the tape or in whole millimetres. */
+function figureOf(what: string, unit: Unit): (cell: Cell) => string {
+  return (cell) =>
+    typeof cell !== "number"
+      ? String(cell)
+      : LENGTHS.has(what)
+        ? lengthText(cell, unit)
+        : String(Number(cell.toFixed(2)));
+}

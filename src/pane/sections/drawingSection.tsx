@@ -1,0 +1,85 @@
+import { useSignal } from "@preact/signals";
+import { drawCorner } from "../../drawing/views/drawCorner.ts";
+import { drawFrame3d } from "../../drawing/views/drawFrame3d.ts";
+import { drawHip } from "../../drawing/views/drawHip.ts";
+import { drawJack } from "../../drawing/views/drawJack.ts";
+import { drawPair } from "../../drawing/views/drawPair.ts";
+import { drawPlan } from "../../drawing/views/drawPlan.ts";
+import { drawRidge } from "../../drawing/views/drawRidge.ts";
+import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
+import { lengthText } from "../../measure/lengthText.ts";
+import { Drawing } from "../controls/drawing.tsx";
+import type { Frame } from "../../roof/frame/frame.ts";
+import type { Piece } from "../../roof/frame/piece.ts";
+import type { PaneState } from "../state/paneState.ts";
+import { Choice } from "./salvageForm.tsx";
+import { texts } from "../state/texts.ts";
+
+type View = keyof typeof texts.views;
+
+/** The roof as it is typed: the whole plan, one corner enlarged, or one piece with everything that is laid out on it. */
+export function DrawingSection({ state }: { state: PaneState }) {
+  const view = useSignal<View>("plan");
+  const mark = useSignal("");
+  const hand = useSignal("left");
+  const { model, unit } = state.report.value;
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
+  const { frame, pieces } = model;
+  // The hip has a view of its own; jacks come first.
+  const shown = pieces
+    .filter(({ member }) => member !== "hip")
+    .sort((a, b) => Number(b.member === "jack") - Number(a.member === "jack"));
+  const piece = shown.find((one) => one.mark === mark.value) ?? shown[0]!;
+  const draw = (width: number) => {
+    const options = { width, length: (value: number) => lengthText(value, unit) };
+    switch (view.value) {
+      case "plan":
+        return drawPlan(frame, pieces, options);
+      case "corner":
+        return drawCorner(frame, pieces, options);
+      case "hip":
+        return drawHip(frame, pieces, options);
+      case "round":
+        return drawFrame3d(frame, pieces, options);
+      case "piece":
+        return drawPiece(frame, piece, hand.value, options);
+    }
+  };
+  return (
+    <>
+      <div class="lp-three">
+        <Choice
+          label={texts.drawingOf}
+          value={texts.views[view.value]}
+          of={Object.values(texts.views)}
+          change={(words) =>
+            (view.value = (Object.keys(texts.views) as View[]).find((key) => texts.views[key] === words)!)
+          }
+        />
+        {view.value === "piece" && (
+          <Choice
+            label={texts.piece}
+            value={piece.mark}
+            of={shown.map((one) => one.mark)}
+            change={(value) => (mark.value = value)}
+          />
+        )}
+        {view.value === "piece" && piece.member === "jack" && (
+          <Choice
+            label={texts.hand}
+            value={hand.value}
+            of={["left", "right", texts.bothHands]}
+            change={(value) => (hand.value = value)}
+          />
+        )}
+      </div>
+      <Drawing draw={draw} />
+    </>
+  );
+}
+
+function drawPiece(frame: Frame, piece: Piece, hand: string, options: DrawingOptions): string {
+  if (piece.member === "ridge") return drawRidge(frame, piece, options);
+  if (piece.plain > 0) return drawJack(piece, "plain", options);
+  return hand === "left" || hand === "right" ? drawJack(piece, hand, options) : drawPair(piece, options);
+}

@@ -1,0 +1,156 @@
+import { useSignal } from "@preact/signals";
+import { useEffect, useMemo } from "preact/hooks";
+import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
+import { drawSticks } from "../../drawing/cards/drawSticks.ts";
+import { stickPages } from "../../drawing/cards/stickPages.ts";
+import { unbroken } from "../../drawing/canvas/nonBreaking.ts";
+import { lengthText } from "../../measure/lengthText.ts";
+import { Refusal } from "../../registry/refusal.ts";
+import { boardsOnHand } from "../writing/boardsOnHand.ts";
+import { Drawing } from "../controls/drawing.tsx";
+import { fill } from "../writing/fill.ts";
+import { newestOnly } from "../state/newestOnly.ts";
+import { kerfNow, kerfText, orderNow, type Order, type OrderAsked } from "../writing/orderNow.ts";
+import { OrderTable } from "./orderTable.tsx";
+import type { PaneState } from "../state/paneState.ts";
+import { PrintFrame } from "../controls/printFrame.tsx";
+import { roofTables } from "../writing/roofTables.ts";
+import { Choice } from "./salvageForm.tsx";
+import { whyOf } from "../writing/sheetWork.ts";
+import { texts } from "../state/texts.ts";
+import { typedHere } from "../state/typedHere.ts";
+import { usualPaper } from "../state/usualPaper.ts";
+
+/** Milliseconds without typing before the search for an order starts. */
+const CALM = 300;
+
+/** The boards to buy, how each is cut, and both on paper or in the sheet. Worked out only while it is looked at. */
+export function OrderSection({ state }: { state: PaneState }) {
+  const { model, unit } = state.report.value;
+  const { boards } = boardsOnHand(state.inputs.value, state.report.value);
+  const asked: OrderAsked = { inputs: state.inputs.value, kerf: state.kerf.value };
+  const key = JSON.stringify(asked);
+  const kerf = kerfNow(asked.kerf, unit);
+  const ready = model !== null && !(kerf instanceof Refusal);
+  const found = useSignal<{ readonly key: string; readonly order: Order | Refusal } | null>(null);
+  const newest = useMemo(
+    () =>
+      newestOnly(
+        CALM,
+        (one: OrderAsked) => orderNow(one).catch((error) => new Refusal("#VALUE!", whyOf(error))),
+        (one, order) => (found.value = { key: JSON.stringify(one), order }),
+      ),
+    [],
+  );
+  useEffect(() => newest.stop, []);
+  useEffect(() => void (ready && found.value?.key !== key && newest.ask(asked)), [key, ready]);
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
+  // An answer for the roof before is none for this one.
+  const order = found.value?.key === key ? found.value.order : null;
+  const wrong = kerf instanceof Refusal ? typedHere(kerf.message) : "";
+  return (
+    <>
+      <p class="lp-note">{texts.orderFrom(boards)}</p>
+      <div class="lp-three">
+        <label>
+          {texts.kerf}
+          <input
+            type="text"
+            autocomplete="off"
+            maxLength={100}
+            value={asked.kerf}
+            aria-invalid={wrong !== ""}
+            aria-describedby="lp-kerf-read lp-kerf-wrong"
+            onInput={(event) => (state.kerf.value = event.currentTarget.value)}
+          />
+          <span class="lp-understood" id="lp-kerf-read">
+            {kerf instanceof Refusal
+              ? ""
+              : asked.kerf.trim() === ""
+                ? texts.empty(kerfText(kerf, unit))
+                : kerfText(kerf, unit)}
+          </span>
+        </label>
+      </div>
+      <p id="lp-kerf-wrong" class="lp-wrong" hidden={wrong === ""}>
+        {wrong}
+      </p>
+      <div role="status">
+        {wrong !== "" ? (
+          ""
+        ) : order === null ? (
+          <p class="lp-note">{texts.orderWorking}</p>
+        ) : order instanceof Refusal ? (
+          <p class="lp-wrong">{typedHere(order.message)}</p>
+        ) : (
+          <p>
+            {texts.orderTotal(
+              order.boards,
+              unit === "mm" ? texts.metres(order.length / 1000) : lengthText(order.length, unit),
+            )}
+          </p>
+        )}
+      </div>
+      {ready && order && !(order instanceof Refusal) && (
+        <Found state={state} order={order} kerf={kerfText(kerf, unit)} />
+      )}
+    </>
+  );
+}
+
+/** An order that was found: its lines, how good it is, the plan drawn, and the ways out of the pane. */
+function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: string }) {
+  const { model, unit } = state.report.value;
+  const chosen = useSignal<CardPaper["paper"] | null>(null);
+  const paper = chosen.value ?? usualPaper(unit);
+  const page = useSignal<string | null>(null);
+  const { sticks, notes } = order.plan;
+  const length = (value: number) => lengthText(value, unit);
+  const print = () => {
+    const { spec } = model!.frame;
+    page.value = stickPages(sticks, {
+      paper,
+      length,
+      notes: [texts.planFor(length(spec.span), length(spec.length), kerf), ...notes.map(texts.sentence)],
+    });
+  };
+  const write = () =>
+    fill(state, {
+      block: state.link.value === null,
+      tables: (inputs) => roofTables(new Set(["order", "cutting"]), inputs, state.kerf.value),
+      newSheets: true,
+    });
+  return (
+    <>
+      <OrderTable lines={order.lines} unit={unit} />
+      <p>{texts.sentence(order.proof)}</p>
+      <ul class="lp-notes">
+        {notes.map((note) => (
+          <li key={note}>{unbroken(texts.sentence(note))}</li>
+        ))}
+      </ul>
+      <h3>{texts.tables.cutting}</h3>
+      <div class="lp-scroll lp-sticks" role="region" tabIndex={0} aria-label={texts.scrollsDown(texts.tables.cutting)}>
+        <Drawing draw={(width) => drawSticks(sticks, { width, length })} />
+      </div>
+      <div class="lp-three">
+        <Choice
+          label={texts.paper}
+          value={paper}
+          of={["letter", "A4"]}
+          change={(value) => (chosen.value = value as CardPaper["paper"])}
+        />
+      </div>
+      <button type="button" class="lp-main" onClick={print}>
+        {texts.printPlan}
+      </button>
+      <div class="lp-buttons">
+        <button type="button" onClick={() => void write()}>
+          {texts.writeOrder}
+        </button>
+      </div>
+      <p class="lp-note">{texts.orderPrices}</p>
+      <PrintFrame page={page.value} title={texts.tables.cutting} done={() => (page.value = null)} />
+    </>
+  );
+}

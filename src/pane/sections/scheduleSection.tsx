@@ -1,0 +1,52 @@
+import { unbroken } from "../../drawing/canvas/nonBreaking.ts";
+import type { PaneState } from "../state/paneState.ts";
+import { groupedNotes } from "../controls/groupedNotes.ts";
+import { TableView } from "../controls/tableView.tsx";
+import { tableTexts } from "../writing/tableTexts.ts";
+import { texts } from "../state/texts.ts";
+
+const COLUMNS = [
+  "Piece",
+  "Side",
+  "Long point",
+  "Tape",
+  "Shortest board",
+  "Saw tilt",
+  "Left",
+  "Right",
+  "Offset",
+  "Plate mark",
+  "Hip mark",
+];
+
+/** The jacks of the roof as it is typed, redrawn with every keystroke. */
+export function ScheduleSection({ state }: { state: PaneState }) {
+  const table = state.schedule.value;
+  const { unit, model } = state.report.value;
+  const jacks = model?.pieces.filter(({ member }) => member === "jack") ?? [];
+  return (
+    <section aria-labelledby="lp-schedule">
+      <h2 id="lp-schedule">{texts.sections.schedule}</h2>
+      {table ? (
+        <>
+          <p class="lp-note">
+            {texts.jackCount(
+              jacks.reduce((sum, { left, right }) => sum + left + right, 0),
+              jacks.length,
+            )}
+          </p>
+          <TableView name={texts.scheduleCaption} {...tableTexts(table, unit, COLUMNS)} />
+          <ul class="lp-notes">
+            {groupedNotes(table).map(({ note, pieces }) => (
+              <li key={note}>
+                <b>{pieces.join(", ")}</b> {unbroken(note)}
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : (
+        <p class="lp-note">{texts.notYet}</p>
+      )}
+    </section>
+  );
+}

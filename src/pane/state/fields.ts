@@ -1,0 +1,60 @@
+import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { ROWS } from "../../../functions/arguments/roofBlock.ts";
+
+/** What is typed into the fields of the pane, by row of the roof block; "" where nothing is. */
+export type Inputs = Readonly<Record<Row, string>>;
+
+/** How a field is asked for: typed freely, with a short list to pick from, or as one of a few words. */
+export interface Field {
+  readonly row: Row;
+  readonly kind: "length" | "pitch" | "size" | "choice" | "text";
+  /** What stands in the field when the pane is opened for the first time. */
+  readonly start: string;
+  /** The words to choose from, or the sizes offered beside what is typed. */
+  readonly choices?: readonly string[];
+  /** Stands under "More": most roofs need it seldom. */
+  readonly more?: boolean;
+}
+
+/** Lengths on hand before anybody says otherwise, long enough for the hip of an ordinary roof. */
+export const START_BOARDS = { in: "8' to 24' by 2'", mm: "2.4 m to 7.2 m by 0.6 m" } as const;
+
+const SIZES = ["2x4", "2x6", "2x8", "2x10", "2x12"];
+
+/** The fields in the order in which a roof is measured: the plan, the slope, the lumber, the setting out. */
+export const FIELDS: readonly Field[] = [
+  { row: "Span", kind: "length", start: "24'" },
+  { row: "Length", kind: "length", start: "36'" },
+  { row: "Pitch", kind: "pitch", start: "6" },
+  { row: "End pitch", kind: "pitch", start: "" },
+  { row: "Spacing", kind: "length", start: "24" },
+  { row: "Overhang", kind: "length", start: "18" },
+  { row: "Rafter", kind: "size", start: "2x8", choices: SIZES },
+  { row: "Hip", kind: "size", start: "2x10", choices: SIZES },
+  { row: "Ridge", kind: "size", start: "2x10", choices: [...SIZES, "none"] },
+  { row: "Seat", kind: "length", start: "3.5" },
+  { row: "Set out from", kind: "choice", start: "king common", choices: ["king common", "corner"] },
+  { row: "Ends", kind: "choice", start: "hip and hip", choices: ["hip and hip", "hip and gable"], more: true },
+  { row: "Hip top", kind: "choice", start: "dropped", choices: ["dropped", "backed", "shifted"], more: true },
+  { row: "Hip head", kind: "choice", start: "king commons", choices: ["king commons", "ridge"], more: true },
+  { row: "End overhang", kind: "length", start: "", more: true },
+  { row: "Heel", kind: "length", start: "", more: true },
+  { row: "Correction", kind: "length", start: "0", more: true },
+  { row: "End correction", kind: "length", start: "0", more: true },
+  { row: "Boards", kind: "text", start: START_BOARDS.in, more: true },
+  { row: "Waste", kind: "text", start: "10", more: true },
+  { row: "Spares", kind: "text", start: "0", more: true },
+  { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], more: true },
+];
+
+/** Rows that a roof cannot do without. */
+export const NEEDED: ReadonlySet<Row> = new Set<Row>(["Span", "Length", "Pitch"]);
+
+/** Inputs with nothing in them. */
+export const EMPTY_INPUTS: Inputs = Object.fromEntries(ROWS.map((row) => [row, ""])) as Record<Row, string>;
+
+/** What the pane shows when nothing is remembered. */
+export const START_INPUTS: Inputs = {
+  ...EMPTY_INPUTS,
+  ...Object.fromEntries(FIELDS.map(({ row, start }) => [row, start])),
+};

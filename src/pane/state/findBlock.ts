@@ -1,0 +1,54 @@
+import type { HostCell } from "../../hosts/host.ts";
+import { rowOf } from "./blockCells.ts";
+
+/** Where a roof block stands inside the cells that were looked at: its first row, the column of its labels, how many rows. */
+export interface FoundBlock {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+}
+
+/**
+ * The roof block nearest to a cell among cells that hold other things too, such as a title above it or a bid beside it.
+ *
+ * A block is a run of known labels one below the other that has Span, Length and Pitch among them. An empty row does not end it,
+ * nor do two blocks with one row in both become one.
+ */
+export function findBlock(
+  cells: readonly (readonly HostCell[])[],
+  at: { row: number; column: number },
+): FoundBlock | null {
+  const columns = cells[0]?.length ?? 0;
+  let best: FoundBlock | null = null;
+  for (let column = 0; column + 1 < columns; column++)
+    for (const run of runs(cells, column)) if (!best || distance(run, at) < distance(best, at)) best = run;
+  return best;
+}
+
+function* runs(cells: readonly (readonly HostCell[])[], column: number): Generator<FoundBlock> {
+  let start = -1;
+  let end = -1;
+  let seen = new Set<string>();
+  const run = () =>
+    start >= 0 && ["Span", "Length", "Pitch"].every((row) => seen.has(row))
+      ? { row: start, column, rows: end - start + 1 }
+      : null;
+  for (let i = 0; i <= cells.length; i++) {
+    const [label, value] = [cells[i]?.[column]?.value ?? "", cells[i]?.[column + 1]?.value ?? ""];
+    const row = rowOf(label);
+    if (row && !seen.has(row)) {
+      if (start < 0) start = i;
+      end = i;
+      seen.add(row);
+    } else if (i === cells.length || row || label !== "" || value !== "") {
+      const found = run();
+      if (found) yield found;
+      [start, end, seen] = row ? [i, i, new Set<string>([row])] : [-1, -1, new Set<string>()];
+    }
+  }
+}
+
+function distance({ row, column, rows }: FoundBlock, at: { row: number; column: number }): number {
+  const outside = (value: number, from: number, to: number) => Math.max(from - value, value - to, 0);
+  return outside(at.row, row, row + rows - 1) + outside(at.column, column, column + 1);
+}

@@ -1,0 +1,96 @@
+import { computed, signal, type ReadonlySignal, type Signal } from "@preact/signals";
+import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import type { Area, Host, Written } from "../../hosts/host.ts";
+import type { Cell } from "../../registry/worksheetFunction.ts";
+import { Refusal } from "../../registry/refusal.ts";
+import { blockRows } from "./blockCells.ts";
+import { START_INPUTS, type Inputs } from "./fields.ts";
+import { report, type Report } from "./report.ts";
+import type { SheetBlock } from "./sheetBlock.ts";
+import { tableNow } from "../writing/evaluateFunction.ts";
+
+/** A question that must be answered before anything is written. */
+export interface Question {
+  readonly title: string;
+  readonly lines: readonly string[];
+  /** The last choice is the way out, which Escape takes. A choice with `sure` asks once more, in those words. */
+  readonly choices: readonly { readonly id: string; readonly label: string; readonly sure?: string }[];
+  answer(id: string): void;
+}
+
+/** Something that is going on in the sheet. */
+export interface Work {
+  readonly done: number;
+  readonly of: number;
+  /** It has taken long enough to be shown. */
+  readonly shown: boolean;
+  stop(): void;
+}
+
+/** What the pane knows. Components read it; the functions that reach the sheet change it. */
+export interface PaneState {
+  readonly host: Host;
+  readonly inputs: Signal<Inputs>;
+  readonly report: ReadonlySignal<Report>;
+  readonly schedule: ReadonlySignal<readonly (readonly Cell[])[] | null>;
+  readonly selection: Signal<Area | null>;
+  readonly cellMessage: Signal<{ readonly at: string; readonly message: string } | null>;
+  /** A block under the selection that could be used. */
+  readonly offer: Signal<SheetBlock | null>;
+  /** The block in the sheet that the fields follow. */
+  readonly link: Signal<SheetBlock | null>;
+  readonly question: Signal<Question | null>;
+  readonly work: Signal<Work | null>;
+  readonly written: Signal<readonly Written[]>;
+  /** What was last done, or why it was not: shown and read out. */
+  readonly says: Signal<string>;
+  /** Width of the saw cut that the lumber order counts, as typed. */
+  readonly kerf: Signal<string>;
+  /** Tapes measured on site, by the jack's name. */
+  readonly measured: Signal<Readonly<Record<string, string>>>;
+}
+
+export function paneState(host: Host): PaneState {
+  const inputs = signal(START_INPUTS);
+  const now = computed(() => report(inputs.value));
+  return {
+    host,
+    inputs,
+    report: now,
+    schedule: computed(() => {
+      if (!now.value.model) return null;
+      const table = tableNow("JACKTABLE", [blockRows(inputs.value)]);
+      return Array.isArray(table) && !(table instanceof Refusal) ? table : null;
+    }),
+    selection: signal<Area | null>(null),
+    cellMessage: signal(null),
+    offer: signal<SheetBlock | null>(null),
+    link: signal<SheetBlock | null>(null),
+    question: signal<Question | null>(null),
+    work: signal<Work | null>(null),
+    written: signal<readonly Written[]>([]),
+    says: signal(""),
+    kerf: signal(""),
+    measured: signal({}),
+  };
+}
+
+/** Types into a field. */
+export function setInput(state: PaneState, row: Row, text: string): void {
+  state.inputs.value = { ...state.inputs.value, [row]: text };
+  // What was said belonged to the roof before.
+  state.says.value = "";
+}
+
+/** Asks, and waits for the answer. */
+export function ask(state: PaneState, question: Omit<Question, "answer">): Promise<string> {
+  return new Promise((resolve) => {
+    state.question.value = {
+      ...question,
+      answer(id) {
+        state.question.value = null;
+        resolve(id);
+      },
+    };
+  });
+}

@@ -1,0 +1,34 @@
+import * as z from "zod/mini";
+import { ROWS } from "../../../functions/arguments/roofBlock.ts";
+import type { Area } from "../../hosts/host.ts";
+import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
+
+/** What the pane keeps in the workbook. */
+export interface Remembered {
+  readonly inputs: Inputs;
+  /** Where the block stands that the fields follow. */
+  readonly link: Area | null;
+  readonly measured: Readonly<Record<string, string>>;
+  readonly kerf: string;
+}
+
+const at = z.int().check(z.gte(0));
+const Kept = z.object({
+  // A row that a later version adds is empty in what an earlier one kept.
+  inputs: z.partialRecord(z.enum(ROWS), z.string()),
+  link: z.nullable(z.object({ sheet: z.string(), row: at, column: at, rows: at, columns: at })),
+  measured: z.record(z.string(), z.string()),
+  kerf: z._default(z.string(), ""),
+});
+
+/** Reads what was kept; null for anything else, whoever wrote it there. */
+export function readRemembered(text: string): Remembered | null {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  const kept = Kept.safeParse(data);
+  return kept.success ? { ...kept.data, inputs: { ...EMPTY_INPUTS, ...kept.data.inputs } } : null;
+}

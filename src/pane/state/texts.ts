@@ -1,0 +1,242 @@
+import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import type { SheetTable } from "../writing/tables.ts";
+
+const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
+const listed = (items: readonly string[], most = 8) =>
+  items.slice(0, most).join(", ") + (items.length > most ? ` and ${items.length - most} more` : "");
+
+/** Every word that the pane shows or writes, in one place for whoever translates it. Rows and headings of the tables are the functions' own. */
+export const texts = {
+  title: "Longpoint",
+  lead: "Hip roof, every jack to its long point.",
+  sections: {
+    roof: "Roof",
+    drawing: "Drawing",
+    schedule: "Jacks",
+    fill: "Fill the sheet",
+    check: "Check a cut",
+    compare: "Compare",
+    order: "Lumber order and cutting plan",
+    cards: "Cut cards",
+    cautions: "Cautions",
+  },
+
+  more: "More",
+  helpFor: (label: string) => `About ${label}`,
+  empty: (words: string) => `empty: ${words}`,
+  missing: {
+    Span: "Nothing is typed. Type the width of the building across the plates, such as 24'.",
+    Length: "Nothing is typed. Type the length of the building along the plates, such as 36'.",
+    Pitch: "Nothing is typed. Type the rise in 12, such as 6.",
+  },
+  choices: { in: "feet and inches", mm: "millimetres" } as Readonly<Record<string, string>>,
+  noRidge: "no ridge board",
+  pieces: (count: number) => many(count, "piece", "pieces"),
+  boardsUnderstood: (count: number, first: string, last: string) =>
+    count === 1 ? first : `${count} lengths, ${first} to ${last}`,
+  cellError: "A cell of the block shows an error. Mend it in the sheet first.",
+  startAgain: "Start values",
+  usual: "as usual",
+
+  help: {
+    Span: "Across the building, from the outer edge of one plate to the outer edge of the other. Type 24', 24' 6, 24-6 or 7320 mm.",
+    Length:
+      "Along the building, outer edge to outer edge of the end plates. At least twice the level run of the hipped end.",
+    Pitch: "Rise of the main sides over a run of 12. Type 6, 6/12, 26.57° or 50%.",
+    "End pitch":
+      "Rise of the hipped ends over 12, where it is not the pitch of the main sides. Leave it empty for the same.",
+    Spacing: "Centre to centre of commons and jacks, level, along the plate.",
+    Overhang: "Level, from the plate's outer edge to the plumb cut of the tail, on the main sides. 0 for none.",
+    Rafter: "Commons and jacks. Nominal, such as 2x8, or as measured: 1.5 x 7.25 or 38 x 184.",
+    Hip: "Usually one size deeper than the rafters, so that the whole cut of a jack bears on it.",
+    Ridge: "Usually one size deeper than the rafters. Type none where the commons meet without a ridge.",
+    Seat: "Level width of the cut that sits on the plate. The wider it is, the less height is left above the plate.",
+    "Set out from":
+      "Where the spacing starts along the plate: at the king common, so that the jacks follow it to the corner, or at the corner.",
+    Ends: "Hips at both ends, or hips at one end and a gable at the other.",
+    "Hip top":
+      "Dropped: left square and lowered until its top corners touch the roof. Backed: bevelled both ways. Shifted: moved sideways where the pitches differ.",
+    "Hip head": "What the hips meet at the top: the king commons, or the ridge itself.",
+    "End overhang": "Level, at the hipped ends. Leave it empty and the fascia runs level around the corner.",
+    Heel: "Plumb, over the plate's outer edge, from its top to the top of the rafter. Type it in place of Seat, and leave Seat empty.",
+    Correction:
+      "Added to the long point of every main jack, as the first jack tried has taught. Check a cut, below, works it out.",
+    "End correction": "The same for the jacks of the ends.",
+    Boards: "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
+    Waste: "Per cent added to areas and to board feet.",
+    Spares: "Commons ordered beyond the count: any jack can be cut from one.",
+    Unit: "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
+  } satisfies Record<Row, string>,
+
+  scheduleCaption: "Jacks as they would be cut, longest first",
+  scrolls: (name: string) => `${name}, scrolls sideways`,
+  notYet: "Shows here once every field above can be read.",
+  jackCount: (jacks: number, kinds: number) =>
+    `${many(jacks, "jack", "jacks")} of ${many(kinds, "length", "lengths")}.`,
+
+  roofBlock: "Roof block",
+  roofSheet: "Roof",
+  tables: {
+    schedule: "Jack schedule",
+    members: "All members",
+    marks: "Plate marks",
+    takeoff: "Take-off",
+    cautions: "Cautions",
+    order: "Lumber order",
+    cutting: "Cutting plan",
+  } satisfies Record<SheetTable["id"], string>,
+  together: (titles: readonly string[]) =>
+    titles.length <= 3 ? titles.join(", ") : `${titles[0]} and ${titles.length - 1} more`,
+  onTape: (heading: string) => `${heading}, on tape`,
+  cautionInSheet:
+    "Geometry only: no strength is proved. Sizes, spans, ties and bracing follow the local code and a licensed designer. Check the first cut against the building.",
+  what: "What to write",
+  where: "Where",
+  onNewSheets: "on new sheets",
+  atSelection: (cell: string) => `at the selected cell, ${cell}`,
+  fill: "Fill the sheet",
+  nothingChosen: "Choose at least one thing to write.",
+  fixFirst: (row: string) => `Nothing was written: ${row} cannot be read yet.`,
+  fixGeneral: (words: string) => `Nothing was written. ${words}`,
+  notNow: (table: string, why: string) => `${table} cannot be made of this roof: ${why}`,
+  written: (title: string, at: string) => `Written: ${title}, at ${at}.`,
+  writing: (done: number, of: number) => `Writing, ${done} of ${of} cells`,
+  working: "Working it out",
+  stop: "Stop",
+  stopped: "Stopped. Nothing was left behind.",
+  failed: (why: string) => `Nothing was written. ${why}`,
+  takeBack: (title: string) => `Take back: ${title}`,
+  takenBack: (title: string) => `Taken back: ${title}.`,
+  notTakenBack: (cells: readonly string[]) =>
+    `Nothing was taken back: ${listed(cells)} ${cells.length === 1 ? "was" : "were"} edited since.`,
+
+  linked: (at: string) => `Follows the roof block at ${at}.`,
+  unlink: "Let go",
+  lostLink: (at: string) => `The roof block at ${at} is gone. The fields keep what they show.`,
+  foundBlock: (at: string) => `A roof block stands at ${at}.`,
+  useBlock: "Use this block",
+  usingBlock: (at: string) => `The fields show the roof block at ${at} and follow it.`,
+  differs: (rows: readonly string[]) => `Not yet in the sheet: ${rows.join(", ")}.`,
+  update: "Write into the block",
+  updated: "Block",
+  reread: "Back to the sheet's values",
+  lacking: (rows: readonly string[]) =>
+    `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or fill the sheet with a new block.`,
+
+  drawingOf: "Shown",
+  views: {
+    plan: "the whole plan",
+    corner: "one corner",
+    piece: "one piece",
+    hip: "the hip",
+    round: "the frame in the round",
+  },
+  bothHands: "both",
+  piece: "Piece",
+  side: "Side",
+  hand: "Hand",
+
+  checkLead:
+    "Measure with the tape from the plate's outer top edge, at the seat, straight to where the long point will be. Type what it reads.",
+  checkColumns: ["Piece", "Measured", "Off by", "Tape as computed", "Means long point"],
+  tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
+  offBy: (length: string) =>
+    /^-?0/.test(length) ? "agrees" : `${length}, ${length.startsWith("-") ? "shorter" : "longer"}`,
+  differ: ({
+    side,
+    count,
+    median,
+    mean,
+    least,
+    most,
+  }: {
+    side: string;
+    count: number;
+    median: string;
+    mean: string;
+    least: string;
+    most: string;
+  }) => {
+    const where = side === "Both" ? "" : `${side} jacks: `;
+    return count === 1
+      ? `${where}1 measured, off by ${median}.`
+      : `${where}${count} measured, off by ${least} to ${most}; the middle one (median) is ${median}, their mean ${mean}.`;
+  },
+  grows: (by: string, over: string) =>
+    `The differences change by ${by} from the jack nearest the corner to the farthest measured, ${over} along the plate: one correction does not fit all.`,
+  standsOut: (mark: string, by: string, others: string) =>
+    `${mark} is ${by} from the median of the others, which lie within ${others} of each other: measure it once more.`,
+  useCorrection: (rows: readonly string[], length: string) =>
+    `Set ${rows.join(" and ")} to ${length} (what it was plus the median)`,
+  clearMeasured: "Clear the tapes",
+  writeCheck: "Write the check into the sheet",
+  checkSheet: "Check",
+  checkHeadings: ["Piece", "Tape measured", "Computed", "Means long point", "Off by"],
+  medianInSheet: "Median",
+
+  salvage: "A jack that was cut wrong",
+  salvageLead:
+    "What it can still become, least lost first. The side it was cut for, the hand it was cut to, its length to the long point along the top edge.",
+  cutAt: "Long point as cut",
+  salvageSheet: "Salvage",
+  writeSalvage: "Write this into the sheet",
+
+  pitches: "Pitches",
+  spacings: "Spacings",
+  compared: "What",
+  chartOf: (what: string) => `Bars: ${what}, by pitch and spacing`,
+  writeCompare: "Write the comparison into the sheet",
+
+  orderFrom: (boards: string) => `From boards of ${boards} (row Boards, under More).`,
+  kerf: "Kerf, width of the saw cut",
+  orderWorking: "Working the order out.",
+  orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
+  orderColumns: ["Board", "To buy", "For waste", "Left over"],
+  metres: (length: number) => `${Number(length.toFixed(2))} m`,
+  sentence: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
+  scrollsDown: (name: string) => `${name}, scrolls`,
+  planFor: (span: string, length: string, kerf: string) =>
+    `For a roof of ${span} by ${length} over the plates. Kerf ${kerf}.`,
+  printPlan: "Print the cutting plan",
+  writeOrder: "Write order and plan into the sheet",
+  orderPrices:
+    "By price: in the sheet, give RAFTER.LUMBERORDER a table of boards with the headings Size, Length and Price (and Count for what is on hand) in place of the lengths. It then finds the cheapest order.",
+
+  cardsLead: "One card for each distinct piece, black and white. The browser's print also saves them as a PDF.",
+  paper: "Paper",
+  perPage: "Cards to a page",
+  printCards: "Print the cut cards",
+  cardsIntoSheet: "Put the cards into the sheet as pictures",
+  cardsDrawn: "Pictures stay as they were drawn: after a change of the roof, put them in again.",
+  noPictures: "This sheet takes no pictures. Print the cards instead.",
+
+  figures: "This roof's figures beside the published ones",
+
+  ask: {
+    occupiedTitle: "There is something there already",
+    occupied: (cells: readonly string[]) =>
+      `${many(cells.length, "cell is", "cells are")} filled where this would go: ${listed(cells, 12)}.`,
+    nothingYet: "Nothing has been written yet.",
+    beside: "Further right, where it is free",
+    newSheets: "On new sheets",
+    over: "Write over them",
+    overSure: (count: number) => `Yes, replace ${many(count, "cell", "cells")}`,
+    cancel: "Write nothing",
+    cancelled: "Nothing was written.",
+    differsTitle: "Which roof?",
+    differsWhy: "What is written now hangs on the block in the sheet.",
+    asInSheet: "Fill from the block as it is",
+    updateTitle: "Change the block in the sheet?",
+    change: ({ at, from, to, formula }: { at: string; from: string; to: string; formula: boolean }) =>
+      `${at}: ${from === "" ? "empty" : from} becomes ${to === "" ? "empty" : to}${formula ? " (a formula stands there)" : ""}`,
+    updateYes: "Change them",
+    noRoom: "There is no free place to the right. Choose another cell, or new sheets.",
+  },
+
+  cautions: [
+    "Geometry only: it sizes no member and proves no strength.",
+    "Sizes, spans, bearing, ties, bracing, uplift and the support of ridge and hips follow the local code, span tables and a licensed designer.",
+    "Brace hip and common straight before you measure from them, and check the first cut against the building.",
+    "Cutting and working at height: blade guard, eye protection and fall protection as the local rules ask.",
+  ],
+} as const;

@@ -1,0 +1,54 @@
+import { noteText } from "../../../functions/words/notes.ts";
+import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
+import { cardPages } from "../../drawing/cards/cardPages.ts";
+import { cardPicture } from "../../drawing/cards/cardPicture.ts";
+import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
+import { cutCards } from "../../drawing/cards/cutCard.ts";
+import type { BlockPlan, CellPlan } from "../../hosts/host.ts";
+import { lengthText } from "../../measure/lengthText.ts";
+import { texts } from "../state/texts.ts";
+
+const cardsOf = ({ frame, pieces }: RoofModel) => {
+  const { unit } = frame.spec;
+  return cutCards(frame, pieces, {
+    length: (value) => lengthText(value, unit),
+    notes: ({ notes }) => notes.map((note) => texts.sentence(noteText(note, unit))),
+  });
+};
+
+/** The cut cards of a roof as a printable page that needs nothing else. */
+export function cardsPage(model: RoofModel, paper: CardPaper): string {
+  return cardPages(cardsOf(model), { ...paper, title: texts.sections.cards });
+}
+
+/** A picture that goes beside a cell: SVG text with its size in pixels. */
+export interface CardPicture {
+  readonly row: number;
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Pixels of a picture's width, and of a row of the sheet. */
+const WIDTH = 560;
+const ROW = 20;
+
+/** A sheet of cards: each card's name stands over its picture. What is in a picture stays as it was drawn, and a line says so. */
+export function cardSheet(model: RoofModel, sheet: string): { block: BlockPlan; pictures: CardPicture[] } {
+  const lines: CellPlan[] = [
+    { content: texts.cardsDrawn, style: "note" },
+    { content: texts.cautionInSheet, style: "note" },
+    { content: "" },
+  ];
+  const pictures = cardsOf(model).map((card) => {
+    const { svg, height } = cardPicture(card, WIDTH);
+    lines.push({ content: `${card.mark}  ${card.title}: ${card.counts}`, style: "title" });
+    const row = lines.length;
+    lines.push(...Array.from({ length: Math.ceil(height / ROW) + 2 }, (): CellPlan => ({ content: "" })));
+    return { row, svg, width: WIDTH, height };
+  });
+  return {
+    block: { sheet, newSheet: true, row: 0, column: 0, cells: lines.map((cell) => [cell]), widths: [WIDTH] },
+    pictures,
+  };
+}

@@ -1,0 +1,125 @@
+import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import type { Unit } from "../../measure/unit.ts";
+import type { Area, BlockPlan, CellPlan, WriteStep } from "../../hosts/host.ts";
+import type { Cell } from "../../registry/worksheetFunction.ts";
+import { blockPlan, blockRows } from "../state/blockCells.ts";
+import type { Inputs } from "../state/fields.ts";
+import { freeSheetName } from "./freeSheetName.ts";
+import { planTable, type TablePlace } from "./layoutTable.ts";
+import { areaReference, reference } from "../state/reference.ts";
+import { texts } from "../state/texts.ts";
+
+/** What a table hangs on, as a formula on its sheet names it. */
+export interface HangsOn {
+  readonly block: string;
+  /** The cell that holds the value of a row of the block; null where the block does not have that row. */
+  cell(row: Row): string | null;
+}
+
+/** A table to write: its name, the sheet it gets where it stands alone, and its cells for a place. */
+export interface PlannedTable {
+  readonly title: string;
+  readonly sheet: string;
+  plan(place: TablePlace, on: HangsOn): BlockPlan;
+}
+
+/** What is to be written, and where. */
+export interface FillRequest {
+  /** The block to write; null where the tables hang on one that stands in the sheet already. */
+  readonly inputs: Inputs | null;
+  /** The block in the sheet, and on which of its lines each row stands, where `inputs` is null. */
+  readonly block: { readonly area: Area; readonly lines: ReadonlyMap<Row, number> } | null;
+  readonly unit: Unit;
+  readonly tables: readonly PlannedTable[];
+  /** A cell to start from, or null for new sheets. */
+  readonly at: Pick<Area, "sheet" | "row" | "column"> | null;
+  /** Names of the sheets that are there. */
+  readonly sheets: readonly string[];
+}
+
+/** A step to write, and where the block is that its tables hang on. */
+export interface FillPlan {
+  readonly step: WriteStep;
+  readonly block: Area;
+}
+
+/** A table that is one call on the block, as it spills now. */
+export function spillingTable(
+  name: { title: string; sheet: string },
+  formula: (on: HangsOn) => string,
+  now: readonly (readonly Cell[])[],
+  onTape: readonly string[],
+): PlannedTable {
+  return {
+    ...name,
+    plan: (place, on) => planTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }),
+  };
+}
+
+/**
+ * Lays the chosen tables out: side by side from a cell, because every one of them may grow downwards, or each on a sheet of its own.
+ *
+ * Everything but the block is a live formula on the block.
+ */
+export function planFill({ inputs, block, unit, tables, at, sheets }: FillRequest): FillPlan {
+  const names = [...sheets];
+  const nameFor = (wish: string) => {
+    const name = freeSheetName(wish, names);
+    names.push(name);
+    return name;
+  };
+  const blocks: BlockPlan[] = [];
+  let column = at?.column ?? 0;
+  let area = block?.area ?? null;
+  let lines = block?.lines ?? new Map<Row, number>();
+  if (inputs) {
+    const written = planBlock(inputs, unit, {
+      sheet: at?.sheet ?? nameFor(texts.roofSheet),
+      newSheet: !at,
+      row: at?.row ?? 0,
+      column,
+    });
+    blocks.push(written.plan);
+    area = written.area;
+    lines = new Map(blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row, i]));
+    column += 3;
+  }
+  if (!area) throw new Error("A table needs a block.");
+  const { sheet: from, row: top, column: left } = area;
+  for (const table of tables) {
+    const sheet = at?.sheet ?? nameFor(table.sheet);
+    const on = {
+      block: areaReference(area, sheet),
+      cell: (row: Row) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null),
+    };
+    const plan = table.plan(
+      at
+        ? { sheet, newSheet: false, row: at.row, column, title: table.title }
+        : { sheet, newSheet: true, row: 0, column: 0, title: null },
+      on,
+    );
+    blocks.push(plan);
+    column += plan.cells[0]!.length + 1;
+  }
+  const titles = [...(inputs ? [texts.roofBlock] : []), ...tables.map(({ title }) => title)];
+  return { step: { title: texts.together(titles), blocks }, block: area };
+}
+
+/** The roof block under a title, with the caution that goes wherever the numbers go. */
+function planBlock(
+  inputs: Inputs,
+  unit: Unit,
+  place: Pick<BlockPlan, "sheet" | "newSheet" | "row" | "column">,
+): { plan: BlockPlan; area: Area } {
+  const lines = blockPlan(inputs, unit);
+  const cells: (CellPlan | null)[][] = [
+    [{ content: texts.roofBlock, style: "title" }, null],
+    ...lines,
+    [null, null],
+    [{ content: texts.cautionInSheet, style: "note" }, null],
+  ];
+  return {
+    plan: { ...place, cells, widths: [112, 120] },
+    area: { sheet: place.sheet, row: place.row + 1, column: place.column, rows: lines.length, columns: 2 },
+  };
+}

@@ -1,0 +1,38 @@
+import { Refusal } from "../../registry/refusal.ts";
+import { blockRows } from "../state/blockCells.ts";
+import { boardsOnHand } from "./boardsOnHand.ts";
+import type { Inputs } from "../state/fields.ts";
+import { spillingTable, type HangsOn, type PlannedTable } from "./layoutFill.ts";
+import { report } from "../state/report.ts";
+import { tableNow } from "./evaluateFunction.ts";
+import { TABLES, type SheetTable } from "./tables.ts";
+import { texts } from "../state/texts.ts";
+
+const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
+
+/** The chosen tables of a roof, each one call on its block, as they spill now; or why one of them cannot be made. The kerf is as typed. */
+export async function roofTables(
+  ids: ReadonlySet<SheetTable["id"]>,
+  inputs: Inputs,
+  kerf = "",
+): Promise<readonly PlannedTable[] | Refusal> {
+  const read = report(inputs);
+  const { unit } = read;
+  const { boards, usual } = boardsOnHand(inputs, read);
+  // The block's own lengths, and while its row is empty (or it has none) the usual ones.
+  const fromBlock = (cell: string | null) =>
+    cell === null ? quoted(usual) : inputs.Boards.trim() === "" ? `IF(${cell}="",${quoted(usual)},${cell})` : cell;
+  const cut = kerf.trim();
+  const planned: PlannedTable[] = [];
+  for (const { id, functionName, sheet, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
+    const now = await tableNow(functionName, [
+      blockRows(inputs),
+      ...(boardsToo ? [boards, ...(cut === "" ? [] : [cut])] : []),
+    ]);
+    if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
+    const formula = ({ block, cell }: HangsOn) =>
+      `=RAFTER.${functionName}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [quoted(cut)])] : [])].join(",")})`;
+    planned.push(spillingTable({ title: texts.tables[id], sheet }, formula, now, unit === "in" ? onTape : []));
+  }
+  return planned;
+}

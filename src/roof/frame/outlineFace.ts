@@ -1,0 +1,76 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import type { Point } from "../../geometry/clipped.ts";
+import type { OutlineShape } from "./outlineShape.ts";
+
+/**
+ * Points of a piece by their names in the trade. "over plate" is the top edge on the plumb line over the plate line; "seat corner"
+ * the plate's outer top edge, "seat end" where the seat runs out of the underside, "heel" the foot of the heel cut; "toe" is the lower end of a head
+ * cut, "tail tip" and "tail toe" the upper and lower end of the tail cut.
+ */
+export type PointName = "head" | "toe" | "over plate" | "seat corner" | "seat end" | "heel" | "tail tip" | "tail toe";
+
+/** One side face of a piece lying as on the saw horses: x along the top edge up the slope from over the plate line, y square to it, 0 at the top edge. */
+export interface OutlineFace {
+  /** Where across the piece it stands, left positive. */
+  readonly across: number;
+  readonly polygon: readonly Point[];
+  readonly points: Readonly<Partial<Record<PointName, Point>>>;
+}
+
+/** How far along the plan line a piece reaches at a level distance across. */
+export function reachAt(plan: readonly Point[], across: number): { from: number; to: number } {
+  const crossings = plan.flatMap((b, i) => {
+    const a = plan.at(i - 1)!;
+    if (Math.min(a.y, b.y) > across || Math.max(a.y, b.y) < across) return [];
+    // A corner just there is given as it is: a quotient could differ in its last bit from one end of the side to the other.
+    const corners = [a, b].filter(({ y }) => y === across).map(({ x }) => x);
+    return corners.length > 0 ? corners : [a.x + ((across - a.y) / (b.y - a.y)) * (b.x - a.x)];
+  });
+  return { from: Math.min(...crossings), to: Math.max(...crossings) };
+}
+
+/** A point so far level up the piece and so high above the plate, on the board. */
+export function onBoard({ slope, heel }: Pick<OutlineShape, "slope" | "heel">, level: number, height: number): Point {
+  const along = alongSlope(slope);
+  return { x: (level + slope * (height - heel)) / along, y: (height - heel - slope * level) / along };
+}
+
+/** Less than this is no tail at all, in any unit: what a double loses in clipping. */
+const NONE = 1e-9;
+
+/**
+ * The outline of a piece in a plumb section along it at a level distance across, such as one of its side faces.
+ *
+ * With no overhang the heel cut is the tail cut, and all that lies below the plate's top is gone.
+ */
+export function outlineFace(shape: OutlineShape, across: number): OutlineFace {
+  const { slope, heel, plumbDepth, seat, plan, left, right } = shape;
+  // What a face has, anything between it and the piece's own line has in proportion.
+  const part = (atLeft: number, atRight: number) =>
+    across > 0 ? (atLeft * across) / left : across < 0 ? (atRight * across) / right : 0;
+  const fall = part(shape.leftFall, shape.rightFall);
+  const heelAt = part(shape.leftHeel, shape.rightHeel);
+  const { from, to } = reachAt(plan, across);
+  const top = (level: number) => onBoard(shape, level, heel - fall + slope * level);
+  const under = (level: number) => onBoard(shape, level, heel - plumbDepth + slope * level);
+  const upper = { "tail tip": top(from), head: top(to), toe: under(to) };
+  if (seat === null) return face(across, { ...upper, "tail toe": under(from) });
+  const notched = heelAt < seat;
+  const tail = from < heelAt - NONE;
+  const notch = notched ? { "seat end": under(seat), "seat corner": onBoard(shape, heelAt, 0) } : {};
+  return face(
+    across,
+    {
+      ...upper,
+      ...notch,
+      ...(notched && tail ? { heel: under(heelAt) } : {}),
+      ...(tail || !notched ? { "tail toe": under(from) } : {}),
+    },
+    { "over plate": top(heelAt) },
+  );
+}
+
+/** Its points in the order in which they stand round the face, and others that only have a name. */
+function face(across: number, round: OutlineFace["points"], others: OutlineFace["points"] = {}): OutlineFace {
+  return { across, polygon: Object.values(round), points: { ...round, ...others } };
+}

@@ -1,0 +1,60 @@
+import type { Degrees } from "../../measure/degrees.ts";
+import type { Section } from "./roofSpec.ts";
+
+/** Something people must be told about a piece: a tag, and the figures its words need. The core never words it. */
+export interface Note {
+  readonly tag: string;
+  readonly figures: Readonly<Record<string, number>>;
+}
+
+export type Member = "ridge" | "common" | "king common" | "hip" | "jack";
+export type Side = "Main" | "End" | "Both";
+
+/** A hand, seen from outside looking up the hip from its foot; plain where a piece has none. */
+export type Hand = "left" | "right" | "plain";
+
+/**
+ * One distinct piece of a roof, and how many of it are cut. Lengths in the roof's unit, along the top edge from the plumb
+ * line over the plate line unless said otherwise; angles in degrees.
+ */
+export interface Piece {
+  /** What is written on the board: "J3". */
+  readonly mark: string;
+  readonly member: Member;
+  /** The plate line it stands on; null for ridge and hips, which belong to no one side. */
+  readonly side: Side | null;
+  readonly left: number;
+  readonly right: number;
+  readonly plain: number;
+  readonly section: Section;
+  /** Its own slope, rise over its own run; 0 for the ridge. */
+  readonly slope: number;
+  /** Level runs to the long and to the short point; equal where the head is cut square across or to two cheeks. */
+  readonly longRun: number;
+  readonly shortRun: number;
+  readonly lineLength: number;
+  readonly longPoint: number;
+  readonly shortPoint: number;
+  /** Straight tape from the seat-cut corner to the long point; null where it is not measured so (ridge, hip). */
+  readonly tape: number | null;
+  readonly shortestBoard: number;
+  /** Level overhang along the piece, and its tail along the top edge. */
+  readonly overhang: number;
+  readonly tail: number;
+  /** The plumb cut; 0 for the square ends of a ridge. */
+  readonly headCut: Degrees;
+  /** Saw tilts of the head's cheeks from square: none where it is cut square, two for a hip between king commons. */
+  readonly tilts: readonly Degrees[];
+  /** What the head cut leaves across the top edge, from square; null where it is square or has two cheeks. */
+  readonly edge: Degrees | null;
+  /** Height above plate, level seat width and depth of the notch square to the slope; 0 for the ridge. */
+  readonly heel: number;
+  readonly seat: number;
+  readonly notch: number;
+  /** A jack's level offset from the corner; where its edge nearer the corner is marked on the plate; its marks on the hip. */
+  readonly offset: number | null;
+  readonly plateMark: number | null;
+  readonly hipMark: number | null;
+  readonly hipMarkFromHead: number | null;
+  readonly notes: readonly Note[];
+}

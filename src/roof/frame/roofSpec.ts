@@ -1,0 +1,44 @@
+import type { Unit } from "../../measure/unit.ts";
+
+/** A board's section: thickness and depth as they are, and the name people give it ("2x8"). */
+export interface Section {
+  readonly name: string;
+  readonly thickness: number;
+  readonly depth: number;
+}
+
+/** Everything a rectangular hip roof is framed from. Lengths in one unit; pitches as rise over run. */
+export interface RoofSpec {
+  readonly unit: Unit;
+  /** Across the plates, and along them. */
+  readonly span: number;
+  readonly length: number;
+  readonly pitch: number;
+  /** null: as the main pitch. */
+  readonly endPitch: number | null;
+  readonly ends: "hip and hip" | "hip and gable";
+  /** Centre to centre. */
+  readonly spacing: number;
+  /** Level, from the plate line to the plumb tail cut. */
+  readonly overhang: number;
+  /** null: by the level fascia. */
+  readonly endOverhang: number | null;
+  readonly rafter: Section;
+  readonly hip: Section;
+  /** null where commons meet with no ridge between them. */
+  readonly ridge: Section | null;
+  /** One of the two is given: the level width of the seat, or the height above plate. */
+  readonly seat: number | null;
+  readonly heel: number | null;
+  readonly setOutFrom: "king common" | "corner";
+  readonly hipTop: "dropped" | "backed" | "shifted";
+  readonly hipHead: "king commons" | "ridge";
+  /** Added to the long point of every main jack and every end jack, learnt from the first one tried. */
+  readonly correction: number;
+  readonly endCorrection: number;
+  /** Lengths of board on hand, shortest first. */
+  readonly boards: readonly number[];
+  /** Per cent, and pieces. */
+  readonly waste: number;
+  readonly spares: number;
+}

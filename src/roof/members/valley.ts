@@ -1,0 +1,46 @@
+import { Reason } from "../../measure/reason.ts";
+import type { CornerSide } from "./corner.ts";
+
+/**
+ * Level runs of a valley jack from the ridge's face down to the valley's face: on its long side and on its short side.
+ *
+ * Its long point is at the foot, on the side nearer the inner corner. Offset is along the plate line from the inner corner.
+ *
+ * @returns a reason "jack wider than offset"; "valley jack vanishes" with the largest offset that leaves a short side; or "no valley jack fits" with the
+ * run that is needed before any offset does.
+ */
+export function valleyJackRuns(
+  side: CornerSide,
+  offset: number,
+  run: number,
+  valleyThickness: number,
+  jackThickness: number,
+  ridgeThickness: number,
+): { long: number; short: number } | Reason {
+  const faces = ridgeThickness / 2 + valleyThickness / 2 / side.cos;
+  const centre = run - faces - offset * side.tan;
+  const half = (jackThickness * side.tan) / 2;
+  if (run <= faces + 3 * half) return new Reason("no valley jack fits", { least: faces + 3 * half });
+  if (jackThickness > offset)
+    return new Reason("jack wider than offset", { thickness: jackThickness, offset, least: jackThickness });
+  if (!(centre > half))
+    return new Reason("valley jack vanishes", { most: offset + (centre - half) / side.tan, offset });
+  return { long: centre + half, short: centre - half };
+}
+
+/**
+ * Level run of a cripple between a parallel hip and valley, the same on both of its faces.
+ *
+ * Hip and valley stand a distance X apart along the plate, and each takes half its thickness along the cripple.
+ *
+ * @returns a reason "cripple vanishes" with the least distance.
+ */
+export function crippleRun(
+  side: CornerSide,
+  distance: number,
+  hipThickness: number,
+  valleyThickness: number,
+): number | Reason {
+  const run = distance * side.tan - (hipThickness + valleyThickness) / 2 / side.cos;
+  return run > 0 ? run : new Reason("cripple vanishes", { least: (hipThickness + valleyThickness) / 2 / side.sin });
+}

@@ -1,0 +1,61 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import { Reason } from "../../measure/reason.ts";
+import type { Frame } from "../frame/frame.ts";
+import type { Piece, Side } from "../frame/piece.ts";
+
+/** A jack as it was cut: the side and hand it was cut for, and its long point along the top edge. */
+export interface CutJack {
+  readonly side: Side;
+  readonly hand: "left" | "right";
+  readonly longPoint: number;
+}
+
+/** What a cut jack can still become. Lengths in the roof's unit, along the top edge. */
+export interface Rescue {
+  readonly piece: Piece;
+  readonly hand: "left" | "right";
+  /** Long-point length that is lost, the turn to the other hand included; 0 where the jack is used as it is. */
+  readonly lost: number;
+  /** What turning the head to the other hand takes of it; 0 for the same hand. */
+  readonly turn: number;
+  /** By how much the piece falls short, and can often still be used; else 0. */
+  readonly short: number;
+}
+
+/** A jack off by this much can often still be used (common practice, no source). */
+const USABLE = { in: 0.25, mm: 6 } as const;
+
+/**
+ * The jacks that a wrongly cut one can still become, least lost first, and of those the ones that keep its hand.
+ *
+ * A jack keeps its plumb cuts and tail, so only jacks of the same pitch and overhang come up. Cut shorter along its head it
+ * keeps its hand; to turn the head, the long point moves to the other face, where the wood ends t tan f / cos A sooner.
+ *
+ * @returns a reason "sides differ" where the roof's sides have different jacks and the cut one names neither.
+ */
+export function salvage(
+  frame: Frame,
+  pieces: readonly Piece[],
+  { side, hand, longPoint }: CutJack,
+): readonly Rescue[] | Reason {
+  const { alike, main, end, spec } = frame;
+  if (side === "Both" && !alike) return new Reason("sides differ");
+  const {
+    at: { near },
+    overhang,
+  } = side === "End" ? end : main;
+  const turned = spec.rafter.thickness * near.tan * alongSlope(near.pitch);
+  const jacks = pieces.filter(
+    (piece) => piece.member === "jack" && piece.slope === near.pitch && piece.overhang === overhang,
+  );
+  const rescues = jacks.flatMap((piece) =>
+    (["left", "right"] as const).flatMap((other): Rescue[] => {
+      const turn = other === hand ? 0 : turned;
+      const short = Math.max(0, piece.longPoint + turn - longPoint);
+      return short > USABLE[spec.unit] * (1 + 1e-9)
+        ? []
+        : [{ piece, hand: other, turn, short, lost: Math.max(0, longPoint - piece.longPoint) }];
+    }),
+  );
+  return rescues.sort((a, b) => a.lost - b.lost || a.short - b.short || a.turn - b.turn);
+}

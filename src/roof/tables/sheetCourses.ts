@@ -1,0 +1,54 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import { planeWidth, type RoofPlane } from "../frame/roofPlanes.ts";
+
+/** A sheet of sheathing: its long side lies along the eave. */
+export interface Sheet {
+  readonly long: number;
+  readonly wide: number;
+}
+
+/** One course of sheets across one plane. */
+export interface Course {
+  readonly side: RoofPlane["side"];
+  /** Of the planes of a kind which one, and of its courses which one, both from 1 at the eave. */
+  readonly plane: number;
+  readonly course: number;
+  /** Along the slope from the eave to its lower edge. */
+  readonly from: number;
+  /** Its longer edge, the lower one. */
+  readonly length: number;
+  /** Off-cut that it starts with, whole sheets after it, and what is left of the last one. */
+  readonly start: number;
+  readonly sheets: number;
+  readonly offCut: number;
+}
+
+/**
+ * Sheets course by course: along the eave, courses up the slope, each as long as its longer edge.
+ *
+ * An off-cut of two bays or more starts the next course, or the next plane; a shorter one is waste, and so are the
+ * triangles cut off along the hips. A course that is ripped at the ridge takes whole sheets (common practice, no source).
+ */
+export function sheetCourses(planes: readonly RoofPlane[], sheet: Sheet, bay: number): readonly Course[] {
+  const courses: Course[] = [];
+  let offCut = 0;
+  for (const plane of planes) {
+    const along = alongSlope(plane.pitch);
+    const height = plane.levels.at(-1)!.up * along;
+    for (let number = 1; number <= plane.count; number++) {
+      for (let course = 1; (course - 1) * sheet.wide < height * (1 - NONE); course++) {
+        const from = (course - 1) * sheet.wide;
+        const length = planeWidth(plane, from / along);
+        const start = Math.min(offCut, length);
+        const sheets = Math.max(0, Math.ceil((length - start) / sheet.long - NONE));
+        const left = sheets === 0 ? offCut - start : Math.max(0, start + sheets * sheet.long - length);
+        offCut = left >= 2 * bay * (1 - NONE) ? left : 0;
+        courses.push({ side: plane.side, plane: number, course, from, length, start, sheets, offCut: left });
+      }
+    }
+  }
+  return courses;
+}
+
+/** Of a course or a sheet: far below a saw's kerf, far above the last bit of a double. */
+const NONE = 1e-9;

@@ -1,0 +1,149 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import type { Frame } from "../frame/frame.ts";
+import { hipShape } from "../frame/outlineShape.ts";
+import type { Hand, Piece } from "../frame/piece.ts";
+import { ridgeJoints, type RidgeBoard } from "../members/ridgeJoints.ts";
+import { spareRafter } from "./takeOff.ts";
+
+/** A piece as it is sawn out of a board: what the cutting room plans with. Lengths in the roof's unit. */
+export interface RoofStock {
+  /** What is written on it: "J3", "R 1 of 2", "C spare". */
+  readonly name: string;
+  readonly size: string;
+  /** Along the top edge, tail tip to long point. */
+  readonly length: number;
+  readonly count: number;
+  /** How far a plumb cut leans over the board's depth: D tan A. */
+  readonly lean: number;
+  /** Pieces of one slant have parallel plumb cuts. */
+  readonly slant: string;
+  /** The side face that the long point is on. */
+  readonly hand: Hand;
+  /** What a left and a right save head to head: t tan f / cos A; 0 where no head cut is shared. */
+  readonly turn: number;
+  /** How far the low end reaches back beyond the tail tip. */
+  readonly toe: number;
+  /** How much wider than the kerf the widest of its saw cuts is along the board. */
+  readonly spread: number;
+}
+
+/** What is cut out of stock for a roof. */
+export interface RoofOrder {
+  readonly pieces: readonly RoofStock[];
+  /** Where a ridge longer than every board is joined, from its first end; none where it is whole. */
+  readonly joints: readonly number[];
+}
+
+/**
+ * Every piece of a roof as it is sawn out of boards, its spares with it.
+ *
+ * All end cuts of a roof's pieces are plumb, so with u measured along the top edge and every depth brought up to it along the plumb line, a piece is
+ * its own plan stretched by 1 / cos A: a common a rectangle, a jack a trapezoid. A hip's tail is cut to two fascias and its head to two
+ * king commons: it is taken for the rectangle around that, so that it shares no more than one plumb cut with its neighbours, from which its cheeks are cut
+ * afterwards. Where hips lie on the ridge the head is one cheek across the whole board, and a left and a right share it as jacks do. A
+ * backed hip counts before its top is bevelled.
+ *
+ * @param ridgeBoards boards of the ridge's size: a longer ridge is joined at commons (see {@link ridgeJoints}), or left whole where that cannot be.
+ */
+export function stockPieces(frame: Frame, pieces: readonly Piece[], ridgeBoards: readonly RidgeBoard[]): RoofOrder {
+  const { spares } = frame.spec;
+  const stock = pieces
+    .filter(({ member }) => member !== "ridge")
+    .flatMap((piece) => byHand(piece, piece.member === "hip" ? hipStock(frame, piece) : rafterStock(frame, piece)));
+  const joints = jointsOf(frame, ridgeBoards);
+  const spare = spareRafter(pieces);
+  // Cut square across, and so of any hand when it is needed.
+  const extra: RoofStock[] =
+    spares === 0
+      ? []
+      : [{ ...rafterStock(frame, spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
+  return {
+    pieces: [
+      ...pieces.filter(({ member }) => member === "ridge").flatMap((piece) => ridgeStock(piece, joints)),
+      ...stock,
+      ...extra,
+    ],
+    joints,
+  };
+}
+
+type Shape = Omit<RoofStock, "hand" | "count">;
+
+function byHand({ left, right, plain }: Piece, shape: Shape): RoofStock[] {
+  const counts: readonly (readonly [Hand, number])[] = [
+    ["left", left],
+    ["right", right],
+    ["plain", plain],
+  ];
+  return counts.filter(([, count]) => count > 0).map(([hand, count]) => ({ ...shape, hand, count }));
+}
+
+/** How far a low end reaches back: to the foot of its plumb cut, or without a tail to the seat corner. */
+function lowEnd({ overhang, heel, slope, section }: Piece): Pick<Shape, "lean" | "toe"> {
+  const lean = section.depth * slope;
+  return { lean, toe: overhang === 0 ? (heel * slope) / alongSlope(slope) : lean };
+}
+
+function rafterStock({ main, end, spec }: Frame, piece: Piece): Shape {
+  const { mark, section, slope, tail, longPoint, member, side } = piece;
+  const along = alongSlope(slope);
+  // Main and end jacks of one pitch have one turn to the last bit, or their pairs would not be told as such.
+  const { near } = (side === "End" && end.at.near.pitch !== main.at.near.pitch ? end : main).at;
+  const jack = member === "jack";
+  return {
+    name: mark,
+    size: section.name,
+    length: tail + longPoint,
+    ...lowEnd(piece),
+    slant: `slope ${slope}`,
+    turn: jack ? spec.rafter.thickness * near.tan * along : 0,
+    spread: jack ? along / near.cos : along,
+  };
+}
+
+function hipStock(frame: Frame, piece: Piece): Shape {
+  const { mark, section, slope, overhang } = piece;
+  const { sin, cos } = frame.main.at.near;
+  const along = alongSlope(slope);
+  const farthest = Math.max(...hipShape(frame, piece, "right").plan.map(({ x }) => x));
+  const cheek = frame.kings
+    ? { turn: 0, spread: along }
+    : { turn: ((section.thickness * cos) / sin) * along, spread: along / sin };
+  return {
+    name: mark,
+    size: section.name,
+    length: (farthest + overhang) * along,
+    ...lowEnd(piece),
+    slant: `slope ${slope}`,
+    ...cheek,
+  };
+}
+
+function jointsOf({ ridgeBoard, commons, end, ridgePast }: Frame, boards: readonly RidgeBoard[]): readonly number[] {
+  if (ridgeBoard === 0) return [];
+  return (
+    ridgeJoints(
+      ridgeBoard,
+      commons.map((x) => x - (end.run - ridgePast)),
+      boards,
+    ) ?? []
+  );
+}
+
+function ridgeStock({ mark, section, longPoint }: Piece, joints: readonly number[]): RoofStock[] {
+  const stops = [0, ...joints, longPoint];
+  return stops
+    .slice(1)
+    .map((to, i) => ({
+      name: joints.length === 0 ? mark : `${mark} ${i + 1} of ${joints.length + 1}`,
+      size: section.name,
+      length: to - stops[i]!,
+      count: 1,
+      lean: 0,
+      slant: "square",
+      hand: "plain" as const,
+      turn: 0,
+      toe: 0,
+      spread: 1,
+    }));
+}

@@ -1,0 +1,96 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import type { Frame } from "../frame/frame.ts";
+import { alongHip } from "../members/hip.ts";
+import type { Piece } from "../frame/piece.ts";
+import { pieceBoardFeet } from "./pieceBoardFeet.ts";
+import { gableOverhang, roofPlanes, type RoofPlane } from "../frame/roofPlanes.ts";
+import { sheetCourses, type Course, type Sheet } from "./sheetCourses.ts";
+
+/** All pieces of one lumber size, each counted on its shortest board; spares are among them. */
+export interface SizeTotal {
+  readonly size: string;
+  readonly pieces: number;
+  readonly spares: number;
+  readonly lineal: number;
+  readonly boardFeet: number;
+}
+
+/** What an estimator prices. Lengths and areas in the roof's unit, with nothing added for waste. */
+export interface TakeOff {
+  /** Level ridge line, a gable's overhang included. */
+  readonly ridge: number;
+  /** All hips along the slope, from apex to fascia. */
+  readonly hips: number;
+  readonly eaves: number;
+  /** Eaves that have tails to nail it to. */
+  readonly subFascia: number;
+  readonly gableRake: number;
+  readonly cornerRake: number;
+  readonly planes: readonly RoofPlane[];
+  readonly plan: number;
+  readonly sloped: number;
+  readonly sheet: Sheet;
+  readonly courses: readonly Course[];
+  readonly sizes: readonly SizeTotal[];
+}
+
+/** Sheets of sheathing: 4 x 8 ft, or 1200 x 2400 mm. */
+const SHEETS = { in: { wide: 48, long: 96 }, mm: { wide: 1200, long: 2400 } } as const;
+
+/** The quantities of a roof, from its planes and its pieces. */
+export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
+  const { main, end, hip, hipEnds, spec } = frame;
+  const planes = roofPlanes(frame);
+  const sheet = SHEETS[spec.unit];
+  const past = gableOverhang(frame);
+  const eave = ({ count, levels }: RoofPlane) => count * levels[0]!.width;
+  const sum = (of: (plane: RoofPlane) => number) => planes.reduce((total, plane) => total + of(plane), 0);
+  return {
+    ridge: frame.ridgeLine + past,
+    // On its centre line a hip ends at the fascia that it meets first.
+    hips:
+      2 *
+      hipEnds *
+      alongHip(main.at, hip.run + Math.min(main.overhang / main.at.near.sin, end.overhang / end.at.near.sin)),
+    eaves: sum(eave),
+    subFascia: sum((plane) => ((plane.side === "Main" ? main : end).overhang > 0 ? eave(plane) : 0)),
+    gableRake: hipEnds === 1 ? 2 * (main.run + main.overhang) * alongSlope(main.at.near.pitch) : 0,
+    cornerRake: 2 * hipEnds * sum(({ cornerRake }) => cornerRake),
+    planes,
+    plan: sum(({ count, plan }) => count * plan),
+    sloped: sum(({ count, sloped }) => count * sloped),
+    sheet,
+    courses: sheetCourses(planes, sheet, spec.spacing),
+    sizes: sizeTotals(frame, pieces),
+  };
+}
+
+/** The rafter that a spare is ordered as: a common, or the longest rafter where there is none. */
+export function spareRafter(pieces: readonly Piece[]): Piece {
+  const rafters = pieces.filter(({ member }) => member !== "ridge" && member !== "hip");
+  return (
+    rafters.find(({ member }) => member === "common") ??
+    rafters.reduce((a, b) => (b.shortestBoard > a.shortestBoard ? b : a))
+  );
+}
+
+function sizeTotals(frame: Frame, pieces: readonly Piece[]): SizeTotal[] {
+  const { unit, spares, rafter } = frame.spec;
+  const spare = spareRafter(pieces);
+  const counted = pieces.map((piece) => ({ ...piece, spares: 0 }));
+  if (spares > 0) counted.push({ ...spare, left: 0, right: 0, plain: spares, spares });
+  const names = [...new Set([rafter.name, ...counted.map(({ section }) => section.name)])];
+  return names.map((size) => {
+    const own = counted.filter(({ section }) => section.name === size);
+    const sum = (of: (piece: Piece & { spares: number }) => number) =>
+      own.reduce((total, piece) => total + of(piece), 0);
+    const count = ({ left, right, plain }: Piece) => left + right + plain;
+    return {
+      size,
+      pieces: sum(count),
+      spares: sum((piece) => piece.spares),
+      lineal: sum((piece) => count(piece) * piece.shortestBoard),
+      boardFeet: sum((piece) => pieceBoardFeet(piece, unit)),
+    };
+  });
+}

@@ -1,0 +1,103 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { exactText, limitText } from "../../../functions/words/limitText.ts";
+import { notesText, noteText } from "../../../functions/words/notes.ts";
+import { jackTable } from "../../../functions/roof.ts";
+import { readLength } from "../../../src/measure/readLength.ts";
+import { Reason } from "../../../src/measure/reason.ts";
+import { call } from "../../../src/registry/call.ts";
+
+const value = (text: string): number => {
+  const read = readLength(text);
+  if (read instanceof Reason) throw new Error(text);
+  return read.value;
+};
+
+describe("noteText", () => {
+  it("gives lengths as a tape reads them, the small ones finer, and angles to a hundredth", () => {
+    const proud = (by: number) => noteText({ tag: "proud of hip", figures: { by } }, "in");
+    expect(proud(0.2652)).toContain(`17/64"`);
+    expect(proud(1.2652)).toContain(`1 1/4"`);
+    expect(noteText({ tag: "tilt over 45", figures: { tilt: 53.1301, complement: 36.8699 } }, "in")).toContain(
+      "36.87°",
+    );
+  });
+
+  it("gives millimetres whole, the small ones to a tenth", () => {
+    const toe = (by: number) => noteText({ tag: "toe below hip", figures: { by } }, "mm");
+    expect(toe(27.3)).toContain("27 mm");
+    expect(toe(2.73)).toContain("2.7 mm");
+  });
+
+  it("rounds what is asked for at least up, never down", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 3, max: 20, noNaN: true }), (least) => {
+        const [, named] = /at least (.+?) deep/.exec(noteText({ tag: "hip too shallow", figures: { least } }, "in"))!;
+        expect(value(named!)).toBeGreaterThanOrEqual(least - 1e-6);
+        expect(value(named!)).toBeLessThan(least + 1 / 16);
+      }),
+      { seed: 1 },
+    );
+  });
+
+  it("says of an overhang that may be one in feet how it was read, and what was left out", () => {
+    const table = (...more: [string, number | string][]) =>
+      call(jackTable, [[["Span", 288], ["Length", 432], ["Pitch", 6], ...more]]) as (string | number)[][];
+    const notes = (...more: [string, number | string][]) =>
+      table(...more)
+        .slice(1)
+        .map((row) => row[12]);
+    expect(notes(["Overhang", 2])[0]).toContain(`overhang only 2": feet need their mark`);
+    expect(notes(["Overhang", 2]).slice(1).join()).not.toContain("overhang");
+    for (const overhang of [0, 3, 16, `2'`]) expect(notes(["Overhang", overhang]).join()).not.toContain("overhang");
+  });
+
+  it("shows the tag of a note that has no words yet, and all notes in one text", () => {
+    expect(noteText({ tag: "something new", figures: {} }, "in")).toBe("something new");
+    expect(notesText([], "in")).toBe("");
+    expect(
+      notesText(
+        [
+          { tag: "kings meet", figures: {} },
+          { tag: "something new", figures: {} },
+        ],
+        "in",
+      ),
+    ).toMatch(/^.+; something new$/);
+  });
+});
+
+describe("limitText", () => {
+  it.each([
+    [5.669, "in", "most", `5 5/8"`],
+    [5.669, "in", "least", `5 11/16"`],
+    [5.625, "in", "most", `5 5/8"`],
+    [5.625, "in", "least", `5 5/8"`],
+    [143.4, "mm", "most", "143 mm"],
+    [143.4, "mm", "least", "144 mm"],
+    [1.81066, null, "least", "1.8107"],
+    [1.81066, null, "most", "1.8106"],
+  ] as const)("%s %s, at the %s: %s", (limit, unit, bound, text) => expect(limitText(limit, unit, bound)).toBe(text));
+
+  it("never names a limit that does not work", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 500, noNaN: true }),
+        fc.constantFrom("in" as const, "mm" as const, null),
+        (limit, unit) => {
+          expect(value(limitText(limit, unit, "most"))).toBeLessThanOrEqual(limit + 1e-6);
+          expect(value(limitText(limit, unit, "least"))).toBeGreaterThanOrEqual(limit - 1e-6);
+        },
+      ),
+      { seed: 2 },
+    );
+  });
+});
+
+describe("exactText", () => {
+  it("is tape text where a tape can show it, and else a number exact enough to be the value", () => {
+    expect(exactText(246.875, "in")).toBe(`20' 6 7/8"`);
+    expect(exactText(1728 / 7, "in")).toBe("246.85714286");
+    expect(exactText(7200, "mm")).toBe("7200 mm");
+  });
+});

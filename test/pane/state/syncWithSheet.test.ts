@@ -1,0 +1,216 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { WriteStep } from "../../../src/hosts/host.ts";
+import { START_INPUTS } from "../../../src/pane/state/fields.ts";
+import { follow, updateBlock, useBlock } from "../../../src/pane/state/syncWithSheet.ts";
+import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
+import { blockUnder, readAgain } from "../../../src/pane/state/sheetBlock.ts";
+import { takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
+import { sheetHost } from "../sheetHost.ts";
+
+const block = (): (string | number)[][] => [
+  ["Title", ""],
+  ["Span", "24'"],
+  ["Length", "40'"],
+  ["Pitch", 6],
+];
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+const later = () => vi.advanceTimersByTimeAsync(2000);
+
+describe("the pane and the workbook", () => {
+  it("keeps what is typed while the workbook is still asked what it remembers", async () => {
+    const { host } = sheetHost(block());
+    await host.remember(
+      "pane",
+      JSON.stringify({ inputs: { Span: "30'", Spacing: "24" }, link: null, measured: { J1: "55" }, kerf: "1/8" }),
+    );
+    const { recall } = host;
+    const state = paneState({
+      ...host,
+      recall: async (key) => (await new Promise((resolve) => setTimeout(resolve, 1000)), recall(key)),
+    });
+    const stop = follow(state);
+    await vi.advanceTimersByTimeAsync(500);
+    setInput(state, "Spacing", "16");
+    state.kerf.value = "3/32";
+    await later();
+    expect(state.inputs.value).toMatchObject({ Span: "30'", Spacing: "16" });
+    expect([state.measured.value, state.kerf.value]).toEqual([{ J1: "55" }, "3/32"]);
+    stop();
+  });
+  it("offers a block, follows it when used, and keeps what was typed in the pane since", async () => {
+    const rows = block();
+    const { host, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = follow(state);
+    await later();
+    expect(state.offer.value?.area).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
+    expect(state.inputs.value).toEqual(START_INPUTS);
+    useBlock(state, state.offer.value!);
+    setInput(state, "Spacing", "16");
+    rows[1]![1] = "30'";
+    change();
+    await later();
+    expect([state.inputs.value.Span, state.inputs.value.Spacing, state.inputs.value.Length]).toEqual([
+      "30'",
+      "16",
+      "40'",
+    ]);
+    stop();
+  });
+
+  it("lets go of a block that is gone, says so, and keeps the fields", async () => {
+    const rows = block();
+    const { host, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = follow(state);
+    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    rows[1]![0] = "gone";
+    change();
+    await later();
+    expect([state.link.value, state.inputs.value.Span]).toEqual([null, "24'"]);
+    expect(state.says.value).toContain("Bid!A2:B4");
+    stop();
+  });
+
+  it("takes up what another workbook remembers, keeps the fields where it remembers nothing, and writes nothing of the old one into it", async () => {
+    const { host, kept, replace } = sheetHost(block());
+    const state = paneState(host);
+    const stop = follow(state);
+    await later();
+    setInput(state, "Span", "27'");
+    await later();
+    const old = kept.get("pane")!;
+    setInput(state, "Span", "28'");
+    kept.set("pane", old.replace("27'", "33'"));
+    replace();
+    await later();
+    expect([state.inputs.value.Span, kept.get("pane")!.includes("28'")]).toEqual(["33'", false]);
+    kept.clear();
+    replace();
+    await later();
+    expect(state.inputs.value.Span).toBe("33'");
+    expect(kept.get("pane")).toContain("33'");
+    stop();
+  });
+
+  it("takes back what was written when a stop came too late for the sheet", async () => {
+    const rows = block();
+    const { host } = sheetHost(rows);
+    const state = paneState({
+      ...host,
+      write: async (step) => (state.work.value!.stop(), host.write(step)),
+      takeBack: async () => ((rows[0]![0] = "Title"), []),
+    });
+    expect(
+      await writeStep(state, {
+        title: "test",
+        blocks: [{ sheet: "Bid", row: 0, column: 0, cells: [[{ content: "new" }]] }],
+      }),
+    ).toBeNull();
+    expect([rows[0]![0], state.written.value, state.says.value]).toEqual([
+      "Title",
+      [],
+      "Stopped. Nothing was left behind.",
+    ]);
+  });
+
+  it("remembers the fields and the block, and takes up both again with what the sheet says by now", async () => {
+    const rows = block();
+    const { host, kept } = sheetHost(rows);
+    const first = paneState(host);
+    const stop = follow(first);
+    await later();
+    useBlock(first, (await blockUnder(host, await host.selection()))!);
+    first.measured.value = { J1: "12'" };
+    await later();
+    stop();
+    rows[2]![1] = "50'";
+    const second = paneState(host);
+    const stopAgain = follow(second);
+    await later();
+    expect([second.inputs.value.Length, second.measured.value, second.link.value?.area.row]).toEqual([
+      "50'",
+      { J1: "12'" },
+      1,
+    ]);
+    stopAgain();
+    for (const bad of [
+      "{",
+      "null",
+      "[]",
+      '{"inputs":{"Span":5},"link":null,"measured":{}}',
+      '{"inputs":5,"link":{"sheet":"Nowhere"},"measured":7}',
+    ]) {
+      kept.set("pane", bad);
+      const third = paneState(host);
+      const stopThird = follow(third);
+      await later();
+      expect([third.inputs.value, third.measured.value, third.link.value]).toEqual([START_INPUTS, {}, null]);
+      stopThird();
+    }
+  });
+
+  it("writes into the block only when told, and says what the block lacks", async () => {
+    const rows = block();
+    const state = paneState(sheetHost(rows).host);
+    useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
+    setInput(state, "Span", "26'");
+    const no = updateBlock(state);
+    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
+    state.question.value!.answer("cancel");
+    expect([await no, rows[1]![1]]).toEqual([false, "24'"]);
+    setInput(state, "Spacing", "16");
+    const yes = updateBlock(state);
+    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
+    state.question.value!.answer("yes");
+    expect([await yes, rows[1]![1]]).toEqual([false, "26'"]);
+    expect(state.says.value).toContain("no row for Spacing");
+  });
+});
+
+describe("writing", () => {
+  const step: WriteStep = { title: "Jacks", blocks: [] };
+  it("shows its progress after half a second, and leaves nothing when it is stopped", async () => {
+    const { host } = sheetHost(block(), {
+      write: (_, options) =>
+        new Promise((__, reject) => {
+          options!.progress!(3, 9);
+          options!.signal!.addEventListener("abort", () => reject(options!.signal!.reason));
+        }),
+    });
+    const state = paneState(host);
+    const written = writeStep(state, step);
+    expect(state.work.value).toMatchObject({ shown: false, done: 3, of: 9 });
+    await vi.advanceTimersByTimeAsync(600);
+    expect(state.work.value!.shown).toBe(true);
+    state.work.value!.stop();
+    expect(await written).toBeNull();
+    expect([state.work.value, state.written.value.length, state.says.value]).toEqual([
+      null,
+      0,
+      "Stopped. Nothing was left behind.",
+    ]);
+  });
+  it("says why it failed", async () => {
+    const state = paneState(
+      sheetHost(block(), { write: () => Promise.reject(new Error("The sheet is protected.")) }).host,
+    );
+    expect(await writeStep(state, step)).toBeNull();
+    expect(state.says.value).toBe("Nothing was written. The sheet is protected.");
+  });
+  it("is taken back, or says which cells were edited since", async () => {
+    let edited = ["Jacks!B4"];
+    const state = paneState(sheetHost(block(), { takeBack: async () => edited }).host);
+    await writeStep(state, step);
+    await takeBack(state);
+    expect([state.says.value, state.written.value.length]).toEqual([
+      "Nothing was taken back: Jacks!B4 was edited since.",
+      1,
+    ]);
+    edited = [];
+    await takeBack(state);
+    expect([state.says.value, state.written.value.length]).toEqual(["Taken back: Jacks.", 0]);
+  });
+});

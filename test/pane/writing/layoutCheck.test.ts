@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { checkStep } from "../../../src/hosts/checkStep.ts";
+import { blockRows } from "../../../src/pane/state/blockCells.ts";
+import { checkCuts } from "../../../src/pane/writing/checkCuts.ts";
+import { START_INPUTS } from "../../../src/pane/state/fields.ts";
+import { planCheck } from "../../../src/pane/writing/layoutCheck.ts";
+import { listed, planCompare } from "../../../src/pane/writing/layoutComparison.ts";
+import { report } from "../../../src/pane/state/report.ts";
+import { tableNow, type Table } from "../../../src/pane/writing/evaluateFunction.ts";
+
+const rows = blockRows(START_INPUTS);
+const on = { block: "Roof!$A$2:$B$18", cell: () => null };
+const own = { sheet: "Check", newSheet: true, row: 0, column: 0, title: null };
+const at = { sheet: "Bid", newSheet: false, row: 4, column: 2, title: "Here" };
+
+describe("planCheck", () => {
+  const now = tableNow("JACKTABLE", [rows]) as Table;
+  const { cuts } = checkCuts(report(START_INPUTS).model!, { J1: "150", J3: "100 1/2" });
+  it("keeps each tape beside the name of its jack, and looks the rest up in a live schedule", () => {
+    const { cells, spill } = planCheck(own, on, { cuts, now });
+    expect(cells[0]!.slice(0, 7).map((cell) => cell?.content)).toEqual([
+      "Piece",
+      "Tape measured",
+      "Computed",
+      "Means long point",
+      "Off by",
+      undefined,
+      "=RAFTER.JACKTABLE(Roof!$A$2:$B$18)",
+    ]);
+    expect(cells.slice(1, 4).map((line) => line.slice(0, 2).map((cell) => cell!.content))).toEqual([
+      ["J1", 150],
+      ["J3", 100.5],
+      ["", ""],
+    ]);
+    expect(cells[1]![4]!.content).toBe('=IF(OR(A2="",B2=""),"",D2-C2)');
+    expect(cells[1]![2]!.content).toMatch(
+      /^=IF\(OR\(A2="",B2=""\),"",INDEX\(\$L\$2:\$L\$\d+,MATCH\(A2,\$G\$2:\$G\$\d+,0\)\)\)$/,
+    );
+    expect(spill).toMatchObject({ row: 0, column: 6, columns: now[0]!.length });
+  });
+  it.each([own, at])("fits a place, %j", (place) => {
+    expect(checkStep({ title: "", blocks: [planCheck(place, on, { cuts, now })] }, ["Bid"])).toBeNull();
+    expect(
+      checkStep({ title: "", blocks: [planCheck(place, on, { cuts: [], now: now.slice(0, 2) })] }, ["Bid"]),
+    ).toBeNull();
+  });
+});
+
+describe("planCompare", () => {
+  const comparison = { pitches: ["6", "8/12"], spacings: ["16", "24"], what: "step" };
+  const grid = tableNow("COMPARE", [rows, [["6"], ["8/12"]], [["16", "24"]], "step"]) as Table;
+  it("lets what is compared be changed in the sheet", () => {
+    const { cells, spill } = planCompare(at, on, comparison, grid);
+    expect(cells.map((line) => line.map((cell) => cell?.content ?? null))).toEqual([
+      ["Here", null, null],
+      ["Pitches", 6, "8/12"],
+      ["Spacings", 16, 24],
+      ["What", "step", null],
+      [null, null, null],
+      ["=RAFTER.COMPARE(Roof!$A$2:$B$18,D6:E6,D7:E7,D8)", "", ""],
+    ]);
+    expect(spill).toMatchObject({ row: 5, rows: 3, columns: 3 });
+  });
+  it.each([own, at])("fits a place, %j", (place) => {
+    expect(checkStep({ title: "", blocks: [planCompare(place, on, comparison, grid)] }, ["Bid"])).toBeNull();
+  });
+  it("reads a list with or without blanks", () => {
+    expect([listed(" 4,6 , 8,"), listed("")]).toEqual([["4", "6", "8"], []]);
+  });
+});

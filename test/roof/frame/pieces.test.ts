@@ -1,0 +1,130 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { MM_PER_INCH } from "../../../src/measure/unit.ts";
+import { pieceBoardFeet } from "../../../src/roof/tables/pieceBoardFeet.ts";
+import { pieces } from "../../../src/roof/frame/pieces.ts";
+import type { Piece } from "../../../src/roof/frame/piece.ts";
+import { anyFrame, framed, usual } from "../anySpec.ts";
+
+const jacksOf = (all: readonly Piece[]) => all.filter(({ member }) => member === "jack");
+const byMark = (all: readonly Piece[], mark: string): Piece => all.find((piece) => piece.mark === mark)!;
+
+describe("pieces", () => {
+  it("come as ridge, commons, king commons, hip, and jacks from long to short", () => {
+    expect(pieces(framed()).map(({ mark }) => mark)).toEqual(["R", "C", "K", "KE", "H", "J1", "J2", "J3", "J4", "J5"]);
+    expect(
+      pieces(framed({ endPitch: 9 / 12 }))
+        .map(({ mark }) => mark)
+        .filter((mark) => mark.startsWith("J")),
+    ).toEqual(["JM1", "JE1", "JM2", "JE2", "JE3", "JM3", "JE4", "JE5"]);
+  });
+
+  it("jacks of a framing-square table: 26.83 in apart at 6 in 12 and 24 in on centres, the first pair of each hand at every corner", () => {
+    const jacks = jacksOf(pieces(framed()));
+    jacks.slice(1).forEach(({ longPoint }, i) => expect(jacks[i]!.longPoint - longPoint).toBeCloseTo(26.83, 2));
+    expect(jacks.map(({ left, right, plain }) => [left, right, plain])).toEqual(Array(5).fill([4, 4, 0]));
+  });
+
+  it("hips have a hand where their two cheeks differ, and where they lie on the ridge", () => {
+    const hands = (change: Parameters<typeof framed>[0]) => {
+      const { left, right, plain } = byMark(pieces(framed(change)), "H");
+      return [left, right, plain];
+    };
+    expect([
+      hands({}),
+      hands({ endPitch: 0.75 }),
+      hands({ hipHead: "ridge" }),
+      hands({ ends: "hip and gable" }),
+    ]).toEqual([
+      [0, 0, 4],
+      [2, 2, 0],
+      [2, 2, 0],
+      [0, 0, 2],
+    ]);
+  });
+
+  it("a correction is added to the long point of every jack of its side, runs through tape and board, and is named", () => {
+    const [plain, corrected] = [
+      pieces(framed({ endPitch: 0.75 })),
+      pieces(framed({ endPitch: 0.75, correction: 0.25, endCorrection: -0.5 })),
+    ];
+    for (const [i, one] of corrected.entries()) {
+      const was = plain[i]!;
+      const by = one.member !== "jack" ? 0 : one.side === "Main" ? 0.25 : -0.5;
+      expect(one.longPoint - was.longPoint, one.mark).toBeCloseTo(by, 9);
+      expect(one.shortPoint - was.shortPoint, one.mark).toBeCloseTo(by, 9);
+      expect(one.shortestBoard - was.shortestBoard, one.mark).toBeCloseTo(by, 9);
+      if (one.tape !== null && by !== 0) expect(Math.sign(one.tape - was.tape!), one.mark).toBe(Math.sign(by));
+      expect([one.plateMark, one.hipMark, one.lineLength]).toEqual([was.plateMark, was.hipMark, was.lineLength]);
+      expect(one.notes.filter(({ tag }) => tag === "corrected").map(({ figures }) => figures["by"])).toEqual(
+        by === 0 ? [] : [by],
+      );
+    }
+  });
+
+  it("equal pitches with two corrections are two kinds of jacks", () => {
+    expect(jacksOf(pieces(framed({ endCorrection: 0.25 }))).map(({ side }) => side)).toContain("End");
+  });
+
+  it("a roof in millimetres is the same roof", () => {
+    const metric = (value: number) => value * MM_PER_INCH;
+    const section = ({ name, thickness, depth }: { name: string; thickness: number; depth: number }) => ({
+      name,
+      thickness: metric(thickness),
+      depth: metric(depth),
+    });
+    const inMm = pieces(
+      framed({
+        unit: "mm",
+        span: metric(288),
+        length: metric(432),
+        spacing: metric(24),
+        overhang: metric(16),
+        seat: metric(3.5),
+        rafter: section(usual.rafter),
+        hip: section(usual.hip),
+        ridge: section(usual.hip),
+      }),
+    );
+    const inInches = pieces(framed({ overhang: 16 }));
+    expect(inMm).toHaveLength(inInches.length);
+    inMm.forEach((piece, i) => {
+      const other = inInches[i]!;
+      expect([piece.longPoint, piece.shortestBoard, piece.notch].map((value) => value / MM_PER_INCH)).toEqual(
+        [other.longPoint, other.shortestBoard, other.notch].map((value) => expect.closeTo(value, 9)),
+      );
+      expect(pieceBoardFeet(piece, "mm")).toBeCloseTo(pieceBoardFeet(other, "in"), 9);
+    });
+  });
+
+  it("short points are below long ones, boards hold them with their tails, and each length is one piece", () => {
+    fc.assert(
+      fc.property(anyFrame, (frame) => {
+        for (const one of pieces(frame)) {
+          expect(one.shortPoint).toBeLessThanOrEqual(one.longPoint);
+          expect(one.shortestBoard).toBeGreaterThanOrEqual((one.longPoint + one.tail) * (1 - 1e-12));
+          expect(one.left + one.right + one.plain).toBeGreaterThan(0);
+          expect(one.notch).toBeLessThan(one.section.depth);
+        }
+      }),
+      { seed: 7 },
+    );
+  });
+
+  it("mirror images: as many left as right", () => {
+    fc.assert(
+      fc.property(anyFrame, (frame) => {
+        for (const { left, right } of pieces(frame)) expect(left).toBe(right);
+      }),
+      { seed: 8 },
+    );
+  });
+});
+
+// A board foot is 144 cubic inches, nominal.
+describe("pieceBoardFeet", () => {
+  it("counts the shortest board of every piece at its nominal size", () => {
+    const hip = byMark(pieces(framed()), "H");
+    expect(pieceBoardFeet(hip, "in")).toBeCloseTo((4 * 2 * 8 * hip.shortestBoard) / 144, 9);
+  });
+});

@@ -5,7 +5,7 @@ import { MM_PER_INCH } from "../src/measure/unit.ts";
 import { isBlank } from "../src/registry/cells.ts";
 import { length, number, size } from "../src/registry/parameters.ts";
 import { worksheetFunction, type Parameter } from "../src/registry/worksheetFunction.ts";
-import { boardList } from "./arguments/boardLengths.ts";
+import { boardLengths } from "./arguments/boardLengths.ts";
 import { noBoard } from "./words/refusals.ts";
 import { DEFAULTS } from "./arguments/roofBlock.ts";
 
@@ -45,7 +45,7 @@ const boardsOnHand: Parameter<readonly number[] | null> = {
   block: true,
   optional: true,
   defaultText: "even feet from 8' to 20', or 2.4 m to 6 m by 0.6 m",
-  read: (cell, reading) => (isBlank(cell) ? null : boardList("boards", cell, reading)),
+  read: (cell, reading) => (isBlank(cell) ? null : boardLengths("boards", cell, reading)),
 };
 
 export const boardPick = worksheetFunction({

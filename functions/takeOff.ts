@@ -3,7 +3,7 @@ import { lengthText } from "../src/measure/lengthText.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
 import type { RoofPlane } from "../src/roof/frame/roofPlanes.ts";
-import type { Course } from "../src/roof/tables/sheetCourses.ts";
+import type { Course } from "../src/roof/tables/sheathingCourses.ts";
 import { spareRafter, takeOff, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
 

@@ -15,7 +15,7 @@ const LONGEST = 2_000;
  *
  * Every length is read as lengths are everywhere, in the call's unit.
  */
-export function boardList(name: string, cell: Input, reading: Reading): readonly number[] | Refusal | CellError {
+export function boardLengths(name: string, cell: Input, reading: Reading): readonly number[] | Refusal | CellError {
   if (typeof cell === "string" && cell.length > LONGEST)
     return refuse(
       name,

@@ -5,7 +5,7 @@ import { readLengthCell } from "../../src/registry/readLengthCell.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import { refuse } from "../../src/registry/refuse.ts";
 import type { Input, Parameter, Reading } from "../../src/registry/worksheetFunction.ts";
-import { boardList } from "./boardLengths.ts";
+import { boardLengths } from "./boardLengths.ts";
 import { readListedSize, type ListedSize } from "./pieceList.ts";
 
 /** Boards of one length that can be had; the size null counts for every size. */
@@ -34,7 +34,7 @@ export const boardsParameter: Parameter<readonly ListedBoard[]> = {
     const rows = headedBlock<Heading>("boards", input, REQUIRED, OPTIONAL);
     if (rows instanceof Refusal || rows instanceof CellError) return rows;
     if (rows === null) {
-      const lengths = boardList("boards", input, reading);
+      const lengths = boardLengths("boards", input, reading);
       return lengths instanceof Refusal || lengths instanceof CellError
         ? lengths
         : lengths.map((length) => ({ size: null, length, price: null, count: null }));

@@ -8,12 +8,12 @@ import type { Refusal } from "../../src/registry/refusal.ts";
 import { refuse } from "../../src/registry/refuse.ts";
 import type { Reading } from "../../src/registry/worksheetFunction.ts";
 import type { ListedBoard } from "./boardTable.ts";
-import { orderLists, type OrderLists } from "./cuttingInput.ts";
+import { cuttingInput, type CuttingInput } from "./cuttingInput.ts";
 import { orderRefusal } from "../words/orderRefusal.ts";
 import type { PieceSource } from "./pieceList.ts";
 
 /** A plan and what it was made from. */
-export interface CutOrder extends OrderLists {
+export interface CutOrder extends CuttingInput {
   readonly plan: CutPlan;
   /** null: the lengths have no unit. */
   readonly unit: Unit | null;
@@ -56,7 +56,7 @@ export async function cutOrder(
   { unit }: Pick<Reading, "unit">,
 ): Promise<CutOrder | Refusal> {
   const cut = kerf ?? KERF[unit ?? "in"];
-  const lists = orderLists(source, listed, unit);
+  const lists = cuttingInput(source, listed, unit);
   const { pieces, boards } = lists;
   const plan = await shared(pieces, boards, cut);
   if (plan instanceof Reason) return orderRefusal(plan.tag === "noBoards" ? noBoardFor(pieces) : plan, source, unit);

@@ -8,7 +8,7 @@ import type { ListedBoard } from "./boardTable.ts";
 import type { ListedPiece, ListedSize, PieceSource } from "./pieceList.ts";
 
 /** What is cut, and from what; lengths in the unit of the call. */
-export interface OrderLists {
+export interface CuttingInput {
   readonly pieces: readonly StockPiece[];
   readonly boards: readonly StockBoard[];
   /** Depths by size, where they are known. */
@@ -18,7 +18,7 @@ export interface OrderLists {
 }
 
 /** The lists that the cutting room plans from: sizes that are the same lumber under one name, slants and turns from pitches and tilts. */
-export function orderLists(source: PieceSource, listed: readonly ListedBoard[], unit: Unit | null): OrderLists {
+export function cuttingInput(source: PieceSource, listed: readonly ListedBoard[], unit: Unit | null): CuttingInput {
   const names = new Map<string, string>();
   return "roof" in source ? ofRoof(source, listed, names) : ofList(source.list, listed, unit, names);
 }
@@ -27,7 +27,7 @@ function ofRoof(
   { roof: { frame, pieces } }: Extract<PieceSource, { roof: unknown }>,
   listed: readonly ListedBoard[],
   names: Map<string, string>,
-): OrderLists {
+): CuttingInput {
   const size = frame.spec.ridge?.name ?? "";
   const ridgeBoards = boardsOf(listed, new Map([[keyOf(size), size]])).map(({ length, price }) => ({
     length,
@@ -55,7 +55,7 @@ function ofList(
   listed: readonly ListedBoard[],
   unit: Unit | null,
   names: Map<string, string>,
-): OrderLists {
+): CuttingInput {
   const depths = new Map<string, number>();
   const pieces = list.map((piece): StockPiece => {
     const { name, size, length, count, hand, slope, tilt } = piece;

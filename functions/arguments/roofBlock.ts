@@ -13,7 +13,7 @@ import { readSizeCell } from "../../src/registry/readSizeCell.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Input, Reading } from "../../src/registry/worksheetFunction.ts";
 import type { RoofSpec, Section } from "../../src/roof/frame/roofSpec.ts";
-import { boardList } from "./boardLengths.ts";
+import { boardLengths } from "./boardLengths.ts";
 
 /** The rows of the roof block, in the order in which the pane writes them. */
 export const ROWS = [
@@ -215,7 +215,7 @@ function boardsOnHand(
 ): readonly number[] {
   if (!rows.has("Boards")) return boards;
   const cell = rows.get("Boards");
-  const read = must(boardList("Boards", cell, reading));
+  const read = must(boardLengths("Boards", cell, reading));
   const bare = typeof cell === "number" || (typeof cell === "string" && /^(?:[\s\d.,;]|to|by)+$/i.test(cell));
   if (bare && read.at(-1)! < least / 2) {
     const [unit, mark, units] = reading.unit === "mm" ? ["millimetres", " m", "metres"] : ["inches", "'", "feet"];

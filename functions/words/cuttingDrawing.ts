@@ -8,7 +8,7 @@ import { piecesParameter } from "../arguments/pieceList.ts";
 import { ridgeNote } from "./ridgeNote.ts";
 
 /** What the drawing of a cutting plan needs. */
-export interface StickSheet {
+export interface CuttingDrawing {
   readonly sticks: readonly Stick[];
   /** null: the lengths have no unit. */
   readonly unit: Unit | null;
@@ -17,11 +17,11 @@ export interface StickSheet {
 }
 
 /** The boards of STICKPLAN as they are drawn, for the same raw cells; the search is shared with the worksheet functions. */
-export async function stickSheet(
+export async function cuttingDrawing(
   pieces: Input,
   boards: Input,
   kerf?: Input,
-): Promise<StickSheet | Refusal | CellError> {
+): Promise<CuttingDrawing | Refusal | CellError> {
   const reading: Reading = { unit: null, unitFrom: "" };
   const source = piecesParameter.read(pieces, reading);
   if (source instanceof Refusal || source instanceof CellError) return source;

@@ -1,4 +1,4 @@
-import type { Gradient, Step } from "./plane.ts";
+import type { Gradient, Vector3 } from "./plane.ts";
 
 /**
  * The line in which two planes meet, as a step along it.
@@ -10,7 +10,7 @@ import type { Gradient, Step } from "./plane.ts";
  * @example
  * meetingLine(gradient(0.5, 0), gradient(0, 0.5)) // => step(0.5, 0.5, 0.25)
  */
-export function meetingLine(a: Gradient, b: Gradient): Step | null {
+export function meetingLine(a: Gradient, b: Gradient): Vector3 | null {
   const x = b.y - a.y;
   const y = a.x - b.x;
   if (x === 0 && y === 0) return null;

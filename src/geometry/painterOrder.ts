@@ -1,8 +1,8 @@
-import type { Step } from "./plane.ts";
+import type { Vector3 } from "./plane.ts";
 
 /** A flat side of a solid, its corners counterclockwise seen from outside. */
 export interface Side {
-  readonly corners: readonly Step[];
+  readonly corners: readonly Vector3[];
 }
 
 /** What doubles lose on a roof of any size and unit. */
@@ -17,9 +17,9 @@ const TOUCH = 1e-6;
  * @returns their indices, farthest first.
  *
  * @example
- * painted([], { x: 1, y: 1, z: 1 }) // => []
+ * painterOrder([], { x: 1, y: 1, z: 1 }) // => []
  */
-export function painted(solids: readonly (readonly Side[])[], towards: Step): number[] {
+export function painterOrder(solids: readonly (readonly Side[])[], towards: Vector3): number[] {
   const planes = solids.map((sides) =>
     sides.map(planeOf).filter(({ normal }) => Math.hypot(normal.x, normal.y, normal.z) > 0.5),
   );
@@ -53,7 +53,7 @@ export function painted(solids: readonly (readonly Side[])[], towards: Step): nu
 }
 
 /** 1 where the points lie nearer to the reader than a solid of these planes, -1 where farther, 0 where no plane tells. */
-function before(planes: readonly Plane[], points: readonly Step[], towards: Step): number {
+function before(planes: readonly Plane[], points: readonly Vector3[], towards: Vector3): number {
   for (const { normal, offset } of planes) {
     const facing = dot(normal, towards);
     if (Math.abs(facing) > 1e-9 && points.every((point) => dot(normal, point) >= offset - TOUCH))
@@ -63,7 +63,7 @@ function before(planes: readonly Plane[], points: readonly Step[], towards: Step
 }
 
 interface Plane {
-  readonly normal: Step;
+  readonly normal: Vector3;
   readonly offset: number;
 }
 
@@ -81,13 +81,13 @@ function planeOf({ corners }: Side): Plane {
   return { normal, offset: Math.max(...corners.map((corner) => dot(normal, corner))) };
 }
 
-const dot = (a: Step, b: Step) => a.x * b.x + a.y * b.y + a.z * b.z;
+const dot = (a: Vector3, b: Vector3) => a.x * b.x + a.y * b.y + a.z * b.z;
 
 /** Extents of a solid along some directions square to the line of sight: solids whose extents miss each other cannot hide each other. */
-function shadowOf(corners: readonly Step[], towards: Step): readonly (readonly [number, number])[] {
+function shadowOf(corners: readonly Vector3[], towards: Vector3): readonly (readonly [number, number])[] {
   const level = Math.hypot(towards.x, towards.y);
-  const right: Step = { x: -towards.y / level, y: towards.x / level, z: 0 };
-  const up: Step = {
+  const right: Vector3 = { x: -towards.y / level, y: towards.x / level, z: 0 };
+  const up: Vector3 = {
     x: towards.y * right.z - towards.z * right.y,
     y: towards.z * right.x - towards.x * right.z,
     z: towards.x * right.y - towards.y * right.x,

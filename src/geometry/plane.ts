@@ -5,7 +5,7 @@ export interface Gradient {
 }
 
 /** A step in space: level x and y, and plumb z. */
-export interface Step {
+export interface Vector3 {
   readonly x: number;
   readonly y: number;
   readonly z: number;
@@ -25,8 +25,8 @@ export function gradient(x: number, y: number): Gradient {
  * Shorthand for a step in examples and tests.
  *
  * @example
- * step(1, 2, 0.5) // => { x: 1, y: 2, z: 0.5 }
+ * vector3(1, 2, 0.5) // => { x: 1, y: 2, z: 0.5 }
  */
-export function step(x: number, y: number, z: number): Step {
+export function vector3(x: number, y: number, z: number): Vector3 {
   return { x, y, z };
 }

@@ -8,7 +8,7 @@ import { CompareSection } from "./sections/compareSection.tsx";
 import { DrawingSection } from "./sections/drawingSection.tsx";
 import { FillSection } from "./sections/fillSection.tsx";
 import { Fold } from "./controls/fold.tsx";
-import { follow } from "./state/syncWithSheet.ts";
+import { syncWithSheet } from "./state/syncWithSheet.ts";
 import "./pane.css";
 import "./controls/fields.css";
 import "./controls/over.css";
@@ -24,7 +24,7 @@ import { texts } from "./state/texts.ts";
 export function mountPane(element: HTMLElement, host: Host): () => void {
   const state = paneState(host);
   render(<Pane state={state} />, element);
-  const stop = follow(state);
+  const stop = syncWithSheet(state);
   return () => {
     stop();
     render(null, element);

@@ -4,7 +4,7 @@ import { bays } from "../../src/drawing/views/bays.ts";
 import { placedDimensions, type Dimension } from "../../src/drawing/canvas/dimensions.ts";
 import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
 import { textWidth } from "../../src/drawing/canvas/textWidth.ts";
-import { unbroken } from "../../src/drawing/canvas/nonBreaking.ts";
+import { nonBreaking } from "../../src/drawing/canvas/nonBreaking.ts";
 import { wrapped } from "../../src/drawing/canvas/wrapped.ts";
 import { framed, handsOf } from "../roof/outlineSpecs.ts";
 import { inches, ROOFS } from "./allDrawings.ts";
@@ -134,7 +134,7 @@ describe("wrapped", () => {
           const lines = wrapped(words.join(" "), 10, width);
           expect(lines.join(" ")).toBe(words.join(" "));
           for (const line of lines)
-            if (unbroken(line).includes(" ")) expect(textWidth(line, 10)).toBeLessThanOrEqual(width);
+            if (nonBreaking(line).includes(" ")) expect(textWidth(line, 10)).toBeLessThanOrEqual(width);
         },
       ),
       { seed: 7 },

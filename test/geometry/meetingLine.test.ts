@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { meetingLine } from "../../src/geometry/meetingLine.ts";
-import { gradient, step } from "../../src/geometry/plane.ts";
+import { gradient, vector3 } from "../../src/geometry/plane.ts";
 
 const slope = fc.double({ min: -3, max: 3, noNaN: true });
 const anyPlane = fc.tuple(slope, slope).map(([x, y]) => gradient(x, y));
@@ -12,10 +12,10 @@ describe("meetingLine", () => {
       "two equal planes at a square corner: half way between them",
       gradient(0.5, 0),
       gradient(0, 0.5),
-      step(0.5, 0.5, 0.25),
+      vector3(0.5, 0.5, 0.25),
     ],
-    ["a level plane: along the other one's contour", gradient(0, 0), gradient(0, 0.75), step(0.75, 0, 0)],
-    ["3-4-5: 9 and 12 in 12", gradient(1, 0), gradient(0, 0.75), step(0.75, 1, 0.75)],
+    ["a level plane: along the other one's contour", gradient(0, 0), gradient(0, 0.75), vector3(0.75, 0, 0)],
+    ["3-4-5: 9 and 12 in 12", gradient(1, 0), gradient(0, 0.75), vector3(0.75, 1, 0.75)],
   ])("%s", (_, a, b, expected) => {
     expect(meetingLine(a, b)).toEqual(expected);
   });

@@ -1,18 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { painted, type Side } from "../../src/geometry/painterOrder.ts";
-import type { Step } from "../../src/geometry/plane.ts";
+import { painterOrder, type Side } from "../../src/geometry/painterOrder.ts";
+import type { Vector3 } from "../../src/geometry/plane.ts";
 
 interface Box {
-  readonly from: Step;
-  readonly to: Step;
+  readonly from: Vector3;
+  readonly to: Vector3;
 }
 
-const TOWARDS: Step = { x: -0.4, y: -0.75, z: 0.53 };
+const TOWARDS: Vector3 = { x: -0.4, y: -0.75, z: 0.53 };
 
 /** A box's six sides, corners counterclockwise seen from outside. */
 function sidesOf({ from: a, to: b }: Box): Side[] {
-  const at = (x: number, y: number, z: number): Step => ({ x: x ? b.x : a.x, y: y ? b.y : a.y, z: z ? b.z : a.z });
+  const at = (x: number, y: number, z: number): Vector3 => ({ x: x ? b.x : a.x, y: y ? b.y : a.y, z: z ? b.z : a.z });
   return [
     [at(0, 0, 0), at(0, 1, 0), at(1, 1, 0), at(1, 0, 0)],
     [at(0, 0, 1), at(1, 0, 1), at(1, 1, 1), at(0, 1, 1)],
@@ -24,7 +24,7 @@ function sidesOf({ from: a, to: b }: Box): Side[] {
 }
 
 /** How far towards the reader a line of sight through a point leaves a box; null where it misses. */
-function nearest({ from, to }: Box, point: Step): number | null {
+function nearest({ from, to }: Box, point: Vector3): number | null {
   let [enter, leave] = [-Infinity, Infinity];
   for (const axis of ["x", "y", "z"] as const) {
     const [one, two] = [(from[axis] - point[axis]) / TOWARDS[axis], (to[axis] - point[axis]) / TOWARDS[axis]].sort(
@@ -60,11 +60,11 @@ describe("painted", () => {
           { minLength: 20, maxLength: 20 },
         ),
         (boxes, parts) => {
-          const order = painted(boxes.map(sidesOf), TOWARDS);
+          const order = painterOrder(boxes.map(sidesOf), TOWARDS);
           for (const [i, one] of boxes.entries()) {
             const other = boxes[1 - i]!;
             for (const [p, q, r] of parts) {
-              const point: Step = {
+              const point: Vector3 = {
                 x: one.from.x + p * (one.to.x - one.from.x),
                 y: one.from.y + q * (one.to.y - one.from.y),
                 z: one.from.z + r * (one.to.z - one.from.z),
@@ -86,6 +86,6 @@ describe("painted", () => {
       { from: { x: 8, y: 0, z: 1 }, to: { x: 9, y: 9, z: 2 } },
       { from: { x: 0, y: 0, z: 1 }, to: { x: 1, y: 9, z: 2 } },
     ];
-    expect([...painted(bars.map(sidesOf), TOWARDS)].sort()).toEqual([0, 1, 2]);
+    expect([...painterOrder(bars.map(sidesOf), TOWARDS)].sort()).toEqual([0, 1, 2]);
   });
 });

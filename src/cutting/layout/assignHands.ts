@@ -23,7 +23,7 @@ export interface HandedPart {
  * boards with an odd number, and closed ones; both have an even number of lines, since they go from boards to lengths and back. Hands by turns
  * along each trail are even wherever it passes.
  */
-export function giveHands(problem: Problem, cuts: readonly Cut[]): HandedCut[] {
+export function assignHands(problem: Problem, cuts: readonly Cut[]): HandedCut[] {
   const handed: HandedCut[] = [];
   const single: Cut[] = [];
   for (const cut of cuts) {

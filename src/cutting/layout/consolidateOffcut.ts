@@ -1,4 +1,4 @@
-import { roomTaken } from "../model/usedLength.ts";
+import { usedLength } from "../model/usedLength.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
 
 /** More patterns than this are left as they are: nobody looks for one long offcut among so many boards. */
@@ -9,7 +9,7 @@ const MOST = 150;
  *
  * Each board is tried as the one to be emptied, its pieces going one by one where they fill best. A board that loses all its pieces is saved.
  */
-export function gatherLeftOver(problem: Problem, cuts: readonly Cut[]): Cut[] {
+export function consolidateOffcut(problem: Problem, cuts: readonly Cut[]): Cut[] {
   let best: readonly Cut[] = cuts;
   if (cuts.length > MOST) return [...cuts];
   let longest = Math.max(...cuts.map((cut) => roomLeft(problem, cut.pattern)));
@@ -23,7 +23,7 @@ export function gatherLeftOver(problem: Problem, cuts: readonly Cut[]): Cut[] {
 }
 
 function roomLeft(problem: Problem, { type, items, copies }: Pattern): number {
-  return problem.types[type]!.room - roomTaken(problem, items, copies);
+  return problem.types[type]!.room - usedLength(problem, items, copies);
 }
 
 function emptiedBoard(problem: Problem, cuts: readonly Cut[], donor: number): { cuts: Cut[]; left: number } {

@@ -1,5 +1,5 @@
 import { boardsLeft } from "../model/boardsLeft.ts";
-import { roomTaken } from "../model/usedLength.ts";
+import { usedLength } from "../model/usedLength.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
 
 /** More patterns than this are left as they are: the work grows with their square. */
@@ -34,7 +34,7 @@ function together(problem: Problem, a: Pattern, b: Pattern, left: readonly numbe
   const budget = (types[a.type]!.cost + types[b.type]!.cost) * (1 + 1e-12);
   const items = [...new Set([...a.items, ...b.items])].sort((x, y) => x - y);
   const copies = items.map((i) => copiesIn(a, i) + copiesIn(b, i));
-  const taken = roomTaken(problem, items, copies);
+  const taken = usedLength(problem, items, copies);
   let best: Pattern | null = null;
   types.forEach((type, j) => {
     if (

@@ -1,4 +1,4 @@
-import { giveHands } from "./assignHands.ts";
+import { assignHands } from "./assignHands.ts";
 import { layBoard } from "./layBoard.ts";
 import type { HandedCut } from "./assignHands.ts";
 import type { GroupOnBoard } from "./layBoard.ts";
@@ -17,7 +17,7 @@ export function plannedBoards(
 ): PlannedBoard[] {
   const shelf = new Shelf(task, pieces);
   const boards: PlannedBoard[] = [];
-  for (const cut of giveHands(task.problem, cuts)) {
+  for (const cut of assignHands(task.problem, cuts)) {
     for (let open = cut.times; open > 0;) {
       const repeat = Math.min(open, shelf.alike(cut));
       const { length, cost } = task.problem.types[cut.type]!;

@@ -1,5 +1,5 @@
 import { boardsLeft } from "../model/boardsLeft.ts";
-import { roomTaken } from "../model/usedLength.ts";
+import { usedLength } from "../model/usedLength.ts";
 import type { Cut, Problem } from "../model/problem.ts";
 
 /**
@@ -25,7 +25,7 @@ export function tidyCuts(problem: Problem, cuts: readonly Cut[]): Cut[] {
       const kept = pattern.items.flatMap((i, k) => (copies[k]! > 0 ? [{ i, count: copies[k]! }] : []));
       const items = kept.map(({ i }) => i);
       const counts = kept.map(({ count }) => count);
-      const type = cheapest(problem, roomTaken(problem, items, counts), pattern.type, left);
+      const type = cheapest(problem, usedLength(problem, items, counts), pattern.type, left);
       if (type !== pattern.type) same = Math.min(same, left[type]!);
       kept.forEach(({ i, count }) => (wanted[i]! -= count * same));
       left[type]! -= same;

@@ -12,7 +12,7 @@ export interface Coarse {
  * A plan of the longer pieces holds the true ones too; a bound of the shorter ones holds for the true ones too. About `most` items remain, more only where
  * there are more groups and hands.
  */
-export function coarsened(problem: Problem, most: number, up: boolean): Coarse {
+export function mergeLengths(problem: Problem, most: number, up: boolean): Coarse {
   const share = Math.ceil(problem.items.length / most);
   const members: number[][] = [];
   problem.items.forEach((item, i) => {

@@ -5,7 +5,7 @@ import type { Problem } from "./problem.ts";
  *
  * @param items rising indices into the problem's items; @param copies how often each.
  */
-export function roomTaken(problem: Problem, items: readonly number[], copies: readonly number[]): number {
+export function usedLength(problem: Problem, items: readonly number[], copies: readonly number[]): number {
   let total = 0;
   let group = -1;
   let key = -1;

@@ -1,5 +1,5 @@
 import { partnerless } from "../model/usedLength.ts";
-import { SuffixBounds } from "./knapsackBounds.ts";
+import { KnapsackBounds } from "./knapsackBounds.ts";
 import type { Item, Pattern, Problem } from "../model/problem.ts";
 
 /** What the search of one board is asked. */
@@ -42,7 +42,7 @@ export function patternKey(type: number, items: readonly number[], copies: reado
  * Finds the most valuable way to cut one board, for every type of board: a bounded knapsack with setups per group and penalties for handed pieces without a
  * partner.
  *
- * Depth first over copies of one item after another. What the items still to come can add at most is read from {@link SuffixBounds}, so close a bound that
+ * Depth first over copies of one item after another. What the items still to come can add at most is read from {@link KnapsackBounds}, so close a bound that
  * little more than the best patterns is visited. Exact: fits are decided in the problem's whole numbers. One search is kept for all questions
  * about a problem, as its arrays are.
  */
@@ -56,7 +56,7 @@ export class BoardSearch {
   private question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
   private readonly problem: Problem;
   /** Made with the first question: for a very long list, none is asked. */
-  private bounds: SuffixBounds | null = null;
+  private bounds: KnapsackBounds | null = null;
   // One entry a level: copies tried, and what is left and open before them.
   private readonly copies: Int32Array;
   private readonly room: Float64Array;
@@ -77,7 +77,7 @@ export class BoardSearch {
   *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
     yield;
     this.question = question;
-    const bounds = (this.bounds ??= new SuffixBounds(this.problem, CELLS));
+    const bounds = (this.bounds ??= new KnapsackBounds(this.problem, CELLS));
     yield* bounds.fill(question.values);
     this.steps += bounds.entries / 2;
     const before = this.steps;
@@ -98,7 +98,7 @@ export class BoardSearch {
     }
     // Many nodes for the size of the tables: finer ones will spare more than they cost.
     if (this.steps - before > bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
-      this.bounds = new SuffixBounds(this.problem, bounds.cells * 2);
+      this.bounds = new KnapsackBounds(this.problem, bounds.cells * 2);
     return { patterns, most, complete };
   }
 

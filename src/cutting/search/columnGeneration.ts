@@ -13,7 +13,7 @@ const SMALL = 1e-9;
  * The inverse is as wide as there are items and rows, some fifty for a roof, so it is simply kept and made anew for every node of the search; columns found
  * once stay.
  */
-export class Master {
+export class ColumnGeneration {
   readonly columns: Column[] = [];
   readonly search: BoardSearch;
   /** The latest, whether or not a solve came to its end. */

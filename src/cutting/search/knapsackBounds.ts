@@ -11,7 +11,7 @@ const MOST_ODDS = 12;
  * sum rounded down, nothing that fits is missed. There is one row for each state of the item's group on the board: 0, no piece yet; 1, open; from 2 on, open with 1, -1, 2, -2 ...
  * handed pieces of the current key without a partner, lefts above zero; the last, open with more of them than are counted, which then cost nothing, so that the bound stays one.
  */
-export class SuffixBounds {
+export class KnapsackBounds {
   readonly cells: number;
   /** Numbers in the tables: what it takes to fill them. */
   readonly entries: number;

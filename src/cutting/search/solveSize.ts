@@ -1,8 +1,8 @@
-import { coarsened, refined } from "../model/mergeLengths.ts";
+import { mergeLengths, refined } from "../model/mergeLengths.ts";
 import { costGrid } from "../model/costGrid.ts";
-import { gatherLeftOver } from "../layout/consolidateOffcut.ts";
+import { consolidateOffcut } from "../layout/consolidateOffcut.ts";
 import { greedyPlan } from "./greedyPlan.ts";
-import { Master } from "./columnGeneration.ts";
+import { ColumnGeneration } from "./columnGeneration.ts";
 import { mergeBoards } from "../layout/mergeBoards.ts";
 import { roundedPlan } from "./roundedPlan.ts";
 import { safeBound } from "./safeBound.ts";
@@ -54,14 +54,14 @@ class SizeSearch {
   private readonly problem: Problem;
   private readonly spent: Spent;
   private readonly grid: number;
-  private readonly master: Master;
+  private readonly master: ColumnGeneration;
   private readonly limits: readonly Row[];
 
   constructor(problem: Problem, spent: Spent) {
     this.problem = problem;
     this.spent = spent;
     this.grid = costGrid(problem.types.map((type) => type.cost));
-    this.master = new Master(problem);
+    this.master = new ColumnGeneration(problem);
     this.limits = problem.types.flatMap((type, j): Row[] =>
       type.count < Infinity ? [{ kind: "type", type: j, atLeast: false, limit: type.count }] : [],
     );
@@ -69,7 +69,7 @@ class SizeSearch {
 
   result(): Solved | { readonly impossible: boolean } {
     if (this.best === null) return { impossible: this.exhausted };
-    this.keep(gatherLeftOver(this.problem, this.best), true);
+    this.keep(consolidateOffcut(this.problem, this.best), true);
     const proved = this.exhausted || this.bound >= this.cost * (1 - 1e-9);
     return { cuts: this.best, cost: this.cost, bound: proved ? this.cost : Math.min(this.bound, this.cost), proved };
   }
@@ -83,9 +83,9 @@ class SizeSearch {
   }
 
   private *coarse(): Generator<void, void> {
-    const longer = coarsened(this.problem, COARSE, true);
+    const longer = mergeLengths(this.problem, COARSE, true);
     if (longer.problem.items.length > MOST_DISTINCT) return;
-    const shorter = new Master(coarsened(this.problem, COARSE, false).problem);
+    const shorter = new ColumnGeneration(mergeLengths(this.problem, COARSE, false).problem);
     const relaxed = yield* shorter.solve(this.limits, () => this.spent(shorter.search.steps));
     if (relaxed) this.raise(yield* this.boundFrom(shorter));
     const before = shorter.search.steps;
@@ -122,7 +122,7 @@ class SizeSearch {
     this.bound = Math.max(this.bound, this.roundedUp(bound));
   }
 
-  private boundFrom(master: Master): Generator<void, number> {
+  private boundFrom(master: ColumnGeneration): Generator<void, number> {
     const scarcity = new Float64Array(this.problem.types.length);
     const { items } = master.problem;
     this.limits.forEach((row, r) => (scarcity[row.type!] = Math.max(0, -(master.duals[items.length + r] ?? 0))));

@@ -47,7 +47,7 @@ interface Written {
 }
 
 /** A drawing in the making: scaled boards, lines, and texts that keep their room. */
-export class Sheet {
+export class Canvas {
   readonly width: number;
   readonly length: DrawingOptions["length"];
   readonly words: Words;

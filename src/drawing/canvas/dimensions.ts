@@ -1,4 +1,4 @@
-import type { Sheet } from "./canvas.ts";
+import type { Canvas } from "./canvas.ts";
 import { spread } from "./spread.ts";
 import { textWidth } from "./textWidth.ts";
 
@@ -120,7 +120,7 @@ export function dimensionDepth(dimensions: readonly Dimension[], size: number, r
 }
 
 /** Draws dimensions in rows, each with its extension lines and ticks. Gives where the rows end. */
-export function drawDimensions(sheet: Sheet, dimensions: readonly Dimension[], rowsAt: Rows): number {
+export function drawDimensions(sheet: Canvas, dimensions: readonly Dimension[], rowsAt: Rows): number {
   const { way, at, object } = rowsAt;
   const { size } = sheet;
   const places = placedDimensions(dimensions, size, rowsAt);
@@ -161,7 +161,7 @@ export interface Reading {
  * Under and over a line the texts stand on end; beside one they lie.
  */
 export function drawReadings(
-  sheet: Sheet,
+  sheet: Canvas,
   readings: readonly Reading[],
   {
     way,

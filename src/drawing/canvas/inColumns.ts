@@ -1,11 +1,11 @@
-import type { Sheet } from "./canvas.ts";
+import type { Canvas } from "./canvas.ts";
 import type { Room } from "./shown.ts";
 
 const GAP = 24;
 
 /** Draws things side by side, in as many columns as have their least width, and rows under one another. Gives where the last row ends. */
 export function inColumns<Thing>(
-  sheet: Sheet,
+  sheet: Canvas,
   things: readonly Thing[],
   least: number,
   draw: (thing: Thing, room: Room) => number,

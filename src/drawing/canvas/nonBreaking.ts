@@ -5,8 +5,8 @@ export const NO_BREAK = "\u00a0";
  * A text whose lengths stay on one line: 3 1/2" broken behind the 3 is read as 3".
  *
  * @example
- * unbroken("seat level, 3 1/2 in").split(" ") // => ["seat", "level,", "3\u00a01/2", "in"]
+ * nonBreaking("seat level, 3 1/2 in").split(" ") // => ["seat", "level,", "3\u00a01/2", "in"]
  */
-export function unbroken(text: string): string {
+export function nonBreaking(text: string): string {
   return text.replace(/(\d['"]?) (?=\d|mm)/g, `$1${NO_BREAK}`);
 }

@@ -4,7 +4,7 @@ import { labelBoard } from "../cards/labelBoard.ts";
 import { boardShape, labelOf } from "./labelOf.ts";
 import type { RoofCase } from "../views/roofCase.ts";
 import { segmentIn, type Box } from "./segment.ts";
-import type { Sheet } from "./canvas.ts";
+import type { Canvas } from "./canvas.ts";
 import type { Room } from "./shown.ts";
 import { onSheet, type View } from "./view.ts";
 
@@ -19,7 +19,7 @@ export interface Window {
 
 /** Draws the part of a plan between two corners of the roof, as wide as the room. */
 export function windowOn(
-  sheet: Sheet,
+  sheet: Canvas,
   name: string,
   { frame, pieces }: RoofCase,
   room: Room,
@@ -55,7 +55,7 @@ export function windowOn(
 }
 
 /** Writes the marks of boards, over an edge only those that stand nowhere else. */
-function labelBoards(sheet: Sheet, view: View, boards: readonly PlacedBoard[], opening: Box): void {
+function labelBoards(sheet: Canvas, view: View, boards: readonly PlacedBoard[], opening: Box): void {
   const style = (board: PlacedBoard) =>
     ({ colour: board.piece.member === "jack" ? "accent" : "ink", opening }) as const;
   const shown = new Set(

@@ -1,5 +1,5 @@
 import { textWidth } from "./textWidth.ts";
-import { NO_BREAK, unbroken } from "./nonBreaking.ts";
+import { NO_BREAK, nonBreaking } from "./nonBreaking.ts";
 
 /**
  * A text in lines no wider than a width, every length on one of them; a word that is wider still stands alone.
@@ -9,7 +9,7 @@ import { NO_BREAK, unbroken } from "./nonBreaking.ts";
  */
 export function wrapped(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
-  for (const word of unbroken(text)
+  for (const word of nonBreaking(text)
     .split(" ")
     .map((one) => one.replaceAll(NO_BREAK, " "))) {
     const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;

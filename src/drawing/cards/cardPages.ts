@@ -2,7 +2,7 @@ import type { CutCard } from "./cutCard.ts";
 import { cardSize, cardStyles, type CardPaper } from "./cardStyles.ts";
 import { stepSize } from "../canvas/stepSize.ts";
 import { escaped } from "../canvas/canvas.ts";
-import { unbroken } from "../canvas/nonBreaking.ts";
+import { nonBreaking } from "../canvas/nonBreaking.ts";
 import { WORDS, type Words } from "../canvas/words.ts";
 
 /** A whole printable page of cards, two or four to a sheet, as HTML text that needs nothing else. */
@@ -23,13 +23,13 @@ export function cardPages(
 function cardHtml(card: CutCard, paper: CardPaper): string {
   const { mark, title, counts, figures, steps, notes, cautions, drawing } = card;
   const svg = drawing(cardSize(paper).drawing, paper.perPage === 4);
-  const items = (texts: readonly string[]) => texts.map((text) => `<li>${escaped(unbroken(text))}</li>`).join("");
+  const items = (texts: readonly string[]) => texts.map((text) => `<li>${escaped(nonBreaking(text))}</li>`).join("");
   const values =
     figures.length === 0
       ? ""
       : `<dl>${figures.map(({ name, value }) => `<div><dt>${escaped(name)}</dt><dd>${escaped(value)}</dd></div>`).join("")}</dl>`;
   return (
     `<article class="card" data-piece="${escaped(mark)}"><header><h2>${escaped(mark)}</h2><p>${escaped(title)}</p><p class="counts">${escaped(counts)}</p></header>${values}` +
-    `<div class="work">${svg}<div style="font-size:${stepSize(card, svg, paper)}px"><ol>${items(steps)}</ol>${notes.length === 0 ? "" : `<ul>${items(notes)}</ul>`}</div></div><p class="cautions">${escaped(unbroken(cautions))}</p></article>`
+    `<div class="work">${svg}<div style="font-size:${stepSize(card, svg, paper)}px"><ol>${items(steps)}</ol>${notes.length === 0 ? "" : `<ul>${items(notes)}</ul>`}</div></div><p class="cautions">${escaped(nonBreaking(cautions))}</p></article>`
   );
 }

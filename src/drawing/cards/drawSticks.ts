@@ -2,7 +2,7 @@ import { clipped, type Point } from "../../geometry/clipped.ts";
 import type { Hand } from "../../roof/frame/piece.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { hatched } from "../canvas/hatched.ts";
-import { escaped, Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { escaped, Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -42,7 +42,7 @@ const AIR = 4;
 
 /** Boards with the pieces that are cut out of them, all to one scale, their cuts slanted as they are on the side face toward the viewer. */
 export function drawSticks(sticks: readonly Stick[], options: StickOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { words, width } = sheet;
   const scale = (width - 2) / (options.longest ?? Math.max(...sticks.map(({ length }) => length)));
   let bottom = 0;
@@ -54,7 +54,7 @@ export function drawSticks(sticks: readonly Stick[], options: StickOptions): str
 }
 
 /** One board from a line of the sheet on. Gives where it ends. */
-function drawStick(sheet: Sheet, stick: Stick, scale: number, from: number): number {
+function drawStick(sheet: Canvas, stick: Stick, scale: number, from: number): number {
   const depth = stick.depth ?? UNKNOWN / scale;
   const reach = { least: 0, most: sheet.width };
   const view = (y: number): View => ({ name: `board ${stick.number}`, scale, x: 1, y });
@@ -106,14 +106,14 @@ function drawStick(sheet: Sheet, stick: Stick, scale: number, from: number): num
   return drawDimensions(sheet, under, { ...reach, way: "down", at: bottom, object: bottom });
 }
 
-function headOf({ words: { sticks }, length }: Sheet, { number, times, size, length: long, leftOver }: Stick): string {
+function headOf({ words: { sticks }, length }: Canvas, { number, times, size, length: long, leftOver }: Stick): string {
   if (times === 1) return sticks.board(String(number), size, length(long), length(leftOver));
   return sticks.boards(String(number), String(number + times - 1), String(times), size, length(long), length(leftOver));
 }
 
 /** Lengths along the top edges of the pieces that are turned round or of those that are not, neighbours that are alike taken together, in pixels. */
 function dimensionsOf(
-  { words, length, width, size }: Sheet,
+  { words, length, width, size }: Canvas,
   pieces: readonly StickPiece[],
   flipped: boolean,
   scale: number,

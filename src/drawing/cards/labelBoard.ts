@@ -2,7 +2,7 @@ import type { Point } from "../../geometry/clipped.ts";
 import type { PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { labelOf } from "../canvas/labelOf.ts";
 import type { Box } from "../canvas/segment.ts";
-import type { Sheet, TextStyle } from "../canvas/canvas.ts";
+import type { Canvas, TextStyle } from "../canvas/canvas.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
 /** Parts of a board's length at which its mark is tried, the middle first. */
@@ -21,7 +21,7 @@ interface BoardLabel extends TextStyle {
 
 /** A board's mark: on it where it is thick enough, else beside it, in the first of these places that is clear, upright along an upright board. */
 export function labelBoard(
-  sheet: Sheet,
+  sheet: Canvas,
   view: View,
   board: PlacedBoard,
   { opening, onEdges = false, ...style }: BoardLabel = {},

@@ -1,7 +1,7 @@
 import { PAPERS } from "./cardStyles.ts";
 import { drawSticks, type Stick } from "./drawSticks.ts";
 import { escaped, type DrawingOptions } from "../canvas/canvas.ts";
-import { unbroken } from "../canvas/nonBreaking.ts";
+import { nonBreaking } from "../canvas/nonBreaking.ts";
 import { WORDS } from "../canvas/words.ts";
 
 export interface StickPaper extends Pick<DrawingOptions, "length" | "words"> {
@@ -28,7 +28,7 @@ export function stickPages(
       `<figure>${drawSticks([stick], { width, length, words, theme: "print", brief: true, longest })}</figure>`,
   );
   const texts = [words.sticks.key, words.handSeen, ...notes]
-    .map((text) => `<p>${escaped(unbroken(text))}</p>`)
+    .map((text) => `<p>${escaped(nonBreaking(text))}</p>`)
     .join("");
   return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>@page{size:${page.width}in ${page.height}in;margin:${EDGE}in}
 body{margin:0;background:#fff;color:#000;font:10pt/1.25 system-ui,sans-serif}

@@ -1,7 +1,7 @@
 import { drawDimensions } from "../canvas/dimensions.ts";
 import { inColumns } from "../canvas/inColumns.ts";
 import type { RoofCase } from "./roofCase.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Room } from "../canvas/shown.ts";
 import { windowOn } from "../canvas/windowOn.ts";
 
@@ -15,13 +15,13 @@ export function drawApex(
   cases: readonly (RoofCase & { readonly end: "hip" | "gable" })[],
   options: DrawingOptions,
 ): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { words } = sheet;
   const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
   return sheet.svg(bottom + 4, words.apex, `${words.apex}: ${cases.map(({ title }) => title).join("; ")}.`);
 }
 
-function drawOne(sheet: Sheet, one: RoofCase & { readonly end: "hip" | "gable" }, room: Room): number {
+function drawOne(sheet: Canvas, one: RoofCase & { readonly end: "hip" | "gable" }, room: Room): number {
   const { words, length, size, lineHeight } = sheet;
   const { main, end, spec, ridgePast, ridgeThickness, pyramid } = one.frame;
   const apex = { x: one.end === "gable" ? spec.length : end.run, y: main.run };

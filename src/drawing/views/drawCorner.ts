@@ -5,7 +5,7 @@ import { drawReadings } from "../canvas/dimensions.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
 import { boardShape, labelOf } from "../canvas/labelOf.ts";
 import type { Box } from "../canvas/segment.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -14,7 +14,7 @@ import { onSheet, type View } from "../canvas/view.ts";
  * the corner's plumb line, squared across. The corner is the one with the main plate on the right for someone outside.
  */
 export function drawCorner(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { size, words, width, lineHeight, length } = sheet;
   const { main, end, alike } = frame;
   const boards = placedBoards(frame, pieces).filter(({ piece }) => piece.member !== "ridge");

@@ -1,10 +1,10 @@
 import type { Point } from "../../geometry/clipped.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import type { RoofPlane } from "../../roof/frame/roofPlanes.ts";
-import type { Course } from "../../roof/tables/sheetCourses.ts";
+import type { Course } from "../../roof/tables/sheathingCourses.ts";
 import type { TakeOff } from "../../roof/tables/takeOff.ts";
 import { inColumns } from "../canvas/inColumns.ts";
-import { Sheet, type BoardShape, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type BoardShape, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Room } from "../canvas/shown.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -25,7 +25,7 @@ export function drawCourses(
   { planes, courses, sheet: boards }: Pick<TakeOff, "planes" | "courses" | "sheet">,
   options: DrawingOptions,
 ): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { words } = sheet;
   const laid = laidPlanes(planes, courses);
   const widest = Math.max(...laid.map(({ courses: own }) => reachOf(own)));
@@ -76,7 +76,7 @@ function laidPlanes(planes: readonly RoofPlane[], courses: readonly Course[]): L
 }
 
 function drawPlane(
-  sheet: Sheet,
+  sheet: Canvas,
   one: Laid,
   boards: TakeOff["sheet"],
   gable: boolean,
@@ -155,7 +155,7 @@ interface SheetNumber {
 }
 
 /** Writes a number in the middle of its sheet, or beside the hip's line that runs through there, if the sheet has room for it. */
-function writeNumber(sheet: Sheet, { text, from, to, colour }: SheetNumber): void {
+function writeNumber(sheet: Canvas, { text, from, to, colour }: SheetNumber): void {
   const { left, right } = sheet.boxOf({ x: 0, y: 0 }, text);
   if (right - left >= to.x - from.x - 2) return;
   const y = (from.y + to.y) / 2 + sheet.size * 0.3;
@@ -167,7 +167,7 @@ function writeNumber(sheet: Sheet, { text, from, to, colour }: SheetNumber): voi
   );
 }
 
-function titleOf({ plane, alike, courses }: Laid, { words }: Sheet): string {
+function titleOf({ plane, alike, courses }: Laid, { words }: Canvas): string {
   return words.plane(
     plane.side,
     alike,
@@ -175,7 +175,7 @@ function titleOf({ plane, alike, courses }: Laid, { words }: Sheet): string {
   );
 }
 
-function courseText({ course, length, start, sheets, offCut }: Course, kept: boolean, sheet: Sheet): string {
+function courseText({ course, length, start, sheets, offCut }: Course, kept: boolean, sheet: Canvas): string {
   return sheet.words.course(
     course,
     sheet.length(length),

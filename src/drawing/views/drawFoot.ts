@@ -2,7 +2,7 @@ import type { Point } from "../../geometry/clipped.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { reach } from "./drawSide.ts";
-import type { Sheet, TextStyle } from "../canvas/canvas.ts";
+import type { Canvas, TextStyle } from "../canvas/canvas.ts";
 import { angleText, isFlipped, type Room, type Shown } from "../canvas/shown.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -11,7 +11,7 @@ import { onSheet, type View } from "../canvas/view.ts";
  *
  * What has no dimension line is said in words under it, or in a column beside. A hip is drawn where it crosses the corner, in the plumb section on its own line.
  */
-export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): number {
+export function drawFoot(sheet: Canvas, shown: Shown, room: Room, facts?: Room): number {
   const { piece, hand, outline } = shown;
   const { words, length, size } = sheet;
   const { polygon, points } = piece.member === "hip" ? outline.middle : outline[outline.longFace];
@@ -76,10 +76,10 @@ export function drawFoot(sheet: Sheet, shown: Shown, room: Room, facts?: Room): 
   return facts ? Math.max(done, sheet.lines(texts, facts, facts.top)) + 4 : sheet.lines(texts, room, done) + 4;
 }
 
-const heelText = ({ words, length }: Sheet, { heel }: Piece): string => `${words.heel} ${length(heel)}`;
+const heelText = ({ words, length }: Canvas, { heel }: Piece): string => `${words.heel} ${length(heel)}`;
 
 /** The heel at its line: on the wood beside it where that is clear, else outside over the tail with a leader. Whether it had room. */
-function writeHeel(sheet: Sheet, shown: Shown, plate: Point, corner: Point, room: Room): boolean {
+function writeHeel(sheet: Canvas, shown: Shown, plate: Point, corner: Point, room: Room): boolean {
   const { size } = sheet;
   const text = heelText(sheet, shown.piece);
   const inward = isFlipped(shown) ? -1 : 1;

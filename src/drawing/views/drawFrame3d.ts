@@ -1,26 +1,26 @@
 import type { Point } from "../../geometry/clipped.ts";
-import type { Step } from "../../geometry/plane.ts";
+import type { Vector3 } from "../../geometry/plane.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Outline } from "../../roof/frame/outline.ts";
 import { outlineFace, type OutlineFace, type PointName } from "../../roof/frame/outlineFace.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { inSpace, placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { labelOf } from "../canvas/labelOf.ts";
-import { painted, type Side } from "../../geometry/painterOrder.ts";
-import { Sheet, type BoardShape, type DrawingOptions } from "../canvas/canvas.ts";
+import { painterOrder, type Side } from "../../geometry/painterOrder.ts";
+import { Canvas, type BoardShape, type DrawingOptions } from "../canvas/canvas.ts";
 import type { View } from "../canvas/view.ts";
 
 /** Turned about the plumb line and looked down on, in degrees: an axonometric projection, so lengths of one direction keep their ratio. */
 const TURN = (-28 * Math.PI) / 180;
 const DOWN = (32 * Math.PI) / 180;
-const TOWARDS: Step = { x: Math.sin(TURN) * Math.cos(DOWN), y: -Math.cos(TURN) * Math.cos(DOWN), z: Math.sin(DOWN) };
+const TOWARDS: Vector3 = { x: Math.sin(TURN) * Math.cos(DOWN), y: -Math.cos(TURN) * Math.cos(DOWN), z: Math.sin(DOWN) };
 
 /** Twice the area in square pixels under which a side is not drawn. */
 const SEEN = 0.5;
 
 /** The whole frame in the round: every board, farthest first, so that nearer ones cover what they hide. */
 export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { width, words } = sheet;
   const boards = placedBoards(frame, pieces);
   const sections = new Map(
@@ -33,7 +33,7 @@ export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: Dra
   const [low, high] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
   const scale = (width - 2 * margin) / (most - least);
   const view: View = { name: "frame", scale, x: margin - least * scale, y: 4 + high * scale, weight: 0.6 };
-  const order = painted(
+  const order = painterOrder(
     solids.map(({ sides }) => sides),
     TOWARDS,
   );
@@ -50,7 +50,7 @@ export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: Dra
 }
 
 /** A point of space as it is seen: x to the right, y up. */
-function projected({ x, y, z }: Step): Point {
+function projected({ x, y, z }: Vector3): Point {
   const [right, away] = [x * Math.cos(TURN) + y * Math.sin(TURN), -x * Math.sin(TURN) + y * Math.cos(TURN)];
   return { x: right, y: z * Math.cos(DOWN) + away * Math.sin(DOWN) };
 }
@@ -106,7 +106,7 @@ function doubleArea(polygon: readonly Point[]): number {
 const STEPS = [0, 3, 6, 9];
 
 /** Marks at the feet of the nearest boards, as far as they have room: first each mark once, then with either hand. Gives the lowest one's line. */
-function writeFeet(sheet: Sheet, view: View, nearest: readonly PlacedBoard[]): number {
+function writeFeet(sheet: Canvas, view: View, nearest: readonly PlacedBoard[]): number {
   const shown = new Set<string>();
   const known = new Set<string>();
   let lowest = 0;

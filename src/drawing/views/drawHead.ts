@@ -1,7 +1,7 @@
 import type { Point } from "../../geometry/clipped.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { reach } from "./drawSide.ts";
-import type { BoardShape, Sheet } from "../canvas/canvas.ts";
+import type { BoardShape, Canvas } from "../canvas/canvas.ts";
 import { angleText, isFlipped, type Room, type Shown } from "../canvas/shown.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -10,7 +10,7 @@ import { onSheet, type View } from "../canvas/view.ts";
  *
  * The side face that {@link drawSide} shows lies towards the reader. Gives where the view ends.
  */
-export function drawHead(sheet: Sheet, shown: Shown, room: Room): number {
+export function drawHead(sheet: Canvas, shown: Shown, room: Room): number {
   const { piece, hand, outline } = shown;
   const { words, length, size, lineHeight } = sheet;
   const flip = isFlipped(shown);

@@ -7,7 +7,7 @@ import { drawFoot } from "./drawFoot.ts";
 import { drawHead } from "./drawHead.ts";
 import { lyingView, reach } from "./drawSide.ts";
 import { labelOf } from "../canvas/labelOf.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Room, Shown } from "../canvas/shown.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { onSheet, type View } from "../canvas/view.ts";
@@ -21,7 +21,7 @@ export function drawHip(
   pieces: readonly Piece[],
   options: DrawingOptions & { readonly part?: HipPart; readonly hand?: Hand },
 ): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { width, words, length } = sheet;
   const piece = pieces.find(({ member }) => member === "hip")!;
   const { part = "all", hand = piece.plain > 0 ? "plain" : "right" } = options;
@@ -62,7 +62,7 @@ export function drawHip(
 
 /** One side face, its lengths under it, with the jacks that meet it: a reading to each one's centre, and the plumb lines of its two sides. */
 function drawFace(
-  sheet: Sheet,
+  sheet: Canvas,
   { piece, hand, outline: { shape, marks, edge, ...faces } }: Shown,
   name: "left" | "right",
   room: Room,

@@ -1,7 +1,7 @@
 import type { Point } from "../../geometry/clipped.ts";
 import { inColumns } from "../canvas/inColumns.ts";
 import type { RoofCase } from "./roofCase.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { angleText, type Room } from "../canvas/shown.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -12,7 +12,7 @@ const AROUND = { x: 2.6, below: 2 };
 
 /** The top of the hip against the two planes, roof beside roof: the plumb section across it, looking up it, so the end side's plane is on the left. */
 export function drawHipTops(cases: readonly RoofCase[], options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
   return sheet.svg(
     bottom + 4,
@@ -21,7 +21,7 @@ export function drawHipTops(cases: readonly RoofCase[], options: DrawingOptions)
   );
 }
 
-function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
+function drawOne(sheet: Canvas, one: RoofCase, room: Room): number {
   const { words } = sheet;
   const {
     hip,
@@ -61,7 +61,7 @@ function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
   return sheet.lines(factsOf(sheet, one), room, at(0, low).y + 2) + 2;
 }
 
-function factsOf({ words, length }: Sheet, { frame: { hip, spec } }: RoofCase): string[] {
+function factsOf({ words, length }: Canvas, { frame: { hip, spec } }: RoofCase): string[] {
   if (hip.backing) return [words.backed(angleText(hip.backing[0]), angleText(hip.backing[1]))];
   const proud = Math.max(hip.mainProud, hip.endProud);
   return [

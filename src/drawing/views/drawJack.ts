@@ -4,7 +4,7 @@ import { drawFoot } from "./drawFoot.ts";
 import { drawHead } from "./drawHead.ts";
 import { drawSide } from "./drawSide.ts";
 import { labelOf } from "../canvas/labelOf.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Shown } from "../canvas/shown.ts";
 
 /** From this width on, foot and head stand side by side. */
@@ -12,7 +12,7 @@ const WIDE = 300;
 
 /** A jack, common or king common of one hand: its long-point face, its foot on the plate, and its head from above. */
 export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { width, words } = sheet;
   const shown: Shown = { piece, hand, outline: rafterOutline(piece, hand) };
   const below = drawSide(sheet, shown, { left: 0, right: width, top: 2 }) + 8;

@@ -3,12 +3,12 @@ import type { Piece } from "../../roof/frame/piece.ts";
 import { drawHead } from "./drawHead.ts";
 import { drawSide } from "./drawSide.ts";
 import { labelOf } from "../canvas/labelOf.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Shown } from "../canvas/shown.ts";
 
 /** A left and a right jack of one length side by side, as the mirror images they are, with how many of each. */
 export function drawPair(piece: Piece, options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { width, words, size, lineHeight } = sheet;
   const ends = (["left", "right"] as const).map((hand) => {
     const shown: Shown = { piece, hand, outline: rafterOutline(piece, hand) };

@@ -5,7 +5,7 @@ import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts
 import { bays } from "./bays.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { boardShape, labelOf } from "../canvas/labelOf.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -14,7 +14,7 @@ const TELLS = 2.5;
 
 /** The whole framing plan: every member to scale with its mark and hand, bays and overall sizes. */
 export function drawPlan(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { size, words, width } = sheet;
   const boards = placedBoards(frame, pieces);
   const { length, span } = frame.spec;
@@ -79,7 +79,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 }
 
 /** Bays along a main and an end plate and their overall lengths, in pixels from the corner. */
-function chainsOf(sheet: Sheet, boards: readonly PlacedBoard[], { spec }: Frame, scale: number) {
+function chainsOf(sheet: Canvas, boards: readonly PlacedBoard[], { spec }: Frame, scale: number) {
   const chain = (stations: number[], whole: number) => {
     // A gable's last pair stands half a board inside the plate line, which is no bay.
     const ones = bays([0, ...stations, whole])
@@ -109,7 +109,7 @@ function spacings(feet: readonly PlacedBoard[]): number[] {
   return main.slice(1).map((x, i) => x - main[i]!);
 }
 
-function outlinePlates(sheet: Sheet, view: View, { spec: { length, span }, main, end }: Frame, east: number): void {
+function outlinePlates(sheet: Canvas, view: View, { spec: { length, span }, main, end }: Frame, east: number): void {
   const ring = (x0: number, y0: number, x1: number, y1: number) =>
     [
       [x0, y0],
@@ -124,7 +124,7 @@ function outlinePlates(sheet: Sheet, view: View, { spec: { length, span }, main,
 }
 
 /** Marks at the feet: first each mark somewhere, then each with either hand, then all that still have room. */
-function writeLabels(sheet: Sheet, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
+function writeLabels(sheet: Canvas, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
   const done = new Set<PlacedBoard>();
   const write = (board: PlacedBoard, text: string): Point | undefined => {
     const { x, y } = onSheet(view, board.from);
@@ -159,7 +159,7 @@ function writeLabels(sheet: Sheet, view: View, feet: readonly PlacedBoard[], upr
 }
 
 /** A hip's or the ridge's mark beside it, where it touches no other member if there is such a place. */
-function writeInside(sheet: Sheet, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
+function writeInside(sheet: Canvas, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
   const a = onSheet(view, board.from);
   const b = onSheet(view, board.to);
   const text = labelOf(board, sheet.words);

@@ -4,13 +4,13 @@ import type { OutlineMark } from "../../roof/frame/outlineMarks.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { drawDimensions, drawReadings } from "../canvas/dimensions.ts";
 import { lyingView, reach } from "./drawSide.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
 /** The ridge lying, with the near side of every common marked from one end; both faces are alike. */
 export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { width, words, size, length } = sheet;
   const { left: face, marks } = outline(frame, piece, "plain");
   const here = [...marks.filter((mark) => mark.face === "left"), ...hipCheeks(frame)];

@@ -2,7 +2,7 @@ import { bays } from "./bays.ts";
 import { drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { inColumns } from "../canvas/inColumns.ts";
 import type { RoofCase } from "./roofCase.ts";
-import { Sheet, type DrawingOptions } from "../canvas/canvas.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Room } from "../canvas/shown.ts";
 import { windowOn } from "../canvas/windowOn.ts";
 
@@ -11,7 +11,7 @@ const LEAST = 260;
 
 /** How the members of a corner are set out along the main plate, roof beside roof: bays centre to centre, from the corner to the king common. */
 export function drawSetOut(cases: readonly RoofCase[], options: DrawingOptions): string {
-  const sheet = new Sheet(options);
+  const sheet = new Canvas(options);
   const { words } = sheet;
   const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
   return sheet.svg(
@@ -21,7 +21,7 @@ export function drawSetOut(cases: readonly RoofCase[], options: DrawingOptions):
   );
 }
 
-function drawOne(sheet: Sheet, one: RoofCase, room: Room): number {
+function drawOne(sheet: Canvas, one: RoofCase, room: Room): number {
   const { words, length } = sheet;
   const { main, end, spec } = one.frame;
   const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;

@@ -1,6 +1,6 @@
 import type { Point } from "../../geometry/clipped.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
-import type { Sheet } from "../canvas/canvas.ts";
+import type { Canvas } from "../canvas/canvas.ts";
 import { isFlipped, type Room, type Shown } from "../canvas/shown.ts";
 import { onSheet, type View } from "../canvas/view.ts";
 
@@ -9,7 +9,7 @@ import { onSheet, type View } from "../canvas/view.ts";
  *
  * The short point lies on the far face, so its plumb line is dashed. Gives where the view ends.
  */
-export function drawSide(sheet: Sheet, shown: Shown, room: Room): number {
+export function drawSide(sheet: Canvas, shown: Shown, room: Room): number {
   const { piece, hand, outline } = shown;
   const { words, length, size } = sheet;
   const face = outline[outline.longFace];

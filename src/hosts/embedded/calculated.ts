@@ -3,7 +3,7 @@ import type { Book } from "../../xlsx/book.ts";
 import { bookOf } from "./bookOf.ts";
 import { embeddedSheet } from "./embeddedSheet.ts";
 import { engineParts } from "./engineParts.ts";
-import { settled } from "./whenCalculated.ts";
+import { whenCalculated } from "./whenCalculated.ts";
 import { workbookData } from "./workbookData.ts";
 
 /** A book with every formula's result in its cell, as the embedded sheet calculates it. Runs without a page. */
@@ -22,7 +22,7 @@ export async function calculated(book: Book, functions: readonly WorksheetFuncti
           range: { startRow: 0, endRow: one.getRowCount() - 1, startColumn: 0, endColumn: one.getColumnCount() - 1 },
         })),
     );
-    await settled(sheet);
+    await whenCalculated(sheet);
     return bookOf(sheet, book.title).book;
   } finally {
     sheet.univer.dispose();

@@ -8,7 +8,7 @@ import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { knownNames, nameParams } from "./names.ts";
-import { settled } from "./whenCalculated.ts";
+import { whenCalculated } from "./whenCalculated.ts";
 import { sheetData } from "./sheetData.ts";
 import { inOneStep } from "./undoStep.ts";
 
@@ -41,7 +41,7 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
     for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
     undo.do({ id: ReplaceKeptMutation.id, params: { unitId, kept: book.kept ?? {} } });
   });
-  await settled(sheet);
+  await whenCalculated(sheet);
   return book.sheets.flatMap(({ name, rows }, i) => {
     const worksheet = workbook.getWorkbook().getSheetBySheetId(made[i]!.id);
     if (!worksheet) return [];

@@ -5,7 +5,7 @@
  * tab lifted out of the bar, and the whole page of the sheet fails when that sheet goes. A press of the other button ends it, and does
  * nothing else.
  */
-export function landTabs(container: HTMLElement): void {
+export function releaseTabDrag(container: HTMLElement): void {
   // Its number differs by browser, and one that is not there is refused. A finger's is gone with the finger.
   let mouse: number | null = null;
   container.addEventListener(

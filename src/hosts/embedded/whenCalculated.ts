@@ -1,7 +1,7 @@
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
 
 /** Waits until every edit is calculated, late answers included. */
-export async function settled({ calculation, late }: EmbeddedSheet): Promise<void> {
+export async function whenCalculated({ calculation, late }: EmbeddedSheet): Promise<void> {
   do await calculation.settled();
   while (late.pending && (await new Promise((resolve) => setTimeout(resolve, 20, true))));
 }

@@ -5,7 +5,7 @@ import { fileWords } from "./fileWords.ts";
 import { leaveGuard } from "../../hosts/embedded/leaveGuard.ts";
 import { openBook } from "../../hosts/embedded/openBook.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
-import { settled } from "../../hosts/embedded/whenCalculated.ts";
+import { whenCalculated } from "../../hosts/embedded/whenCalculated.ts";
 import type { Start } from "./startBook.ts";
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -76,7 +76,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
       void busy(fileWords.saving, async () => {
         try {
           const { writeBook } = await import("../../xlsx/writeBook.ts");
-          await settled(sheet);
+          await whenCalculated(sheet);
           const { book, left } = bookOf(sheet, title);
           const name = `${fileName(title)}.xlsx`;
           download(await writeBook(book), name);

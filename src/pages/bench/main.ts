@@ -5,9 +5,9 @@ import type { BenchHandle } from "./benchHandle.ts";
 import { embeddedHost } from "../../hosts/embedded/embeddedHost.ts";
 import { embeddedSheet } from "../../hosts/embedded/embeddedSheet.ts";
 import { fileBar } from "./fileBar.ts";
-import { landTabs } from "../../hosts/embedded/releaseTabDrag.ts";
+import { releaseTabDrag } from "../../hosts/embedded/releaseTabDrag.ts";
 import { pageParts } from "../../hosts/embedded/pageParts.ts";
-import { settled as settledSheet } from "../../hosts/embedded/whenCalculated.ts";
+import { whenCalculated as settledSheet } from "../../hosts/embedded/whenCalculated.ts";
 import { startBook } from "./startBook.ts";
 import { workbookData } from "../../hosts/embedded/workbookData.ts";
 
@@ -17,7 +17,7 @@ const sheet = embeddedSheet(pageParts(container), functions, workbookData(start.
 const host = embeddedHost(sheet);
 const { api, workbook } = sheet;
 
-landTabs(container);
+releaseTabDrag(container);
 
 const dark = matchMedia("(prefers-color-scheme: dark)");
 api.toggleDarkMode(dark.matches);

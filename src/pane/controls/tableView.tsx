@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { unbroken } from "../../drawing/canvas/nonBreaking.ts";
+import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { texts } from "../state/texts.ts";
 
 /** A table of texts. It scrolls in a place of its own, so that the pane never does; the first column names the row. */
@@ -31,7 +31,7 @@ export function TableView({
           {rows.map((row, i) => (
             <tr key={i}>
               {row
-                .map((given) => (typeof given === "string" ? unbroken(given) : given))
+                .map((given) => (typeof given === "string" ? nonBreaking(given) : given))
                 .map((cell, j) =>
                   j === 0 ? (
                     <th key={j} scope="row">

@@ -1,7 +1,7 @@
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "../state/blockCells.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { tableNow, type Table } from "../writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../writing/evaluateFunction.ts";
 import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../state/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
@@ -20,7 +20,7 @@ export function CautionList() {
 /** The roof's figures beside the published ones. */
 export function CautionTable({ state }: { state: PaneState }) {
   if (!state.report.value.model) return <p class="lp-note">{texts.notYet}</p>;
-  const table = tableNow("CAUTIONS", [blockRows(state.inputs.value)]) as Table | Refusal;
+  const table = evaluateFunction("CAUTIONS", [blockRows(state.inputs.value)]) as Table | Refusal;
   if (table instanceof Refusal) return <p class="lp-wrong">{typedHere(table.message)}</p>;
   const [headings, ...rows] = table;
   return <TableView name={texts.figures} headings={headings!.map(String)} rows={rows.map((row) => row.map(String))} />;

@@ -1,11 +1,11 @@
 import { checkCuts, differences, type Cut, type Differences } from "../writing/checkCuts.ts";
 import { insert } from "../writing/insert.ts";
 import { setInput, type PaneState } from "../state/paneState.ts";
-import { planCheck } from "../writing/layoutCheck.ts";
+import { layoutCheck } from "../writing/layoutCheck.ts";
 import { SalvageForm } from "./salvageForm.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../state/texts.ts";
-import { unbroken } from "../../drawing/canvas/nonBreaking.ts";
+import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
@@ -59,11 +59,11 @@ export function CheckSection({ state }: { state: PaneState }) {
   );
 }
 
-const checkTable = (cuts: readonly Cut[], now: Parameters<typeof planCheck>[2]["now"]) => ({
+const checkTable = (cuts: readonly Cut[], now: Parameters<typeof layoutCheck>[2]["now"]) => ({
   title: texts.sections.check,
   sheet: texts.checkSheet,
-  plan: (place: Parameters<typeof planCheck>[0], on: Parameters<typeof planCheck>[1]) =>
-    planCheck(place, on, { cuts, now }),
+  plan: (place: Parameters<typeof layoutCheck>[0], on: Parameters<typeof layoutCheck>[1]) =>
+    layoutCheck(place, on, { cuts, now }),
 });
 
 /** A difference with its sign, on the tape. */
@@ -96,7 +96,7 @@ function Found({ state, found, unit }: { state: PaneState; found: Differences; u
       : found.side === "Main"
         ? ["Correction"]
         : ["End correction"];
-  const length = (value: number) => unbroken(signed(value, unit));
+  const length = (value: number) => nonBreaking(signed(value, unit));
   const sum = (found.side === "End" ? spec.endCorrection : spec.correction) + found.median;
   const { side, count, median, mean, least, most, grows, standsOut } = found;
   return (
@@ -111,9 +111,9 @@ function Found({ state, found, unit }: { state: PaneState; found: Differences; u
           most: length(most),
         })}
       </p>
-      {grows && <p>{texts.grows(length(grows.by), unbroken(lengthText(grows.over, unit)))}</p>}
+      {grows && <p>{texts.grows(length(grows.by), nonBreaking(lengthText(grows.over, unit)))}</p>}
       {standsOut && (
-        <p>{texts.standsOut(standsOut.mark, length(standsOut.by), unbroken(lengthText(standsOut.others, unit)))}</p>
+        <p>{texts.standsOut(standsOut.mark, length(standsOut.by), nonBreaking(lengthText(standsOut.others, unit)))}</p>
       )}
       <button
         type="button"
@@ -121,7 +121,7 @@ function Found({ state, found, unit }: { state: PaneState; found: Differences; u
           for (const row of rows) setInput(state, row, lengthText(sum, unit));
         }}
       >
-        {texts.useCorrection(rows, unbroken(lengthText(sum, unit)))}
+        {texts.useCorrection(rows, nonBreaking(lengthText(sum, unit)))}
       </button>
     </div>
   );

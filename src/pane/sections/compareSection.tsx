@@ -8,9 +8,9 @@ import { blockRows } from "../state/blockCells.ts";
 import { Drawing } from "../controls/drawing.tsx";
 import { insert } from "../writing/insert.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { listed, planCompare } from "../writing/layoutComparison.ts";
+import { listed, layoutComparison } from "../writing/layoutComparison.ts";
 import { Choice } from "./salvageForm.tsx";
-import { tableNow, type Table } from "../writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../writing/evaluateFunction.ts";
 import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../state/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
@@ -27,7 +27,7 @@ export function CompareSection({ state }: { state: PaneState }) {
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   const across = spacings.value ?? (unit === "mm" ? "400, 600" : "16, 24");
   const asked = { pitches: listed(pitches.value), spacings: listed(across), what: what.value };
-  const grid = tableNow("COMPARE", [
+  const grid = evaluateFunction("COMPARE", [
     blockRows(state.inputs.value),
     asked.pitches.map((one) => [one]),
     [asked.spacings],
@@ -80,7 +80,7 @@ export function CompareSection({ state }: { state: PaneState }) {
                 void insert(state, {
                   title: texts.sections.compare,
                   sheet: texts.sections.compare,
-                  plan: (place, on) => planCompare(place, on, asked, grid),
+                  plan: (place, on) => layoutComparison(place, on, asked, grid),
                 })
               }
             >

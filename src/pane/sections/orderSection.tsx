@@ -3,7 +3,7 @@ import { useEffect, useMemo } from "preact/hooks";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { drawSticks } from "../../drawing/cards/drawSticks.ts";
 import { stickPages } from "../../drawing/cards/stickPages.ts";
-import { unbroken } from "../../drawing/canvas/nonBreaking.ts";
+import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import { boardsOnHand } from "../writing/boardsOnHand.ts";
@@ -126,7 +126,7 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
       <p>{texts.sentence(order.proof)}</p>
       <ul class="lp-notes">
         {notes.map((note) => (
-          <li key={note}>{unbroken(texts.sentence(note))}</li>
+          <li key={note}>{nonBreaking(texts.sentence(note))}</li>
         ))}
       </ul>
       <h3>{texts.tables.cutting}</h3>

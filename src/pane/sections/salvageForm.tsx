@@ -4,7 +4,7 @@ import { blockRows } from "../state/blockCells.ts";
 import { insert } from "../writing/insert.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { spillingTable } from "../writing/layoutFill.ts";
-import { tableNow, type Table } from "../writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../writing/evaluateFunction.ts";
 import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../writing/tableTexts.ts";
 import { texts } from "../state/texts.ts";
@@ -23,7 +23,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const found =
     length === ""
       ? null
-      : (tableNow("SALVAGE", [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
+      : (evaluateFunction("SALVAGE", [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
   const quoted = typeof length === "number" ? String(length) : `"${length.replaceAll('"', '""')}"`;
   return (
     <>

@@ -1,4 +1,4 @@
-import { unbroken } from "../../drawing/canvas/nonBreaking.ts";
+import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { groupedNotes } from "../controls/groupedNotes.ts";
 import { TableView } from "../controls/tableView.tsx";
@@ -39,7 +39,7 @@ export function ScheduleSection({ state }: { state: PaneState }) {
           <ul class="lp-notes">
             {groupedNotes(table).map(({ note, pieces }) => (
               <li key={note}>
-                <b>{pieces.join(", ")}</b> {unbroken(note)}
+                <b>{pieces.join(", ")}</b> {nonBreaking(note)}
               </li>
             ))}
           </ul>

@@ -6,7 +6,7 @@ import type { RoofSpec, Section } from "../../roof/frame/roofSpec.ts";
 import { texts } from "./texts.ts";
 
 /** How a row of the block was understood, in the roof's unit; with the frame, also what follows where the row is left empty. */
-export function understood(row: Row, spec: RoofSpec, frame: Frame | null): string {
+export function fieldReading(row: Row, spec: RoofSpec, frame: Frame | null): string {
   const { unit } = spec;
   const length = (value: number | null | undefined) =>
     value === null || value === undefined ? "" : lengthText(value, unit);

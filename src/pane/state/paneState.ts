@@ -7,7 +7,7 @@ import { blockRows } from "./blockCells.ts";
 import { START_INPUTS, type Inputs } from "./fields.ts";
 import { report, type Report } from "./report.ts";
 import type { SheetBlock } from "./sheetBlock.ts";
-import { tableNow } from "../writing/evaluateFunction.ts";
+import { evaluateFunction } from "../writing/evaluateFunction.ts";
 
 /** A question that must be answered before anything is written. */
 export interface Question {
@@ -59,7 +59,7 @@ export function paneState(host: Host): PaneState {
     report: now,
     schedule: computed(() => {
       if (!now.value.model) return null;
-      const table = tableNow("JACKTABLE", [blockRows(inputs.value)]);
+      const table = evaluateFunction("JACKTABLE", [blockRows(inputs.value)]);
       return Array.isArray(table) && !(table instanceof Refusal) ? table : null;
     }),
     selection: signal<Area | null>(null),

@@ -10,7 +10,7 @@ import { blockRows } from "./blockCells.ts";
 import { FIELDS, NEEDED, type Inputs } from "./fields.ts";
 import { texts } from "./texts.ts";
 import { typedHere } from "./typedHere.ts";
-import { understood } from "./fieldReading.ts";
+import { fieldReading } from "./fieldReading.ts";
 
 /** What the inputs come to: the framed roof, or what is wrong with which field. */
 export interface Report {
@@ -70,7 +70,7 @@ function allUnderstood(
   return Object.fromEntries(
     rows.flatMap((row) => {
       const read = spec(row);
-      return read ? [[row, understood(row, read, frame)]] : [];
+      return read ? [[row, fieldReading(row, read, frame)]] : [];
     }),
   );
 }

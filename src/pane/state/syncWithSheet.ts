@@ -1,7 +1,7 @@
 import { batch, effect } from "@preact/signals";
 import { address } from "../../hosts/address.ts";
 import { ask, type PaneState } from "./paneState.ts";
-import { planUpdate, type UpdatePlan } from "../writing/layoutUpdate.ts";
+import { layoutUpdate, type UpdateLayout } from "../writing/layoutUpdate.ts";
 import { areaText } from "./reference.ts";
 import { readRemembered, type Remembered } from "./remembered.ts";
 import { blockUnder, followed, readAgain, type SheetBlock } from "./sheetBlock.ts";
@@ -13,7 +13,7 @@ const CALM = { selection: 80, change: 120, keep: 500 };
 const KEY = "pane";
 
 /** Keeps the pane and the workbook in step until the returned function stops it. */
-export function follow(state: PaneState): () => void {
+export function syncWithSheet(state: PaneState): () => void {
   const { host } = state;
   let restored = false;
   const looks = { count: 0 };
@@ -144,7 +144,7 @@ export async function updateNow(state: PaneState): Promise<boolean> {
     return false;
   }
   try {
-    const plan = planUpdate(link.area, await state.host.read(link.area), state.inputs.value, state.report.value.unit);
+    const plan = layoutUpdate(link.area, await state.host.read(link.area), state.inputs.value, state.report.value.unit);
     if (plan.blocks.length > 0 && !(await agreedTo(state, plan))) return false;
     if (plan.blocks.length > 0 && !(await writeStep(state, { title: texts.updated, blocks: plan.blocks })))
       return false;
@@ -157,7 +157,7 @@ export async function updateNow(state: PaneState): Promise<boolean> {
   }
 }
 
-async function agreedTo(state: PaneState, { changes, lacking }: UpdatePlan): Promise<boolean> {
+async function agreedTo(state: PaneState, { changes, lacking }: UpdateLayout): Promise<boolean> {
   const answer = await ask(state, {
     title: texts.ask.updateTitle,
     lines: [...changes.map(texts.ask.change), ...(lacking.length > 0 ? [texts.lacking(lacking)] : [])],

@@ -9,7 +9,7 @@ export type Table = readonly (readonly Cell[])[];
 const byName = new Map<string, WorksheetFunction>(functions.map((definition) => [definition.name, definition]));
 
 /** What a worksheet function that spills gives for these arguments, as a cell would show it. */
-export function tableNow(name: string, args: readonly Input[]): Table | Refusal | Promise<Table | Refusal> {
+export function evaluateFunction(name: string, args: readonly Input[]): Table | Refusal | Promise<Table | Refusal> {
   const answer = call(byName.get(name)!, args);
   return answer instanceof Promise ? answer.then(asTable) : asTable(answer);
 }

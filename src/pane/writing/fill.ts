@@ -3,7 +3,7 @@ import type { Area } from "../../hosts/host.ts";
 import type { Inputs } from "../state/fields.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
 import { updateNow, useBlock } from "../state/syncWithSheet.ts";
-import { planFill, type FillPlan, type FillRequest, type PlannedTable } from "./layoutFill.ts";
+import { layoutFill, type FillLayout, type FillRequest, type PlannedTable } from "./layoutFill.ts";
 import { report } from "../state/report.ts";
 import { differing, labels, readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../state/texts.ts";
@@ -102,8 +102,8 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
 }
 
 /** A plan that nothing stands in the way of, or that the user agreed to in spite of what does; null when nothing is to be written. */
-async function agreed(state: PaneState, request: FillRequest): Promise<FillPlan | null> {
-  const plan = planFill(request);
+async function agreed(state: PaneState, request: FillRequest): Promise<FillLayout | null> {
+  const plan = layoutFill(request);
   const filled = await state.host.occupied(plan.step);
   if (filled.length === 0) return plan;
   const { ask: words } = texts;
@@ -118,7 +118,7 @@ async function agreed(state: PaneState, request: FillRequest): Promise<FillPlan 
     ],
   });
   if (answer === "over") return plan;
-  if (answer === "sheets") return planFill({ ...request, at: null });
+  if (answer === "sheets") return layoutFill({ ...request, at: null });
   if (answer !== "beside") {
     state.says.value = texts.ask.cancelled;
     return null;
@@ -128,10 +128,10 @@ async function agreed(state: PaneState, request: FillRequest): Promise<FillPlan 
   return free;
 }
 
-async function besideWhatIsThere(state: PaneState, request: FillRequest): Promise<FillPlan | null> {
+async function besideWhatIsThere(state: PaneState, request: FillRequest): Promise<FillLayout | null> {
   const at = request.at as Pick<Area, "sheet" | "row" | "column">;
   for (let step = 1; step <= TRIES; step++) {
-    const plan = planFill({ ...request, at: { ...at, column: at.column + step } });
+    const plan = layoutFill({ ...request, at: { ...at, column: at.column + step } });
     const filled = await state.host.occupied(plan.step);
     if (filled.length === 0) return plan;
   }

@@ -17,7 +17,7 @@ const WIDTHS = [72, 120, 124, 124, 104, 28];
  * Looked up by name, so that a measured tape stays with its jack when the schedule grows. The height above plate that a tape is turned into a
  * long point with follows from the schedule's own long point and tape.
  */
-export function planCheck(
+export function layoutCheck(
   { sheet, newSheet, row, column, title }: TablePlace,
   { block }: HangsOn,
   { cuts, now }: { cuts: readonly Cut[]; now: readonly (readonly Cell[])[] },

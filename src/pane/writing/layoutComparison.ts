@@ -26,7 +26,7 @@ const typed = (text: string): CellPlan => ({
 });
 
 /** The cells of a comparison: what is compared stands above the grid in cells of its own, to be changed in the sheet. */
-export function planCompare(
+export function layoutComparison(
   { sheet, newSheet, row, column, title }: TablePlace,
   { block }: HangsOn,
   { pitches, spacings, what }: Comparison,

@@ -5,7 +5,7 @@ import type { Cell } from "../../registry/worksheetFunction.ts";
 import { blockPlan, blockRows } from "../state/blockCells.ts";
 import type { Inputs } from "../state/fields.ts";
 import { freeSheetName } from "./freeSheetName.ts";
-import { planTable, type TablePlace } from "./layoutTable.ts";
+import { layoutTable, type TablePlace } from "./layoutTable.ts";
 import { areaReference, reference } from "../state/reference.ts";
 import { texts } from "../state/texts.ts";
 
@@ -38,7 +38,7 @@ export interface FillRequest {
 }
 
 /** A step to write, and where the block is that its tables hang on. */
-export interface FillPlan {
+export interface FillLayout {
   readonly step: WriteStep;
   readonly block: Area;
 }
@@ -52,7 +52,7 @@ export function spillingTable(
 ): PlannedTable {
   return {
     ...name,
-    plan: (place, on) => planTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }),
+    plan: (place, on) => layoutTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }),
   };
 }
 
@@ -61,7 +61,7 @@ export function spillingTable(
  *
  * Everything but the block is a live formula on the block.
  */
-export function planFill({ inputs, block, unit, tables, at, sheets }: FillRequest): FillPlan {
+export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequest): FillLayout {
   const names = [...sheets];
   const nameFor = (wish: string) => {
     const name = freeSheetName(wish, names);

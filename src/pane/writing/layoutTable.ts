@@ -35,7 +35,7 @@ export function roomToGrow(rows: number): number {
  * The tape column has a formula in every row that the table may yet grow into; it shows nothing where the table has no row. A block
  * turned to millimetres later would make feet of them, so each looks at the unit first.
  */
-export function planTable(
+export function layoutTable(
   { sheet, newSheet, row, column, title }: TablePlace,
   { formula, now, onTape, unitCell }: TableFormula,
 ): BlockPlan {

@@ -8,7 +8,7 @@ import type { Inputs } from "../state/fields.ts";
 import { inputsOf } from "../state/blockCells.ts";
 
 /** What has to change in a block of the sheet so that it says what the pane says. */
-export interface UpdatePlan {
+export interface UpdateLayout {
   readonly blocks: readonly BlockPlan[];
   /** For people: "Bid!B5: 24' becomes 26'". */
   readonly changes: readonly {
@@ -22,12 +22,12 @@ export interface UpdatePlan {
 }
 
 /** Only the cells that differ are written; the rest of the block is left as it is. */
-export function planUpdate(
+export function layoutUpdate(
   area: Area,
   cells: readonly (readonly HostCell[])[],
   inputs: Inputs,
   unit: Unit,
-): UpdatePlan {
+): UpdateLayout {
   const there = labels(cells);
   const rows = differing(inputs, inputsOf(cells));
   const known = rows.filter((row) => there.has(row));

@@ -1,5 +1,5 @@
 import { KERF, kerfParameter } from "../../../functions/arguments/cutOrder.ts";
-import { stickSheet, type StickSheet } from "../../../functions/words/cuttingDrawing.ts";
+import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cuttingDrawing.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
 import type { Unit } from "../../measure/unit.ts";
@@ -7,7 +7,7 @@ import { blockRows } from "../state/blockCells.ts";
 import { boardsOnHand } from "./boardsOnHand.ts";
 import type { Inputs } from "../state/fields.ts";
 import { report } from "../state/report.ts";
-import { tableNow, type Table } from "./evaluateFunction.ts";
+import { evaluateFunction, type Table } from "./evaluateFunction.ts";
 
 /** What an order is worked out for. */
 export interface OrderAsked {
@@ -35,7 +35,7 @@ export interface Order {
   readonly length: number;
   /** That nothing less will do, or how much less might. */
   readonly proof: string;
-  readonly plan: StickSheet;
+  readonly plan: CuttingDrawing;
 }
 
 /** The kerf as a length, the usual one where nothing is typed; or why it cannot be read. */
@@ -57,9 +57,9 @@ export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Order | Re
     boardsOnHand(inputs, report(inputs)).boards,
     ...(kerf.trim() === "" ? [] : [kerf.trim()]),
   ] as const;
-  const table = await tableNow("LUMBERORDER", args);
+  const table = await evaluateFunction("LUMBERORDER", args);
   if (table instanceof Refusal) return table;
-  const plan = await stickSheet(...args);
+  const plan = await cuttingDrawing(...args);
   if (plan instanceof Refusal) return plan;
   if (plan instanceof CellError) return new Refusal("#VALUE!", plan.error);
   return { ...orderOf(table), plan };

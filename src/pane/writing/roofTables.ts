@@ -4,7 +4,7 @@ import { boardsOnHand } from "./boardsOnHand.ts";
 import type { Inputs } from "../state/fields.ts";
 import { spillingTable, type HangsOn, type PlannedTable } from "./layoutFill.ts";
 import { report } from "../state/report.ts";
-import { tableNow } from "./evaluateFunction.ts";
+import { evaluateFunction } from "./evaluateFunction.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
 import { texts } from "../state/texts.ts";
 
@@ -25,7 +25,7 @@ export async function roofTables(
   const cut = kerf.trim();
   const planned: PlannedTable[] = [];
   for (const { id, functionName, sheet, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
-    const now = await tableNow(functionName, [
+    const now = await evaluateFunction(functionName, [
       blockRows(inputs),
       ...(boardsToo ? [boards, ...(cut === "" ? [] : [cut])] : []),
     ]);

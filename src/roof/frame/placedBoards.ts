@@ -1,5 +1,5 @@
 import type { Point } from "../../geometry/clipped.ts";
-import type { Step } from "../../geometry/plane.ts";
+import type { Vector3 } from "../../geometry/plane.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import type { Frame, FrameSide } from "./frame.ts";
 import { outline, type Outline } from "./outline.ts";
@@ -63,7 +63,7 @@ export function inSpace(
   { outline: { shape }, foot, heading, height }: PlacedBoard,
   { x, y }: Point,
   across: number,
-): Step {
+): Vector3 {
   const along = alongSlope(shape.slope);
   const level = (x - shape.slope * y) / along;
   return {

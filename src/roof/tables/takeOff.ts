@@ -4,7 +4,7 @@ import { alongHip } from "../members/hip.ts";
 import type { Piece } from "../frame/piece.ts";
 import { pieceBoardFeet } from "./pieceBoardFeet.ts";
 import { gableOverhang, roofPlanes, type RoofPlane } from "../frame/roofPlanes.ts";
-import { sheetCourses, type Course, type Sheet } from "./sheetCourses.ts";
+import { sheathingCourses, type Course, type Sheet } from "./sheathingCourses.ts";
 
 /** All pieces of one lumber size, each counted on its shortest board; spares are among them. */
 export interface SizeTotal {
@@ -60,7 +60,7 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
     plan: sum(({ count, plan }) => count * plan),
     sloped: sum(({ count, sloped }) => count * sloped),
     sheet,
-    courses: sheetCourses(planes, sheet, spec.spacing),
+    courses: sheathingCourses(planes, sheet, spec.spacing),
     sizes: sizeTotals(frame, pieces),
   };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { stickSheet, type StickSheet } from "../../../functions/words/cuttingDrawing.ts";
+import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cuttingDrawing.ts";
 import { drawSticks, type Stick } from "../../../src/drawing/cards/drawSticks.ts";
 import { stickPages } from "../../../src/drawing/cards/stickPages.ts";
 import { lengthText } from "../../../src/measure/lengthText.ts";
@@ -42,13 +42,13 @@ const BLOCKS: Readonly<Record<string, readonly (readonly (string | number)[])[]>
   ],
 };
 
-async function sheetOf(name: string): Promise<StickSheet> {
-  const sheet = await stickSheet(BLOCKS[name], name === "metric" ? "3.6 m to 7.2 m by 0.6 m" : `10' to 24' by 2'`);
+async function sheetOf(name: string): Promise<CuttingDrawing> {
+  const sheet = await cuttingDrawing(BLOCKS[name], name === "metric" ? "3.6 m to 7.2 m by 0.6 m" : `10' to 24' by 2'`);
   if (!("sticks" in sheet)) throw new Error(JSON.stringify(sheet));
   return sheet;
 }
 
-const draw = ({ sticks, unit }: StickSheet, width = 640, theme: "print" | "screen" = "print") =>
+const draw = ({ sticks, unit }: CuttingDrawing, width = 640, theme: "print" | "screen" = "print") =>
   drawSticks(sticks, { width, theme, length: (value) => lengthText(value, unit) });
 const named = (name: string) => name.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
 

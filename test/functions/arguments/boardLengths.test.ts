@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { boardList } from "../../../functions/arguments/boardLengths.ts";
+import { boardLengths } from "../../../functions/arguments/boardLengths.ts";
 import { CellError, Refusal } from "../../../src/registry/refusal.ts";
 import type { Reading } from "../../../src/registry/worksheetFunction.ts";
 import { anyText } from "../../measure/anyText.ts";
 
 const reading = (): Reading => ({ unit: null, unitFrom: "" });
-const read = (cell: unknown, from = reading()) => boardList("boards", cell, from);
+const read = (cell: unknown, from = reading()) => boardLengths("boards", cell, from);
 const message = (cell: unknown, from = reading()): string => {
   const answer = read(cell, from);
   if (!(answer instanceof Refusal)) throw new Error(`${JSON.stringify(answer)} was not refused.`);

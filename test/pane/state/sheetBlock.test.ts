@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ROWS } from "../../../functions/arguments/roofBlock.ts";
 import { EMPTY_INPUTS, START_INPUTS, type Inputs } from "../../../src/pane/state/fields.ts";
-import { planUpdate } from "../../../src/pane/writing/layoutUpdate.ts";
+import { layoutUpdate } from "../../../src/pane/writing/layoutUpdate.ts";
 import { differing, followed } from "../../../src/pane/state/sheetBlock.ts";
 import { cellsOf } from "../cellsOf.ts";
 
@@ -49,7 +49,7 @@ describe("planUpdate", () => {
   const inputs: Inputs = { ...EMPTY_INPUTS, Span: "26'", Length: "36'", Pitch: "6", Spacing: "16", Hip: "2x8" };
 
   it("writes only the cells that differ, and says which, what stands there, and what the block lacks", () => {
-    const { blocks, changes, lacking } = planUpdate(area, cells, inputs, "in");
+    const { blocks, changes, lacking } = layoutUpdate(area, cells, inputs, "in");
     expect(blocks.map(({ row, column, cells: [[cell]] }: any) => [row, column, cell.content])).toEqual([
       [4, 1, "26'"],
       [7, 1, 16],
@@ -62,7 +62,7 @@ describe("planUpdate", () => {
   });
   it("writes nothing where block and pane agree", () => {
     expect(
-      planUpdate(area, cells, { ...EMPTY_INPUTS, Span: "24'", Length: "36'", Pitch: "6", Spacing: "0" }, "in"),
+      layoutUpdate(area, cells, { ...EMPTY_INPUTS, Span: "24'", Length: "36'", Pitch: "6", Spacing: "0" }, "in"),
     ).toEqual({ blocks: [], changes: [], lacking: [] });
   });
   it("compares texts without the blanks around them", () => {

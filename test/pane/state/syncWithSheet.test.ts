@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { WriteStep } from "../../../src/hosts/host.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
-import { follow, updateBlock, useBlock } from "../../../src/pane/state/syncWithSheet.ts";
+import { syncWithSheet, updateBlock, useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
 import { blockUnder, readAgain } from "../../../src/pane/state/sheetBlock.ts";
 import { takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
@@ -30,7 +30,7 @@ describe("the pane and the workbook", () => {
       ...host,
       recall: async (key) => (await new Promise((resolve) => setTimeout(resolve, 1000)), recall(key)),
     });
-    const stop = follow(state);
+    const stop = syncWithSheet(state);
     await vi.advanceTimersByTimeAsync(500);
     setInput(state, "Spacing", "16");
     state.kerf.value = "3/32";
@@ -43,7 +43,7 @@ describe("the pane and the workbook", () => {
     const rows = block();
     const { host, change } = sheetHost(rows);
     const state = paneState(host);
-    const stop = follow(state);
+    const stop = syncWithSheet(state);
     await later();
     expect(state.offer.value?.area).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
     expect(state.inputs.value).toEqual(START_INPUTS);
@@ -64,7 +64,7 @@ describe("the pane and the workbook", () => {
     const rows = block();
     const { host, change } = sheetHost(rows);
     const state = paneState(host);
-    const stop = follow(state);
+    const stop = syncWithSheet(state);
     useBlock(state, (await blockUnder(host, await host.selection()))!);
     rows[1]![0] = "gone";
     change();
@@ -77,7 +77,7 @@ describe("the pane and the workbook", () => {
   it("takes up what another workbook remembers, keeps the fields where it remembers nothing, and writes nothing of the old one into it", async () => {
     const { host, kept, replace } = sheetHost(block());
     const state = paneState(host);
-    const stop = follow(state);
+    const stop = syncWithSheet(state);
     await later();
     setInput(state, "Span", "27'");
     await later();
@@ -120,7 +120,7 @@ describe("the pane and the workbook", () => {
     const rows = block();
     const { host, kept } = sheetHost(rows);
     const first = paneState(host);
-    const stop = follow(first);
+    const stop = syncWithSheet(first);
     await later();
     useBlock(first, (await blockUnder(host, await host.selection()))!);
     first.measured.value = { J1: "12'" };
@@ -128,7 +128,7 @@ describe("the pane and the workbook", () => {
     stop();
     rows[2]![1] = "50'";
     const second = paneState(host);
-    const stopAgain = follow(second);
+    const stopAgain = syncWithSheet(second);
     await later();
     expect([second.inputs.value.Length, second.measured.value, second.link.value?.area.row]).toEqual([
       "50'",
@@ -145,7 +145,7 @@ describe("the pane and the workbook", () => {
     ]) {
       kept.set("pane", bad);
       const third = paneState(host);
-      const stopThird = follow(third);
+      const stopThird = syncWithSheet(third);
       await later();
       expect([third.inputs.value, third.measured.value, third.link.value]).toEqual([START_INPUTS, {}, null]);
       stopThird();

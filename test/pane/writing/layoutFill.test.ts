@@ -5,13 +5,13 @@ import { checkStep } from "../../../src/hosts/checkStep.ts";
 import { blockRows } from "../../../src/pane/state/blockCells.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { roofTables } from "../../../src/pane/writing/roofTables.ts";
-import { planFill, type FillRequest, type PlannedTable } from "../../../src/pane/writing/layoutFill.ts";
+import { layoutFill, type FillRequest, type PlannedTable } from "../../../src/pane/writing/layoutFill.ts";
 import { roomToGrow, tapeFormula } from "../../../src/pane/writing/layoutTable.ts";
 import { TABLES } from "../../../src/pane/writing/tables.ts";
-import { tableNow, type Table } from "../../../src/pane/writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../../../src/pane/writing/evaluateFunction.ts";
 
 const rows = blockRows(START_INPUTS);
-const now = TABLES.slice(0, 2).map(({ functionName }) => tableNow(functionName, [rows]) as Table);
+const now = TABLES.slice(0, 2).map(({ functionName }) => evaluateFunction(functionName, [rows]) as Table);
 const chosen = (await roofTables(new Set(["schedule", "members"]), START_INPUTS)) as PlannedTable[];
 const request: FillRequest = {
   inputs: START_INPUTS,
@@ -24,7 +24,7 @@ const request: FillRequest = {
 
 describe("planFill", () => {
   it("puts the block and every table on a new sheet of a name that is free, and each table hangs on the block", () => {
-    const { step, block } = planFill(request);
+    const { step, block } = layoutFill(request);
     expect(step.blocks.map(({ sheet, newSheet, frozenRows }) => [sheet, newSheet, frozenRows])).toEqual([
       ["Roof", true, undefined],
       ["Jacks 2", true, 1],
@@ -38,7 +38,7 @@ describe("planFill", () => {
   });
 
   it("puts them side by side from a cell, so that each can grow downwards, on the block in the same sheet", () => {
-    const { step } = planFill({ ...request, at: { sheet: "Bid", row: 4, column: 2 } });
+    const { step } = layoutFill({ ...request, at: { sheet: "Bid", row: 4, column: 2 } });
     const spans = step.blocks.map(({ column, cells }) => [column, column + cells[0]!.length] as const);
     spans.slice(1).forEach(([from], i) => expect(from).toBeGreaterThan(spans[i]![1]));
     expect(step.blocks.every(({ sheet, row, newSheet }) => sheet === "Bid" && row === 4 && !newSheet)).toBe(true);
@@ -47,7 +47,7 @@ describe("planFill", () => {
   });
 
   it("hangs tables on a block that is there, without writing it again", () => {
-    const { step } = planFill({
+    const { step } = layoutFill({
       ...request,
       inputs: null,
       block: { area: { sheet: "Bid 1", row: 4, column: 0, rows: 11, columns: 2 }, lines: new Map() },
@@ -57,7 +57,7 @@ describe("planFill", () => {
   });
 
   it("shows lengths on the tape in every row that the table may grow into, and nothing where it has no row", () => {
-    const schedule = planFill({ ...request, tables: chosen.slice(0, 1) }).step.blocks[1]!;
+    const schedule = layoutFill({ ...request, tables: chosen.slice(0, 1) }).step.blocks[1]!;
     const jacks = now[0]!.length - 1;
     const width = now[0]![0]!.length;
     expect(schedule.cells.length).toBe(1 + jacks + roomToGrow(jacks));
@@ -72,14 +72,14 @@ describe("planFill", () => {
 
   it("gives the lumber order the block's own lengths of board, or the usual ones where the block has none", async () => {
     const [order] = (await roofTables(new Set(["order"]), START_INPUTS)) as PlannedTable[];
-    const formula = (plan: ReturnType<typeof planFill>) => plan.step.blocks.at(-1)!.cells[0]![0]!.content;
+    const formula = (plan: ReturnType<typeof layoutFill>) => plan.step.blocks.at(-1)!.cells[0]![0]!.content;
     const line = rows.findIndex(([row]) => row === "Boards") + 2;
-    expect(formula(planFill({ ...request, tables: [order!] }))).toBe(
+    expect(formula(layoutFill({ ...request, tables: [order!] }))).toBe(
       `=RAFTER.LUMBERORDER(Roof!$A$2:$B$${1 + rows.length},Roof!$B$${line})`,
     );
     expect(
       formula(
-        planFill({
+        layoutFill({
           ...request,
           tables: [order!],
           inputs: null,
@@ -97,7 +97,7 @@ describe("planFill", () => {
       { ...START_INPUTS, Span: "20'", Boards: "" },
       ` 3/32" `,
     )) as PlannedTable[];
-    const { step } = planFill({
+    const { step } = layoutFill({
       ...request,
       tables: [order!],
       inputs: null,
@@ -112,7 +112,7 @@ describe("planFill", () => {
   it("fits any place of a sheet, and no two of its blocks touch the same cell", () => {
     fc.assert(
       fc.property(fc.nat(1000), fc.nat(1000), (row, column) => {
-        const { step } = planFill({ ...request, at: { sheet: "Bid", row, column } });
+        const { step } = layoutFill({ ...request, at: { sheet: "Bid", row, column } });
         expect(checkStep(step, request.sheets)).toBeNull();
         const taken = step.blocks.flatMap(({ column: from, cells }) => cells[0]!.map((_, j) => from + j));
         expect(new Set(taken).size).toBe(taken.length);
@@ -121,6 +121,6 @@ describe("planFill", () => {
   });
 
   it("is refused by the table's function where the roof has none", () => {
-    expect(tableNow("JACKTABLE", [[["Span", "24'"]]])).toBeInstanceOf(Refusal);
+    expect(evaluateFunction("JACKTABLE", [[["Span", "24'"]]])).toBeInstanceOf(Refusal);
   });
 });

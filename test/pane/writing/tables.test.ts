@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { textWidth } from "../../../src/drawing/canvas/textWidth.ts";
 import { TABLES, widthOf } from "../../../src/pane/writing/tables.ts";
-import { tableNow, type Table } from "../../../src/pane/writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../../../src/pane/writing/evaluateFunction.ts";
 
 const ROOFS = {
   regular: [
@@ -47,7 +47,7 @@ it.each(TABLES.filter(({ boardsToo }) => !boardsToo))(
   "$functionName: no text is cut off by the column beside it",
   async ({ functionName }) => {
     for (const [name, roof] of Object.entries(ROOFS)) {
-      const [headings, ...rows] = (await tableNow(functionName, [roof])) as Table as [Table[number], ...Table];
+      const [headings, ...rows] = (await evaluateFunction(functionName, [roof])) as Table as [Table[number], ...Table];
       expect(rows.length).toBeGreaterThan(3);
       headings.forEach((heading, j) => {
         for (const row of rows)

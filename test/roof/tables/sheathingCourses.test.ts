@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { planeWidth, roofPlanes } from "../../../src/roof/frame/roofPlanes.ts";
-import { sheetCourses } from "../../../src/roof/tables/sheetCourses.ts";
+import { sheathingCourses } from "../../../src/roof/tables/sheathingCourses.ts";
 import { framed } from "../anySpec.ts";
 
 const sheet = { long: 96, wide: 48 };
@@ -18,7 +18,11 @@ const sheet = { long: 96, wide: 48 };
  *           70.4   1 sheet (96), off-cut 25.6                                 5 sheets, twice
  */
 describe("sheetCourses", () => {
-  const courses = sheetCourses(roofPlanes(framed({ span: 192, length: 288, pitch: 0.75, overhang: 16 })), sheet, 24);
+  const courses = sheathingCourses(
+    roofPlanes(framed({ span: 192, length: 288, pitch: 0.75, overhang: 16 })),
+    sheet,
+    24,
+  );
 
   it("the worked example: 26 sheets", () => {
     const main = [
@@ -54,7 +58,7 @@ describe("sheetCourses", () => {
       cornerRake: 0,
     }) as const;
   const brief = (width: number, up: number, bay: number) =>
-    sheetCourses([level(width, up)], sheet, bay).map(({ start, sheets, offCut }) => [start, sheets, offCut]);
+    sheathingCourses([level(width, up)], sheet, bay).map(({ start, sheets, offCut }) => [start, sheets, offCut]);
 
   it.each([
     [

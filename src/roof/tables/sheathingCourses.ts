@@ -29,7 +29,7 @@ export interface Course {
  * An off-cut of two bays or more starts the next course, or the next plane; a shorter one is waste, and so are the
  * triangles cut off along the hips. A course that is ripped at the ridge takes whole sheets (common practice, no source).
  */
-export function sheetCourses(planes: readonly RoofPlane[], sheet: Sheet, bay: number): readonly Course[] {
+export function sheathingCourses(planes: readonly RoofPlane[], sheet: Sheet, bay: number): readonly Course[] {
   const courses: Course[] = [];
   let offCut = 0;
   for (const plane of planes) {

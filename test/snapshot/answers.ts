@@ -1,0 +1,65 @@
+import { createHash } from "node:crypto";
+import { readRoofBlock } from "../../functions/arguments/roofBlock.ts";
+import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import { allDrawings } from "../drawing/allDrawings.ts";
+import { asked } from "../functions/asked.ts";
+import type { Block } from "./blocks.ts";
+
+/** What one roof answered: each table as it spills or its refusal, and a fingerprint of each drawing. */
+export interface Answers {
+  readonly tables: Readonly<Record<string, unknown>>;
+  readonly drawings: Readonly<Record<string, Fingerprint>>;
+}
+
+/** A drawing without its numbers, hashed, and two sums over its numbers; equal drawings have equal ones. */
+export interface Fingerprint {
+  readonly shape: string;
+  readonly numbers: number;
+  readonly sum: number;
+  readonly weighted: number;
+}
+
+/** Asks every table of a roof, and draws it. The order is asked of one roof in eight, for it takes longest. */
+export async function answersOf(block: Block, index: number): Promise<Answers> {
+  const calls: [string, unknown[]][] = [
+    ["JACKTABLE", [block]],
+    ["MEMBERS", [block]],
+    ["PLATEMARKS", [block]],
+    ["TAKEOFF", [block]],
+    ["CAUTIONS", [block]],
+    ["COMPARE", [block, [[5, 8]], [[16, 24]]]],
+    ["SALVAGE", [block, "Main", "left", 60]],
+  ];
+  if (index % 8 === 0)
+    calls.push(
+      ["LUMBERORDER", [block, [[96], [144], [192], [240], [480]]]],
+      ["STICKPLAN", [block, [[144], [192], [240], [480]]]],
+    );
+  const tables: Record<string, unknown> = {};
+  for (const [name, cells] of calls) {
+    const answer = await asked(name, ...cells);
+    tables[name] = answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : answer;
+  }
+  return { tables, drawings: typeof tables["MEMBERS"] === "string" ? {} : drawn(block) };
+}
+
+function drawn(block: Block): Record<string, Fingerprint> {
+  const spec = readRoofBlock("roof", block);
+  if (spec instanceof Refusal || spec instanceof CellError) return {};
+  return Object.fromEntries(allDrawings(spec, { width: 640 }).map(([name, svg]) => [name, fingerprint(svg)]));
+}
+
+function fingerprint(svg: string): Fingerprint {
+  const numbers = (svg.match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);
+  const shape = createHash("sha256")
+    .update(svg.replace(/-?\d+(?:\.\d+)?/g, "#"))
+    .digest("hex")
+    .slice(0, 12);
+  const round = (value: number) => Number(value.toFixed(2));
+  return {
+    shape,
+    numbers: numbers.length,
+    sum: round(numbers.reduce((sum, value) => sum + value, 0)),
+    weighted: round(numbers.reduce((sum, value, i) => sum + value * ((i % 97) + 1), 0)),
+  };
+}

@@ -1,0 +1,66 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { gunzipSync, gzipSync } from "node:zlib";
+import { describe, expect, it } from "vitest";
+import { answersOf, type Answers } from "./answers.ts";
+import { blocks } from "./blocks.ts";
+
+const KEPT = join(import.meta.dirname, "rectangles.json.gz");
+const all = blocks(300);
+/** Set LONGPOINT_SNAPSHOT=write where texts or drawings were changed on purpose. */
+const writing = process.env["LONGPOINT_SNAPSHOT"] === "write";
+
+/** Equal, a number to 1e-9 of its size. */
+function same(a: unknown, b: unknown, most = 1e-9): boolean {
+  if (typeof a === "number" && typeof b === "number") return Math.abs(a - b) <= most * Math.max(1, Math.abs(b));
+  if (Array.isArray(a) && Array.isArray(b)) return a.length === b.length && a.every((x, i) => same(x, b[i], most));
+  return a === b;
+}
+
+const kept: Answers[] = existsSync(KEPT) ? JSON.parse(gunzipSync(readFileSync(KEPT)).toString()) : [];
+
+describe("300 rectangles answer as they did", () => {
+  if (writing) {
+    it("and are written", async () => {
+      const answers: Answers[] = [];
+      for (const [i, block] of all.entries()) answers.push(await answersOf(block, i));
+      writeFileSync(KEPT, gzipSync(JSON.stringify(answers), { level: 9 }));
+    }, 600_000);
+    return;
+  }
+  it("are all kept", () => expect(kept).toHaveLength(all.length));
+  for (let from = 0; from < all.length; from += 25) {
+    it(`${from + 1} to ${from + 25}`, async () => {
+      const differing: string[] = [];
+      for (let i = from; i < from + 25; i++) differing.push(...differences(await answersOf(all[i]!, i), kept[i]!, i));
+      expect(differing.slice(0, 12)).toEqual([]);
+    }, 60_000);
+  }
+});
+
+function differences(now: Answers, then: Answers, index: number): string[] {
+  const found: string[] = [];
+  const names = new Set([...Object.keys(now.tables), ...Object.keys(then.tables)]);
+  for (const name of names) {
+    const [a, b] = [now.tables[name], then.tables[name]];
+    if (Array.isArray(a) && Array.isArray(b) && a.length === b.length) {
+      a.forEach((row, i) => {
+        if (!same(row, b[i]))
+          found.push(`roof ${index + 1}, ${name} row ${i}: ${JSON.stringify(row)} was ${JSON.stringify(b[i])}`);
+      });
+    } else if (!same(a, b))
+      found.push(`roof ${index + 1}, ${name}: ${JSON.stringify(a)} was ${JSON.stringify(b)}`.slice(0, 400));
+  }
+  const drawings = new Set([...Object.keys(now.drawings), ...Object.keys(then.drawings)]);
+  for (const name of drawings) {
+    const [a, b] = [now.drawings[name], then.drawings[name]];
+    const close =
+      a !== undefined &&
+      b !== undefined &&
+      a.shape === b.shape &&
+      Math.abs(a.sum - b.sum) <= 0.01 * a.numbers &&
+      Math.abs(a.weighted - b.weighted) <= 0.5 * a.numbers;
+    if (!close) found.push(`roof ${index + 1}, drawing ${name}: ${JSON.stringify(a)} was ${JSON.stringify(b)}`);
+  }
+  return found;
+}

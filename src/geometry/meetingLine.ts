@@ -8,7 +8,7 @@ import type { Gradient, Vector3 } from "./plane.ts";
  * @returns null when the planes are parallel, and so meet nowhere or everywhere.
  *
  * @example
- * meetingLine(gradient(0.5, 0), gradient(0, 0.5)) // => step(0.5, 0.5, 0.25)
+ * meetingLine(gradient(0.5, 0), gradient(0, 0.5)) // => vector3(0.5, 0.5, 0.25)
  */
 export function meetingLine(a: Gradient, b: Gradient): Vector3 | null {
   const x = b.y - a.y;

@@ -1,4 +1,4 @@
-import type { CellPlan } from "./host.ts";
+import type { CellLayout } from "./host.ts";
 
 /** How a style of a plan looks in a sheet. Sizes in points, colours as #rrggbb; what is not named stays as it is. */
 export interface CellStyle {
@@ -10,7 +10,7 @@ export interface CellStyle {
 }
 
 /** The looks that both hosts give to a plan's styles. Text keeps at least 4.5:1 contrast on its fill. */
-export const CELL_STYLES: Readonly<Record<NonNullable<CellPlan["style"]>, CellStyle>> = {
+export const CELL_STYLES: Readonly<Record<NonNullable<CellLayout["style"]>, CellStyle>> = {
   title: { bold: true, size: 14 },
   heading: { bold: true, fill: "#e4ebf1" },
   label: { color: "#3b4754" },

@@ -1,5 +1,5 @@
 import { address } from "./address.ts";
-import type { BlockPlan, CellPlan, WriteStep } from "./host.ts";
+import type { BlockLayout, CellLayout, WriteStep } from "./host.ts";
 
 /** Most rows and columns a sheet has. Excel's limits, kept by both hosts so that a plan fits either. */
 const GRID = { rows: 1_048_576, columns: 16_384 };
@@ -40,7 +40,7 @@ function checkSheetName(name: string): string | null {
   return fold(name) === "history" ? "Excel keeps the sheet name History for itself. Choose another name." : null;
 }
 
-function checkBlock(block: BlockPlan, isNew: boolean): string | null {
+function checkBlock(block: BlockLayout, isNew: boolean): string | null {
   const { sheet, row, column, cells, spill } = block;
   const columns = cells[0]?.length ?? 0;
   if (!cells.length || !columns) return `There is nothing to write at ${sheet}.`;
@@ -71,7 +71,7 @@ function fits(row: number, column: number, rows: number, columns: number): boole
   );
 }
 
-function checkCell(cell: CellPlan | null): string | null {
+function checkCell(cell: CellLayout | null): string | null {
   if (!cell) return null;
   const { content } = cell;
   if (typeof content === "number") return Number.isFinite(content) ? null : "not a finite number.";

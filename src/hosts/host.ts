@@ -74,20 +74,20 @@ export interface HostCell {
 }
 
 /** What is written into one cell. A formula starts with "="; text that starts with "=" is not written as data. */
-export interface CellPlan {
+export interface CellLayout {
   readonly content: string | number;
   readonly format?: string;
   readonly style?: "heading" | "label" | "input" | "title" | "note";
 }
 
 /** A block of cells to write at one place. */
-export interface BlockPlan {
+export interface BlockLayout {
   readonly sheet: string;
   /** The sheet does not exist yet and is made for this. */
   readonly newSheet?: boolean;
   readonly row: number;
   readonly column: number;
-  readonly cells: readonly (readonly (CellPlan | null)[])[];
+  readonly cells: readonly (readonly (CellLayout | null)[])[];
   /** Rows and columns that a spilling formula in this block will fill, counted from the block's corner; nothing may stand there. */
   readonly spill?: {
     readonly row: number;
@@ -105,7 +105,7 @@ export interface BlockPlan {
 /** Everything that one press of a button writes. */
 export interface WriteStep {
   readonly title: string;
-  readonly blocks: readonly BlockPlan[];
+  readonly blocks: readonly BlockLayout[];
 }
 
 /** What a write leaves behind so that it can be taken back. Opaque to the pane. */

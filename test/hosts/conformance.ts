@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { Area, BlockPlan, CellPlan, HostCell, WriteStep } from "../../src/hosts/host.ts";
+import type { Area, BlockLayout, CellLayout, HostCell, WriteStep } from "../../src/hosts/host.ts";
 import type { HostUnderTest } from "./hostUnderTest.ts";
 
 const SHEET = "Sheet1";
@@ -29,15 +29,15 @@ const TRICKY = [
 ];
 
 /** A cell to write. */
-export const cell = (content: string | number, format?: string): CellPlan =>
+export const cell = (content: string | number, format?: string): CellLayout =>
   format === undefined ? { content } : { content, format };
 /** A block of contents at a place of Sheet1; null leaves a cell alone. */
 export const block = (
   row: number,
   column: number,
   rows: readonly (readonly (string | number | null)[])[],
-  more: Partial<BlockPlan> = {},
-): BlockPlan => ({
+  more: Partial<BlockLayout> = {},
+): BlockLayout => ({
   sheet: SHEET,
   row,
   column,
@@ -45,7 +45,7 @@ export const block = (
   ...more,
 });
 /** A step of blocks. */
-export const step = (...blocks: BlockPlan[]): WriteStep => ({ title: "Fill the sheet", blocks });
+export const step = (...blocks: BlockLayout[]): WriteStep => ({ title: "Fill the sheet", blocks });
 /** An area of Sheet1. */
 export const area = (row: number, column: number, rows = 1, columns = 1, sheet = SHEET): Area => ({
   sheet,
@@ -296,7 +296,7 @@ export function conformance(name: string, makeHost: () => Promise<HostUnderTest>
         ]);
         expect(await formats(area(1, 1, 3, 1))).toEqual([["0.00"], ["0.00"], ["0.00"]]);
       });
-      it.each<[string, BlockPlan, string]>([
+      it.each<[string, BlockLayout, string]>([
         ["a sheet that is not there", block(0, 0, [[1]], { sheet: "Nowhere" }), "Nowhere"],
         ["a new sheet whose name is taken", block(0, 0, [[1]], { sheet: SHEET, newSheet: true }), SHEET],
         [
@@ -330,7 +330,7 @@ export function conformance(name: string, makeHost: () => Promise<HostUnderTest>
     });
 
     describe("a huge step", () => {
-      const huge = (sheet: Partial<BlockPlan> = {}) =>
+      const huge = (sheet: Partial<BlockLayout> = {}) =>
         step(
           block(0, 0, [["made"]], { sheet: "Made", newSheet: true }),
           block(

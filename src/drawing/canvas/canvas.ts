@@ -4,7 +4,7 @@ import { LineIndex } from "./lineIndex.ts";
 import { boxAround, holds, segmentIn, sidesOfPolygon, type Box } from "./segment.ts";
 import { textWidth } from "./textWidth.ts";
 import { THEMES, type Theme } from "./theme.ts";
-import { onSheet, type View } from "./view.ts";
+import { onCanvas, type View } from "./view.ts";
 import { wrapped } from "./wrapped.ts";
 import { WORDS, type Words } from "./words.ts";
 
@@ -53,7 +53,7 @@ export class Canvas {
   readonly words: Words;
   readonly theme: Theme;
   readonly brief: boolean;
-  /** Of all text, in pixels: nothing on a sheet is ever smaller. */
+  /** Of all text, in pixels: nothing on a canvas is ever smaller. */
   readonly size: number;
   readonly #boards: string[] = [];
   readonly #lines: string[] = [];
@@ -80,7 +80,7 @@ export class Canvas {
   /** Draws boards to the scale of a view; with an opening, only what shows in it. */
   boards(view: View, boards: readonly BoardShape[], opening?: Box): void {
     const polygons = boards.map(({ polygon, mark, hand, colour = "ink", fill = "wood" }) => {
-      const points = polygon.map((point) => onSheet(view, point));
+      const points = polygon.map((point) => onCanvas(view, point));
       for (const side of sidesOfPolygon(points)) {
         const shown = opening ? segmentIn(side, opening) : side;
         if (shown) this.#edges.add(shown);
@@ -135,7 +135,7 @@ export class Canvas {
         };
   }
 
-  /** Whether a text would stand clear of all others and on the sheet. */
+  /** Whether a text would stand clear of all others and on the canvas. */
   isFree(at: Point, text: string, style: TextStyle = {}): boolean {
     const box = this.boxOf(at, text, style);
     return (

@@ -2,7 +2,7 @@ import type { Canvas } from "./canvas.ts";
 import { spread } from "./spread.ts";
 import { textWidth } from "./textWidth.ts";
 
-/** A length along one direction of the sheet, from pixel to pixel. */
+/** A length along one direction of the canvas, from pixel to pixel. */
 export interface Dimension {
   readonly from: number;
   readonly to: number;
@@ -120,9 +120,9 @@ export function dimensionDepth(dimensions: readonly Dimension[], size: number, r
 }
 
 /** Draws dimensions in rows, each with its extension lines and ticks. Gives where the rows end. */
-export function drawDimensions(sheet: Canvas, dimensions: readonly Dimension[], rowsAt: Rows): number {
+export function drawDimensions(canvas: Canvas, dimensions: readonly Dimension[], rowsAt: Rows): number {
   const { way, at, object } = rowsAt;
-  const { size } = sheet;
+  const { size } = canvas;
   const places = placedDimensions(dimensions, size, rowsAt);
   const starts = rowStarts(places, size);
   const away = way === "down" ? 1 : -1;
@@ -132,18 +132,18 @@ export function drawDimensions(sheet: Canvas, dimensions: readonly Dimension[], 
     // A text stands over its line: to the left of it where rows run along y.
     const line = way === "down" ? at + starts[row + 1]! - 3 : at - starts[row]! - 3;
     for (const end of [one.from, one.to]) {
-      sheet.line([point(end, object + 2 * away), point(end, line + 3 * away)]);
-      sheet.line([point(end - 2.5, line + 2.5), point(end + 2.5, line - 2.5)], "ink");
+      canvas.line([point(end, object + 2 * away), point(end, line + 3 * away)]);
+      canvas.line([point(end - 2.5, line + 2.5), point(end + 2.5, line - 2.5)], "ink");
     }
     // The line runs on under a text that stands beside it.
     const half = halfOf(lines, size);
     const [least, most] = [Math.min(one.from, one.to), Math.max(one.from, one.to)];
-    sheet.line([
+    canvas.line([
       point(middle < least ? middle - half : least, line),
       point(middle > most ? middle + half : most, line),
     ]);
     for (const [k, text] of [...lines].reverse().entries())
-      sheet.text(point(middle, line - 3 - k * Math.ceil(size * 1.04)), text, { vertical: way === "left" });
+      canvas.text(point(middle, line - 3 - k * Math.ceil(size * 1.04)), text, { vertical: way === "left" });
   }
   return at + away * starts.at(-1)!;
 }
@@ -161,7 +161,7 @@ export interface Reading {
  * Under and over a line the texts stand on end; beside one they lie.
  */
 export function drawReadings(
-  sheet: Canvas,
+  canvas: Canvas,
   readings: readonly Reading[],
   {
     way,
@@ -172,7 +172,7 @@ export function drawReadings(
   }: { way: "down" | "up" | "left" | "right"; object: number; at: number; least: number; most: number },
 ): void {
   const sorted = [...readings].sort((a, b) => a.at - b.at);
-  const gap = Math.ceil(sheet.size * 1.06) + 1;
+  const gap = Math.ceil(canvas.size * 1.06) + 1;
   for (let every = 1; every <= sorted.length; every++) {
     const kept = sorted.filter((_, i) => i % every === 0);
     const places = spread(
@@ -188,13 +188,13 @@ export function drawReadings(
     for (const [i, { at: from, text }] of kept.entries()) {
       const place = places[i]!;
       // A leader ends a little before its text, or it would read as a minus.
-      sheet.line([
+      canvas.line([
         point(from, object),
         point(from, object + 2 * away),
         point(place, at - 5 * away),
         point(place, at - 3 * away),
       ]);
-      sheet.text(point(place + sheet.size * 0.28, at + away), text, {
+      canvas.text(point(place + canvas.size * 0.28, at + away), text, {
         vertical: upright,
         anchor: way === "up" || way === "right" ? "start" : "end",
       });

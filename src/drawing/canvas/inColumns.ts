@@ -5,13 +5,13 @@ const GAP = 24;
 
 /** Draws things side by side, in as many columns as have their least width, and rows under one another. Gives where the last row ends. */
 export function inColumns<Thing>(
-  sheet: Canvas,
+  canvas: Canvas,
   things: readonly Thing[],
   least: number,
   draw: (thing: Thing, room: Room) => number,
 ): number {
-  const columns = Math.max(1, Math.min(things.length, Math.floor((sheet.width + GAP) / (least + GAP))));
-  const wide = (sheet.width - (columns - 1) * GAP) / columns;
+  const columns = Math.max(1, Math.min(things.length, Math.floor((canvas.width + GAP) / (least + GAP))));
+  const wide = (canvas.width - (columns - 1) * GAP) / columns;
   let top = 0;
   for (let first = 0; first < things.length; first += columns) {
     const row = things

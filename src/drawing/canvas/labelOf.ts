@@ -8,7 +8,7 @@ export function labelOf({ piece, hand }: Pick<PlacedBoard, "piece" | "hand">, wo
   return hand === "plain" ? piece.mark : `${piece.mark} ${hand === "left" ? words.leftShort : words.rightShort}`;
 }
 
-/** A board as a sheet draws it: jacks in the accent, right hands filled where that can be told from hollow. */
+/** A board as a canvas draws it: jacks in the accent, right hands filled where that can be told from hollow. */
 export function boardShape(
   { piece, hand }: Pick<PlacedBoard, "piece" | "hand">,
   polygon: readonly Point[],

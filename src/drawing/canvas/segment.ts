@@ -1,6 +1,6 @@
 import type { Point } from "../../geometry/clipped.ts";
 
-/** The room that a text takes on the sheet. */
+/** The room that a text takes on the canvas. */
 export interface Box {
   readonly left: number;
   readonly top: number;

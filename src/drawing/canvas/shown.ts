@@ -8,7 +8,7 @@ export interface Shown {
   readonly outline: Outline;
 }
 
-/** A column of the sheet, and where in it a view begins. */
+/** A column of the canvas, and where in it a view begins. */
 export interface Room {
   readonly left: number;
   readonly right: number;

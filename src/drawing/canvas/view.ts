@@ -1,11 +1,11 @@
 import type { Point } from "../../geometry/clipped.ts";
 
-/** How a part of a roof is put on the sheet: to scale, in the direction it is looked at. */
+/** How a part of a roof is put on the canvas: to scale, in the direction it is looked at. */
 export interface View {
   readonly name: string;
   /** Pixels to one unit of the roof. */
   readonly scale: number;
-  /** Where on the sheet the roof's point (0, 0) comes. */
+  /** Where on the canvas the roof's point (0, 0) comes. */
   readonly x: number;
   readonly y: number;
   /** Seen from the other side: x runs to the left. */
@@ -17,12 +17,12 @@ export interface View {
 }
 
 /**
- * Where a point of the roof comes on the sheet; a sheet's y runs down.
+ * Where a point of the roof comes on the canvas; a canvas's y runs down.
  *
  * @example
- * onSheet({ name: "plan", scale: 2, x: 10, y: 100 }, { x: 5, y: 20 }) // => { x: 20, y: 60 }
+ * onCanvas({ name: "plan", scale: 2, x: 10, y: 100 }, { x: 5, y: 20 }) // => { x: 20, y: 60 }
  */
-export function onSheet({ scale, x, y, flip = false, slope = 0 }: View, point: Point): Point {
+export function onCanvas({ scale, x, y, flip = false, slope = 0 }: View, point: Point): Point {
   const along = Math.sqrt(1 + slope * slope);
   const level = (point.x - slope * point.y) / along;
   const height = (point.y + slope * point.x) / along;

@@ -6,9 +6,9 @@ import type { RoofCase } from "../views/roofCase.ts";
 import { segmentIn, type Box } from "./segment.ts";
 import type { Canvas } from "./canvas.ts";
 import type { Room } from "./shown.ts";
-import { onSheet, type View } from "./view.ts";
+import { onCanvas, type View } from "./view.ts";
 
-/** A part of a roof as it is drawn: where it stands on the sheet, and the view that put it there. */
+/** A part of a roof as it is drawn: where it stands on the canvas, and the view that put it there. */
 export interface Window {
   readonly view: View;
   readonly opening: Box;
@@ -19,7 +19,7 @@ export interface Window {
 
 /** Draws the part of a plan between two corners of the roof, as wide as the room. */
 export function windowOn(
-  sheet: Canvas,
+  canvas: Canvas,
   name: string,
   { frame, pieces }: RoofCase,
   room: Room,
@@ -35,7 +35,7 @@ export function windowOn(
       Math.max(...plan.map(({ y }) => y)) > least.y &&
       Math.min(...plan.map(({ y }) => y)) < most.y,
   );
-  sheet.boards(
+  canvas.boards(
     view,
     seen.map((board) => boardShape(board, board.plan, true)),
     opening,
@@ -43,10 +43,10 @@ export function windowOn(
   return {
     view,
     opening,
-    at: (x, y) => onSheet(view, { x, y }),
+    at: (x, y) => onCanvas(view, { x, y }),
     label: () =>
       labelBoards(
-        sheet,
+        canvas,
         view,
         seen.map((board) => visible(board, [least, most])),
         opening,
@@ -55,15 +55,17 @@ export function windowOn(
 }
 
 /** Writes the marks of boards, over an edge only those that stand nowhere else. */
-function labelBoards(sheet: Canvas, view: View, boards: readonly PlacedBoard[], opening: Box): void {
+function labelBoards(canvas: Canvas, view: View, boards: readonly PlacedBoard[], opening: Box): void {
   const style = (board: PlacedBoard) =>
     ({ colour: board.piece.member === "jack" ? "accent" : "ink", opening }) as const;
   const shown = new Set(
-    boards.filter((board) => labelBoard(sheet, view, board, style(board))).map((board) => labelOf(board, sheet.words)),
+    boards
+      .filter((board) => labelBoard(canvas, view, board, style(board)))
+      .map((board) => labelOf(board, canvas.words)),
   );
   for (const board of boards) {
-    const text = labelOf(board, sheet.words);
-    if (!shown.has(text) && labelBoard(sheet, view, board, { ...style(board), onEdges: true })) shown.add(text);
+    const text = labelOf(board, canvas.words);
+    if (!shown.has(text) && labelBoard(canvas, view, board, { ...style(board), onEdges: true })) shown.add(text);
   }
 }
 

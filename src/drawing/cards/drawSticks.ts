@@ -4,7 +4,7 @@ import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimens
 import { hatched } from "../canvas/hatched.ts";
 import { escaped, Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /** A piece in its board, by the cutting plan's convention: start and end along the edge of the board that is the piece's top edge. */
 export interface StickPiece {
@@ -42,29 +42,29 @@ const AIR = 4;
 
 /** Boards with the pieces that are cut out of them, all to one scale, their cuts slanted as they are on the side face toward the viewer. */
 export function drawSticks(sticks: readonly Stick[], options: StickOptions): string {
-  const sheet = new Canvas(options);
-  const { words, width } = sheet;
+  const canvas = new Canvas(options);
+  const { words, width } = canvas;
   const scale = (width - 2) / (options.longest ?? Math.max(...sticks.map(({ length }) => length)));
   let bottom = 0;
-  for (const stick of sticks) bottom = drawStick(sheet, stick, scale, bottom) + 2 * AIR;
-  if (!sheet.brief)
+  for (const stick of sticks) bottom = drawStick(canvas, stick, scale, bottom) + 2 * AIR;
+  if (!canvas.brief)
     bottom =
-      sheet.lines([words.sticks.key, words.handSeen], { left: 0, right: width }, bottom, { colour: "faint" }) + AIR;
-  return sheet.svg(bottom, words.sticks.title, sticks.map((stick) => headOf(sheet, stick)).join(". "));
+      canvas.lines([words.sticks.key, words.handSeen], { left: 0, right: width }, bottom, { colour: "faint" }) + AIR;
+  return canvas.svg(bottom, words.sticks.title, sticks.map((stick) => headOf(canvas, stick)).join(". "));
 }
 
-/** One board from a line of the sheet on. Gives where it ends. */
-function drawStick(sheet: Canvas, stick: Stick, scale: number, from: number): number {
+/** One board from a line of the canvas on. Gives where it ends. */
+function drawStick(canvas: Canvas, stick: Stick, scale: number, from: number): number {
   const depth = stick.depth ?? UNKNOWN / scale;
-  const reach = { least: 0, most: sheet.width };
+  const reach = { least: 0, most: canvas.width };
   const view = (y: number): View => ({ name: `board ${stick.number}`, scale, x: 1, y });
-  const over = dimensionsOf(sheet, stick.pieces, false, scale);
-  const under = dimensionsOf(sheet, stick.pieces, true, scale);
+  const over = dimensionsOf(canvas, stick.pieces, false, scale);
+  const under = dimensionsOf(canvas, stick.pieces, true, scale);
 
   const top =
-    sheet.lines([headOf(sheet, stick)], { left: 0, right: sheet.width }, from, { bold: true }) +
+    canvas.lines([headOf(canvas, stick)], { left: 0, right: canvas.width }, from, { bold: true }) +
     AIR +
-    dimensionDepth(over, sheet.size, reach);
+    dimensionDepth(over, canvas.size, reach);
   const bottom = top + depth * scale;
   const at = view(bottom);
   const board: Point[] = [
@@ -78,19 +78,19 @@ function drawStick(sheet: Canvas, stick: Stick, scale: number, from: number): nu
     near: faceOf(piece, depth, stick.length, "near"),
     far: faceOf(piece, depth, stick.length, "far"),
   }));
-  sheet.boards(at, [
+  canvas.boards(at, [
     { polygon: board, mark: "", hand: "plain", fill: "none" },
     ...shapes.map(({ piece, near }) => ({ polygon: near, mark: escaped(piece.name), hand: piece.hand })),
   ]);
   for (const { piece, near, far } of shapes) {
     if (piece.turn > 0 && piece.hand !== "plain")
-      sheet.line(
-        headLine(piece, far).map((point) => onSheet(at, point)),
+      canvas.line(
+        headLine(piece, far).map((point) => onCanvas(at, point)),
         "ink",
         "3 2",
       );
-    sheet.shape(
-      topEdge(piece, near, depth, Math.min(2, depth * scale * 0.2) / scale).map((point) => onSheet(at, point)),
+    canvas.shape(
+      topEdge(piece, near, depth, Math.min(2, depth * scale * 0.2) / scale).map((point) => onCanvas(at, point)),
       "ink",
     );
   }
@@ -101,9 +101,9 @@ function drawStick(sheet: Canvas, stick: Stick, scale: number, from: number): nu
     ),
     6 / scale,
   ))
-    sheet.line(line.map((point) => onSheet(at, point)));
-  drawDimensions(sheet, over, { ...reach, way: "up", at: top, object: top });
-  return drawDimensions(sheet, under, { ...reach, way: "down", at: bottom, object: bottom });
+    canvas.line(line.map((point) => onCanvas(at, point)));
+  drawDimensions(canvas, over, { ...reach, way: "up", at: top, object: top });
+  return drawDimensions(canvas, under, { ...reach, way: "down", at: bottom, object: bottom });
 }
 
 function headOf({ words: { sticks }, length }: Canvas, { number, times, size, length: long, leftOver }: Stick): string {
@@ -138,7 +138,7 @@ function dimensionsOf(
   });
 }
 
-/** The text for a mark, of which only as much is written as the sheet is wide. */
+/** The text for a mark, of which only as much is written as the canvas is wide. */
 function fitting(mark: string, text: (mark: string) => string, width: number, size: number): string {
   let letters = mark.length;
   let shown = text(mark);

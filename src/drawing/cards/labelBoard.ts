@@ -3,7 +3,7 @@ import type { PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { labelOf } from "../canvas/labelOf.ts";
 import type { Box } from "../canvas/segment.ts";
 import type { Canvas, TextStyle } from "../canvas/canvas.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /** Parts of a board's length at which its mark is tried, the middle first. */
 const PARTS = [0.5, ...Array.from({ length: 20 }, (_, i) => [0.5 - (i + 1) * 0.02, 0.5 + (i + 1) * 0.02]).flat()];
@@ -21,18 +21,18 @@ interface BoardLabel extends TextStyle {
 
 /** A board's mark: on it where it is thick enough, else beside it, in the first of these places that is clear, upright along an upright board. */
 export function labelBoard(
-  sheet: Canvas,
+  canvas: Canvas,
   view: View,
   board: PlacedBoard,
   { opening, onEdges = false, ...style }: BoardLabel = {},
 ): boolean {
-  const text = labelOf(board, sheet.words);
-  const [a, b] = [onSheet(view, board.from), onSheet(view, board.to)];
+  const text = labelOf(board, canvas.words);
+  const [a, b] = [onCanvas(view, board.from), onCanvas(view, board.to)];
   const along = { x: b.x - a.x, y: b.y - a.y };
   const length = Math.hypot(along.x, along.y);
   const normal = { x: -along.y / length, y: along.x / length };
   const set: TextStyle = { ...style, vertical: Math.abs(along.x) < 1e-6 };
-  const { left, right, top, bottom } = sheet.boxOf({ x: 0, y: 0 }, text, set);
+  const { left, right, top, bottom } = canvas.boxOf({ x: 0, y: 0 }, text, set);
   // How far the text reaches square to the board, from its own middle.
   const reach = (Math.abs(normal.x) * (right - left) + Math.abs(normal.y) * (bottom - top)) / 2;
   const half = (board.piece.section.thickness / 2) * view.scale;
@@ -44,11 +44,11 @@ export function labelBoard(
   });
   const shows = (place: Point): boolean => {
     if (!opening) return true;
-    const box = sheet.boxOf(place, text, set);
+    const box = canvas.boxOf(place, text, set);
     return box.left > opening.left && box.right < opening.right && box.top > opening.top && box.bottom < opening.bottom;
   };
   return (
     undefined !==
-    sheet.label(sides.flatMap((off) => PARTS.map((part) => at(part, off))).filter(shows), text, set, onEdges)
+    canvas.label(sides.flatMap((off) => PARTS.map((part) => at(part, off))).filter(shows), text, set, onEdges)
   );
 }

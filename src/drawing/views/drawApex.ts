@@ -15,25 +15,25 @@ export function drawApex(
   cases: readonly (RoofCase & { readonly end: "hip" | "gable" })[],
   options: DrawingOptions,
 ): string {
-  const sheet = new Canvas(options);
-  const { words } = sheet;
-  const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
-  return sheet.svg(bottom + 4, words.apex, `${words.apex}: ${cases.map(({ title }) => title).join("; ")}.`);
+  const canvas = new Canvas(options);
+  const { words } = canvas;
+  const bottom = inColumns(canvas, cases, LEAST, (one, room) => drawOne(canvas, one, room));
+  return canvas.svg(bottom + 4, words.apex, `${words.apex}: ${cases.map(({ title }) => title).join("; ")}.`);
 }
 
-function drawOne(sheet: Canvas, one: RoofCase & { readonly end: "hip" | "gable" }, room: Room): number {
-  const { words, length, size, lineHeight } = sheet;
+function drawOne(canvas: Canvas, one: RoofCase & { readonly end: "hip" | "gable" }, room: Room): number {
+  const { words, length, size, lineHeight } = canvas;
   const { main, end, spec, ridgePast, ridgeThickness, pyramid } = one.frame;
   const apex = { x: one.end === "gable" ? spec.length : end.run, y: main.run };
   const { thickness } = spec.rafter;
-  const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;
+  const top = canvas.lines([one.title], room, room.top, { bold: true }) + 6;
   const side = size * 1.6;
-  const { opening, at, label } = windowOn(sheet, "apex", one, { ...room, left: room.left + side, top }, [
+  const { opening, at, label } = windowOn(canvas, "apex", one, { ...room, left: room.left + side, top }, [
     { x: apex.x - AROUND.x * thickness, y: apex.y - AROUND.y * thickness },
     { x: apex.x + AROUND.x * thickness, y: apex.y + AROUND.y * thickness },
   ]);
   const middle = at(apex.x, apex.y);
-  sheet.line(
+  canvas.line(
     [
       { x: opening.left, y: middle.y },
       { x: opening.right, y: middle.y },
@@ -41,7 +41,7 @@ function drawOne(sheet: Canvas, one: RoofCase & { readonly end: "hip" | "gable" 
     "faint",
     "8 3 2 3",
   );
-  sheet.line(
+  canvas.line(
     [
       { x: middle.x, y: opening.top },
       { x: middle.x, y: opening.bottom },
@@ -52,7 +52,7 @@ function drawOne(sheet: Canvas, one: RoofCase & { readonly end: "hip" | "gable" 
   label();
   if (ridgeThickness > 0) {
     const face = at(apex.x, apex.y - ridgeThickness / 2).y;
-    drawDimensions(sheet, [{ from: face, to: middle.y, text: length(ridgeThickness / 2) }], {
+    drawDimensions(canvas, [{ from: face, to: middle.y, text: length(ridgeThickness / 2) }], {
       way: "left",
       at: opening.left,
       object: opening.left,
@@ -63,7 +63,7 @@ function drawOne(sheet: Canvas, one: RoofCase & { readonly end: "hip" | "gable" 
   const past = pyramid ? thickness / 2 : ridgePast;
   if (one.end === "gable" || past === 0 || (!pyramid && ridgeThickness === 0)) return opening.bottom + lineHeight;
   return drawDimensions(
-    sheet,
+    canvas,
     [
       {
         from: at(apex.x - past, 0).x,

@@ -7,15 +7,15 @@ import { boardShape, labelOf } from "../canvas/labelOf.ts";
 import type { Box } from "../canvas/segment.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /**
  * One corner enlarged: on the plates the marks of a tape hooked at the corner, to each jack's near edge, and on the hip those from
  * the corner's plumb line, squared across. The corner is the one with the main plate on the right for someone outside.
  */
 export function drawCorner(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
-  const sheet = new Canvas(options);
-  const { size, words, width, lineHeight, length } = sheet;
+  const canvas = new Canvas(options);
+  const { size, words, width, lineHeight, length } = canvas;
   const { main, end, alike } = frame;
   const boards = placedBoards(frame, pieces).filter(({ piece }) => piece.member !== "ridge");
   const hip = boards.find(({ piece, foot }) => piece.member === "hip" && foot.x === 0 && foot.y === 0)!;
@@ -27,7 +27,7 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
       .filter((mark) => mark.face === face)
       .map(({ at }) => ({
         text: length(at),
-        ...onSheet(view, inSpace(hip, { x: at, y: 0 }, hip.outline[face].across)),
+        ...onCanvas(view, inSpace(hip, { x: at, y: 0 }, hip.outline[face].across)),
       }));
 
   const room = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => textWidth(text, size))) + 13;
@@ -41,56 +41,56 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   const top = (alike ? 1 : 2) * lineHeight + above + 4;
   const view: View = { name: "corner", scale, x: left + (end.overhang + air) * scale, y: top + reach.y * scale };
   const opening: Box = { left, top, right: width - right, bottom: view.y + (main.overhang + air) * scale };
-  const at = (x: number, y: number) => onSheet(view, { x, y });
+  const at = (x: number, y: number) => onCanvas(view, { x, y });
 
-  sheet.boards(
+  canvas.boards(
     view,
     boards
       .filter(({ plan }) => plan.some(({ x, y }) => x < reach.x && y < reach.y))
       .map((board) => boardShape(board, board.plan, true)),
     opening,
   );
-  sheet.line([at(0, reach.y), at(0, 0), at(reach.x, 0)], "faint", "6 3");
-  sheet.line(
+  canvas.line([at(0, reach.y), at(0, 0), at(reach.x, 0)], "faint", "6 3");
+  canvas.line(
     [at(-end.overhang, reach.y), at(-end.overhang, -main.overhang), at(reach.x, -main.overhang)],
     "faint",
     "2 2",
   );
 
   drawReadings(
-    sheet,
+    canvas,
     onMain.map(({ piece }) => ({ at: at(piece.plateMark!, 0).x, text: length(piece.plateMark!) })),
     { way: "down", object: at(0, 0).y, at: opening.bottom + 6, least: left, most: opening.right },
   );
   drawReadings(
-    sheet,
+    canvas,
     onEnd.map(({ piece }) => ({ at: at(0, piece.plateMark!).y, text: length(piece.plateMark!) })),
     { way: "left", object: at(0, 0).x, at: left - 4, least: top, most: opening.bottom },
   );
   const upHip = hipMarks("right");
-  for (const mark of upHip) sheet.line([mark, { x: opening.right, y: mark.y }], "ink", "1 3");
+  for (const mark of upHip) canvas.line([mark, { x: opening.right, y: mark.y }], "ink", "1 3");
   drawReadings(
-    sheet,
+    canvas,
     upHip.map(({ y, text }) => ({ at: y, text })),
     { way: "right", object: opening.right, at: opening.right + 9, least: top, most: opening.bottom },
   );
   if (!alike) {
     const upEnd = hipMarks("left");
-    for (const mark of upEnd) sheet.line([mark, { x: mark.x, y: top }], "ink", "1 3");
+    for (const mark of upEnd) canvas.line([mark, { x: mark.x, y: top }], "ink", "1 3");
     drawReadings(
-      sheet,
+      canvas,
       upEnd.map(({ x, text }) => ({ at: x, text })),
       { way: "up", object: top, at: top - 9, least: left, most: opening.right },
     );
-    sheet.text({ x: left, y: 2 * lineHeight - 3 }, words.hipMarksEnd, { anchor: "start", colour: "faint" });
+    canvas.text({ x: left, y: 2 * lineHeight - 3 }, words.hipMarksEnd, { anchor: "start", colour: "faint" });
   }
-  for (const board of [...onMain, ...onEnd]) labelBoard(sheet, view, board, { colour: "accent", opening });
+  for (const board of [...onMain, ...onEnd]) labelBoard(canvas, view, board, { colour: "accent", opening });
 
   const bottom = opening.bottom + below + lineHeight;
-  sheet.text({ x: 0, y: lineHeight - 3 }, words.plateEnd, { anchor: "start", colour: "faint" });
-  sheet.text({ x: width, y: lineHeight - 3 }, words.hipMarks, { anchor: "end", colour: "faint" });
-  sheet.text({ x: left, y: bottom }, words.plateMain, { anchor: "start", colour: "faint" });
-  return sheet.svg(
+  canvas.text({ x: 0, y: lineHeight - 3 }, words.plateEnd, { anchor: "start", colour: "faint" });
+  canvas.text({ x: width, y: lineHeight - 3 }, words.hipMarks, { anchor: "end", colour: "faint" });
+  canvas.text({ x: left, y: bottom }, words.plateMain, { anchor: "start", colour: "faint" });
+  return canvas.svg(
     bottom + 6,
     words.corner,
     `${words.corner}. ${[...onMain, ...onEnd].map((board) => `${labelOf(board, words)}: ${words.plate} ${length(board.piece.plateMark!)}, ${words.hipMarks} ${length(board.piece.hipMark!)}`).join("; ")}.`,

@@ -6,7 +6,7 @@ import type { TakeOff } from "../../roof/tables/takeOff.ts";
 import { inColumns } from "../canvas/inColumns.ts";
 import { Canvas, type BoardShape, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Room } from "../canvas/shown.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /** Least width of one plane, in pixels. */
 const LEAST = 290;
@@ -25,19 +25,19 @@ export function drawCourses(
   { planes, courses, sheet: boards }: Pick<TakeOff, "planes" | "courses" | "sheet">,
   options: DrawingOptions,
 ): string {
-  const sheet = new Canvas(options);
-  const { words } = sheet;
+  const canvas = new Canvas(options);
+  const { words } = canvas;
   const laid = laidPlanes(planes, courses);
   const widest = Math.max(...laid.map(({ courses: own }) => reachOf(own)));
   const gable = planes.some(({ side, count }) => side === "End" && count === 1);
-  const bottom = inColumns(sheet, laid, LEAST, (one, room) =>
-    drawPlane(sheet, one, boards, gable && one.plane.side === "Main", widest, room),
+  const bottom = inColumns(canvas, laid, LEAST, (one, room) =>
+    drawPlane(canvas, one, boards, gable && one.plane.side === "Main", widest, room),
   );
   const total = courses.reduce((sum, course) => sum + course.sheets, 0);
-  return sheet.svg(
+  return canvas.svg(
     bottom + 4,
     words.courses,
-    `${words.sheets(total)}. ${laid.map((one) => `${titleOf(one, sheet)}: ${one.courses.map((course, i) => courseText(course, one.kept[i]!, sheet)).join("; ")}`).join(". ")}.`,
+    `${words.sheets(total)}. ${laid.map((one) => `${titleOf(one, canvas)}: ${one.courses.map((course, i) => courseText(course, one.kept[i]!, canvas)).join("; ")}`).join(". ")}.`,
   );
 }
 
@@ -76,7 +76,7 @@ function laidPlanes(planes: readonly RoofPlane[], courses: readonly Course[]): L
 }
 
 function drawPlane(
-  sheet: Canvas,
+  canvas: Canvas,
   one: Laid,
   boards: TakeOff["sheet"],
   gable: boolean,
@@ -90,9 +90,9 @@ function drawPlane(
   const left = (width: number) => (gable ? whole - width : (whole - width) / 2);
   const most = Math.max(widest, ...courses.map(({ length, offCut }) => left(length) + length + offCut));
   const scale = (room.right - room.left - 2) / most;
-  const top = sheet.lines([titleOf(one, sheet)], room, room.top, { bold: true }) + 6;
+  const top = canvas.lines([titleOf(one, canvas)], room, room.top, { bold: true }) + 6;
   const view: View = { name: "courses", scale, x: room.left + 1, y: top + high * scale };
-  const at = (x: number, y: number) => onSheet(view, { x, y });
+  const at = (x: number, y: number) => onCanvas(view, { x, y });
 
   let number = 0;
   const numbers: SheetNumber[] = [];
@@ -106,7 +106,7 @@ function drawPlane(
         { x: edge + to, y: upper },
         { x: edge + x, y: upper },
       ];
-      sheet.boards(view, [{ polygon, mark: text, hand: "plain", colour: "faint", fill }]);
+      canvas.boards(view, [{ polygon, mark: text, hand: "plain", colour: "faint", fill }]);
       numbers.push({
         text,
         from: at(edge + x, upper),
@@ -124,11 +124,11 @@ function drawPlane(
         at(edge + length + offCut, upper),
         at(edge + length, upper),
       ];
-      sheet.line(rest, kept[i] ? "accent" : "faint", kept[i] ? "5 3" : "2 2");
+      canvas.line(rest, kept[i] ? "accent" : "faint", kept[i] ? "5 3" : "2 2");
     }
   }
   const levels = plane.levels.map(({ up, width }) => ({ up: up * along, from: left(width), to: left(width) + width }));
-  sheet.line(
+  canvas.line(
     [
       ...levels.map(({ up, from }) => at(from, up)),
       ...[...levels].reverse().map(({ up, to }) => at(to, up)),
@@ -136,10 +136,10 @@ function drawPlane(
     ],
     "ink",
   );
-  for (const one of numbers) writeNumber(sheet, one);
+  for (const one of numbers) writeNumber(canvas, one);
   return (
-    sheet.lines(
-      courses.map((course, i) => courseText(course, kept[i]!, sheet)),
+    canvas.lines(
+      courses.map((course, i) => courseText(course, kept[i]!, canvas)),
       room,
       view.y + 2,
     ) + 4
@@ -155,12 +155,12 @@ interface SheetNumber {
 }
 
 /** Writes a number in the middle of its sheet, or beside the hip's line that runs through there, if the sheet has room for it. */
-function writeNumber(sheet: Canvas, { text, from, to, colour }: SheetNumber): void {
-  const { left, right } = sheet.boxOf({ x: 0, y: 0 }, text);
+function writeNumber(canvas: Canvas, { text, from, to, colour }: SheetNumber): void {
+  const { left, right } = canvas.boxOf({ x: 0, y: 0 }, text);
   if (right - left >= to.x - from.x - 2) return;
-  const y = (from.y + to.y) / 2 + sheet.size * 0.3;
+  const y = (from.y + to.y) / 2 + canvas.size * 0.3;
   const room = Math.max(0, (to.x - from.x - (right - left)) / 2 - 2);
-  sheet.label(
+  canvas.label(
     [0, -0.5, 0.5, -1, 1].map((part) => ({ x: (from.x + to.x) / 2 + part * room, y })),
     text,
     { colour },
@@ -175,13 +175,13 @@ function titleOf({ plane, alike, courses }: Laid, { words }: Canvas): string {
   );
 }
 
-function courseText({ course, length, start, sheets, offCut }: Course, kept: boolean, sheet: Canvas): string {
-  return sheet.words.course(
+function courseText({ course, length, start, sheets, offCut }: Course, kept: boolean, canvas: Canvas): string {
+  return canvas.words.course(
     course,
-    sheet.length(length),
-    start > 0 ? sheet.length(start) : null,
+    canvas.length(length),
+    start > 0 ? canvas.length(start) : null,
     sheets,
-    offCut > 0 ? sheet.length(offCut) : null,
+    offCut > 0 ? canvas.length(offCut) : null,
     kept,
   );
 }

@@ -20,15 +20,15 @@ const SEEN = 0.5;
 
 /** The whole frame in the round: every board, farthest first, so that nearer ones cover what they hide. */
 export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
-  const sheet = new Canvas(options);
-  const { width, words } = sheet;
+  const canvas = new Canvas(options);
+  const { width, words } = canvas;
   const boards = placedBoards(frame, pieces);
   const sections = new Map(
     [...new Set(boards.map((board) => board.outline))].map((outline) => [outline, sectionsOf(outline)]),
   );
   const solids = boards.map((board) => ({ board, sides: sidesOf(board, sections.get(board.outline)!) }));
   const points = solids.flatMap(({ sides }) => sides.flatMap(({ corners }) => corners.map(projected)));
-  const margin = 2 * sheet.size;
+  const margin = 2 * canvas.size;
   const [least, most] = [Math.min(...points.map(({ x }) => x)), Math.max(...points.map(({ x }) => x))];
   const [low, high] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
   const scale = (width - 2 * margin) / (most - least);
@@ -37,12 +37,12 @@ export function drawFrame3d(frame: Frame, pieces: readonly Piece[], options: Dra
     solids.map(({ sides }) => sides),
     TOWARDS,
   );
-  sheet.boards(
+  canvas.boards(
     view,
     order.flatMap((i) => shapesOf(solids[i]!.board, solids[i]!.sides, SEEN / scale ** 2)),
   );
-  const bottom = Math.max(view.y - low * scale, writeFeet(sheet, view, order.map((i) => solids[i]!.board).reverse()));
-  return sheet.svg(
+  const bottom = Math.max(view.y - low * scale, writeFeet(canvas, view, order.map((i) => solids[i]!.board).reverse()));
+  return canvas.svg(
     bottom + 6,
     words.frame,
     `${words.frame}: ${pieces.map(({ mark, left, right, plain }) => `${mark} ×${left + right + plain}`).join(", ")}.`,
@@ -106,7 +106,7 @@ function doubleArea(polygon: readonly Point[]): number {
 const STEPS = [0, 3, 6, 9];
 
 /** Marks at the feet of the nearest boards, as far as they have room: first each mark once, then with either hand. Gives the lowest one's line. */
-function writeFeet(sheet: Canvas, view: View, nearest: readonly PlacedBoard[]): number {
+function writeFeet(canvas: Canvas, view: View, nearest: readonly PlacedBoard[]): number {
   const shown = new Set<string>();
   const known = new Set<string>();
   let lowest = 0;
@@ -115,7 +115,7 @@ function writeFeet(sheet: Canvas, view: View, nearest: readonly PlacedBoard[]): 
   );
   for (const first of [true, false]) {
     for (const board of feet) {
-      const text = labelOf(board, sheet.words);
+      const text = labelOf(board, canvas.words);
       if (shown.has(text) || (first && known.has(board.piece.mark))) continue;
       const { "tail tip": tip, "tail toe": toe } = board.outline.middle.points;
       const { x, y } = projected(inSpace(board, toe ?? tip!, 0));
@@ -124,10 +124,10 @@ function writeFeet(sheet: Canvas, view: View, nearest: readonly PlacedBoard[]): 
       const aside = board.heading.y === 0;
       const places = STEPS.map((down): Point =>
         aside
-          ? { x: foot.x - 4, y: foot.y + sheet.size * 0.6 + down }
-          : { x: foot.x, y: foot.y + sheet.size + 3 + down },
+          ? { x: foot.x - 4, y: foot.y + canvas.size * 0.6 + down }
+          : { x: foot.x, y: foot.y + canvas.size + 3 + down },
       );
-      const place = sheet.label(
+      const place = canvas.label(
         places,
         text,
         { anchor: aside ? "end" : "middle", colour: board.piece.member === "jack" ? "accent" : "ink" },

@@ -3,16 +3,16 @@ import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimens
 import { reach } from "./drawSide.ts";
 import type { BoardShape, Canvas } from "../canvas/canvas.ts";
 import { angleText, isFlipped, type Room, type Shown } from "../canvas/shown.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /**
  * The head from square above its top edge: the line that the cut leaves across it, long and short point, angles.
  *
  * The side face that {@link drawSide} shows lies towards the reader. Gives where the view ends.
  */
-export function drawHead(sheet: Canvas, shown: Shown, room: Room): number {
+export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
   const { piece, hand, outline } = shown;
-  const { words, length, size, lineHeight } = sheet;
+  const { words, length, size, lineHeight } = canvas;
   const flip = isFlipped(shown);
   const { left: leftFace, right: rightFace, edge } = outline;
   const farthest = Math.max(...edge.map(({ x }) => x));
@@ -22,7 +22,7 @@ export function drawHead(sheet: Canvas, shown: Shown, room: Room): number {
   const flagRoom = 9 + 2.2 * size;
   const scale = Math.min(
     (room.right - room.left - flagRoom) / (farthest - from),
-    (sheet.brief ? 3 * size : Math.max(6 * size, 0.2 * (room.right - room.left))) / piece.section.thickness,
+    (canvas.brief ? 3 * size : Math.max(6 * size, 0.2 * (room.right - room.left))) / piece.section.thickness,
   );
   const middle = flip ? room.left + flagRoom + farthest * scale : room.right - flagRoom - farthest * scale;
   const along = (a: number, b: number): Dimension => ({
@@ -35,27 +35,28 @@ export function drawHead(sheet: Canvas, shown: Shown, room: Room): number {
   const steps = short
     .filter((step, i) => i === 0 || Math.abs(step - short[0]!) * scale > 0.01)
     .map((step) => along(farthest - step, farthest));
-  const top = room.top + (sheet.brief ? 0 : lineHeight) + dimensionDepth(steps, size, reach(room)) + 4;
+  const top = room.top + (canvas.brief ? 0 : lineHeight) + dimensionDepth(steps, size, reach(room)) + 4;
   // Turned about its line for the hand that is seen from the other side: the face shown stays towards the reader.
   const turned = (point: Point): Point => ({ x: point.x, y: flip ? -point.y : point.y });
   const upper = Math.max(...edge.map((point) => turned(point).y));
   const lower = Math.min(...edge.map((point) => turned(point).y));
   const view: View = { name: "head", scale, flip, x: middle, y: top + upper * scale };
-  const at = (point: Point) => onSheet(view, turned(point));
+  const at = (point: Point) => onCanvas(view, turned(point));
   const bottom = view.y - lower * scale;
   const ends = along(from, farthest);
   const shape: BoardShape = { polygon: edge.map(turned), mark: piece.mark, hand };
 
-  if (!sheet.brief) sheet.text({ x: room.left, y: room.top + size }, words.head, { anchor: "start", colour: "faint" });
-  sheet.boards(view, [shape], {
+  if (!canvas.brief)
+    canvas.text({ x: room.left, y: room.top + size }, words.head, { anchor: "start", colour: "faint" });
+  canvas.boards(view, [shape], {
     left: Math.min(ends.from, ends.to),
     right: Math.max(ends.from, ends.to) + 1,
     top: top - 1,
     bottom: bottom + 1,
   });
-  drawDimensions(sheet, steps, { way: "up", at: top - 2, object: top, ...reach(room) });
+  drawDimensions(canvas, steps, { way: "up", at: top - 2, object: top, ...reach(room) });
   const points = edge.filter(({ x }) => x >= nearest - 1e-9 * Math.abs(nearest)).map(at);
-  sheet.line(points, "accent");
+  canvas.line(points, "accent");
   let line = bottom + 2;
   if (piece.tilts.length === 1 && piece.edge !== null) {
     const [long, other] = [outline.longFace, outline.longFace === "left" ? "right" : "left"].map(
@@ -65,23 +66,23 @@ export function drawHead(sheet: Canvas, shown: Shown, room: Room): number {
     const shortPoint = at({ x: other!.points.head!.x, y: other!.across });
     const out = flip ? -1 : 1;
     const anchor = flip ? "end" : "start";
-    sheet.shape(
+    canvas.shape(
       [longPoint, { x: longPoint.x + out * 7, y: longPoint.y - 4 }, { x: longPoint.x + out * 7, y: longPoint.y + 4 }],
       "accent",
     );
-    sheet.text({ x: longPoint.x + out * 9, y: longPoint.y + size * 0.35 }, words.longPointShort, {
+    canvas.text({ x: longPoint.x + out * 9, y: longPoint.y + size * 0.35 }, words.longPointShort, {
       anchor,
       bold: true,
       colour: "accent",
     });
     // Inside the corner, on the wood.
-    sheet.text({ x: shortPoint.x - out * 4, y: shortPoint.y + size + 1 }, words.shortPointShort, {
+    canvas.text({ x: shortPoint.x - out * 4, y: shortPoint.y + size + 1 }, words.shortPointShort, {
       anchor: flip ? "start" : "end",
     });
-    line = sheet.lines([words.longPointFace[hand]], room, line, { bold: true });
+    line = canvas.lines([words.longPointFace[hand]], room, line, { bold: true });
   }
   // A card says the angles in its steps.
-  if (sheet.brief && piece.tilts.length > 0) return line + 4;
+  if (canvas.brief && piece.tilts.length > 0) return line + 4;
   const tilts =
     piece.tilts.length === 2 && piece.tilts[0] !== piece.tilts[1]
       ? `${angleText(piece.tilts[0]!)} ${words.mainSide}, ${angleText(piece.tilts[1]!)} ${words.endSide}`
@@ -90,5 +91,5 @@ export function drawHead(sheet: Canvas, shown: Shown, room: Room): number {
     piece.tilts.length === 0
       ? [words.squareAcross]
       : [`${words.sawTilt} ${tilts}`, ...(piece.edge === null ? [] : [`${words.edgeAngle} ${angleText(piece.edge)}`])];
-  return sheet.lines(facts, room, line) + 4;
+  return canvas.lines(facts, room, line) + 4;
 }

@@ -10,7 +10,7 @@ import { labelOf } from "../canvas/labelOf.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Room, Shown } from "../canvas/shown.ts";
 import { textWidth } from "../canvas/textWidth.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /** Which parts of a hip are drawn: its faces with the jacks' marks, its cuts, or both. */
 export type HipPart = "all" | "marks" | "cuts";
@@ -21,22 +21,22 @@ export function drawHip(
   pieces: readonly Piece[],
   options: DrawingOptions & { readonly part?: HipPart; readonly hand?: Hand },
 ): string {
-  const sheet = new Canvas(options);
-  const { width, words, length } = sheet;
+  const canvas = new Canvas(options);
+  const { width, words, length } = canvas;
   const piece = pieces.find(({ member }) => member === "hip")!;
   const { part = "all", hand = piece.plain > 0 ? "plain" : "right" } = options;
   const shown: Shown = { piece, hand, outline: outline(frame, piece, hand) };
   const room = { left: 0, right: width };
   let bottom = 0;
   if (part !== "cuts") {
-    bottom = sheet.lines([words.markFrom], room, 0, { colour: "faint" });
+    bottom = canvas.lines([words.markFrom], room, 0, { colour: "faint" });
     for (const name of ["left", "right"] as const)
-      bottom = drawFace(sheet, shown, name, { ...room, top: bottom + 6 }, part === "all");
+      bottom = drawFace(canvas, shown, name, { ...room, top: bottom + 6 }, part === "all");
   }
   if (part !== "marks") {
-    if (part === "cuts" && !sheet.brief)
+    if (part === "cuts" && !canvas.brief)
       bottom = drawFace(
-        sheet,
+        canvas,
         { ...shown, outline: { ...shown.outline, marks: [] } },
         hand === "left" ? "left" : "right",
         { ...room, top: 0 },
@@ -49,11 +49,11 @@ export function drawHip(
     });
     // The head stands at the side to which it points.
     bottom = Math.max(
-      drawFoot(sheet, shown, below(hand === "left" ? "end" : "start")),
-      drawHead(sheet, shown, below(hand === "left" ? "start" : "end")),
+      drawFoot(canvas, shown, below(hand === "left" ? "end" : "start")),
+      drawHead(canvas, shown, below(hand === "left" ? "start" : "end")),
     );
   }
-  return sheet.svg(
+  return canvas.svg(
     bottom + 2,
     `${words.hip} ${labelOf(shown, words)}`,
     `${words.toHead} ${length(piece.longPoint)}. ${shown.outline.marks.map(({ mark, face, at }) => `${mark}, ${words.faces[face]}: ${length(at)}`).join("; ")}.`,
@@ -62,13 +62,13 @@ export function drawHip(
 
 /** One side face, its lengths under it, with the jacks that meet it: a reading to each one's centre, and the plumb lines of its two sides. */
 function drawFace(
-  sheet: Canvas,
+  canvas: Canvas,
   { piece, hand, outline: { shape, marks, edge, ...faces } }: Shown,
   name: "left" | "right",
   room: Room,
   lengths: boolean,
 ): number {
-  const { words, length, size } = sheet;
+  const { words, length, size } = canvas;
   const face = faces[name];
   // The head's farthest line may stand behind the face, and the foot's point before it.
   const farthest = outlineFace(shape, edge.reduce((a, b) => (b.x > a.x ? b : a)).y);
@@ -78,30 +78,30 @@ function drawFace(
   const texts = here.map(({ mark, at }) => `${mark}  ${length(at)}`);
   const readings = Math.max(0, ...texts.map((text) => textWidth(text, size))) + (here.length > 0 ? 12 : 4);
   const level = lyingView(name, whole, room, flip);
-  const view: View = { ...level, y: room.top + sheet.lineHeight + readings };
-  const x = (along: number) => onSheet(view, { x: along, y: 0 }).x;
-  sheet.lines([words.faces[name]], room, room.top - 3, { bold: true });
-  sheet.boards(
+  const view: View = { ...level, y: room.top + canvas.lineHeight + readings };
+  const x = (along: number) => onCanvas(view, { x: along, y: 0 }).x;
+  canvas.lines([words.faces[name]], room, room.top - 3, { bold: true });
+  canvas.boards(
     view,
     [farthest, face].map(({ polygon }) => ({ polygon, mark: piece.mark, hand })),
   );
   const top = face.points.head!.y;
   for (const { from, to } of here) {
     for (const at of [from, to])
-      sheet.line(
+      canvas.line(
         [
           { x: at, y: top },
           { x: at - shape.slope * (piece.section.depth + top), y: -piece.section.depth },
-        ].map((point) => onSheet(view, point)),
+        ].map((point) => onCanvas(view, point)),
         "accent",
       );
   }
   drawReadings(
-    sheet,
+    canvas,
     here.map(({ at }, i) => ({ at: x(at), text: texts[i]! })),
     { way: "up", object: view.y, at: view.y - 8, least: room.left, most: room.right },
   );
-  const low = onSheet(view, { x: 0, y: -piece.section.depth }).y;
+  const low = onCanvas(view, { x: 0, y: -piece.section.depth }).y;
   const dimension = (from: number, to: number, name: string, value: number): Dimension => ({
     from: x(from),
     to: x(to),
@@ -123,6 +123,6 @@ function drawFace(
         ]
       : []),
   ];
-  drawDimensions(sheet, under, { way: "down", at: low + 1, object: low, ...reach(room) });
+  drawDimensions(canvas, under, { way: "down", at: low + 1, object: low, ...reach(room) });
   return low + 1 + dimensionDepth(under, size, reach(room));
 }

@@ -3,7 +3,7 @@ import { inColumns } from "../canvas/inColumns.ts";
 import type { RoofCase } from "./roofCase.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { angleText, type Room } from "../canvas/shown.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /** Least width of one section, in pixels. */
 const LEAST = 260;
@@ -12,17 +12,17 @@ const AROUND = { x: 2.6, below: 2 };
 
 /** The top of the hip against the two planes, roof beside roof: the plumb section across it, looking up it, so the end side's plane is on the left. */
 export function drawHipTops(cases: readonly RoofCase[], options: DrawingOptions): string {
-  const sheet = new Canvas(options);
-  const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
-  return sheet.svg(
+  const canvas = new Canvas(options);
+  const bottom = inColumns(canvas, cases, LEAST, (one, room) => drawOne(canvas, one, room));
+  return canvas.svg(
     bottom + 4,
-    sheet.words.hipTops,
-    `${sheet.words.hipTops}: ${cases.map((one) => `${one.title}, ${factsOf(sheet, one).join(", ")}`).join("; ")}.`,
+    canvas.words.hipTops,
+    `${canvas.words.hipTops}: ${cases.map((one) => `${one.title}, ${factsOf(canvas, one).join(", ")}`).join("; ")}.`,
   );
 }
 
-function drawOne(sheet: Canvas, one: RoofCase, room: Room): number {
-  const { words } = sheet;
+function drawOne(canvas: Canvas, one: RoofCase, room: Room): number {
+  const { words } = canvas;
   const {
     hip,
     main: {
@@ -34,7 +34,7 @@ function drawOne(sheet: Canvas, one: RoofCase, room: Room): number {
   // Across the meeting line, each plane falls by the hip's slope over the tangent of its plan angle.
   const fall = { main: slope / near.tan, end: slope / far.tan };
   const low = -Math.max(hip.drop + AROUND.below * spec.hip.thickness, reach * Math.max(fall.main, fall.end));
-  const top = sheet.lines([one.title], room, room.top, { bold: true }) + 8;
+  const top = canvas.lines([one.title], room, room.top, { bold: true }) + 8;
   const scale = (room.right - room.left) / (2 * reach);
   const view: View = { name: "hip top", scale, x: (room.left + room.right) / 2, y: top };
   const polygon: Point[] = [
@@ -51,14 +51,14 @@ function drawOne(sheet: Canvas, one: RoofCase, room: Room): number {
           { x: -hip.endFace, y: -hip.drop },
         ]),
   ];
-  sheet.boards(view, [{ polygon, mark: "H", hand: "plain" }]);
-  const at = (x: number, y: number) => onSheet(view, { x, y });
-  sheet.line([at(-reach, -reach * fall.end), at(0, 0), at(reach, -reach * fall.main)], "accent");
-  sheet.line([at(0, 0), at(0, low)], "faint", "8 3 2 3");
+  canvas.boards(view, [{ polygon, mark: "H", hand: "plain" }]);
+  const at = (x: number, y: number) => onCanvas(view, { x, y });
+  canvas.line([at(-reach, -reach * fall.end), at(0, 0), at(reach, -reach * fall.main)], "accent");
+  canvas.line([at(0, 0), at(0, low)], "faint", "8 3 2 3");
   const beside = (side: -1 | 1) => ({ x: at(side * 0.62 * reach, 0).x, y: at(0, low).y - 4 });
-  sheet.text(beside(-1), words.endSide, { colour: "faint" });
-  sheet.text(beside(1), words.mainSide, { colour: "faint" });
-  return sheet.lines(factsOf(sheet, one), room, at(0, low).y + 2) + 2;
+  canvas.text(beside(-1), words.endSide, { colour: "faint" });
+  canvas.text(beside(1), words.mainSide, { colour: "faint" });
+  return canvas.lines(factsOf(canvas, one), room, at(0, low).y + 2) + 2;
 }
 
 function factsOf({ words, length }: Canvas, { frame: { hip, spec } }: RoofCase): string[] {

@@ -12,14 +12,14 @@ const WIDE = 300;
 
 /** A jack, common or king common of one hand: its long-point face, its foot on the plate, and its head from above. */
 export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): string {
-  const sheet = new Canvas(options);
-  const { width, words } = sheet;
+  const canvas = new Canvas(options);
+  const { width, words } = canvas;
   const shown: Shown = { piece, hand, outline: rafterOutline(piece, hand) };
-  const below = drawSide(sheet, shown, { left: 0, right: width, top: 2 }) + 8;
+  const below = drawSide(canvas, shown, { left: 0, right: width, top: 2 }) + 8;
   // The head stands under the head: at the side to which it points.
   const flip = hand === "left";
   // A square head need not be shown on a card: what is said of the foot stands there, and takes less room.
-  const square = sheet.brief && piece.tilts.length === 0;
+  const square = canvas.brief && piece.tilts.length === 0;
   const half = width * (square ? (flip ? 0.36 : 0.64) : 0.5);
   const [head, foot] =
     width < WIDE
@@ -36,13 +36,13 @@ export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): str
             { left: half + 6, right: width },
             { left: 0, right: half - 6 },
           ];
-  const footEnd = drawFoot(sheet, shown, { ...foot!, top: below }, square ? { ...head!, top: below } : undefined);
-  const headEnd = square ? footEnd : drawHead(sheet, shown, { ...head!, top: width < WIDE ? footEnd + 6 : below });
+  const footEnd = drawFoot(canvas, shown, { ...foot!, top: below }, square ? { ...head!, top: below } : undefined);
+  const headEnd = square ? footEnd : drawHead(canvas, shown, { ...head!, top: width < WIDE ? footEnd + 6 : below });
   const { longPoint, tape, tilts } = piece;
   const name = labelOf(shown, words);
-  return sheet.svg(
+  return canvas.svg(
     Math.max(footEnd, headEnd) + 2,
     `${name}: ${words[hand]}`,
-    `${words.longPoint} ${sheet.length(longPoint)}, ${words.tape} ${sheet.length(tape ?? 0)}, ${tilts.length === 0 ? words.squareAcross : `${words.sawTilt} ${tilts[0]!.toFixed(2)}°, ${words.longPointFace[hand]}`}.`,
+    `${words.longPoint} ${canvas.length(longPoint)}, ${words.tape} ${canvas.length(tape ?? 0)}, ${tilts.length === 0 ? words.squareAcross : `${words.sawTilt} ${tilts[0]!.toFixed(2)}°, ${words.longPointFace[hand]}`}.`,
   );
 }

@@ -7,15 +7,15 @@ import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimens
 import { boardShape, labelOf } from "../canvas/labelOf.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /** Thinner than this in pixels, a filled board does not differ from a hollow one, and only the letters tell the hands. */
 const TELLS = 2.5;
 
 /** The whole framing plan: every member to scale with its mark and hand, bays and overall sizes. */
 export function drawPlan(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
-  const sheet = new Canvas(options);
-  const { size, words, width } = sheet;
+  const canvas = new Canvas(options);
+  const { size, words, width } = canvas;
   const boards = placedBoards(frame, pieces);
   const { length, span } = frame.spec;
   const east = frame.hipEnds === 2 ? frame.end.overhang : 0;
@@ -32,9 +32,9 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   function laidOut(given: number) {
     const left = longest + 8 + given;
     const scale = (width - left - right) / across;
-    const { main, end } = chainsOf(sheet, boards, frame, scale);
+    const { main, end } = chainsOf(canvas, boards, frame, scale);
     const upright = Math.min(...spacings(feet)) * scale < longest + 3;
-    const depth = upright ? longest + 6 : sheet.lineHeight + 2;
+    const depth = upright ? longest + 6 : canvas.lineHeight + 2;
     const view: View = {
       name: "plan",
       scale,
@@ -48,30 +48,30 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
     return { given, needs: dimensionDepth(up, size, beside), view, left, depth, eaves, upright, main, end: up, beside };
   }
 
-  sheet.boards(
+  canvas.boards(
     view,
     boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * view.scale >= TELLS)),
   );
-  outlinePlates(sheet, view, frame, east);
-  writeLabels(sheet, view, feet, upright, size);
+  outlinePlates(canvas, view, frame, east);
+  writeLabels(canvas, view, feet, upright, size);
   for (const board of boards)
-    if (board.piece.member === "hip" || board.piece.member === "ridge") writeInside(sheet, view, board, feet);
+    if (board.piece.member === "hip" || board.piece.member === "ridge") writeInside(canvas, view, board, feet);
 
   // Extension lines begin beyond the marks, so that none is struck through.
   let bottom = drawDimensions(
-    sheet,
+    canvas,
     main.map((one) => ({ ...one, from: one.from + view.x, to: one.to + view.x })),
     { way: "down", at: eaves + depth, object: eaves + depth - 4, least: 0, most: width },
   );
-  drawDimensions(sheet, end, { way: "left", at: left - longest - 8, object: left - longest - 8, ...beside });
+  drawDimensions(canvas, end, { way: "left", at: left - longest - 8, object: left - longest - 8, ...beside });
   const tells = frame.spec.rafter.thickness * view.scale >= TELLS;
-  bottom = sheet.lines(
+  bottom = canvas.lines(
     [`${tells ? words.handKey : words.handLetters} ${words.handSeen}`],
     { left: 0, right: width },
     bottom,
     { colour: "faint" },
   );
-  return sheet.svg(
+  return canvas.svg(
     bottom + 6,
     words.plan,
     `${words.plan}: ${options.length(span)} × ${options.length(length)}. ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`,
@@ -79,7 +79,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 }
 
 /** Bays along a main and an end plate and their overall lengths, in pixels from the corner. */
-function chainsOf(sheet: Canvas, boards: readonly PlacedBoard[], { spec }: Frame, scale: number) {
+function chainsOf(canvas: Canvas, boards: readonly PlacedBoard[], { spec }: Frame, scale: number) {
   const chain = (stations: number[], whole: number) => {
     // A gable's last pair stands half a board inside the plate line, which is no bay.
     const ones = bays([0, ...stations, whole])
@@ -87,9 +87,9 @@ function chainsOf(sheet: Canvas, boards: readonly PlacedBoard[], { spec }: Frame
       .map(({ from, to, count, each }): Dimension => ({
         from: from * scale,
         to: to * scale,
-        text: count > 1 ? `${count} ${sheet.words.each} ${sheet.length(each)}` : sheet.length(each),
+        text: count > 1 ? `${count} ${canvas.words.each} ${canvas.length(each)}` : canvas.length(each),
       }));
-    return [...ones, { from: 0, to: whole * scale, text: sheet.length(whole) }];
+    return [...ones, { from: 0, to: whole * scale, text: canvas.length(whole) }];
   };
   const on = (axis: "x" | "y") =>
     boards
@@ -109,7 +109,7 @@ function spacings(feet: readonly PlacedBoard[]): number[] {
   return main.slice(1).map((x, i) => x - main[i]!);
 }
 
-function outlinePlates(sheet: Canvas, view: View, { spec: { length, span }, main, end }: Frame, east: number): void {
+function outlinePlates(canvas: Canvas, view: View, { spec: { length, span }, main, end }: Frame, east: number): void {
   const ring = (x0: number, y0: number, x1: number, y1: number) =>
     [
       [x0, y0],
@@ -117,41 +117,41 @@ function outlinePlates(sheet: Canvas, view: View, { spec: { length, span }, main
       [x1, y1],
       [x0, y1],
       [x0, y0],
-    ].map(([x, y]) => onSheet(view, { x: x!, y: y! }));
-  sheet.line(ring(0, 0, length, span), "faint", "6 3");
+    ].map(([x, y]) => onCanvas(view, { x: x!, y: y! }));
+  canvas.line(ring(0, 0, length, span), "faint", "6 3");
   if (main.overhang + end.overhang > 0)
-    sheet.line(ring(-end.overhang, -main.overhang, length + east, span + main.overhang), "faint", "2 2");
+    canvas.line(ring(-end.overhang, -main.overhang, length + east, span + main.overhang), "faint", "2 2");
 }
 
 /** Marks at the feet: first each mark somewhere, then each with either hand, then all that still have room. */
-function writeLabels(sheet: Canvas, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
+function writeLabels(canvas: Canvas, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
   const done = new Set<PlacedBoard>();
   const write = (board: PlacedBoard, text: string): Point | undefined => {
-    const { x, y } = onSheet(view, board.from);
+    const { x, y } = onCanvas(view, board.from);
     const { heading } = board;
     const colour = board.piece.member === "jack" ? "accent" : "ink";
     if (heading.x !== 0)
-      return sheet.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, {
+      return canvas.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, {
         anchor: heading.x > 0 ? "end" : "start",
         colour,
       });
     if (upright)
-      return sheet.label([{ x: x + size * 0.28, y: y + heading.y * 4 }], text, {
+      return canvas.label([{ x: x + size * 0.28, y: y + heading.y * 4 }], text, {
         vertical: true,
         anchor: heading.y > 0 ? "end" : "start",
         colour,
       });
-    return sheet.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { colour });
+    return canvas.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { colour });
   };
   for (const once of [
     ({ piece }: PlacedBoard) => piece.mark,
-    (board: PlacedBoard) => labelOf(board, sheet.words),
+    (board: PlacedBoard) => labelOf(board, canvas.words),
     null,
   ]) {
     const shown = new Set(once ? [...done].map(once) : []);
     for (const board of feet) {
       if (done.has(board) || (once && shown.has(once(board)))) continue;
-      if (!write(board, labelOf(board, sheet.words))) continue;
+      if (!write(board, labelOf(board, canvas.words))) continue;
       done.add(board);
       if (once) shown.add(once(board));
     }
@@ -159,23 +159,23 @@ function writeLabels(sheet: Canvas, view: View, feet: readonly PlacedBoard[], up
 }
 
 /** A hip's or the ridge's mark beside it, where it touches no other member if there is such a place. */
-function writeInside(sheet: Canvas, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
-  const a = onSheet(view, board.from);
-  const b = onSheet(view, board.to);
-  const text = labelOf(board, sheet.words);
+function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
+  const a = onCanvas(view, board.from);
+  const b = onCanvas(view, board.to);
+  const text = labelOf(board, canvas.words);
   const style = { bold: true };
   const length = Math.hypot(b.x - a.x, b.y - a.y);
-  const off = { x: ((b.y - a.y) / length) * sheet.size * 1.2, y: ((a.x - b.x) / length) * sheet.size * 1.2 };
+  const off = { x: ((b.y - a.y) / length) * canvas.size * 1.2, y: ((a.x - b.x) / length) * canvas.size * 1.2 };
   const parts = Array.from({ length: 31 }, (_, i) => 0.5 + (i % 2 ? 1 : -1) * Math.ceil(i / 2) * 0.02);
   const places = parts.flatMap((part) =>
     [1, -1].map((side): Point => ({
       x: a.x + part * (b.x - a.x) + side * off.x,
-      y: a.y + part * (b.y - a.y) + side * off.y + sheet.size * 0.3,
+      y: a.y + part * (b.y - a.y) + side * off.y + canvas.size * 0.3,
     })),
   );
-  const stand = others.map(({ from, to }) => [onSheet(view, from), onSheet(view, to)] as const);
+  const stand = others.map(({ from, to }) => [onCanvas(view, from), onCanvas(view, to)] as const);
   const clear = places.filter((at) => {
-    const { left, right, top, bottom } = sheet.boxOf(at, text, style);
+    const { left, right, top, bottom } = canvas.boxOf(at, text, style);
     return !stand.some(
       ([c, d]) =>
         Math.min(c.x, d.x) < right + 1 &&
@@ -184,5 +184,5 @@ function writeInside(sheet: Canvas, view: View, board: PlacedBoard, others: read
         Math.max(c.y, d.y) > top,
     );
   });
-  sheet.label([...clear, ...places], text, style);
+  canvas.label([...clear, ...places], text, style);
 }

@@ -6,40 +6,40 @@ import { drawDimensions, drawReadings } from "../canvas/dimensions.ts";
 import { lyingView, reach } from "./drawSide.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /** The ridge lying, with the near side of every common marked from one end; both faces are alike. */
 export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): string {
-  const sheet = new Canvas(options);
-  const { width, words, size, length } = sheet;
+  const canvas = new Canvas(options);
+  const { width, words, size, length } = canvas;
   const { left: face, marks } = outline(frame, piece, "plain");
   const here = [...marks.filter((mark) => mark.face === "left"), ...hipCheeks(frame)];
   const texts = here.map(({ mark, from }) => `${mark}  ${length(from)}`);
   const room = {
     left: 0,
     right: width,
-    top: sheet.lines([words.ridgeMarks], { left: 0, right: width }, 0, { colour: "faint" }) + 6,
+    top: canvas.lines([words.ridgeMarks], { left: 0, right: width }, 0, { colour: "faint" }) + 6,
   };
   const view: View = {
     ...lyingView("ridge", face.polygon, room, false),
     y: room.top + Math.max(0, ...texts.map((text) => textWidth(text, size))) + 12,
   };
-  const at = (x: number, y: number) => onSheet(view, { x, y });
-  sheet.boards(view, [{ polygon: face.polygon, mark: piece.mark, hand: "plain" }]);
+  const at = (x: number, y: number) => onCanvas(view, { x, y });
+  canvas.boards(view, [{ polygon: face.polygon, mark: piece.mark, hand: "plain" }]);
   for (const { from, to } of here)
-    for (const x of [from, to]) sheet.line([at(x, 0), at(x, -piece.section.depth)], "accent");
+    for (const x of [from, to]) canvas.line([at(x, 0), at(x, -piece.section.depth)], "accent");
   drawReadings(
-    sheet,
+    canvas,
     here.map(({ from }, i) => ({ at: at(from, 0).x, text: texts[i]! })),
     { way: "up", object: view.y, at: view.y - 8, least: 0, most: width },
   );
   const low = at(0, -piece.section.depth).y;
   const bottom = drawDimensions(
-    sheet,
+    canvas,
     [{ from: at(0, 0).x, to: at(piece.longPoint, 0).x, text: length(piece.longPoint) }],
     { way: "down", at: low + 1, object: low, ...reach(room) },
   );
-  return sheet.svg(bottom + 4, `${words.ridge} ${piece.mark}`, `${length(piece.longPoint)}. ${texts.join("; ")}.`);
+  return canvas.svg(bottom + 4, `${words.ridge} ${piece.mark}`, `${length(piece.longPoint)}. ${texts.join("; ")}.`);
 }
 
 /**

@@ -11,26 +11,26 @@ const LEAST = 260;
 
 /** How the members of a corner are set out along the main plate, roof beside roof: bays centre to centre, from the corner to the king common. */
 export function drawSetOut(cases: readonly RoofCase[], options: DrawingOptions): string {
-  const sheet = new Canvas(options);
-  const { words } = sheet;
-  const bottom = inColumns(sheet, cases, LEAST, (one, room) => drawOne(sheet, one, room));
-  return sheet.svg(
+  const canvas = new Canvas(options);
+  const { words } = canvas;
+  const bottom = inColumns(canvas, cases, LEAST, (one, room) => drawOne(canvas, one, room));
+  return canvas.svg(
     bottom + 4,
     words.setOut,
     `${words.setOut}: ${cases.map(({ title, frame: { main } }) => `${title}, ${main.jacks.map(({ offset }) => options.length(offset)).join(", ")}`).join("; ")}.`,
   );
 }
 
-function drawOne(sheet: Canvas, one: RoofCase, room: Room): number {
-  const { words, length } = sheet;
+function drawOne(canvas: Canvas, one: RoofCase, room: Room): number {
+  const { words, length } = canvas;
   const { main, end, spec } = one.frame;
-  const top = sheet.lines([one.title], room, room.top, { bold: true }) + 6;
+  const top = canvas.lines([one.title], room, room.top, { bold: true }) + 6;
   const air = 3 * spec.rafter.thickness;
-  const { opening, at, label } = windowOn(sheet, "corner", one, { ...room, top }, [
+  const { opening, at, label } = windowOn(canvas, "corner", one, { ...room, top }, [
     { x: -end.overhang - air, y: -main.overhang - air },
     { x: main.king + 2 * air, y: end.king + 2 * air },
   ]);
-  sheet.line([at(0, end.king + 2 * air), at(0, 0), at(main.king + 2 * air, 0)], "faint", "6 3");
+  canvas.line([at(0, end.king + 2 * air), at(0, 0), at(main.king + 2 * air, 0)], "faint", "6 3");
   label();
   const stations = [0, ...main.jacks.map(({ offset }) => offset), main.king];
   const dimension = (from: number, to: number, text: string): Dimension => ({
@@ -41,7 +41,7 @@ function drawOne(sheet: Canvas, one: RoofCase, room: Room): number {
   const each = bays(stations).map(({ from, to, count, each: bay }) =>
     dimension(from, to, count > 1 ? `${count} ${words.each} ${length(bay)}` : length(bay)),
   );
-  return drawDimensions(sheet, [...each, dimension(0, main.king, length(main.king))], {
+  return drawDimensions(canvas, [...each, dimension(0, main.king, length(main.king))], {
     way: "down",
     at: opening.bottom,
     object: opening.bottom,

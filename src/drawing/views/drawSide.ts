@@ -2,23 +2,23 @@ import type { Point } from "../../geometry/clipped.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import type { Canvas } from "../canvas/canvas.ts";
 import { isFlipped, type Room, type Shown } from "../canvas/shown.ts";
-import { onSheet, type View } from "../canvas/view.ts";
+import { onCanvas, type View } from "../canvas/view.ts";
 
 /**
  * The long-point face of a rafter lying as on the saw horses: its plumb cuts, its lengths along the top edge, the tape line.
  *
  * The short point lies on the far face, so its plumb line is dashed. Gives where the view ends.
  */
-export function drawSide(sheet: Canvas, shown: Shown, room: Room): number {
+export function drawSide(canvas: Canvas, shown: Shown, room: Room): number {
   const { piece, hand, outline } = shown;
-  const { words, length, size } = sheet;
+  const { words, length, size } = canvas;
   const face = outline[outline.longFace];
   const far = outline[outline.longFace === "left" ? "right" : "left"];
   const flip = isFlipped(shown);
   const level = lyingView("side", face.polygon, room, flip);
   const along = (from: number, to: number, name: string, value: number): Dimension => ({
-    from: onSheet(level, { x: from, y: 0 }).x,
-    to: onSheet(level, { x: to, y: 0 }).x,
+    from: onCanvas(level, { x: from, y: 0 }).x,
+    to: onCanvas(level, { x: to, y: 0 }).x,
     name,
     text: length(value),
   });
@@ -28,20 +28,20 @@ export function drawSide(sheet: Canvas, shown: Shown, room: Room): number {
   ];
   const over = [
     along(0, piece.longPoint, piece.tilts.length > 0 ? words.longPoint : words.toHead, piece.longPoint),
-    ...(sheet.brief ? [] : rest),
+    ...(canvas.brief ? [] : rest),
   ];
   const view: View = { ...level, y: room.top + dimensionDepth(over, size, reach(room)) + 3 };
-  const at = (point: Point) => onSheet(view, point);
-  drawDimensions(sheet, over, { way: "up", at: view.y - 3, object: view.y, ...reach(room) });
-  sheet.boards(view, [{ polygon: face.polygon, mark: piece.mark, hand }]);
+  const at = (point: Point) => onCanvas(view, point);
+  drawDimensions(canvas, over, { way: "up", at: view.y - 3, object: view.y, ...reach(room) });
+  canvas.boards(view, [{ polygon: face.polygon, mark: piece.mark, hand }]);
   const { head, "seat corner": corner, "over plate": plate } = face.points;
-  sheet.line([at(plate!), at(corner!)], "faint", "6 3");
-  if (piece.shortPoint < piece.longPoint) sheet.line([at(far.points.head!), at(far.points.toe!)], "faint", "3 2");
-  sheet.line([at(corner!), at(head!)], "accent");
+  canvas.line([at(plate!), at(corner!)], "faint", "6 3");
+  if (piece.shortPoint < piece.longPoint) canvas.line([at(far.points.head!), at(far.points.toe!)], "faint", "3 2");
+  canvas.line([at(corner!), at(head!)], "accent");
   const low = at({ x: 0, y: -piece.section.depth }).y;
   const whole = along(Math.min(...face.polygon.map(({ x }) => x)), head!.x, words.shortestBoard, piece.shortestBoard);
-  const under = [along(corner!.x, head!.x, words.tape, piece.tape!), ...(sheet.brief ? [] : [whole])];
-  return drawDimensions(sheet, under, { way: "down", at: low + 1, object: low, ...reach(room) });
+  const under = [along(corner!.x, head!.x, words.tape, piece.tape!), ...(canvas.brief ? [] : [whole])];
+  return drawDimensions(canvas, under, { way: "down", at: low + 1, object: low, ...reach(room) });
 }
 
 /** How far texts may reach in a column. */

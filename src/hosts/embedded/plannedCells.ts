@@ -1,5 +1,5 @@
 import type { ICellData } from "@univerjs/core";
-import type { BlockPlan } from "../host.ts";
+import type { BlockLayout } from "../host.ts";
 import { cellData, emptiedCell } from "./cellStyle.ts";
 
 /** One cell that a block writes, in the sheet's rows and columns. */
@@ -10,7 +10,7 @@ export interface PlannedCell {
 }
 
 /** Every cell that a block writes, once each: its own cells by rows, then the emptied ones of its spill area. Its holes are not among them. */
-export function plannedCells({ row, column, cells, spill }: BlockPlan): PlannedCell[] {
+export function plannedCells({ row, column, cells, spill }: BlockLayout): PlannedCell[] {
   const planned: PlannedCell[] = [];
   const own = new Set<string>();
   cells.forEach((line, i) =>
@@ -38,7 +38,7 @@ export function plannedCells({ row, column, cells, spill }: BlockPlan): PlannedC
   return planned;
 }
 
-function inside(spill: NonNullable<BlockPlan["spill"]>, row: number, column: number): boolean {
+function inside(spill: NonNullable<BlockLayout["spill"]>, row: number, column: number): boolean {
   return (
     row >= spill.row && row < spill.row + spill.rows && column >= spill.column && column < spill.column + spill.columns
   );

@@ -8,7 +8,7 @@ import {
   SetWorksheetRowCountMutation,
 } from "@univerjs/sheets";
 import { checkStep } from "../checkStep.ts";
-import type { Area, BlockPlan, Host, WriteStep } from "../host.ts";
+import type { Area, BlockLayout, Host, WriteStep } from "../host.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./embeddedSheet.ts";
 import type { PlannedCell } from "./plannedCells.ts";
@@ -81,7 +81,7 @@ export async function write(
   return { ...record, step: undoStep };
 }
 
-function targetSheet({ workbook }: EmbeddedSheet, undo: UndoStep, block: BlockPlan, newSheets: string[]): Worksheet {
+function targetSheet({ workbook }: EmbeddedSheet, undo: UndoStep, block: BlockLayout, newSheets: string[]): Worksheet {
   const there = findSheet(workbook, block.sheet);
   if (there) return there;
   const id = generateRandomId();
@@ -115,7 +115,7 @@ function makeRoom(undo: UndoStep, target: Worksheet, planned: readonly PlannedCe
 function setWidths(
   undo: UndoStep,
   target: Worksheet,
-  { column, widths = [] }: BlockPlan,
+  { column, widths = [] }: BlockLayout,
 ): WriteRecord["widths"][number][] {
   const sheet = target.getSheetId();
   return widths.flatMap((width, i) => {
@@ -136,7 +136,7 @@ function matrixOf(planned: readonly PlannedCell[]): Record<number, Record<number
   return matrix;
 }
 
-function areaOf({ sheet, row, column, cells: rows, spill }: BlockPlan): Area {
+function areaOf({ sheet, row, column, cells: rows, spill }: BlockLayout): Area {
   const top = Math.min(0, spill?.row ?? 0);
   const left = Math.min(0, spill?.column ?? 0);
   const bottom = Math.max(rows.length, spill ? spill.row + spill.rows : 0);

@@ -1,11 +1,11 @@
-import type { BlockPlan, CellPlan, WriteStep } from "../host.ts";
+import type { BlockLayout, CellLayout, WriteStep } from "../host.ts";
 
 /** A rectangle of one sheet that a step writes; null leaves a cell alone. */
 export interface Layer {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
-  readonly cells: readonly (readonly (CellPlan | null)[])[];
+  readonly cells: readonly (readonly (CellLayout | null)[])[];
   /** The area of a formula's spill: it is emptied, and what a sheet shows there later is not an edit. */
   readonly spill: boolean;
   readonly widths: readonly (number | null)[];
@@ -19,7 +19,7 @@ export function layers(step: WriteStep): Layer[] {
   );
 }
 
-function blockLayer(block: BlockPlan): Layer {
+function blockLayer(block: BlockLayout): Layer {
   const { sheet, row, column, spill, widths = [], frozenRows = 0 } = block;
   // A cell of the block that stands in the spill, such as its formula, has the spill's format unless it brings its own.
   const formatAt = (i: number, j: number) =>
@@ -32,8 +32,8 @@ function blockLayer(block: BlockPlan): Layer {
   return { sheet, row, column, cells, spill: false, widths, frozenRows };
 }
 
-function spillLayer(block: BlockPlan, spill: NonNullable<BlockPlan["spill"]>): Layer {
-  const line = Array.from({ length: spill.columns }, (_, j): CellPlan => ({
+function spillLayer(block: BlockLayout, spill: NonNullable<BlockLayout["spill"]>): Layer {
+  const line = Array.from({ length: spill.columns }, (_, j): CellLayout => ({
     content: "",
     format: spill.formats?.[j] ?? "General",
   }));

@@ -1,7 +1,7 @@
 import { CELL_STYLES } from "../cellStyles.ts";
 import { address } from "../address.ts";
 import { checkStep } from "../checkStep.ts";
-import type { Area, CellPlan, WriteStep, Written } from "../host.ts";
+import type { Area, CellLayout, WriteStep, Written } from "../host.ts";
 import { batches } from "./batches.ts";
 import { bandRange, contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
@@ -112,7 +112,7 @@ function toExcel(content: string | number): string | number {
 }
 
 /** Styles of one row, neighbours of one style together. */
-function paint(range: Excel.Range, i: number, line: readonly (CellPlan | null)[]): void {
+function paint(range: Excel.Range, i: number, line: readonly (CellLayout | null)[]): void {
   for (let j = 0, end; j < line.length; j = end) {
     const style = line[j]?.style;
     for (end = j + 1; end < line.length && line[end]?.style === style;) end++;

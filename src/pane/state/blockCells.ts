@@ -1,6 +1,6 @@
 import { ROWS, type Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
-import type { HostCell, CellPlan } from "../../hosts/host.ts";
+import type { HostCell, CellLayout } from "../../hosts/host.ts";
 import { plainLabel } from "../../registry/labelledBlock.ts";
 import { EMPTY_INPUTS, FIELDS, type Inputs } from "./fields.ts";
 
@@ -21,7 +21,7 @@ function formatOf(row: Row, unit: Unit): string | undefined {
 }
 
 /** One value of the block as it is written: a bare number as a number, so that the sheet can reckon with it; all else as typed. */
-export function valueCell(row: Row, text: string, unit: Unit): CellPlan {
+export function valueCell(row: Row, text: string, unit: Unit): CellLayout {
   const clean = text.trim();
   const format = formatOf(row, unit);
   if (BARE.test(clean)) return { content: Number(clean), style: "input", ...(format && { format }) };
@@ -29,7 +29,7 @@ export function valueCell(row: Row, text: string, unit: Unit): CellPlan {
 }
 
 /** The roof block as it is written into a sheet. Its unit is always said, so that what hangs on it can ask. */
-export function blockPlan(inputs: Inputs, unit: Unit): [CellPlan, CellPlan][] {
+export function blockPlan(inputs: Inputs, unit: Unit): [CellLayout, CellLayout][] {
   return blockRows({ ...inputs, Unit: unit }).map(([row, text]) => [
     { content: row, style: "label" },
     valueCell(row, text, unit),

@@ -4,7 +4,7 @@ import { cardPages } from "../../drawing/cards/cardPages.ts";
 import { cardPicture } from "../../drawing/cards/cardPicture.ts";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { cutCards } from "../../drawing/cards/cutCard.ts";
-import type { BlockPlan, CellPlan } from "../../hosts/host.ts";
+import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { texts } from "../state/texts.ts";
 
@@ -34,8 +34,8 @@ const WIDTH = 560;
 const ROW = 20;
 
 /** A sheet of cards: each card's name stands over its picture. What is in a picture stays as it was drawn, and a line says so. */
-export function cardSheet(model: RoofModel, sheet: string): { block: BlockPlan; pictures: CardPicture[] } {
-  const lines: CellPlan[] = [
+export function cardSheet(model: RoofModel, sheet: string): { block: BlockLayout; pictures: CardPicture[] } {
+  const lines: CellLayout[] = [
     { content: texts.cardsDrawn, style: "note" },
     { content: texts.cautionInSheet, style: "note" },
     { content: "" },
@@ -44,7 +44,7 @@ export function cardSheet(model: RoofModel, sheet: string): { block: BlockPlan; 
     const { svg, height } = cardPicture(card, WIDTH);
     lines.push({ content: `${card.mark}  ${card.title}: ${card.counts}`, style: "title" });
     const row = lines.length;
-    lines.push(...Array.from({ length: Math.ceil(height / ROW) + 2 }, (): CellPlan => ({ content: "" })));
+    lines.push(...Array.from({ length: Math.ceil(height / ROW) + 2 }, (): CellLayout => ({ content: "" })));
     return { row, svg, width: WIDTH, height };
   });
   return {

@@ -1,4 +1,4 @@
-import type { BlockPlan, CellPlan } from "../../hosts/host.ts";
+import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
 import type { Cut } from "./checkCuts.ts";
 import type { HangsOn } from "./layoutFill.ts";
@@ -21,7 +21,7 @@ export function layoutCheck(
   { sheet, newSheet, row, column, title }: TablePlace,
   { block }: HangsOn,
   { cuts, now }: { cuts: readonly Cut[]; now: readonly (readonly Cell[])[] },
-): BlockPlan {
+): BlockLayout {
   const headings = now[0]!;
   const left = WIDTHS.length;
   const top = title === null ? 0 : 1;
@@ -36,7 +36,7 @@ export function layoutCheck(
   const last = first + cuts.length + SPARE - 1;
   const offs = `${fixed(first, column + 4)}:${fixed(last, column + 4)}`;
 
-  const line = (i: number): (CellPlan | null)[] => {
+  const line = (i: number): (CellLayout | null)[] => {
     if (i === cuts.length + SPARE + 1)
       return [
         { content: texts.medianInSheet, style: "label" },
@@ -65,14 +65,16 @@ export function layoutCheck(
       null,
     ];
   };
-  const heading: CellPlan[] = texts.checkHeadings.map((content) => ({ content, style: "heading" }));
-  const spilled: CellPlan[] = headings.map((_, j) => ({
+  const heading: CellLayout[] = texts.checkHeadings.map((content) => ({ content, style: "heading" }));
+  const spilled: CellLayout[] = headings.map((_, j) => ({
     content: j === 0 ? `=RAFTER.JACKTABLE(${block})` : "",
     style: "heading",
     format: "General",
   }));
-  const cells: (CellPlan | null)[][] = [
-    ...(title === null ? [] : [[{ content: title, style: "title" } as CellPlan, ...blank(left + headings.length - 1)]]),
+  const cells: (CellLayout | null)[][] = [
+    ...(title === null
+      ? []
+      : [[{ content: title, style: "title" } as CellLayout, ...blank(left + headings.length - 1)]]),
     [...heading, null, ...spilled],
     ...Array.from({ length: lines }, (_, i) => [...line(i), ...blank(headings.length)]),
   ];

@@ -1,4 +1,4 @@
-import type { BlockPlan, CellPlan } from "../../hosts/host.ts";
+import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
 import type { HangsOn } from "./layoutFill.ts";
 import type { TablePlace } from "./layoutTable.ts";
@@ -20,7 +20,7 @@ export function listed(text: string): string[] {
     .filter((part) => part !== "");
 }
 
-const typed = (text: string): CellPlan => ({
+const typed = (text: string): CellLayout => ({
   content: /^\d+(\.\d+)?$/.test(text) ? Number(text) : text,
   style: "input",
 });
@@ -31,10 +31,10 @@ export function layoutComparison(
   { block }: HangsOn,
   { pitches, spacings, what }: Comparison,
   now: readonly (readonly Cell[])[],
-): BlockPlan {
+): BlockLayout {
   const top = title === null ? 0 : 1;
   const columns = Math.max(pitches.length, spacings.length) + 1;
-  const padded = (cells: readonly (CellPlan | null)[]) => [
+  const padded = (cells: readonly (CellLayout | null)[]) => [
     ...cells,
     ...Array.from({ length: columns - cells.length }, () => null),
   ];
@@ -47,7 +47,9 @@ export function layoutComparison(
     padded([{ content: texts.spacings, style: "label" }, ...spacings.map(typed)]),
     padded([{ content: texts.compared, style: "label" }, typed(what)]),
     padded([]),
-    padded(now[0]!.map((_, j): CellPlan => ({ content: j === 0 ? formula : "", style: "heading", format: "General" }))),
+    padded(
+      now[0]!.map((_, j): CellLayout => ({ content: j === 0 ? formula : "", style: "heading", format: "General" })),
+    ),
   ];
   return {
     sheet,

@@ -1,6 +1,6 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
-import type { Area, BlockPlan, CellPlan, WriteStep } from "../../hosts/host.ts";
+import type { Area, BlockLayout, CellLayout, WriteStep } from "../../hosts/host.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
 import { blockPlan, blockRows } from "../state/blockCells.ts";
 import type { Inputs } from "../state/fields.ts";
@@ -20,7 +20,7 @@ export interface HangsOn {
 export interface PlannedTable {
   readonly title: string;
   readonly sheet: string;
-  plan(place: TablePlace, on: HangsOn): BlockPlan;
+  plan(place: TablePlace, on: HangsOn): BlockLayout;
 }
 
 /** What is to be written, and where. */
@@ -68,7 +68,7 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
     names.push(name);
     return name;
   };
-  const blocks: BlockPlan[] = [];
+  const blocks: BlockLayout[] = [];
   let column = at?.column ?? 0;
   let area = block?.area ?? null;
   let lines = block?.lines ?? new Map<Row, number>();
@@ -109,10 +109,10 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
 function planBlock(
   inputs: Inputs,
   unit: Unit,
-  place: Pick<BlockPlan, "sheet" | "newSheet" | "row" | "column">,
-): { plan: BlockPlan; area: Area } {
+  place: Pick<BlockLayout, "sheet" | "newSheet" | "row" | "column">,
+): { plan: BlockLayout; area: Area } {
   const lines = blockPlan(inputs, unit);
-  const cells: (CellPlan | null)[][] = [
+  const cells: (CellLayout | null)[][] = [
     [{ content: texts.roofBlock, style: "title" }, null],
     ...lines,
     [null, null],

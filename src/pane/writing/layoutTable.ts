@@ -1,4 +1,4 @@
-import type { BlockPlan, CellPlan } from "../../hosts/host.ts";
+import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
 import { relative } from "../state/reference.ts";
 import { FORMATS, kindOf, widthOf } from "./tables.ts";
@@ -38,26 +38,26 @@ export function roomToGrow(rows: number): number {
 export function layoutTable(
   { sheet, newSheet, row, column, title }: TablePlace,
   { formula, now, onTape, unitCell }: TableFormula,
-): BlockPlan {
+): BlockLayout {
   const headings = now[0]!;
   const top = title === null ? 0 : 1;
   const rows = now.length - 1 + roomToGrow(now.length - 1);
   const tapes = onTape.map((name) => headings.indexOf(name)).filter((at) => at >= 0);
-  const heading: CellPlan[] = [
+  const heading: CellLayout[] = [
     { content: formula, style: "heading", format: "General" },
-    ...headings.slice(1).map((): CellPlan => ({ content: "", style: "heading", format: "General" })),
-    ...tapes.map((at): CellPlan => ({ content: texts.onTape(String(headings[at])), style: "heading" })),
+    ...headings.slice(1).map((): CellLayout => ({ content: "", style: "heading", format: "General" })),
+    ...tapes.map((at): CellLayout => ({ content: texts.onTape(String(headings[at])), style: "heading" })),
   ];
   const lines =
     tapes.length === 0
       ? []
-      : Array.from({ length: rows }, (_, i): (CellPlan | null)[] => [
+      : Array.from({ length: rows }, (_, i): (CellLayout | null)[] => [
           ...headings.map(() => null),
-          ...tapes.map((at): CellPlan => ({
+          ...tapes.map((at): CellLayout => ({
             content: tapeFormula(relative(row + top + 1 + i, column + at), unitCell),
           })),
         ]);
-  const titleLine: (CellPlan | null)[] =
+  const titleLine: (CellLayout | null)[] =
     title === null ? [] : [{ content: title, style: "title" }, ...heading.slice(1).map(() => null)];
   return {
     sheet,

@@ -1,6 +1,6 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
-import type { Area, BlockPlan, HostCell } from "../../hosts/host.ts";
+import type { Area, BlockLayout, HostCell } from "../../hosts/host.ts";
 import { address } from "../../hosts/address.ts";
 import { valueCell } from "../state/blockCells.ts";
 import { differing, labels } from "../state/sheetBlock.ts";
@@ -9,7 +9,7 @@ import { inputsOf } from "../state/blockCells.ts";
 
 /** What has to change in a block of the sheet so that it says what the pane says. */
 export interface UpdateLayout {
-  readonly blocks: readonly BlockPlan[];
+  readonly blocks: readonly BlockLayout[];
   /** For people: "Bid!B5: 24' becomes 26'". */
   readonly changes: readonly {
     readonly at: string;

@@ -102,7 +102,26 @@ function broken(file: string, text: string): string[] {
   ];
 }
 
+/** Files that import themselves by way of others, types included. */
+function circular(imported: Readonly<Record<string, readonly string[]>>): string[] {
+  return Object.keys(imported).filter((file) => {
+    const seen = new Set<string>();
+    const visit = (from: string): void =>
+      imported[from]?.forEach((next) => {
+        if (!seen.has(next)) visit((seen.add(next), next));
+      });
+    visit(file);
+    return seen.has(file);
+  });
+}
+
 describe("imports", () => {
+  it("run in no circle", () => {
+    const here = (file: string, path: string) => join(dirname(file), path).replaceAll("\\", "/");
+    const imported = files.map((file) => [file, importsOf(readFileSync(file, "utf8")).map((path) => here(file, path))]);
+    expect(circular(Object.fromEntries(imported))).toEqual([]);
+    expect(circular({ a: ["b"], b: ["c"], c: ["d", "b"], d: [] })).toEqual(["b", "c"]);
+  });
   it.each(files)("%s keeps to the arrows", (file) => {
     expect(broken(file, readFileSync(file, "utf8"))).toEqual([]);
   });

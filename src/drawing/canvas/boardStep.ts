@@ -1,6 +1,6 @@
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
-import type { CardOptions } from "../cards/cutCard.ts";
+import type { CardOptions } from "../cards/cardOptions.ts";
 import { WORDS } from "./words.ts";
 
 /** The first step of a card: the shortest board on hand that holds the piece. */

@@ -1,5 +1,6 @@
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
+import type { CardOptions } from "./cardOptions.ts";
 import { boardStep } from "../canvas/boardStep.ts";
 import { drawHip } from "../views/drawHip.ts";
 import { drawJack } from "../views/drawJack.ts";
@@ -26,11 +27,6 @@ export interface CutCard {
   readonly cautions: string;
   /** Black and white, for a width in pixels; brief where the card is small. */
   drawing(width: number, brief: boolean): string;
-}
-
-export interface CardOptions extends Pick<DrawingOptions, "length" | "words"> {
-  /** A piece's notes in words; none when left out. */
-  readonly notes?: (piece: Piece) => readonly string[];
 }
 
 /** One card for each distinct piece, and a second for a hip with the marks of its jacks. */

@@ -3,7 +3,7 @@ import type { Frame } from "../../roof/frame/frame.ts";
 import { outline } from "../../roof/frame/outline.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { boardStep } from "../canvas/boardStep.ts";
-import type { CardOptions } from "../cards/cutCard.ts";
+import type { CardOptions } from "../cards/cardOptions.ts";
 import { figure } from "../canvas/figure.ts";
 import { sawText } from "../cards/sawText.ts";
 import { WORDS } from "../canvas/words.ts";

@@ -3,7 +3,7 @@ import { BooleanNumber } from "@univerjs/core";
 import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
 import type { Book, BookCell, BookSheet, Line, Print } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import { keptIn } from "./workbookTexts.ts";
 import { lookOf } from "./lookStyle.ts";
 import { knownNames } from "./names.ts";

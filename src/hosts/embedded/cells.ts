@@ -2,7 +2,7 @@ import type { ICellData, IObjectMatrixPrimitiveType, Nullable, Worksheet } from 
 import { CellValueType } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { HostCell } from "../host.ts";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 
 const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 

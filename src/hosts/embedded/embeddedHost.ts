@@ -17,7 +17,7 @@ import { checkStep } from "../checkStep.ts";
 import type { Area, Host, HostCell, WriteStep, Written } from "../host.ts";
 import { blockAround } from "./blockAround.ts";
 import { cells } from "./cells.ts";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import { findSheet } from "./findSheet.ts";
 import { keptData, keptIn, ReplaceKeptMutation } from "./workbookTexts.ts";
 import { plannedCells } from "./plannedCells.ts";

@@ -3,7 +3,6 @@ import { ICommandService, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import type { ILocales } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import type { IFunctionInfo } from "@univerjs/engine-formula";
-import type { FWorkbook } from "@univerjs/sheets/facade";
 import "@univerjs/sheets/facade";
 import type { WorksheetFunction } from "../../registry/worksheetFunction.ts";
 import { Calculation } from "./calculation.ts";
@@ -14,17 +13,8 @@ import { functionInfo } from "./functionInfo.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { LateAnswers } from "./lateAnswers.ts";
 import { Messages } from "./messages.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import { watchUndo } from "./undoStep.ts";
-
-/** A running sheet with its workbook. */
-export interface EmbeddedSheet {
-  readonly univer: Univer;
-  readonly api: FUniver;
-  readonly workbook: FWorkbook;
-  readonly calculation: Calculation;
-  readonly messages: Messages;
-  readonly late: LateAnswers;
-}
 
 type Registration = PluginCtor<Plugin> | readonly [PluginCtor<Plugin>, unknown];
 

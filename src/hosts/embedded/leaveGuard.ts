@@ -1,4 +1,4 @@
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import { onEdit } from "./onEdit.ts";
 
 /** Has the browser ask before the page is left with edits that no file has: the page itself keeps nothing. */

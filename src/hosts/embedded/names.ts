@@ -3,7 +3,7 @@ import { IDefinedNamesService } from "@univerjs/engine-formula";
 import { generateRandomId } from "@univerjs/core";
 import { SCOPE_WORKBOOK_VALUE_DEFINED_NAME } from "@univerjs/sheets";
 import type { BookName } from "../../xlsx/book.ts";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 
 // The sheet keeps a plain place without "=", and any other formula with it.
 const PLACE = /^=((?:'(?:[^']|'')+'|[\p{L}_][\p{L}\w.]*)!\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/u;

@@ -5,7 +5,7 @@ import { InsertSheetMutation, RemoveSheetMutation, SetWorksheetActiveOperation }
 import { address } from "../address.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { knownNames, nameParams } from "./names.ts";
 import { whenCalculated } from "./whenCalculated.ts";

@@ -2,7 +2,7 @@ import type { Worksheet } from "@univerjs/core";
 import { RemoveSheetMutation, SetRangeValuesMutation, SetWorksheetColWidthMutation } from "@univerjs/sheets";
 import { address } from "../address.ts";
 import { cells } from "./cells.ts";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import { inOneStep } from "./undoStep.ts";
 import type { WriteRecord } from "./write.ts";
 

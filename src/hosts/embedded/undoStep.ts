@@ -18,7 +18,7 @@ import {
   SetWorksheetRowCountUndoMutationFactory,
 } from "@univerjs/sheets";
 import type { FWorkbook } from "@univerjs/sheets/facade";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import { keptIn, ReplaceKeptMutation } from "./workbookTexts.ts";
 
 /**

@@ -1,4 +1,4 @@
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 
 /** Waits until every edit is calculated, late answers included. */
 export async function whenCalculated({ calculation, late }: EmbeddedSheet): Promise<void> {

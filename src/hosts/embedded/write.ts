@@ -10,7 +10,7 @@ import {
 import { checkStep } from "../checkStep.ts";
 import type { Area, BlockLayout, Host, WriteStep } from "../host.ts";
 import { cells } from "./cells.ts";
-import type { EmbeddedSheet } from "./embeddedSheet.ts";
+import type { EmbeddedSheet } from "./runningSheet.ts";
 import type { PlannedCell } from "./plannedCells.ts";
 import { plannedCells } from "./plannedCells.ts";
 import { findSheet } from "./findSheet.ts";

@@ -1,5 +1,5 @@
 import { bookOf } from "../../hosts/embedded/bookOf.ts";
-import type { EmbeddedSheet } from "../../hosts/embedded/embeddedSheet.ts";
+import type { EmbeddedSheet } from "../../hosts/embedded/runningSheet.ts";
 import "./fileBar.css";
 import { fileWords } from "./fileWords.ts";
 import { leaveGuard } from "../../hosts/embedded/leaveGuard.ts";

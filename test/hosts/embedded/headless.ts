@@ -4,7 +4,7 @@ import { SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation
 import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
 import { functions } from "../../../functions/index.ts";
 import { embeddedHost } from "../../../src/hosts/embedded/embeddedHost.ts";
-import type { EmbeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
+import type { EmbeddedSheet } from "../../../src/hosts/embedded/runningSheet.ts";
 import { embeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
 import { engineParts } from "../../../src/hosts/embedded/engineParts.ts";
 import type { Host } from "../../../src/hosts/host.ts";

@@ -4,8 +4,6 @@
  * Rows and columns count from 0. Nothing here names a vendor.
  */
 export interface Host {
-  readonly kind: "embedded" | "excel";
-
   /** The selected area of the active sheet. */
   selection(): Promise<Area>;
   /** Calls back after every change of selection. Returns a function that stops it. */
@@ -46,14 +44,14 @@ export interface Host {
   /** Calls back when the sheets and kept texts of another workbook have come in the place of these, or these are back. Returns a function that stops it. */
   onOtherWorkbook(listener: () => void): () => void;
 
-  /** Puts a picture (SVG text) beside a cell; false where the host has no pictures. */
-  picture(
+  /** Puts a picture (SVG text, size in pixels) with its corner at a cell. Only where the sheet takes pictures. */
+  picture?(
     sheet: string,
     row: number,
     column: number,
     svg: string,
     size: { width: number; height: number },
-  ): Promise<boolean>;
+  ): Promise<void>;
 }
 
 export interface Area {

@@ -8,7 +8,6 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
   const kept = new Map<string, string>();
   const [changes, others]: [(() => void)[], (() => void)[]] = [[], []];
   const host: Host = {
-    kind: "embedded",
     selection: async () => ({ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }),
     onSelection: () => () => undefined,
     onChange: (listener) => (changes.push(listener), () => void changes.splice(0)),
@@ -29,7 +28,6 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
     remember: async (key, text) => void kept.set(key, text),
     recall: async (key) => kept.get(key) ?? null,
     onOtherWorkbook: (listener) => (others.push(listener), () => void others.splice(0)),
-    picture: async () => false,
     ...more,
   };
   return {

@@ -45,7 +45,6 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
   };
 
   return {
-    kind: "embedded",
     selection: async () => selected(),
     onSelection(listener) {
       const subscription = injector
@@ -128,8 +127,6 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
         .onCommandExecuted(({ id }) => void (id === ReplaceKeptMutation.id && listener()));
       return () => listening.dispose();
     },
-    // The sheet has no pictures without a further part of its maker's.
-    picture: async () => false,
   };
 }
 

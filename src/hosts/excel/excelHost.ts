@@ -20,7 +20,6 @@ const PLACE = "rowIndex,columnIndex,rowCount,columnCount,worksheet/name";
  */
 export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
   return {
-    kind: "excel",
     selection: () => inExcel(selection),
     onSelection(listener) {
       let latest = 0;

@@ -17,7 +17,7 @@ export async function picture(
   column: number,
   svg: string,
   size: Size,
-): Promise<boolean> {
+): Promise<void> {
   const png = await toPng(svg, size);
   await inExcel(async (context) => {
     const worksheet = await sheetNamed(context, sheet);
@@ -34,5 +34,4 @@ export async function picture(
     shape.height = size.height * POINTS_PER_PIXEL;
     await context.sync();
   });
-  return true;
 }

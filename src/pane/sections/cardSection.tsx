@@ -41,7 +41,7 @@ export function CardSection({ state }: { state: PaneState }) {
       >
         {texts.printCards}
       </button>
-      {state.host.kind === "excel" && (
+      {state.host.picture && (
         <button type="button" onClick={() => void putCards(state)}>
           {texts.cardsIntoSheet}
         </button>

@@ -208,7 +208,6 @@ export const texts = {
   printCards: "Print the cut cards",
   cardsIntoSheet: "Put the cards into the sheet as pictures",
   cardsDrawn: "Pictures stay as they were drawn: after a change of the roof, put them in again.",
-  noPictures: "This sheet takes no pictures. Print the cards instead.",
 
   figures: "This roof's figures beside the published ones",
 

@@ -25,7 +25,7 @@ function pane() {
         written.push(title);
         return { title, areas: [{ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }] };
       },
-      picture: async () => true,
+      picture: async () => undefined,
     },
   );
   const slow = Object.fromEntries(

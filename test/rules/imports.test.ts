@@ -42,7 +42,7 @@ const vendors: readonly (readonly [RegExp, string])[] = [
 
 /** Names that only one room may speak. A host's name in another room would tie that room to it. */
 const identifiers: readonly (readonly [RegExp, ...string[]])[] = [
-  [/^(Office|Excel|CustomFunctions|OfficeExtension|OfficeRuntime)$/, "src/hosts/excel", "src/pages/excel"],
+  [/^(Office|Excel|CustomFunctions|OfficeExtension|OfficeRuntime)$/, "src/hosts/excel"],
   [/univer/i, "src/hosts/embedded"],
 ];
 

@@ -1,9 +1,6 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { functions } from "../../../functions/index.ts";
 import { excelFunction } from "../../../src/hosts/excel/excelFunction.ts";
 import { RefusalLog } from "../../../src/hosts/excel/refusalLog.ts";
-import { register } from "../../../src/hosts/excel/register.ts";
-import { excelMetadata } from "../../../src/registry/excelMetadata.ts";
 import { CellError, Refusal } from "../../../src/registry/refusal.ts";
 import { worksheetFunction, type Output, type Parameter } from "../../../src/registry/worksheetFunction.ts";
 import { FakeError } from "../customFunctionsFake.ts";
@@ -187,31 +184,6 @@ describe("excelFunction", () => {
         )(1, null, {}),
       ).message,
     ).toBe("one: no.");
-  });
-});
-
-describe("register", () => {
-  it("associates every id of functions.json, and nothing else", () => {
-    const associated = new Map<string, (...cells: unknown[]) => unknown>();
-    Object.assign(globalThis, {
-      CustomFunctions: {
-        Error: FakeError,
-        ErrorCode: {},
-        associate: (id: string, run: (...cells: unknown[]) => unknown) => associated.set(id, run),
-      },
-    });
-    register(functions, new RefusalLog());
-    expect([...associated.keys()].sort()).toEqual(
-      excelMetadata(functions, "https://example.org")
-        .functions.map(({ id }) => id)
-        .sort(),
-    );
-    // 48 in level offset at 6 in 12, less half of a 1 1/2 in hip across the corner: (48 - 0.75 sqrt 2 + 0.75) sqrt(1.25).
-    expect(associated.get("JACKLEN")!(6, 48, 1.5, 1.5, null, null, INVOCATION)).toBeCloseTo(
-      (48 - 0.75 * Math.SQRT2 + 0.75) * Math.sqrt(1.25),
-      9,
-    );
-    expect(thrown(() => associated.get("JACKLEN")!(0.25, 48, 1.5, 1.5, null, null, INVOCATION)).code).toBe("#VALUE!");
   });
 });
 

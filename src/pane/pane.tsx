@@ -18,7 +18,7 @@ import { paneState, type PaneState } from "./state/paneState.ts";
 import { RoofSection } from "./sections/roofSection.tsx";
 import { ScheduleSection } from "./sections/scheduleSection.tsx";
 import { once, takeBack } from "./writing/sheetWork.ts";
-import { texts } from "./state/texts.ts";
+import { texts } from "./words/texts.ts";
 
 /** Shows the pane in an element and keeps it in step with the sheet until the returned function takes it away. */
 export function mountPane(element: HTMLElement, host: Host): () => void {

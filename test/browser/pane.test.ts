@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { texts } from "../../src/pane/state/texts.ts";
+import { texts } from "../../src/pane/words/texts.ts";
 import { benchForEach } from "./bench.ts";
 
 const t = benchForEach();

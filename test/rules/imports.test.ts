@@ -6,6 +6,8 @@ import { projectFiles } from "./projectFiles.ts";
 
 const core = ["src/measure", "src/geometry", "src/roof", "src/drawing", "src/cutting", "src/registry", "functions"];
 
+const paneParts = ["src/pane/words", "src/pane/state", "src/pane/controls", "src/pane/writing"];
+
 /** Which rooms each room may import from, beside itself. The longest matching path is a file's room. */
 const mayImport: Record<string, readonly string[]> = {
   "src/measure": [],
@@ -22,13 +24,18 @@ const mayImport: Record<string, readonly string[]> = {
   "src/hosts/embedded": [...core, "src/hosts", "src/xlsx"],
   "src/hosts/excel": [...core, "src/hosts"],
   "src/hosts/terminal": [...core, "src/hosts"],
-  "src/pane": [...core, "src/hosts"],
+  "src/pane/words": core,
+  "src/pane/state": [...core, "src/hosts", "src/pane/words"],
+  "src/pane/controls": [...core, "src/pane/words", "src/pane/state"],
+  "src/pane/writing": [...core, "src/hosts", "src/pane/words", "src/pane/state"],
+  "src/pane/sections": [...core, "src/hosts", ...paneParts],
+  "src/pane": [...core, "src/hosts", ...paneParts, "src/pane/sections"],
   // A page puts an adapter and the pane together; the pane knows the port only.
   "src/pages/bench": [...core, "src/hosts", "src/hosts/embedded", "src/pane", "src/xlsx", "samples"],
   "src/pages/excel": [...core, "src/hosts", "src/hosts/excel", "src/pane"],
   "src/build": [...core, "src/hosts", "src/hosts/embedded", "src/hosts/excel", "src/pane", "src/xlsx", "samples"],
   // The pane knows how a table's columns look.
-  samples: [...core, "src/xlsx", "src/pane"],
+  samples: [...core, "src/xlsx", "src/pane/writing"],
 };
 
 /** Packages that are named in one place only, so that they can be replaced there. */

@@ -5,7 +5,7 @@ import { helpDrawing } from "./helpDrawing.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { setInput } from "../state/paneState.ts";
 import { changeUnit } from "../state/changeUnit.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** The id of the element that a row is typed into, so that a message can lead there. */
 export function fieldId({ row }: Pick<Field, "row">): string {

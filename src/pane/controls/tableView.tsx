@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** A table of texts. It scrolls in a place of its own, so that the pane never does; the first column names the row. */
 export function TableView({

@@ -2,11 +2,11 @@ import { useSignal } from "@preact/signals";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { cardsPage } from "../writing/cards.ts";
 import type { PaneState } from "../state/paneState.ts";
+import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
 import { PrintFrame } from "../controls/printFrame.tsx";
 import { putCards } from "../writing/putCards.ts";
-import { Choice } from "./salvageForm.tsx";
-import { texts } from "../state/texts.ts";
-import { usualPaper } from "../state/usualPaper.ts";
+import { Choice } from "../controls/choice.tsx";
+import { texts } from "../words/texts.ts";
 
 /** One card for each distinct piece, to be printed and nailed to the saw. */
 export function CardSection({ state }: { state: PaneState }) {
@@ -14,18 +14,13 @@ export function CardSection({ state }: { state: PaneState }) {
   const perPage = useSignal<CardPaper["perPage"]>(2);
   const page = useSignal<string | null>(null);
   const { model, unit } = state.report.value;
-  const paper = chosen.value ?? usualPaper(unit);
+  const paper = paperOf(chosen, unit);
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   return (
     <>
       <p class="lp-note">{texts.cardsLead}</p>
       <div class="lp-three">
-        <Choice
-          label={texts.paper}
-          value={paper}
-          of={["letter", "A4"]}
-          change={(value) => (chosen.value = value as CardPaper["paper"])}
-        />
+        <PaperChoice chosen={chosen} unit={unit} />
         <Choice
           label={texts.perPage}
           value={String(perPage.value)}

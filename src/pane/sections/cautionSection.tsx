@@ -1,9 +1,9 @@
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "../state/blockCells.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { evaluateFunction, type Table } from "../writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
 import { TableView } from "../controls/tableView.tsx";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
 
 /** What nobody may overlook, and on request every figure of this roof beside the published one. */

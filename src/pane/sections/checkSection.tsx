@@ -1,10 +1,12 @@
-import { checkCuts, differences, type Cut, type Differences } from "../writing/checkCuts.ts";
+import { checkCuts, differences, type Cut, type Differences } from "../state/checkCuts.ts";
 import { insert } from "../writing/insert.ts";
 import { setInput, type PaneState } from "../state/paneState.ts";
 import { layoutCheck } from "../writing/layoutCheck.ts";
+import type { TableToWrite } from "../writing/layoutFill.ts";
+import type { Table } from "../state/evaluateFunction.ts";
 import { SalvageForm } from "./salvageForm.tsx";
 import { TableView } from "../controls/tableView.tsx";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
@@ -21,7 +23,7 @@ export function CheckSection({ state }: { state: PaneState }) {
   const rows = jacks.map(({ mark, tape }) => [
     mark,
     <Measured state={state} mark={mark} wrong={wrong[mark]} />,
-    byMark.has(mark) ? texts.offBy(signed(byMark.get(mark)!.off, unit)) : "",
+    byMark.has(mark) ? offBy(byMark.get(mark)!.off, unit) : "",
     lengthText(tape!, unit),
     byMark.has(mark) ? lengthText(byMark.get(mark)!.longPoint, unit) : "",
   ]);
@@ -59,17 +61,25 @@ export function CheckSection({ state }: { state: PaneState }) {
   );
 }
 
-const checkTable = (cuts: readonly Cut[], now: Parameters<typeof layoutCheck>[2]["now"]) => ({
+const checkTable = (cuts: readonly Cut[], now: Table): TableToWrite => ({
   title: texts.sections.check,
   sheet: texts.checkSheet,
-  plan: (place: Parameters<typeof layoutCheck>[0], on: Parameters<typeof layoutCheck>[1]) =>
-    layoutCheck(place, on, { cuts, now }),
+  layout: (place, on) => layoutCheck(place, on, { cuts, now }),
 });
 
 /** A difference with its sign, on the tape. */
 function signed(value: number, unit: Unit): string {
-  const text = lengthText(value, unit);
-  return value > 0 && !/^0/.test(text) ? `+${text}` : text;
+  return value > 0 && !isUnseen(value, unit) ? `+${lengthText(value, unit)}` : lengthText(value, unit);
+}
+
+/** What no mark of the tape shows. */
+function isUnseen(value: number, unit: Unit): boolean {
+  return lengthText(value, unit) === lengthText(0, unit);
+}
+
+function offBy(value: number, unit: Unit): string {
+  if (isUnseen(value, unit)) return texts.agrees;
+  return value > 0 ? texts.longer(signed(value, unit)) : texts.shorter(signed(value, unit));
 }
 
 function Measured({ state, mark, wrong }: { state: PaneState; mark: string; wrong: string | undefined }) {

@@ -9,10 +9,10 @@ import { Drawing } from "../controls/drawing.tsx";
 import { insert } from "../writing/insert.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { listed, layoutComparison } from "../writing/layoutComparison.ts";
-import { Choice } from "./salvageForm.tsx";
-import { evaluateFunction, type Table } from "../writing/evaluateFunction.ts";
+import { Choice } from "../controls/choice.tsx";
+import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
 import { TableView } from "../controls/tableView.tsx";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
 
 const WHAT = ["longest jack", "step", "jacks", "hip length", "board feet", "roof area", "squares"];
@@ -80,7 +80,7 @@ export function CompareSection({ state }: { state: PaneState }) {
                 void insert(state, {
                   title: texts.sections.compare,
                   sheet: texts.sections.compare,
-                  plan: (place, on) => layoutComparison(place, on, asked, grid),
+                  layout: (place, on) => layoutComparison(place, on, asked, grid),
                 })
               }
             >

@@ -12,8 +12,8 @@ import { Drawing } from "../controls/drawing.tsx";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { Choice } from "./salvageForm.tsx";
-import { texts } from "../state/texts.ts";
+import { Choice } from "../controls/choice.tsx";
+import { texts } from "../words/texts.ts";
 
 type View = keyof typeof texts.views;
 

@@ -6,7 +6,7 @@ import { fieldId } from "../controls/fieldView.tsx";
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { TABLES, type SheetTable } from "../writing/tables.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** Which tables go into the sheet, where, and the way back. */
 export function FillSection({ state }: { state: PaneState }) {

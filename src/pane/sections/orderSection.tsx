@@ -6,20 +6,19 @@ import { stickPages } from "../../drawing/cards/stickPages.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { Refusal } from "../../registry/refusal.ts";
-import { boardsOnHand } from "../writing/boardsOnHand.ts";
+import { boardsOnHand } from "../state/boardsOnHand.ts";
 import { Drawing } from "../controls/drawing.tsx";
 import { fill } from "../writing/fill.ts";
 import { newestOnly } from "../state/newestOnly.ts";
-import { kerfNow, kerfText, orderNow, type Order, type OrderAsked } from "../writing/orderNow.ts";
+import { kerfNow, kerfText, orderNow, type Order, type OrderAsked } from "../state/orderNow.ts";
 import { OrderTable } from "./orderTable.tsx";
 import type { PaneState } from "../state/paneState.ts";
+import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
 import { PrintFrame } from "../controls/printFrame.tsx";
 import { roofTables } from "../writing/roofTables.ts";
-import { Choice } from "./salvageForm.tsx";
 import { whyOf } from "../writing/sheetWork.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
-import { usualPaper } from "../state/usualPaper.ts";
 
 /** Milliseconds without typing before the search for an order starts. */
 const CALM = 300;
@@ -102,7 +101,7 @@ export function OrderSection({ state }: { state: PaneState }) {
 function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: string }) {
   const { model, unit } = state.report.value;
   const chosen = useSignal<CardPaper["paper"] | null>(null);
-  const paper = chosen.value ?? usualPaper(unit);
+  const paper = paperOf(chosen, unit);
   const page = useSignal<string | null>(null);
   const { sticks, notes } = order.plan;
   const length = (value: number) => lengthText(value, unit);
@@ -134,12 +133,7 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
         <Drawing draw={(width) => drawSticks(sticks, { width, length })} />
       </div>
       <div class="lp-three">
-        <Choice
-          label={texts.paper}
-          value={paper}
-          of={["letter", "A4"]}
-          change={(value) => (chosen.value = value as CardPaper["paper"])}
-        />
+        <PaperChoice chosen={chosen} unit={unit} />
       </div>
       <button type="button" class="lp-main" onClick={print}>
         {texts.printPlan}

@@ -1,8 +1,8 @@
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
-import type { OrderLine } from "../writing/orderNow.ts";
+import type { OrderLine } from "../state/orderNow.ts";
 import { TableView } from "../controls/tableView.tsx";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** The boards to buy, by size and length. */
 export function OrderTable({ lines, unit }: { lines: readonly OrderLine[]; unit: Unit }) {

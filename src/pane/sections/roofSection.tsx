@@ -1,11 +1,12 @@
 import { useSignal } from "@preact/signals";
 import { FIELDS, START_INPUTS } from "../state/fields.ts";
 import { FieldView } from "../controls/fieldView.tsx";
-import { updateBlock, useBlock } from "../state/syncWithSheet.ts";
+import { useBlock } from "../state/syncWithSheet.ts";
+import { updateBlock } from "../writing/updateBlock.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { areaText } from "../state/reference.ts";
 import { differing } from "../state/sheetBlock.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 const FIRST = FIELDS.filter(({ more }) => !more);
 const MORE = FIELDS.filter(({ more }) => more);

@@ -4,10 +4,11 @@ import { blockRows } from "../state/blockCells.ts";
 import { insert } from "../writing/insert.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { spillingTable } from "../writing/layoutFill.ts";
-import { evaluateFunction, type Table } from "../writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
+import { Choice } from "../controls/choice.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../writing/tableTexts.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
 
 /** What a wrongly cut jack can still become. */
@@ -75,31 +76,5 @@ export function SalvageForm({ state }: { state: PaneState }) {
         </>
       )}
     </>
-  );
-}
-
-/** One of a few words, under its label. */
-export function Choice({
-  label,
-  value,
-  of,
-  change,
-}: {
-  label: string;
-  value: string;
-  of: readonly string[];
-  change: (value: string) => void;
-}) {
-  return (
-    <label>
-      {label}
-      <select value={value} onChange={(event) => change(event.currentTarget.value)}>
-        {of.map((one) => (
-          <option key={one} value={one}>
-            {texts.choices[one] ?? one}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

@@ -1,9 +1,9 @@
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { groupedNotes } from "../controls/groupedNotes.ts";
+import { groupedNotes } from "./groupedNotes.ts";
 import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../writing/tableTexts.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 const COLUMNS = [
   "Piece",

@@ -29,7 +29,7 @@ export function valueCell(row: Row, text: string, unit: Unit): CellLayout {
 }
 
 /** The roof block as it is written into a sheet. Its unit is always said, so that what hangs on it can ask. */
-export function blockPlan(inputs: Inputs, unit: Unit): [CellLayout, CellLayout][] {
+export function blockLayout(inputs: Inputs, unit: Unit): [CellLayout, CellLayout][] {
   return blockRows({ ...inputs, Unit: unit }).map(([row, text]) => [
     { content: row, style: "label" },
     valueCell(row, text, unit),

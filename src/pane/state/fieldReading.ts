@@ -3,7 +3,7 @@ import { slopeAngle } from "../../geometry/angle.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { RoofSpec, Section } from "../../roof/frame/roofSpec.ts";
-import { texts } from "./texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** How a row of the block was understood, in the roof's unit; with the frame, also what follows where the row is left empty. */
 export function fieldReading(row: Row, spec: RoofSpec, frame: Frame | null): string {

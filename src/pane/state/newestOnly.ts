@@ -5,13 +5,15 @@ export interface NewestOnly<Asked> {
 }
 
 /**
- * Does a task that takes long for the newest thing that is asked: not before it has been calm for some milliseconds, and one at a time, so that fast
- * typing never has two of them running; it answers its own failures. What was asked while one runs is overtaken by what is asked after it. `done` is told what its answer is for.
+ * Does a task for the newest thing that is asked: once it has been calm for some milliseconds, and one at a time, so that
+ * fast typing never has two running. What was asked while one runs is overtaken by what is asked after it.
+ *
+ * `done` is told what its answer is for. A task that fails (a cell is being edited, say) is left until the next time.
  */
 export function newestOnly<Asked, Found>(
   calm: number,
   task: (asked: Asked) => Promise<Found>,
-  done: (asked: Asked, found: Found) => void,
+  done: (asked: Asked, found: Found) => void = () => undefined,
 ): NewestOnly<Asked> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let next: { readonly asked: Asked } | null = null;
@@ -23,8 +25,11 @@ export function newestOnly<Asked, Found>(
     while (next && !over) {
       const { asked }: { readonly asked: Asked } = next;
       next = null;
-      const found = await task(asked);
-      if (!next && !over) done(asked, found);
+      const found = await task(asked).then(
+        (value) => ({ value }),
+        () => null,
+      );
+      if (found && !next && !over) done(asked, found.value);
     }
     running = false;
   };

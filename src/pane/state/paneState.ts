@@ -7,7 +7,7 @@ import { blockRows } from "./blockCells.ts";
 import { START_INPUTS, type Inputs } from "./fields.ts";
 import { report, type Report } from "./report.ts";
 import type { SheetBlock } from "./sheetBlock.ts";
-import { evaluateFunction } from "../writing/evaluateFunction.ts";
+import { evaluateFunction } from "./evaluateFunction.ts";
 
 /** A question that must be answered before anything is written. */
 export interface Question {

@@ -3,10 +3,8 @@ import type { Area } from "../../hosts/host.ts";
 
 /** A cell as a formula names it for good, "Roof!$B$4"; without the sheet where the formula stands on the same one. */
 export function reference(sheet: string, row: number, column: number, from: string): string {
-  const there = address(sheet, row, column);
-  const cell = /[A-Z]+\d+$/.exec(there)![0];
-  const fixed = cell.replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
-  return sheet === from ? fixed : there.slice(0, -cell.length) + fixed;
+  const there = address(sheet, row, column).replace(/([A-Z]+)(\d+)$/, "$$$1$$$2");
+  return sheet === from ? there.slice(there.lastIndexOf("!") + 1) : there;
 }
 
 /** An area as a formula names it for good, "Roof!$A$4:$B$18". */

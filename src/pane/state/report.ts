@@ -8,7 +8,7 @@ import type { Frame } from "../../roof/frame/frame.ts";
 import type { RoofSpec } from "../../roof/frame/roofSpec.ts";
 import { blockRows } from "./blockCells.ts";
 import { FIELDS, NEEDED, type Inputs } from "./fields.ts";
-import { texts } from "./texts.ts";
+import { texts } from "../words/texts.ts";
 import { typedHere } from "./typedHere.ts";
 import { fieldReading } from "./fieldReading.ts";
 

@@ -6,7 +6,7 @@ import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { cutCards } from "../../drawing/cards/cutCard.ts";
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 const cardsOf = ({ frame, pieces }: RoofModel) => {
   const { unit } = frame.spec;

@@ -2,11 +2,12 @@ import { Refusal } from "../../registry/refusal.ts";
 import type { Area } from "../../hosts/host.ts";
 import type { Inputs } from "../state/fields.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
-import { updateNow, useBlock } from "../state/syncWithSheet.ts";
-import { layoutFill, type FillLayout, type FillRequest, type PlannedTable } from "./layoutFill.ts";
+import { useBlock } from "../state/syncWithSheet.ts";
+import { updateNow } from "./updateBlock.ts";
+import { layoutFill, type FillLayout, type FillRequest, type TableToWrite } from "./layoutFill.ts";
 import { report } from "../state/report.ts";
 import { differing, labels, readAgain } from "../state/sheetBlock.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 import { once, stopped, whyNot, working, writeStep } from "./sheetWork.ts";
 
 /** What the user chose to write, and where. */
@@ -14,7 +15,7 @@ export interface Choice {
   /** The block itself; without it the tables hang on the block that the fields follow. */
   readonly block: boolean;
   /** The tables for a block of these inputs, or why one cannot be made. */
-  tables(inputs: Inputs): Promise<readonly PlannedTable[] | Refusal> | readonly PlannedTable[] | Refusal;
+  tables(inputs: Inputs): Promise<readonly TableToWrite[] | Refusal> | readonly TableToWrite[] | Refusal;
   readonly newSheets: boolean;
 }
 
@@ -53,11 +54,11 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
     state.says.value = request;
     return;
   }
-  const plan = await agreed(state, request);
-  if (!plan) return;
-  if (!(await writeStep(state, plan.step))) return;
-  await state.host.show({ ...plan.step.blocks[0]!, rows: 1, columns: 1 });
-  const block = choice.block ? await readAgain(state.host, plan.block) : null;
+  const layout = await agreed(state, request);
+  if (!layout) return;
+  if (!(await writeStep(state, layout.step))) return;
+  await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
+  const block = choice.block ? await readAgain(state.host, layout.block) : null;
   if (block) useBlock(state, block, state.says.value);
 }
 
@@ -81,7 +82,7 @@ async function blockAgrees(state: PaneState): Promise<boolean> {
   return answer === "sheet";
 }
 
-/** Everything a plan is made from, or why there is none. */
+/** Everything a layout is made from, or why there is none. */
 async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest | string> {
   const { host } = state;
   const link = state.link.value;
@@ -101,11 +102,11 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
   };
 }
 
-/** A plan that nothing stands in the way of, or that the user agreed to in spite of what does; null when nothing is to be written. */
+/** A layout that nothing stands in the way of, or that the user agreed to in spite of what does; null when nothing is to be written. */
 async function agreed(state: PaneState, request: FillRequest): Promise<FillLayout | null> {
-  const plan = layoutFill(request);
-  const filled = await state.host.occupied(plan.step);
-  if (filled.length === 0) return plan;
+  const layout = layoutFill(request);
+  const filled = await state.host.occupied(layout.step);
+  if (filled.length === 0) return layout;
   const { ask: words } = texts;
   const answer = await ask(state, {
     title: words.occupiedTitle,
@@ -117,7 +118,7 @@ async function agreed(state: PaneState, request: FillRequest): Promise<FillLayou
       { id: "cancel", label: words.cancel },
     ],
   });
-  if (answer === "over") return plan;
+  if (answer === "over") return layout;
   if (answer === "sheets") return layoutFill({ ...request, at: null });
   if (answer !== "beside") {
     state.says.value = texts.ask.cancelled;
@@ -131,9 +132,9 @@ async function agreed(state: PaneState, request: FillRequest): Promise<FillLayou
 async function besideWhatIsThere(state: PaneState, request: FillRequest): Promise<FillLayout | null> {
   const at = request.at as Pick<Area, "sheet" | "row" | "column">;
   for (let step = 1; step <= TRIES; step++) {
-    const plan = layoutFill({ ...request, at: { ...at, column: at.column + step } });
-    const filled = await state.host.occupied(plan.step);
-    if (filled.length === 0) return plan;
+    const layout = layoutFill({ ...request, at: { ...at, column: at.column + step } });
+    const filled = await state.host.occupied(layout.step);
+    if (filled.length === 0) return layout;
   }
   return null;
 }

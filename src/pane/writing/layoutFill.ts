@@ -1,13 +1,14 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Area, BlockLayout, CellLayout, WriteStep } from "../../hosts/host.ts";
-import type { Cell } from "../../registry/worksheetFunction.ts";
-import { blockPlan, blockRows } from "../state/blockCells.ts";
+import { blockLayout, blockRows } from "../state/blockCells.ts";
+import type { Table } from "../state/evaluateFunction.ts";
 import type { Inputs } from "../state/fields.ts";
 import { freeSheetName } from "./freeSheetName.ts";
-import { layoutTable, type TablePlace } from "./layoutTable.ts";
+import type { TablePlace } from "./blockAt.ts";
+import { layoutTable } from "./layoutTable.ts";
 import { areaReference, reference } from "../state/reference.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** What a table hangs on, as a formula on its sheet names it. */
 export interface HangsOn {
@@ -17,10 +18,10 @@ export interface HangsOn {
 }
 
 /** A table to write: its name, the sheet it gets where it stands alone, and its cells for a place. */
-export interface PlannedTable {
+export interface TableToWrite {
   readonly title: string;
   readonly sheet: string;
-  plan(place: TablePlace, on: HangsOn): BlockLayout;
+  layout(place: TablePlace, on: HangsOn): BlockLayout;
 }
 
 /** What is to be written, and where. */
@@ -30,7 +31,7 @@ export interface FillRequest {
   /** The block in the sheet, and on which of its lines each row stands, where `inputs` is null. */
   readonly block: { readonly area: Area; readonly lines: ReadonlyMap<Row, number> } | null;
   readonly unit: Unit;
-  readonly tables: readonly PlannedTable[];
+  readonly tables: readonly TableToWrite[];
   /** A cell to start from, or null for new sheets. */
   readonly at: Pick<Area, "sheet" | "row" | "column"> | null;
   /** Names of the sheets that are there. */
@@ -47,12 +48,12 @@ export interface FillLayout {
 export function spillingTable(
   name: { title: string; sheet: string },
   formula: (on: HangsOn) => string,
-  now: readonly (readonly Cell[])[],
+  now: Table,
   onTape: readonly string[],
-): PlannedTable {
+): TableToWrite {
   return {
     ...name,
-    plan: (place, on) => layoutTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }),
+    layout: (place, on) => layoutTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }),
   };
 }
 
@@ -73,13 +74,13 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
   let area = block?.area ?? null;
   let lines = block?.lines ?? new Map<Row, number>();
   if (inputs) {
-    const written = planBlock(inputs, unit, {
+    const written = layoutBlock(inputs, unit, {
       sheet: at?.sheet ?? nameFor(texts.roofSheet),
       newSheet: !at,
       row: at?.row ?? 0,
       column,
     });
-    blocks.push(written.plan);
+    blocks.push(written.layout);
     area = written.area;
     lines = new Map(blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row, i]));
     column += 3;
@@ -92,26 +93,26 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
       block: areaReference(area, sheet),
       cell: (row: Row) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null),
     };
-    const plan = table.plan(
+    const layout = table.layout(
       at
         ? { sheet, newSheet: false, row: at.row, column, title: table.title }
         : { sheet, newSheet: true, row: 0, column: 0, title: null },
       on,
     );
-    blocks.push(plan);
-    column += plan.cells[0]!.length + 1;
+    blocks.push(layout);
+    column += layout.cells[0]!.length + 1;
   }
   const titles = [...(inputs ? [texts.roofBlock] : []), ...tables.map(({ title }) => title)];
   return { step: { title: texts.together(titles), blocks }, block: area };
 }
 
 /** The roof block under a title, with the caution that goes wherever the numbers go. */
-function planBlock(
+function layoutBlock(
   inputs: Inputs,
   unit: Unit,
   place: Pick<BlockLayout, "sheet" | "newSheet" | "row" | "column">,
-): { plan: BlockLayout; area: Area } {
-  const lines = blockPlan(inputs, unit);
+): { layout: BlockLayout; area: Area } {
+  const lines = blockLayout(inputs, unit);
   const cells: (CellLayout | null)[][] = [
     [{ content: texts.roofBlock, style: "title" }, null],
     ...lines,
@@ -119,7 +120,7 @@ function planBlock(
     [{ content: texts.cautionInSheet, style: "note" }, null],
   ];
   return {
-    plan: { ...place, cells, widths: [112, 120] },
+    layout: { ...place, cells, widths: [112, 120] },
     area: { sheet: place.sheet, row: place.row + 1, column: place.column, rows: lines.length, columns: 2 },
   };
 }

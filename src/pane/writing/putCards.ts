@@ -2,7 +2,7 @@ import { cardSheet } from "./cards.ts";
 import { freeSheetName } from "./freeSheetName.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { once, whyOf, writeStep } from "./sheetWork.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** Puts the cards into the sheet as pictures, where it takes any. */
 export async function putCards(state: PaneState): Promise<void> {

@@ -1,12 +1,12 @@
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "../state/blockCells.ts";
-import { boardsOnHand } from "./boardsOnHand.ts";
+import { boardsOnHand } from "../state/boardsOnHand.ts";
 import type { Inputs } from "../state/fields.ts";
-import { spillingTable, type HangsOn, type PlannedTable } from "./layoutFill.ts";
+import { spillingTable, type HangsOn, type TableToWrite } from "./layoutFill.ts";
 import { report } from "../state/report.ts";
-import { evaluateFunction } from "./evaluateFunction.ts";
+import { evaluateFunction } from "../state/evaluateFunction.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
@@ -15,7 +15,7 @@ export async function roofTables(
   ids: ReadonlySet<SheetTable["id"]>,
   inputs: Inputs,
   kerf = "",
-): Promise<readonly PlannedTable[] | Refusal> {
+): Promise<readonly TableToWrite[] | Refusal> {
   const read = report(inputs);
   const { unit } = read;
   const { boards, usual } = boardsOnHand(inputs, read);
@@ -23,7 +23,7 @@ export async function roofTables(
   const fromBlock = (cell: string | null) =>
     cell === null ? quoted(usual) : inputs.Boards.trim() === "" ? `IF(${cell}="",${quoted(usual)},${cell})` : cell;
   const cut = kerf.trim();
-  const planned: PlannedTable[] = [];
+  const made: TableToWrite[] = [];
   for (const { id, functionName, sheet, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
     const now = await evaluateFunction(functionName, [
       blockRows(inputs),
@@ -32,7 +32,7 @@ export async function roofTables(
     if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
     const formula = ({ block, cell }: HangsOn) =>
       `=RAFTER.${functionName}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [quoted(cut)])] : [])].join(",")})`;
-    planned.push(spillingTable({ title: texts.tables[id], sheet }, formula, now, unit === "in" ? onTape : []));
+    made.push(spillingTable({ title: texts.tables[id], sheet }, formula, now, unit === "in" ? onTape : []));
   }
-  return planned;
+  return made;
 }

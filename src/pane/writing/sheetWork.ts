@@ -2,7 +2,7 @@ import type { WriteStep, Written } from "../../hosts/host.ts";
 import { areaText } from "../state/reference.ts";
 import type { PaneState, Work } from "../state/paneState.ts";
 import { readAgain } from "../state/sheetBlock.ts";
-import { texts } from "../state/texts.ts";
+import { texts } from "../words/texts.ts";
 
 /** What takes longer is shown while it goes on. Milliseconds. */
 const SHOWN_AFTER = 500;

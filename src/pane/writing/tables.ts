@@ -1,3 +1,5 @@
+import type { texts } from "../words/texts.ts";
+
 /** What a column of a table holds, by its heading: how it is shown and formatted follows from it. */
 export type ColumnKind = "length" | "angle" | "count" | "amount" | "text";
 
@@ -48,7 +50,7 @@ export const FORMATS: Readonly<Record<ColumnKind, string | null>> = {
 
 /** A table that the pane can write: one call on the roof block that spills. */
 export interface SheetTable {
-  readonly id: "schedule" | "members" | "marks" | "takeoff" | "cautions" | "order" | "cutting";
+  readonly id: keyof typeof texts.tables;
   readonly functionName: string;
   /** The sheet it gets where it stands alone. */
   readonly sheet: string;

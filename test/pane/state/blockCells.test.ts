@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ROWS } from "../../../functions/arguments/roofBlock.ts";
-import { blockPlan, blockRows, inputsOf, rowOf, valueCell } from "../../../src/pane/state/blockCells.ts";
+import { blockLayout, blockRows, inputsOf, rowOf, valueCell } from "../../../src/pane/state/blockCells.ts";
 import { EMPTY_INPUTS, START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { cellsOf } from "../cellsOf.ts";
 
@@ -20,8 +20,11 @@ describe("the cells of a roof block", () => {
   });
 
   it("say the unit, and leave out what is empty", () => {
-    const plan = blockPlan({ ...EMPTY_INPUTS, Span: "7320 mm", Length: "11 m", Pitch: "6", "End pitch": "  " }, "mm");
-    expect(plan.map(([label, value]) => [label.content, value.content])).toEqual([
+    const layout = blockLayout(
+      { ...EMPTY_INPUTS, Span: "7320 mm", Length: "11 m", Pitch: "6", "End pitch": "  " },
+      "mm",
+    );
+    expect(layout.map(([label, value]) => [label.content, value.content])).toEqual([
       ["Span", "7320 mm"],
       ["Length", "11 m"],
       ["Pitch", 6],
@@ -33,7 +36,7 @@ describe("the cells of a roof block", () => {
     fc.assert(
       fc.property(fc.subarray([...ROWS]), (rows) => {
         const inputs = { ...EMPTY_INPUTS, ...Object.fromEntries(rows.map((row) => [row, START_INPUTS[row]])) };
-        const written = cellsOf(blockPlan(inputs, "in").map((line) => line.map(({ content }) => content)));
+        const written = cellsOf(blockLayout(inputs, "in").map((line) => line.map(({ content }) => content)));
         expect(inputsOf(written)).toEqual({ ...inputs, Unit: "in" });
       }),
     );

@@ -58,4 +58,18 @@ describe("newestOnly", () => {
     await vi.advanceTimersByTimeAsync(3000);
     expect([started, found]).toEqual([["a"], []]);
   });
+
+  it("goes on after a task that failed, and says nothing of it", async () => {
+    const found: string[] = [];
+    const newest = newestOnly(
+      0,
+      (asked: string) => (asked === "bad" ? Promise.reject(new Error("busy")) : Promise.resolve(asked)),
+      (_, answer) => found.push(answer),
+    );
+    for (const asked of ["bad", "good"]) {
+      newest.ask(asked);
+      await vi.advanceTimersByTimeAsync(10);
+    }
+    expect(found).toEqual(["good"]);
+  });
 });

@@ -1,10 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { WriteStep } from "../../../src/hosts/host.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
-import { syncWithSheet, updateBlock, useBlock } from "../../../src/pane/state/syncWithSheet.ts";
+import { syncWithSheet, useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
-import { blockUnder, readAgain } from "../../../src/pane/state/sheetBlock.ts";
-import { takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
+import { blockUnder } from "../../../src/pane/state/sheetBlock.ts";
 import { sheetHost } from "../sheetHost.ts";
 
 const block = (): (string | number)[][] => [
@@ -95,27 +93,6 @@ describe("the pane and the workbook", () => {
     stop();
   });
 
-  it("takes back what was written when a stop came too late for the sheet", async () => {
-    const rows = block();
-    const { host } = sheetHost(rows);
-    const state = paneState({
-      ...host,
-      write: async (step) => (state.work.value!.stop(), host.write(step)),
-      takeBack: async () => ((rows[0]![0] = "Title"), []),
-    });
-    expect(
-      await writeStep(state, {
-        title: "test",
-        blocks: [{ sheet: "Bid", row: 0, column: 0, cells: [[{ content: "new" }]] }],
-      }),
-    ).toBeNull();
-    expect([rows[0]![0], state.written.value, state.says.value]).toEqual([
-      "Title",
-      [],
-      "Stopped. Nothing was left behind.",
-    ]);
-  });
-
   it("remembers the fields and the block, and takes up both again with what the sheet says by now", async () => {
     const rows = block();
     const { host, kept } = sheetHost(rows);
@@ -150,67 +127,5 @@ describe("the pane and the workbook", () => {
       expect([third.inputs.value, third.measured.value, third.link.value]).toEqual([START_INPUTS, {}, null]);
       stopThird();
     }
-  });
-
-  it("writes into the block only when told, and says what the block lacks", async () => {
-    const rows = block();
-    const state = paneState(sheetHost(rows).host);
-    useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
-    setInput(state, "Span", "26'");
-    const no = updateBlock(state);
-    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
-    state.question.value!.answer("cancel");
-    expect([await no, rows[1]![1]]).toEqual([false, "24'"]);
-    setInput(state, "Spacing", "16");
-    const yes = updateBlock(state);
-    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
-    state.question.value!.answer("yes");
-    expect([await yes, rows[1]![1]]).toEqual([false, "26'"]);
-    expect(state.says.value).toContain("no row for Spacing");
-  });
-});
-
-describe("writing", () => {
-  const step: WriteStep = { title: "Jacks", blocks: [] };
-  it("shows its progress after half a second, and leaves nothing when it is stopped", async () => {
-    const { host } = sheetHost(block(), {
-      write: (_, options) =>
-        new Promise((__, reject) => {
-          options!.progress!(3, 9);
-          options!.signal!.addEventListener("abort", () => reject(options!.signal!.reason));
-        }),
-    });
-    const state = paneState(host);
-    const written = writeStep(state, step);
-    expect(state.work.value).toMatchObject({ shown: false, done: 3, of: 9 });
-    await vi.advanceTimersByTimeAsync(600);
-    expect(state.work.value!.shown).toBe(true);
-    state.work.value!.stop();
-    expect(await written).toBeNull();
-    expect([state.work.value, state.written.value.length, state.says.value]).toEqual([
-      null,
-      0,
-      "Stopped. Nothing was left behind.",
-    ]);
-  });
-  it("says why it failed", async () => {
-    const state = paneState(
-      sheetHost(block(), { write: () => Promise.reject(new Error("The sheet is protected.")) }).host,
-    );
-    expect(await writeStep(state, step)).toBeNull();
-    expect(state.says.value).toBe("Nothing was written. The sheet is protected.");
-  });
-  it("is taken back, or says which cells were edited since", async () => {
-    let edited = ["Jacks!B4"];
-    const state = paneState(sheetHost(block(), { takeBack: async () => edited }).host);
-    await writeStep(state, step);
-    await takeBack(state);
-    expect([state.says.value, state.written.value.length]).toEqual([
-      "Nothing was taken back: Jacks!B4 was edited since.",
-      1,
-    ]);
-    edited = [];
-    await takeBack(state);
-    expect([state.says.value, state.written.value.length]).toEqual(["Taken back: Jacks.", 0]);
   });
 });

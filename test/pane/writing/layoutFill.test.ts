@@ -5,14 +5,14 @@ import { checkStep } from "../../../src/hosts/checkStep.ts";
 import { blockRows } from "../../../src/pane/state/blockCells.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { roofTables } from "../../../src/pane/writing/roofTables.ts";
-import { layoutFill, type FillRequest, type PlannedTable } from "../../../src/pane/writing/layoutFill.ts";
+import { layoutFill, type FillRequest, type TableToWrite } from "../../../src/pane/writing/layoutFill.ts";
 import { roomToGrow, tapeFormula } from "../../../src/pane/writing/layoutTable.ts";
 import { TABLES } from "../../../src/pane/writing/tables.ts";
-import { evaluateFunction, type Table } from "../../../src/pane/writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../../../src/pane/state/evaluateFunction.ts";
 
 const rows = blockRows(START_INPUTS);
 const now = TABLES.slice(0, 2).map(({ functionName }) => evaluateFunction(functionName, [rows]) as Table);
-const chosen = (await roofTables(new Set(["schedule", "members"]), START_INPUTS)) as PlannedTable[];
+const chosen = (await roofTables(new Set(["schedule", "members"]), START_INPUTS)) as TableToWrite[];
 const request: FillRequest = {
   inputs: START_INPUTS,
   block: null,
@@ -22,7 +22,7 @@ const request: FillRequest = {
   sheets: ["Bid", "Jacks"],
 };
 
-describe("planFill", () => {
+describe("layoutFill", () => {
   it("puts the block and every table on a new sheet of a name that is free, and each table hangs on the block", () => {
     const { step, block } = layoutFill(request);
     expect(step.blocks.map(({ sheet, newSheet, frozenRows }) => [sheet, newSheet, frozenRows])).toEqual([
@@ -58,9 +58,8 @@ describe("planFill", () => {
 
   it("shows lengths on the tape in every row that the table may grow into, and nothing where it has no row", () => {
     const schedule = layoutFill({ ...request, tables: chosen.slice(0, 1) }).step.blocks[1]!;
-    const jacks = now[0]!.length - 1;
     const width = now[0]![0]!.length;
-    expect(schedule.cells.length).toBe(1 + jacks + roomToGrow(jacks));
+    expect(schedule.cells.length).toBe(1 + roomToGrow(now[0]!));
     expect(schedule.spill).toMatchObject({ row: 0, column: 0, rows: schedule.cells.length, columns: width });
     const unitCell = `Roof!$B$${1 + rows.length}`;
     expect(schedule.cells[1]!.slice(width).map((cell) => cell!.content)).toEqual(
@@ -71,8 +70,8 @@ describe("planFill", () => {
   });
 
   it("gives the lumber order the block's own lengths of board, or the usual ones where the block has none", async () => {
-    const [order] = (await roofTables(new Set(["order"]), START_INPUTS)) as PlannedTable[];
-    const formula = (plan: ReturnType<typeof layoutFill>) => plan.step.blocks.at(-1)!.cells[0]![0]!.content;
+    const [order] = (await roofTables(new Set(["order"]), START_INPUTS)) as TableToWrite[];
+    const formula = (layout: ReturnType<typeof layoutFill>) => layout.step.blocks.at(-1)!.cells[0]![0]!.content;
     const line = rows.findIndex(([row]) => row === "Boards") + 2;
     expect(formula(layoutFill({ ...request, tables: [order!] }))).toBe(
       `=RAFTER.LUMBERORDER(Roof!$A$2:$B$${1 + rows.length},Roof!$B$${line})`,
@@ -96,7 +95,7 @@ describe("planFill", () => {
       new Set(["order"]),
       { ...START_INPUTS, Span: "20'", Boards: "" },
       ` 3/32" `,
-    )) as PlannedTable[];
+    )) as TableToWrite[];
     const { step } = layoutFill({
       ...request,
       tables: [order!],

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { textWidth } from "../../../src/drawing/canvas/textWidth.ts";
 import { TABLES, widthOf } from "../../../src/pane/writing/tables.ts";
-import { evaluateFunction, type Table } from "../../../src/pane/writing/evaluateFunction.ts";
+import { evaluateFunction, type Table } from "../../../src/pane/state/evaluateFunction.ts";
 
 const ROOFS = {
   regular: [

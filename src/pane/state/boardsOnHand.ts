@@ -1,6 +1,6 @@
 import { lengthText } from "../../measure/lengthText.ts";
-import type { Inputs } from "../state/fields.ts";
-import type { Report } from "../state/report.ts";
+import type { Inputs } from "./fields.ts";
+import type { Report } from "./report.ts";
 
 /** The lengths of board that an order of this roof is made from, as text: those of its row Boards, else the usual ones, each with its unit. */
 export function boardsOnHand(

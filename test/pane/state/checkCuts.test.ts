@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkCuts, differences, median, type Cut } from "../../../src/pane/writing/checkCuts.ts";
+import { checkCuts, differences, median, type Cut } from "../../../src/pane/state/checkCuts.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { report } from "../../../src/pane/state/report.ts";
 import type { Piece } from "../../../src/roof/frame/piece.ts";

@@ -3,10 +3,10 @@ import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cu
 import { lengthText } from "../../measure/lengthText.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
 import type { Unit } from "../../measure/unit.ts";
-import { blockRows } from "../state/blockCells.ts";
+import { blockRows } from "./blockCells.ts";
 import { boardsOnHand } from "./boardsOnHand.ts";
-import type { Inputs } from "../state/fields.ts";
-import { report } from "../state/report.ts";
+import type { Inputs } from "./fields.ts";
+import { report } from "./report.ts";
 import { evaluateFunction, type Table } from "./evaluateFunction.ts";
 
 /** What an order is worked out for. */

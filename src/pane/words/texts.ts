@@ -1,5 +1,4 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
-import type { SheetTable } from "../writing/tables.ts";
 
 const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
 const listed = (items: readonly string[], most = 8) =>
@@ -84,7 +83,7 @@ export const texts = {
     cautions: "Cautions",
     order: "Lumber order",
     cutting: "Cutting plan",
-  } satisfies Record<SheetTable["id"], string>,
+  },
   together: (titles: readonly string[]) =>
     titles.length <= 3 ? titles.join(", ") : `${titles[0]} and ${titles.length - 1} more`,
   onTape: (heading: string) => `${heading}, on tape`,
@@ -140,8 +139,9 @@ export const texts = {
     "Measure with the tape from the plate's outer top edge, at the seat, straight to where the long point will be. Type what it reads.",
   checkColumns: ["Piece", "Measured", "Off by", "Tape as computed", "Means long point"],
   tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
-  offBy: (length: string) =>
-    /^-?0/.test(length) ? "agrees" : `${length}, ${length.startsWith("-") ? "shorter" : "longer"}`,
+  agrees: "agrees",
+  longer: (by: string) => `${by}, longer`,
+  shorter: (by: string) => `${by}, shorter`,
   differ: ({
     side,
     count,

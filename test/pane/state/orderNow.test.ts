@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { EMPTY_INPUTS, START_INPUTS } from "../../../src/pane/state/fields.ts";
-import { kerfNow, kerfText, orderNow, type Order } from "../../../src/pane/writing/orderNow.ts";
+import { kerfNow, kerfText, orderNow, type Order } from "../../../src/pane/state/orderNow.ts";
 import { report } from "../../../src/pane/state/report.ts";
 import { Refusal } from "../../../src/registry/refusal.ts";
 

@@ -4,7 +4,7 @@ import { Refusal } from "../../registry/refusal.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Piece, Side } from "../../roof/frame/piece.ts";
 import { evaluateFunction } from "./evaluateFunction.ts";
-import { typedHere } from "../state/typedHere.ts";
+import { typedHere } from "./typedHere.ts";
 
 /** A jack whose tape was measured: what that means for its long point, and how far it is from the computed one. */
 export interface Cut {

@@ -1,0 +1,80 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { WriteStep } from "../../../src/hosts/host.ts";
+import { paneState } from "../../../src/pane/state/paneState.ts";
+import { takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
+import { sheetHost } from "../sheetHost.ts";
+
+const block = (): (string | number)[][] => [
+  ["Title", ""],
+  ["Span", "24'"],
+  ["Length", "40'"],
+  ["Pitch", 6],
+];
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+describe("writing", () => {
+  const step: WriteStep = { title: "Jacks", blocks: [] };
+  it("shows its progress after half a second, and leaves nothing when it is stopped", async () => {
+    const { host } = sheetHost(block(), {
+      write: (_, options) =>
+        new Promise((__, reject) => {
+          options!.progress!(3, 9);
+          options!.signal!.addEventListener("abort", () => reject(options!.signal!.reason));
+        }),
+    });
+    const state = paneState(host);
+    const written = writeStep(state, step);
+    expect(state.work.value).toMatchObject({ shown: false, done: 3, of: 9 });
+    await vi.advanceTimersByTimeAsync(600);
+    expect(state.work.value!.shown).toBe(true);
+    state.work.value!.stop();
+    expect(await written).toBeNull();
+    expect([state.work.value, state.written.value.length, state.says.value]).toEqual([
+      null,
+      0,
+      "Stopped. Nothing was left behind.",
+    ]);
+  });
+  it("says why it failed", async () => {
+    const state = paneState(
+      sheetHost(block(), { write: () => Promise.reject(new Error("The sheet is protected.")) }).host,
+    );
+    expect(await writeStep(state, step)).toBeNull();
+    expect(state.says.value).toBe("Nothing was written. The sheet is protected.");
+  });
+  it("is taken back, or says which cells were edited since", async () => {
+    let edited = ["Jacks!B4"];
+    const state = paneState(sheetHost(block(), { takeBack: async () => edited }).host);
+    await writeStep(state, step);
+    await takeBack(state);
+    expect([state.says.value, state.written.value.length]).toEqual([
+      "Nothing was taken back: Jacks!B4 was edited since.",
+      1,
+    ]);
+    edited = [];
+    await takeBack(state);
+    expect([state.says.value, state.written.value.length]).toEqual(["Taken back: Jacks.", 0]);
+  });
+  it("takes back what was written when a stop came too late for the sheet", async () => {
+    const rows = block();
+    const { host } = sheetHost(rows);
+    const state = paneState({
+      ...host,
+      write: async (step) => (state.work.value!.stop(), host.write(step)),
+      takeBack: async () => ((rows[0]![0] = "Title"), []),
+    });
+    expect(
+      await writeStep(state, {
+        title: "test",
+        blocks: [{ sheet: "Bid", row: 0, column: 0, cells: [[{ content: "new" }]] }],
+      }),
+    ).toBeNull();
+    expect([rows[0]![0], state.written.value, state.says.value]).toEqual([
+      "Title",
+      [],
+      "Stopped. Nothing was left behind.",
+    ]);
+  });
+});

@@ -116,7 +116,8 @@ export const cautions = worksheetFunction({
   family: "roof",
   summary:
     "What an inspector looks at on a hip roof: each figure here, the published one, its source, and how the two compare.",
-  parameters: [roof()],
+  parameters: [roof("roof")],
+  result: "table",
   returns: "a table of text that spills, with headings; it approves nothing, and the local code governs.",
   examples: [
     {
@@ -431,7 +432,7 @@ export const cautions = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute({ frame, pieces }) {
+  compute({ roof: { frame, pieces } }) {
     return [[...CAUTION_HEADINGS], ...listOf(frame, pieces).map((one): Cell[] => row(one, frame.spec.unit))];
   },
 });

@@ -22,13 +22,14 @@ export const agree = worksheetFunction({
       example: "0.25",
     }),
   ],
+  result: "value",
   returns: `text: "agrees", or "long by" or "short by" with the difference as read on a tape.`,
   examples: [
     { cells: [53.25, 53.3183], result: "agrees", source: "common practice, no source: within 1/4 in" },
     { cells: [`4' 6"`, 53.3183], result: `long by 11/16"` },
     { cells: ["1340 mm", "1354 mm"], result: "short by 14 mm" },
   ],
-  compute(measured, computed, tolerance, { unit }) {
+  compute({ measured, computed, tolerance }, { unit }) {
     const metric = unit === "mm";
     const off = measured - computed;
     // A tolerance that the difference meets exactly counts as met, in spite of the last bit of a double.
@@ -48,13 +49,14 @@ export const cornerDeg = worksheetFunction({
     length("sideB", "Length measured from the corner along the other plate.", { example: "48" }),
     length("diagonal", "Length between the two ends.", { example: "60" }),
   ],
+  result: "value",
   returns: "degrees.",
   examples: [
     { cells: [`3'`, `4'`, `5'`], result: 90, source: "the 3-4-5 triangle (Euclid I.48)" },
     { cells: [10, 10, 10], result: 60, source: "the equilateral triangle (Euclid I.1, I.32)" },
   ],
   refuses: [noTriangle],
-  compute(sideA, sideB, diagonal) {
+  compute({ sideA, sideB, diagonal }) {
     const least = Math.abs(sideA - sideB);
     const most = sideA + sideB;
     return diagonal > least && diagonal < most

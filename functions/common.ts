@@ -36,6 +36,7 @@ export const commonLen = worksheetFunction({
   family,
   summary: "Length of a common rafter along its top edge, from the plumb line over the plate line to the ridge's face.",
   parameters: [roofPitch, run, ridgeThickness],
+  result: "value",
   returns: "the length, in the unit of run.",
   examples: [
     {
@@ -53,7 +54,7 @@ export const commonLen = worksheetFunction({
     { cells: [6, 144, 1.5], result: 160.1584 },
   ],
   refuses: [ridgeFillsRun],
-  compute: commonLength,
+  compute: ({ pitch, run, ridgeThickness }) => commonLength(pitch, run, ridgeThickness),
 });
 
 export const tailLen = worksheetFunction({
@@ -64,12 +65,13 @@ export const tailLen = worksheetFunction({
     roofPitch,
     length("overhang", "Level distance from the plate line to the tail's top edge.", { zero: true, example: "16" }),
   ],
+  result: "value",
   returns: "the length, in the unit of overhang; the same for a plumb, a square and a level tail cut.",
   examples: [
     { cells: [16, 12], result: 20, source: "US Army EN0069, lesson 2: unit rise 16, 20.00 in per foot of run" },
     { cells: [6, 16], result: 17.8885 },
   ],
-  compute: (slope, level) => level * alongSlope(slope),
+  compute: ({ pitch, overhang }) => overhang * alongSlope(pitch),
 });
 
 export const heelFunction = worksheetFunction({
@@ -77,13 +79,14 @@ export const heelFunction = worksheetFunction({
   family,
   summary: "Height above plate that a level seat of this width leaves.",
   parameters: [roofPitch, depth, length("seat", "Level width of the seat.", { example: "3.5" })],
+  result: "value",
   returns: "the height, in the unit of depth.",
   examples: [
     { cells: [9, 8, 4], result: 7, source: "3-4-5 triangle: 8 x 5/4 - 4 x 3/4" },
     { cells: [6, 5.5, 3.5], result: 4.3992 },
   ],
   refuses: [seatTakesHeel],
-  compute: heelOf,
+  compute: ({ pitch, depth, seat }) => heelOf(pitch, depth, seat),
 });
 
 export const seatWidth = worksheetFunction({
@@ -91,13 +94,14 @@ export const seatWidth = worksheetFunction({
   family,
   summary: "Level width of the seat of a rafter that stands this high above the plate.",
   parameters: [roofPitch, depth, heel],
+  result: "value",
   returns: "the width, in the unit of depth.",
   examples: [
     { cells: [9, 8, 7], result: 4, source: "3-4-5 triangle: (8 x 5/4 - 7) x 4/3" },
     { cells: [6, 5.5, 4.4], result: 3.4984 },
   ],
   refuses: [heelAboveDepth],
-  compute: seatOf,
+  compute: ({ pitch, depth, heel }) => seatOf(pitch, depth, heel),
 });
 
 export const notchDepth = worksheetFunction({
@@ -105,13 +109,14 @@ export const notchDepth = worksheetFunction({
   family,
   summary: "Depth of the notch over the plate, square to the rafter's slope.",
   parameters: [roofPitch, depth, heel],
+  result: "value",
   returns: "the depth, in the unit of depth; how much of the rafter it may take is the local code's to say.",
   examples: [
     { cells: [9, 8, 7], result: 2.4, tolerance: 1e-9, source: "3-4-5 triangle: 8 - 7 x 4/5" },
     { cells: [6, 5.5, 4.4], result: 1.5645 },
   ],
   refuses: [heelAboveDepth],
-  compute: notchOf,
+  compute: ({ pitch, depth, heel }) => notchOf(pitch, depth, heel),
 });
 
 export const cutEnd = worksheetFunction({
@@ -119,12 +124,13 @@ export const cutEnd = worksheetFunction({
   family,
   summary: "Depth of a rafter's plumb-cut end.",
   parameters: [roofPitch, depth],
+  result: "value",
   returns: "the plumb depth, in the unit of depth.",
   examples: [
     { cells: [9, 8], result: 10, source: "3-4-5 triangle: 8 x 5/4" },
     { cells: [6, 5.5], result: 6.1492 },
   ],
-  compute: plumbDepthOf,
+  compute: ({ pitch, depth }) => plumbDepthOf(pitch, depth),
 });
 
 export const ridgeHeight = worksheetFunction({
@@ -132,6 +138,7 @@ export const ridgeHeight = worksheetFunction({
   family,
   summary: "Height of the ridge's top above the top of the plate.",
   parameters: [roofPitch, run, ridgeThickness, heel],
+  result: "value",
   returns: "the height, in the unit of run; ridge and commons are flush at the ridge's faces.",
   examples: [
     {
@@ -143,8 +150,8 @@ export const ridgeHeight = worksheetFunction({
     { cells: [6, 144, 1.5, 4.4], result: 76.025 },
   ],
   refuses: [ridgeFillsRun],
-  compute: (slope, level, ridge, height) =>
-    andThen(commonLength(slope, level, ridge), () => height + (level - ridge / 2) * slope),
+  compute: ({ pitch, run, ridgeThickness, heel }) =>
+    andThen(commonLength(pitch, run, ridgeThickness), () => heel + (run - ridgeThickness / 2) * pitch),
 });
 
 export const commonBoard = worksheetFunction({
@@ -152,6 +159,7 @@ export const commonBoard = worksheetFunction({
   family,
   summary: "Shortest straight board that holds a common rafter, its tail and plumb cuts included.",
   parameters: [roofPitch, run, ridgeThickness, depth, heel, overhang],
+  result: "value",
   returns: "the length of the board, in the unit of run.",
   examples: [
     { cells: [9, 80, 0, 8, 7, 16], result: 126, source: "3-4-5 triangle: 96 x 5/4 + 8 x 3/4" },
@@ -159,11 +167,11 @@ export const commonBoard = worksheetFunction({
     { cells: [6, 144, 1.5, 5.5, 4.4, 16], result: 180.797 },
   ],
   refuses: [ridgeFillsRun, heelAboveDepth],
-  compute(slope, level, ridge, deep, height, out) {
-    const seat = seatOf(slope, deep, height);
+  compute({ pitch, run, ridgeThickness, depth, heel, overhang }) {
+    const seat = seatOf(pitch, depth, heel);
     if (seat instanceof Reason) return seat;
-    return andThen(commonLength(slope, level, ridge), () =>
-      shortestBoard({ pitch: slope, run: level - ridge / 2, overhang: out, depth: deep, heel: height }),
+    return andThen(commonLength(pitch, run, ridgeThickness), () =>
+      shortestBoard({ pitch, run: run - ridgeThickness / 2, overhang, depth, heel }),
     );
   },
 });

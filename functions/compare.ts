@@ -28,7 +28,7 @@ export const compare = worksheetFunction({
   family: "roof",
   summary: "One figure of a hip roof over several pitches and spacings, as a grid.",
   parameters: [
-    roof(),
+    roof("roof"),
     listParameter(
       "pitches",
       "Pitches to compare: a range, or one pitch. The end pitch follows where the block leaves it blank.",
@@ -45,6 +45,7 @@ export const compare = worksheetFunction({
     ),
     choice("what", `What to compare: ${WHAT.join(", ")}.`, WHAT, "longest jack"),
   ],
+  result: "table",
   returns:
     "a grid that spills: a pitch in each row, a spacing in each column; lengths in the unit of the block, areas in square feet or square metres, squares with the block's waste, board feet without waste and spares. Where no roof can be framed, the cell says why.",
   examples: [
@@ -79,7 +80,8 @@ export const compare = worksheetFunction({
       ],
     },
   ],
-  compute({ frame: { spec } }, pitches, spacings, what) {
+  compute({ roof, pitches, spacings, what }) {
+    const { spec } = roof.frame;
     const rows = pitches.map(({ cell, value: pitch }) => [
       cell,
       ...spacings.map(({ value: spacing }) => figure(what, { ...spec, pitch, spacing })),

@@ -27,6 +27,7 @@ export const hipRunFunction = worksheetFunction({
   family,
   summary: "Level run of the hip, or of the valley, for the run of this side's common.",
   parameters: [sidePitch, run, ...otherSide],
+  result: "value",
   returns: "the run from corner to apex, in the unit of run.",
   examples: [
     {
@@ -44,7 +45,7 @@ export const hipRunFunction = worksheetFunction({
     },
   ],
   refuses: [noHip],
-  compute: (slope, level, other, angle) => atCorner(slope, other, angle, (at) => hipRun(at, level)),
+  compute: ({ pitch, run, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => hipRun(at, run)),
 });
 
 export const hipLen = worksheetFunction({
@@ -52,6 +53,7 @@ export const hipLen = worksheetFunction({
   family,
   summary: "Line length of the hip, or of the valley, from the corner to the apex.",
   parameters: [sidePitch, run, ...otherSide],
+  result: "value",
   returns: "the length along the hip, in the unit of run.",
   examples: [
     {
@@ -68,7 +70,8 @@ export const hipLen = worksheetFunction({
     },
   ],
   refuses: [noHip],
-  compute: (slope, level, other, angle) => atCorner(slope, other, angle, (at) => alongHip(at, hipRun(at, level))),
+  compute: ({ pitch, run, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) => alongHip(at, hipRun(at, run))),
 });
 
 export const hipDeg = worksheetFunction({
@@ -76,6 +79,7 @@ export const hipDeg = worksheetFunction({
   family,
   summary: "Slope of the hip, or of the valley, from level.",
   parameters: [sidePitch, ...otherSide],
+  result: "value",
   returns: "degrees.",
   examples: [
     {
@@ -86,7 +90,7 @@ export const hipDeg = worksheetFunction({
     { cells: [9, 12], result: 30.9638 },
   ],
   refuses: [noHip],
-  compute: (slope, other, angle) => atCorner(slope, other, angle, (at) => slopeAngle(at.slope)),
+  compute: ({ pitch, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => slopeAngle(at.slope)),
 });
 
 export const hipRise = worksheetFunction({
@@ -94,6 +98,7 @@ export const hipRise = worksheetFunction({
   family,
   summary: "Rise of the hip, or of the valley, in 12 of its own run.",
   parameters: [sidePitch, ...otherSide],
+  result: "value",
   returns: "rise in 12 of the hip's run.",
   examples: [
     {
@@ -104,7 +109,7 @@ export const hipRise = worksheetFunction({
     { cells: [9, 12], result: 7.2, source: "3-4-5 triangle: 9 x 4/5" },
   ],
   refuses: [noHip],
-  compute: (slope, other, angle) => atCorner(slope, other, angle, (at) => at.slope * 12),
+  compute: ({ pitch, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => at.slope * 12),
 });
 
 export const hipToKing = worksheetFunction({
@@ -117,6 +122,7 @@ export const hipToKing = worksheetFunction({
     length("commonThickness", "Thickness of the king commons.", { example: "1.5" }),
     ...otherSide,
   ],
+  result: "value",
   returns:
     "the length along the hip, in the unit of run: shortened by half the king common's thickness along the hip's plan angle.",
   examples: [
@@ -129,8 +135,10 @@ export const hipToKing = worksheetFunction({
     { cells: [9, 144, 1.5, 12], result: 208.4565 },
   ],
   refuses: [noHip, headPastCorner],
-  compute: (slope, level, thickness, other, angle) =>
-    atCorner(slope, other, angle, (at) => andThen(hipRunToKing(at, level, thickness), (plan) => alongHip(at, plan))),
+  compute: ({ pitch, run, commonThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) =>
+      andThen(hipRunToKing(at, run, commonThickness), (plan) => alongHip(at, plan)),
+    ),
 });
 
 export const hipToRidge = worksheetFunction({
@@ -143,6 +151,7 @@ export const hipToRidge = worksheetFunction({
     length("ridgeThickness", "Thickness of the ridge.", { zero: true, example: "1.5" }),
     ...otherSide,
   ],
+  result: "value",
   returns: "the length along the hip, in the unit of run; the ridge is parallel to this side's plate.",
   examples: [
     {
@@ -154,8 +163,10 @@ export const hipToRidge = worksheetFunction({
     { cells: [9, 144, 1.5, 12], result: 208.821 },
   ],
   refuses: [noHip, ridgeFillsRun],
-  compute: (slope, level, thickness, other, angle) =>
-    atCorner(slope, other, angle, (at) => andThen(hipRunToRidge(at, level, thickness), (plan) => alongHip(at, plan))),
+  compute: ({ pitch, run, ridgeThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) =>
+      andThen(hipRunToRidge(at, run, ridgeThickness), (plan) => alongHip(at, plan)),
+    ),
 });
 
 export const hipDropFunction = worksheetFunction({
@@ -163,6 +174,7 @@ export const hipDropFunction = worksheetFunction({
   family,
   summary: "How far a square-topped hip is lowered so that its top corners touch the roof planes.",
   parameters: [sidePitch, hipThickness, ...otherSide],
+  result: "value",
   returns:
     "the plumb drop of a hip centred on the meeting line, in the unit of hipThickness; at two pitches the larger side's.",
   examples: [
@@ -175,7 +187,8 @@ export const hipDropFunction = worksheetFunction({
     { cells: [6, 1.5, 12], result: 0.6708 },
   ],
   refuses: [noHip],
-  compute: (slope, thickness, other, angle) => atCorner(slope, other, angle, (at) => hipDrop(at, thickness)),
+  compute: ({ pitch, hipThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) => hipDrop(at, hipThickness)),
 });
 
 export const hipHeel = worksheetFunction({
@@ -183,6 +196,7 @@ export const hipHeel = worksheetFunction({
   family,
   summary: "Height above plate of a dropped hip on its centre line, over the corner.",
   parameters: [sidePitch, heel, hipThickness, ...otherSide],
+  result: "value",
   returns: "the height, in the unit of heel: the commons' less the drop.",
   examples: [
     {
@@ -193,10 +207,10 @@ export const hipHeel = worksheetFunction({
     { cells: [6, 4.3992, 1.5], result: 4.134 },
   ],
   refuses: [noHip, dropTakesHeel],
-  compute: (slope, height, thickness, other, angle) =>
-    atCorner(slope, other, angle, (at) => {
-      const left = height - hipDrop(at, thickness);
-      return left > 0 ? left : new Reason("drop takes the heel", { least: hipDrop(at, thickness) });
+  compute: ({ pitch, heel, hipThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) => {
+      const left = heel - hipDrop(at, hipThickness);
+      return left > 0 ? left : new Reason("drop takes the heel", { least: hipDrop(at, hipThickness) });
     }),
 });
 
@@ -205,6 +219,7 @@ export const hipBack = worksheetFunction({
   family,
   summary: "Backing angle of the hip on this pitch's side: the bevel of its top to the roof plane.",
   parameters: [sidePitch, ...otherSide],
+  result: "value",
   returns: "degrees, from square across the hip's top.",
   examples: [
     {
@@ -215,7 +230,8 @@ export const hipBack = worksheetFunction({
     { cells: [9, 12], result: 21.1002 },
   ],
   refuses: [noHip],
-  compute: (slope, other, angle) => atCorner(slope, other, angle, (at) => slopeAngle(backing(at.near, at.slope))),
+  compute: ({ pitch, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) => slopeAngle(backing(at.near, at.slope))),
 });
 
 export const hipMark = worksheetFunction({
@@ -229,6 +245,7 @@ export const hipMark = worksheetFunction({
     hipThickness,
     ...otherSide,
   ],
+  result: "value",
   returns: "the distance along the hip, in the unit of offset.",
   examples: [
     {
@@ -239,8 +256,8 @@ export const hipMark = worksheetFunction({
     { cells: [9, 48, 1.5, 12], result: 92.129 },
   ],
   refuses: [noHip],
-  compute: (slope, offset, thickness, other, angle) =>
-    atCorner(slope, other, angle, (at) => alongHip(at, hipMarkRun(at.near, offset, thickness / 2))),
+  compute: ({ pitch, offset, hipThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) => alongHip(at, hipMarkRun(at.near, offset, hipThickness / 2))),
 });
 
 export const hips = [

@@ -61,6 +61,7 @@ export const hipKingBoard = worksheetFunction({
     overhang,
     ...otherSide,
   ],
+  result: "value",
   returns:
     "the length of the board, in the unit of run, to the farthest point of the head: at two pitches that is not on its centre line.",
   examples: [
@@ -78,9 +79,9 @@ export const hipKingBoard = worksheetFunction({
     },
   ],
   refuses: [noHip, headPastCorner, dropTakesHeel, hipAbovePlate],
-  compute: (slope, level, hip, common, deep, height, out, other, angle) =>
-    atCorner(slope, other, angle, (at) =>
-      boardOf(at, { run: level, thickness: hip, depth: deep, heel: height, overhang: out }, "king commons", common),
+  compute: ({ pitch, run, hipThickness, commonThickness, depth, heel, overhang, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) =>
+      boardOf(at, { run, thickness: hipThickness, depth, heel, overhang }, "king commons", commonThickness),
     ),
 });
 
@@ -101,6 +102,7 @@ export const hipRidgeBoard = worksheetFunction({
     overhang,
     ...otherSide,
   ],
+  result: "value",
   returns: "the length of the board, in the unit of run, to the long point of the head.",
   examples: [
     {
@@ -112,9 +114,9 @@ export const hipRidgeBoard = worksheetFunction({
     { cells: [6, 144, 1.5, 1.5, 7.25, 4.4, 16], result: 242.2338 },
   ],
   refuses: [noHip, ridgeFillsRun, dropTakesHeel, hipAbovePlate],
-  compute: (slope, level, hip, ridge, deep, height, out, other, angle) =>
-    atCorner(slope, other, angle, (at) =>
-      boardOf(at, { run: level, thickness: hip, depth: deep, heel: height, overhang: out }, "ridge", ridge),
+  compute: ({ pitch, run, hipThickness, ridgeThickness, depth, heel, overhang, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) =>
+      boardOf(at, { run, thickness: hipThickness, depth, heel, overhang }, "ridge", ridgeThickness),
     ),
 });
 

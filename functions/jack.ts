@@ -19,8 +19,8 @@ const jackThickness = length("jackThickness", "Thickness of the jack.", { exampl
 const heel = length("heel", "Height above plate of jacks and commons.", { example: "4.4" });
 const jackRefusals = [noHip, jackTooWide, shortBelowPlate];
 
-const runs = (at: Corner, off: number, hip: number, jack: number): JackRuns | Reason =>
-  jackRuns(at.near, off, { face: hip / 2, thickness: jack });
+const runs = (at: Corner, offset: number, hipThickness: number, thickness: number): JackRuns | Reason =>
+  jackRuns(at.near, offset, { face: hipThickness / 2, thickness });
 
 export const jackStepFunction = worksheetFunction({
   name: "JACKSTEP",
@@ -31,6 +31,7 @@ export const jackStepFunction = worksheetFunction({
     length("spacing", "Spacing of the jacks, centre to centre.", { example: "24" }),
     ...otherSide,
   ],
+  result: "value",
   returns: "the difference along the slope, in the unit of spacing.",
   examples: [
     { cells: ["8/12", 16], result: 19.23, source: "NAVEDTRA 14044, ch. 2: unit rise 8, 16 in o.c., 19.23 in" },
@@ -42,7 +43,8 @@ export const jackStepFunction = worksheetFunction({
     { cells: [6, 24], result: 26.83, source: "framing-square table: rise 6, 24 in o.c." },
   ],
   refuses: [noHip],
-  compute: (slope, spacing, other, angle) => atCorner(slope, other, angle, (at) => jackStep(at.near, spacing)),
+  compute: ({ pitch, spacing, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) => jackStep(at.near, spacing)),
 });
 
 export const jackLine = worksheetFunction({
@@ -50,6 +52,7 @@ export const jackLine = worksheetFunction({
   family,
   summary: "Line length of a jack: from the plate line to the centre line of the hip, with no thickness taken off.",
   parameters: [sidePitch, offset, ...otherSide],
+  result: "value",
   returns: "the length along the slope, in the unit of offset.",
   examples: [
     {
@@ -65,7 +68,8 @@ export const jackLine = worksheetFunction({
     },
   ],
   refuses: [noHip],
-  compute: (slope, off, other, angle) => atCorner(slope, other, angle, (at) => jackStep(at.near, off)),
+  compute: ({ pitch, offset, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) => jackStep(at.near, offset)),
 });
 
 export const jackLen = worksheetFunction({
@@ -73,6 +77,7 @@ export const jackLen = worksheetFunction({
   family,
   summary: "Length of a jack to its long point, along the top edge from the plumb line over the plate line.",
   parameters: [sidePitch, offset, hipThickness, jackThickness, ...otherSide],
+  result: "value",
   returns: "the long-point length, in the unit of offset.",
   examples: [
     {
@@ -85,8 +90,10 @@ export const jackLen = worksheetFunction({
     { cells: [`6/12`, `4'`, `1 1/2"`, `1 1/2"`], result: 53.3183 },
   ],
   refuses: jackRefusals,
-  compute: (slope, off, hip, jack, other, angle) =>
-    atCorner(slope, other, angle, (at) => andThen(runs(at, off, hip, jack), ({ long }) => long * alongSlope(slope))),
+  compute: ({ pitch, offset, hipThickness, jackThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) =>
+      andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) => long * alongSlope(pitch)),
+    ),
 });
 
 export const jackShort = worksheetFunction({
@@ -94,14 +101,17 @@ export const jackShort = worksheetFunction({
   family,
   summary: "Length of a jack to its short point, along the top edge from the plumb line over the plate line.",
   parameters: [sidePitch, offset, hipThickness, jackThickness, ...otherSide],
+  result: "value",
   returns: "the short-point length, in the unit of offset.",
   examples: [
     { cells: [6, 48, 1.5, 1.5], result: 51.6413 },
     { cells: [9, 48, 1.5, 1.5, 12], result: 77.1875, source: "3-4-5 triangle: (47.25 x 4/3 - 0.75 x 5/3) x 5/4" },
   ],
   refuses: jackRefusals,
-  compute: (slope, off, hip, jack, other, angle) =>
-    atCorner(slope, other, angle, (at) => andThen(runs(at, off, hip, jack), ({ short }) => short * alongSlope(slope))),
+  compute: ({ pitch, offset, hipThickness, jackThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) =>
+      andThen(runs(at, offset, hipThickness, jackThickness), ({ short }) => short * alongSlope(pitch)),
+    ),
 });
 
 export const jackTapeFunction = worksheetFunction({
@@ -110,6 +120,7 @@ export const jackTapeFunction = worksheetFunction({
   summary:
     "Straight tape on a jack's long-point face, from the seat-cut corner on the plate's outer edge to the long point.",
   parameters: [sidePitch, offset, hipThickness, jackThickness, heel, ...otherSide],
+  result: "value",
   returns: "the tape length, in the unit of offset; what is measured in the air before cutting.",
   examples: [
     { cells: [6, 48, 1.5, 1.5, 4.3992], result: 55.4255 },
@@ -120,9 +131,9 @@ export const jackTapeFunction = worksheetFunction({
     },
   ],
   refuses: jackRefusals,
-  compute: (slope, off, hip, jack, height, other, angle) =>
-    atCorner(slope, other, angle, (at) =>
-      andThen(runs(at, off, hip, jack), ({ long }) => jackTape(slope, long, height)),
+  compute: ({ pitch, offset, hipThickness, jackThickness, heel, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, (at) =>
+      andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) => jackTape(pitch, long, heel)),
     ),
 });
 
@@ -135,6 +146,7 @@ export const jackFromTape = worksheetFunction({
     length("tape", "Straight tape measured from the plate's outer top edge to the long point.", { example: "55.42" }),
     heel,
   ],
+  result: "value",
   returns: "the long-point length along the top edge, in the unit of tape.",
   examples: [
     {
@@ -146,7 +158,7 @@ export const jackFromTape = worksheetFunction({
     { cells: [6, 55.4255, 4.3992], result: 53.3183, tolerance: 0.0002 },
   ],
   refuses: [tapeBelowHeel],
-  compute: (slope, tape, height) => andThen(jackRunFromTape(slope, tape, height), (level) => level * alongSlope(slope)),
+  compute: ({ pitch, tape, heel }) => andThen(jackRunFromTape(pitch, tape, heel), (level) => level * alongSlope(pitch)),
 });
 
 export const jackTilt = worksheetFunction({
@@ -155,6 +167,7 @@ export const jackTilt = worksheetFunction({
   summary:
     "Saw tilt of a jack's head cut, from square, while the saw follows the plumb line; valley jacks and cripples have the same.",
   parameters: [sidePitch, ...otherSide],
+  result: "value",
   returns: "degrees; 45 at equal pitches and a square corner.",
   examples: [
     {
@@ -165,7 +178,8 @@ export const jackTilt = worksheetFunction({
     { cells: [9, 12], result: 53.1301, source: "3-4-5 triangle" },
   ],
   refuses: [noHip],
-  compute: (slope, other, angle) => atCorner(slope, other, angle, ({ near }) => directionAngle(near.cos, near.sin)),
+  compute: ({ pitch, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, ({ near }) => directionAngle(near.cos, near.sin)),
 });
 
 export const jackEdgeFunction = worksheetFunction({
@@ -174,6 +188,7 @@ export const jackEdgeFunction = worksheetFunction({
   summary:
     "Angle that a jack's head cut leaves across its top edge, from square; valley jacks and cripples have the same.",
   parameters: [sidePitch, ...otherSide],
+  result: "value",
   returns: "degrees; more than the saw tilt, because the edge is seen along the slope.",
   examples: [
     {
@@ -186,7 +201,8 @@ export const jackEdgeFunction = worksheetFunction({
     { cells: [6], result: 48.1897 },
   ],
   refuses: [noHip],
-  compute: (slope, other, angle) => atCorner(slope, other, angle, ({ near }) => slopeAngle(jackEdge(near))),
+  compute: ({ pitch, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, ({ near }) => slopeAngle(jackEdge(near))),
 });
 
 export const jackBoard = worksheetFunction({
@@ -206,6 +222,7 @@ export const jackBoard = worksheetFunction({
     }),
     ...otherSide,
   ],
+  result: "value",
   returns: "the length of the board, in the unit of offset.",
   examples: [
     {
@@ -216,12 +233,12 @@ export const jackBoard = worksheetFunction({
     { cells: [6, 48, 1.5, 1.5, 5.5, 4.4, 0], result: 55.286 },
   ],
   refuses: [...jackRefusals, heelAboveDepth],
-  compute(slope, off, hip, jack, depth, height, out, other, angle) {
-    const seat = seatOf(slope, depth, height);
+  compute({ pitch, offset, hipThickness, jackThickness, depth, heel, overhang, otherPitch, corner }) {
+    const seat = seatOf(pitch, depth, heel);
     if (seat instanceof Reason) return seat;
-    return atCorner(slope, other, angle, (at) =>
-      andThen(runs(at, off, hip, jack), ({ long }) =>
-        shortestBoard({ pitch: slope, run: long, overhang: out, depth, heel: height }),
+    return atCorner(pitch, otherPitch, corner, (at) =>
+      andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) =>
+        shortestBoard({ pitch, run: long, overhang, depth, heel }),
       ),
     );
   },

@@ -22,6 +22,7 @@ export const boardFeet = worksheetFunction({
     }),
     number("count", "Number of pieces.", { from: 0, to: 1_000_000, example: "10, for ten pieces", fallback: 1 }),
   ],
+  result: "value",
   returns: "board feet: nominal thickness times nominal depth in inches, times length in feet, over 12.",
   examples: [
     { cells: ["2x6", `16'`], result: 16, source: "a board foot is 144 cubic inches, nominal: 2 x 6 x 192 / 144" },
@@ -32,13 +33,13 @@ export const boardFeet = worksheetFunction({
     },
     { cells: ["1.5 x 7.25", 144], result: 16 },
   ],
-  compute({ name }, each, count, { unit }) {
+  compute({ size: { name }, length, count }, { unit }) {
     const perFoot = boardFeetPerFoot(name);
-    return perFoot instanceof Reason ? perFoot : (perFoot * count * each) / (unit === "mm" ? MM_PER_INCH : 1) / 12;
+    return perFoot instanceof Reason ? perFoot : (perFoot * count * length) / (unit === "mm" ? MM_PER_INCH : 1) / 12;
   },
 });
 
-const boardsOnHand: Parameter<readonly number[] | null> = {
+const boardsOnHand: Parameter<readonly number[] | null, "boards"> = {
   name: "boards",
   description: `Lengths of board on hand: a range of lengths, or text such as "8' to 20' by 2'".`,
   quantity: "boards",
@@ -60,6 +61,7 @@ export const boardPick = worksheetFunction({
     ),
     boardsOnHand,
   ],
+  result: "value",
   returns: "the length of that board, in the unit of length.",
   examples: [
     {
@@ -71,8 +73,8 @@ export const boardPick = worksheetFunction({
     { cells: ["3.1 m"], result: 3600 },
   ],
   refuses: [noBoard],
-  compute(piece, boards, { unit }) {
-    const picked = pickBoard(piece, boards ?? DEFAULTS[unit ?? "in"].boards);
+  compute({ length, boards }, { unit }) {
+    const picked = pickBoard(length, boards ?? DEFAULTS[unit ?? "in"].boards);
     // Lengths were read as positive already, so all that can be wrong is that every board is too short.
     return picked instanceof Reason ? new Reason("no board long enough", picked.figures) : picked;
   },

@@ -48,6 +48,7 @@ export const lumberOrder = worksheetFunction({
   summary:
     "Boards to buy for a list of pieces or a whole roof at the least cost, with the proof that nothing costs less.",
   parameters,
+  result: "table",
   returns:
     "a table that spills, with headings: Used and Left over are lengths over all boards of the row, in the unit of the call. Cost is in the prices given, or without prices the length bought. The last row holds the least cost that any way of cutting can have. Pieces of one size and pitch share their plumb cuts, left and right jacks head to head their slanting cut, with a kerf at every cut; pieces longer than every board are refused, but a roof's ridge is joined at commons. A roof block's Spares are more commons; its Waste adds whole boards in rows of their own, which the plan and the last row do not count.",
   examples: [
@@ -92,7 +93,7 @@ export const lumberOrder = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  async compute(pieces, boards, kerf, reading) {
+  async compute({ pieces, boards, kerf }, reading) {
     const order = await cutOrder(pieces, boards, kerf, reading);
     return order instanceof Refusal ? order : orderRows(order);
   },
@@ -104,6 +105,7 @@ export const stickPlan = worksheetFunction({
   asynchronous: true,
   summary: "Which pieces come out of which board, in the order of cutting, for the order that LUMBERORDER gives.",
   parameters,
+  result: "table",
   returns: `a table that spills, with headings: a row for each board (over 1000 boards, for Times boards that are cut alike, numbered from Board number on), its pieces from its left end, and the length left over. In Pieces "a | b" share one plumb or square cut, "a + b" the slanting cut of their heads, with b turned end for end so that the board's crown is at its bottom; after "a; b" nothing is shared; "3 x a" are three alike. L and R are the hands.`,
   examples: [
     {
@@ -127,7 +129,7 @@ export const stickPlan = worksheetFunction({
         "by hand at 9 in 12 (3-4-5): 50 + 50, less 1.5 x 5/4 for the cut that both heads share, and 5.5 x 3/4 of slant at the board's end",
     },
   ],
-  async compute(pieces, boards, kerf, reading) {
+  async compute({ pieces, boards, kerf }, reading) {
     const order = await cutOrder(pieces, boards, kerf, reading);
     return order instanceof Refusal ? order : stickRows(order);
   },

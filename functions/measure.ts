@@ -22,13 +22,14 @@ export const inches = worksheetFunction({
   family,
   summary: "A length in inches, whatever it was typed in.",
   parameters: [length("length", `Length: a number of inches, or text such as 9' 4 5/8" or 2860 mm.`, any)],
+  result: "value",
   returns: "inches; a bare number is inches already.",
   examples: [
     { cells: [`9' 4 5/8"`], result: 112.625 },
     { cells: ["9-4-5/8"], result: 112.625 },
     { cells: ["2540 mm"], result: 100, source: INCH },
   ],
-  compute: inInches,
+  compute: ({ length }, reading) => inInches(length, reading),
 });
 
 export const toMm = worksheetFunction({
@@ -36,12 +37,13 @@ export const toMm = worksheetFunction({
   family,
   summary: "A length in millimetres, whatever it was typed in.",
   parameters: [length("length", `Length: a number of millimetres, or text such as 2.86 m or 9' 4 5/8".`, any)],
+  result: "value",
   returns: "millimetres; a bare number is millimetres already.",
   examples: [
     { cells: [`100"`], result: 2540, source: INCH },
     { cells: ["2.86 m"], result: 2860 },
   ],
-  compute: (value, { unit }) => (unit === "in" ? value * MM_PER_INCH : value),
+  compute: ({ length }, { unit }) => (unit === "in" ? length * MM_PER_INCH : length),
 });
 
 export const tape = worksheetFunction({
@@ -49,12 +51,13 @@ export const tape = worksheetFunction({
   family,
   summary: "A length as it is read on a tape in feet, inches and a fraction.",
   parameters: [length("inches", "Length in inches.", any), smallest],
+  result: "value",
   returns: "text such as 9' 4 5/8\", rounded once to the nearest division, half way up.",
   examples: [
     { cells: [112.6], result: `9' 4 5/8"` },
     { cells: [111.12, 8], result: `9' 3 1/8"`, source: "NAVEDTRA 14044, ch. 2: rise 7, span 16 ft, 9 ft 3 1/8 in" },
   ],
-  compute: (value, division, reading) => tapeText(inInches(value, reading), division),
+  compute: ({ inches, smallest }, reading) => tapeText(inInches(inches, reading), smallest),
 });
 
 export const tapeRounded = worksheetFunction({
@@ -62,12 +65,13 @@ export const tapeRounded = worksheetFunction({
   family,
   summary: "A length rounded to the nearest division of a tape, as a number.",
   parameters: [length("inches", "Length in inches.", any), smallest],
+  result: "value",
   returns: "inches, half way up.",
   examples: [
     { cells: [112.6], result: 112.625 },
     { cells: [111.12, 8], result: 111.125, source: "NAVEDTRA 14044, ch. 2: rise 7, span 16 ft, 111 1/8 in" },
   ],
-  compute: (value, division, reading) => tapeRound(inInches(value, reading), division),
+  compute: ({ inches, smallest }, reading) => tapeRound(inInches(inches, reading), smallest),
 });
 
 export const measures = [inches, toMm, tape, tapeRounded];

@@ -11,13 +11,14 @@ export const pitchDeg = worksheetFunction({
   family,
   summary: "Angle of a roof pitch from level.",
   parameters: [roofPitch],
+  result: "value",
   returns: "degrees.",
   examples: [
     { cells: [12], result: 45, source: "a right triangle with equal legs (Euclid I.5, I.32)" },
     { cells: ["6/12"], result: 26.5651 },
     { cells: ["50%"], result: 26.5651 },
   ],
-  compute: (slope) => slopeAngle(slope),
+  compute: ({ pitch }) => slopeAngle(pitch),
 });
 
 export const pitchRise = worksheetFunction({
@@ -25,12 +26,13 @@ export const pitchRise = worksheetFunction({
   family,
   summary: "Rise in 12 of run of a roof pitch.",
   parameters: [roofPitch],
+  result: "value",
   returns: "rise in 12 of run.",
   examples: [
     { cells: ["45°"], result: 12, source: "a right triangle with equal legs (Euclid I.5, I.32)", tolerance: 1e-9 },
     { cells: ["6 in 12"], result: 6 },
   ],
-  compute: (slope) => slope * 12,
+  compute: ({ pitch }) => pitch * 12,
 });
 
 export const pitchFrom = worksheetFunction({
@@ -38,12 +40,13 @@ export const pitchFrom = worksheetFunction({
   family,
   summary: "Rise in 12 of a rise measured over a measured run.",
   parameters: [length("rise", "Plumb rise, measured over the run."), length("run", "Level run it was measured over.")],
+  result: "value",
   returns: "rise in 12 of run.",
   examples: [
     { cells: [10, 20], result: 6 },
     { cells: [`10'`, `15'`], result: 8, source: "NAVEDTRA 14044, ch. 2: unit rise 8, span 30 ft, total rise 10 ft" },
   ],
-  compute: (rise, run) => (rise * 12) / run,
+  compute: ({ rise, run }) => (rise * 12) / run,
 });
 
 export const slopeLen = worksheetFunction({
@@ -51,13 +54,14 @@ export const slopeLen = worksheetFunction({
   family,
   summary: "Length along the slope over a level run.",
   parameters: [roofPitch, length("run", "Level run.")],
+  result: "value",
   returns: "the length along the slope, in the unit of run.",
   examples: [
     { cells: [7, 12], result: 13.89, source: "NAVEDTRA 14044, ch. 2: common, unit rise 7, 13.89 in per foot of run" },
     { cells: [16, 12], result: 20, source: "US Army EN0069, lesson 2: common, unit rise 16, 20.00 in" },
     { cells: [9, 12], result: 15, source: "Hodgson, ABC of the Steel Square: common, rise 9, 15 in per foot of run" },
   ],
-  compute: (slope, run) => run * alongSlope(slope),
+  compute: ({ pitch, run }) => run * alongSlope(pitch),
 });
 
 export const pitches = [pitchDeg, pitchRise, pitchFrom, slopeLen];

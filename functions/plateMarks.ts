@@ -10,7 +10,8 @@ export const plateMarks = worksheetFunction({
   family: "roof",
   summary:
     "Running marks along every plate of a hip roof for one hook of the tape: jacks, king commons and commons in one list.",
-  parameters: [roof()],
+  parameters: [roof("roof")],
+  result: "table",
   returns:
     "a table that spills, with headings; marks to the edge nearer the hook, and bays centre to centre, in the unit of the block.",
   examples: [
@@ -134,8 +135,8 @@ export const plateMarks = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute(model) {
-    return [[...PLATE_HEADINGS], ...listsOf(model.frame).flatMap((list) => rows(list, model))];
+  compute({ roof }) {
+    return [[...PLATE_HEADINGS], ...listsOf(roof.frame).flatMap((list) => rows(list, roof))];
   },
 });
 

@@ -79,7 +79,8 @@ export const jackTable = worksheetFunction({
   name: "JACKTABLE",
   family,
   summary: "Jack schedule of a hip roof: a row for each distinct jack, longest first.",
-  parameters: [roof()],
+  parameters: [roof("roof")],
+  result: "table",
   returns: "a table that spills, with headings; lengths in the unit of the block, angles in degrees.",
   examples: [
     {
@@ -137,7 +138,7 @@ export const jackTable = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute({ frame, pieces }) {
+  compute({ roof: { frame, pieces } }) {
     const rows = pieces
       .filter(({ member }) => member === "jack")
       .map((p): Cell[] => [
@@ -166,7 +167,8 @@ export const members = worksheetFunction({
   name: "MEMBERS",
   family,
   summary: "Every distinct piece of a hip roof: ridge, commons, king commons, hips and jacks, with counts by hand.",
-  parameters: [roof()],
+  parameters: [roof("roof")],
+  result: "table",
   returns: "a table that spills, with headings; lengths in the unit of the block, angles in degrees.",
   examples: [
     {
@@ -462,7 +464,7 @@ export const members = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute({ frame, pieces }) {
+  compute({ roof: { frame, pieces } }) {
     const rows = pieces.map((p): Cell[] => [
       p.mark,
       p.member,

@@ -18,7 +18,7 @@ export const salvage = worksheetFunction({
   summary:
     "The jacks that a wrongly cut one can still become, of the same hand or re-cut to the other, least lost first.",
   parameters: [
-    roof(),
+    roof("roof"),
     choice("side", "Side the jack was cut for: Main, End, or Both where both have the same jacks.", [
       "Main",
       "End",
@@ -30,6 +30,7 @@ export const salvage = worksheetFunction({
     ] as const),
     length("longPoint", "Length to its long point as it was cut, along the top edge.", { example: "53.25" }),
   ],
+  result: "table",
   returns:
     "a table that spills, with headings; lengths in the unit of the block. One row says so where it can become none.",
   examples: [
@@ -91,7 +92,7 @@ export const salvage = worksheetFunction({
     },
   ],
   refuses: [sidesDiffer],
-  compute({ frame, pieces }, side, hand, longPoint) {
+  compute({ roof: { frame, pieces }, side, hand, longPoint }) {
     const found = rescues(frame, pieces, { side, hand, longPoint });
     if (found instanceof Reason) return found;
     const { unit } = frame.spec;

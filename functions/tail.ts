@@ -45,6 +45,7 @@ export const tailBoard = worksheetFunction({
   family,
   summary: "Board that a rafter's tail takes below the plumb line over the plate line, its cut included.",
   parameters: tailParameters,
+  result: "value",
   returns:
     "the length along the board, in the unit of overhang; with a common's length or a jack's long point it makes the shortest board.",
   examples: [
@@ -54,8 +55,8 @@ export const tailBoard = worksheetFunction({
     { cells: [6, 16, 5.5, 4.4], result: 20.6385 },
   ],
   refuses: tailRefusals,
-  compute: (slope, out, deep, height, cut, fascia) =>
-    andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ board }) => board),
+  compute: ({ pitch, overhang, depth, heel, tailCut, fascia }) =>
+    andThen(tailOf({ pitch, overhang, depth, heel, cut: tailCut, fascia }), ({ board }) => board),
 });
 
 export const tailDrop = worksheetFunction({
@@ -63,6 +64,7 @@ export const tailDrop = worksheetFunction({
   family,
   summary: "How far the lowest point of a rafter's tail, or its level soffit, hangs below the plate's top.",
   parameters: tailParameters,
+  result: "value",
   returns: "the plumb distance, in the unit of overhang; below 0 it lies above the plate's top.",
   examples: [
     { cells: [9, 16, 8, 7], result: 15, source: "3-4-5 triangle: 16 x 3/4 + 8 x 5/4 - 7" },
@@ -70,8 +72,8 @@ export const tailDrop = worksheetFunction({
     { cells: [9, 16, 8, 7, "level", 5], result: 10, source: "3-4-5 triangle: 16 x 3/4 + 5 - 7" },
   ],
   refuses: tailRefusals,
-  compute: (slope, out, deep, height, cut, fascia) =>
-    andThen(tailOf({ pitch: slope, overhang: out, depth: deep, heel: height, cut, fascia }), ({ below }) => below),
+  compute: ({ pitch, overhang, depth, heel, tailCut, fascia }) =>
+    andThen(tailOf({ pitch, overhang, depth, heel, cut: tailCut, fascia }), ({ below }) => below),
 });
 
 export const soffitCutFunction = worksheetFunction({
@@ -79,6 +81,7 @@ export const soffitCutFunction = worksheetFunction({
   family,
   summary: "Length of a soffit's level cut, from the foot of the tail's plumb cut in to the rafter's underside.",
   parameters: [roofPitch, overhang, depth, length("fascia", `${fasciaText}.`, { example: "5.5" })],
+  result: "value",
   returns:
     "the level length, in the unit of overhang; where the overhang is shorter the cut ends plumb under the plate line.",
   examples: [
@@ -86,7 +89,7 @@ export const soffitCutFunction = worksheetFunction({
     { cells: [6, 16, 5.5, 3.5], result: 5.2984 },
   ],
   refuses: [fasciaTooDeep],
-  compute: (slope, out, deep, fascia) => soffitCut({ pitch: slope, overhang: out, depth: deep, fascia }),
+  compute: ({ pitch, overhang, depth, fascia }) => soffitCut({ pitch, overhang, depth, fascia }),
 });
 
 export const endOverhang = worksheetFunction({
@@ -94,12 +97,13 @@ export const endOverhang = worksheetFunction({
   family,
   summary: "Overhang around the corner that keeps the fascia level where the pitches differ.",
   parameters: [roofPitch, overhang, pitch("otherPitch", "Pitch of the plane around the corner.")],
+  result: "value",
   returns: "the level overhang of the other side, in the unit of overhang.",
   examples: [
     { cells: [6, 16, 8], result: 12, source: "both fascias fall 8 in: 16 x 6/12 and 12 x 8/12" },
     { cells: ["6/12", "400 mm", "9/12"], result: 266.6667 },
   ],
-  compute: levelOverhang,
+  compute: ({ pitch, overhang, otherPitch }) => levelOverhang(pitch, overhang, otherPitch),
 });
 
 export const tails = [tailBoard, tailDrop, soffitCutFunction, endOverhang];

@@ -44,7 +44,8 @@ export const takeOffFunction = worksheetFunction({
   family: "roof",
   summary:
     "Everything an estimator prices of a hip roof: lineal lengths, areas by plane, sheathing, roofing and lumber by size.",
-  parameters: [roof()],
+  parameters: [roof("roof")],
+  result: "table",
   returns:
     "a table that spills, with headings; feet, square feet and squares, or metres and square metres for a metric block.",
   examples: [
@@ -159,7 +160,7 @@ export const takeOffFunction = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute: rows,
+  compute: ({ roof }) => rows(roof),
 });
 
 function rows(model: RoofModel): Cell[][] {

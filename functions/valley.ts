@@ -34,6 +34,7 @@ export const valleyJack = worksheetFunction({
   family,
   summary: "Length of a valley jack on its long side, from the ridge's face to its long point at the foot.",
   parameters: [...jackParameters, ...otherSide],
+  result: "value",
   returns: "the length along the slope, in the unit of offset.",
   examples: [
     {
@@ -46,9 +47,12 @@ export const valleyJack = worksheetFunction({
     { cells: [6, 48, 144, 1.5, 1.5, 0, 6, 90], result: 106.9839 },
   ],
   refuses: jackRefusals,
-  compute: (slope, offset, run, valley, jack, ridge, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) =>
-      andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ long }) => long * alongSlope(slope)),
+  compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, ({ near }) =>
+      andThen(
+        valleyJackRuns(near, offset, run, valleyThickness, jackThickness, ridgeThickness),
+        ({ long }) => long * alongSlope(pitch),
+      ),
     ),
 });
 
@@ -57,6 +61,7 @@ export const valleyShort = worksheetFunction({
   family,
   summary: "Length of a valley jack on its short side, from the ridge's face to its short point at the foot.",
   parameters: [...jackParameters, ...otherSide],
+  result: "value",
   returns: "the length along the slope, in the unit of offset.",
   examples: [
     {
@@ -67,9 +72,12 @@ export const valleyShort = worksheetFunction({
     { cells: [6, 48, 144, 1.5, 1.5, 0], result: 105.3069 },
   ],
   refuses: jackRefusals,
-  compute: (slope, offset, run, valley, jack, ridge, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) =>
-      andThen(valleyJackRuns(near, offset, run, valley, jack, ridge), ({ short }) => short * alongSlope(slope)),
+  compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, ({ near }) =>
+      andThen(
+        valleyJackRuns(near, offset, run, valleyThickness, jackThickness, ridgeThickness),
+        ({ short }) => short * alongSlope(pitch),
+      ),
     ),
 });
 
@@ -78,6 +86,7 @@ export const valleyBoard = worksheetFunction({
   family,
   summary: "Shortest straight board that holds a valley jack, its plumb ends included.",
   parameters: [...jackParameters, depth, ...otherSide],
+  result: "value",
   returns: "the length of the board, in the unit of offset.",
   examples: [
     {
@@ -88,11 +97,11 @@ export const valleyBoard = worksheetFunction({
     { cells: [6, 48, 144, 1.5, 1.5, 0, 5.5], result: 109.7339 },
   ],
   refuses: jackRefusals,
-  compute: (slope, offset, run, valley, jack, ridge, deep, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) =>
+  compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, depth, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, ({ near }) =>
       andThen(
-        valleyJackRuns(near, offset, run, valley, jack, ridge),
-        ({ long }) => long * alongSlope(slope) + deep * slope,
+        valleyJackRuns(near, offset, run, valleyThickness, jackThickness, ridgeThickness),
+        ({ long }) => long * alongSlope(pitch) + depth * pitch,
       ),
     ),
 });
@@ -102,6 +111,7 @@ export const crippleLen = worksheetFunction({
   family,
   summary: "Length of a cripple between a parallel hip and valley, the same on both of its faces.",
   parameters: [...crippleParameters, ...otherSide],
+  result: "value",
   returns: "the length along the slope, in the unit of distance.",
   examples: [
     {
@@ -114,9 +124,9 @@ export const crippleLen = worksheetFunction({
     { cells: [6, 120, 1.5, 1.5], result: 131.7924 },
   ],
   refuses: crippleRefusals,
-  compute: (slope, distance, hip, valley, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) =>
-      andThen(crippleRun(near, distance, hip, valley), (run) => run * alongSlope(slope)),
+  compute: ({ pitch, distance, hipThickness, valleyThickness, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, ({ near }) =>
+      andThen(crippleRun(near, distance, hipThickness, valleyThickness), (run) => run * alongSlope(pitch)),
     ),
 });
 
@@ -130,6 +140,7 @@ export const crippleBoard = worksheetFunction({
     depth,
     ...otherSide,
   ],
+  result: "value",
   returns: "the length of the board, in the unit of distance.",
   examples: [
     {
@@ -140,11 +151,11 @@ export const crippleBoard = worksheetFunction({
     { cells: [6, 120, 1.5, 1.5, 1.5, 5.5], result: 136.2194 },
   ],
   refuses: crippleRefusals,
-  compute: (slope, distance, hip, valley, cripple, deep, other, angle) =>
-    atCorner(slope, other, angle, ({ near }) =>
+  compute: ({ pitch, distance, hipThickness, valleyThickness, crippleThickness, depth, otherPitch, corner }) =>
+    atCorner(pitch, otherPitch, corner, ({ near }) =>
       andThen(
-        crippleRun(near, distance, hip, valley),
-        (run) => (run + cripple * near.tan) * alongSlope(slope) + deep * slope,
+        crippleRun(near, distance, hipThickness, valleyThickness),
+        (run) => (run + crippleThickness * near.tan) * alongSlope(pitch) + depth * pitch,
       ),
     ),
 });

@@ -25,7 +25,7 @@ type Heading = (typeof REQUIRED)[number] | (typeof OPTIONAL)[number];
 const MOST = 200;
 
 /** `boards`: a table of what can be had, or a plain list of lengths for every size. */
-export const boardsParameter: Parameter<readonly ListedBoard[]> = {
+export const boardsParameter: Parameter<readonly ListedBoard[], "boards"> = {
   name: "boards",
   quantity: "boards",
   block: true,

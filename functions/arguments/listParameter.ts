@@ -10,13 +10,13 @@ export interface Listed<T> {
 }
 
 /** A range of values, or a single one; blank cells are passed over. A refusal names the value by its place in the list. */
-export function listParameter<T>(
-  name: string,
+export function listParameter<T, const N extends string>(
+  name: N,
   description: string,
   most: number,
   example: string,
   read: (label: string, cell: Input, reading: Reading) => T | Refusal | CellError,
-): Parameter<readonly Listed<T>[]> {
+): Parameter<readonly Listed<T>[], N> {
   return {
     name,
     description,

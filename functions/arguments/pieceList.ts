@@ -46,7 +46,7 @@ type Heading = (typeof REQUIRED)[number] | (typeof OPTIONAL)[number];
 const LONGEST_NAME = 40;
 
 /** `pieces`: a list with headings, or a roof block, whose members they then are. */
-export const piecesParameter: Parameter<PieceSource> = {
+export const piecesParameter: Parameter<PieceSource, "pieces"> = {
   name: "pieces",
   quantity: "pieces",
   block: true,

@@ -18,13 +18,10 @@ const KEPT = 32;
 const framed = new Map<string, RoofModel | Refusal>();
 
 /** A block of label and value that describes one roof; cells that share a block share its framing. */
-export function roof(
-  name = "roof",
-  description = "Roof block: two columns, label and value, such as Span, Length and Pitch.",
-): Parameter<RoofModel> {
+export function roof<const N extends string>(name: N): Parameter<RoofModel, N> {
   return {
     name,
-    description,
+    description: "Roof block: two columns, label and value, such as Span, Length and Pitch.",
     quantity: "roof",
     block: true,
     read(input, reading) {

@@ -15,7 +15,7 @@ export function call(definition: WorksheetFunction, cells: readonly Input[]): An
   const { parameters } = definition;
   if (cells.length > parameters.length) return tooMany(definition, cells.length);
   const reading: Reading = { unit: null, unitFrom: "" };
-  const values: unknown[] = new Array(parameters.length + 1);
+  const values: unknown[] = new Array(parameters.length);
   for (let i = 0; i < parameters.length; i++) {
     const parameter = parameters[i]!;
     let cell = cells[i];
@@ -35,12 +35,7 @@ export function call(definition: WorksheetFunction, cells: readonly Input[]): An
     if (typeof value === "object" && (value instanceof Refusal || value instanceof CellError)) return value;
     values[i] = value;
   }
-  values[parameters.length] = reading;
-  const answer = (
-    definition.compute as (
-      ...all: unknown[]
-    ) => Output | Reason | Refusal | CellError | Promise<Output | Reason | Refusal | CellError>
-  )(...values);
+  const answer = definition.run(values, reading);
   if (typeof answer === "number") return finite(definition, answer);
   return answer instanceof Promise ? answer.then((a) => worded(definition, a)) : worded(definition, answer);
 }

@@ -1,5 +1,4 @@
 import { helpPath } from "./helpPage.ts";
-import { spills } from "./spills.ts";
 import type { Parameter, WorksheetFunction } from "./worksheetFunction.ts";
 
 /** What Excel reads in functions.json about every function before any code runs. */
@@ -42,14 +41,14 @@ export function excelMetadata(functions: readonly WorksheetFunction[], base: str
 }
 
 function described(definition: WorksheetFunction, base: string): ExcelFunction {
-  const { name, summary, parameters, asynchronous } = definition;
+  const { name, summary, parameters, result, asynchronous } = definition;
   return {
     id: name,
     name,
     description: summary,
     helpUrl: `${base}/${helpPath(definition)}`,
     parameters: parameters.map(parameter),
-    result: { type: "any", dimensionality: spills(definition) ? "matrix" : "scalar" },
+    result: { type: "any", dimensionality: result === "table" ? "matrix" : "scalar" },
     options: asynchronous ? { requiresAddress: true } : { requiresAddress: true, supportSync: true },
   };
 }

@@ -9,18 +9,16 @@ import { COMMA, hasComma, missing, refuse } from "./refuse.ts";
 import type { Parameter } from "./worksheetFunction.ts";
 
 /** A roof pitch as rise over run. A bare number from 1 to 24 is the rise in 12. */
-export function pitch(name: string, description: string): Parameter<number> {
+export function pitch<const N extends string>(name: N, description: string): Parameter<number, N> {
   return { name, description, quantity: "pitch", read: (cell) => readPitchCell(name, cell) };
 }
 
 /** The pitch of the plane around the corner; the same pitch when blank (read as null). */
-export function otherPitch(
-  name = "otherPitch",
-  description = "Pitch of the plane on the other side of the hip or valley.",
-): Parameter<number | null> {
+export function otherPitch(): Parameter<number | null, "otherPitch"> {
+  const name = "otherPitch";
   return {
     name,
-    description,
+    description: "Pitch of the plane on the other side of the hip or valley.",
     quantity: "pitch",
     optional: true,
     defaultText: "the same pitch",
@@ -29,7 +27,11 @@ export function otherPitch(
 }
 
 /** A length in the call's unit. */
-export function length(name: string, description: string, options: LengthOptions = {}): Parameter<number> {
+export function length<const N extends string>(
+  name: N,
+  description: string,
+  options: LengthOptions = {},
+): Parameter<number, N> {
   return {
     name,
     description,
@@ -39,12 +41,12 @@ export function length(name: string, description: string, options: LengthOptions
 }
 
 /** A length that may be left out; read as null then. */
-export function optionalLength(
-  name: string,
+export function optionalLength<const N extends string>(
+  name: N,
   description: string,
   defaultText: string,
   options: LengthOptions = {},
-): Parameter<number | null> {
+): Parameter<number | null, N> {
   return {
     name,
     description,
@@ -56,13 +58,11 @@ export function optionalLength(
 }
 
 /** The angle between the two plate lines in degrees; 90 when blank or 0. */
-export function cornerAngle(
-  name = "corner",
-  description = "Angle between the two plate lines, in degrees.",
-): Parameter<Degrees> {
+export function cornerAngle(): Parameter<Degrees, "corner"> {
+  const name = "corner";
   return {
     name,
-    description,
+    description: "Angle between the two plate lines, in degrees.",
     quantity: "angle",
     optional: true,
     defaultText: "90",
@@ -80,11 +80,11 @@ export function cornerAngle(
 }
 
 /** A plain number within bounds; `fallback` when blank, required without one. */
-export function number(
-  name: string,
+export function number<const N extends string>(
+  name: N,
   description: string,
   bounds: { from: number; to: number; whole?: boolean; example: string; fallback?: number },
-): Parameter<number> {
+): Parameter<number, N> {
   const optional = bounds.fallback !== undefined;
   return {
     name,
@@ -116,12 +116,12 @@ export function number(
 }
 
 /** One of a few words or numbers, read without regard to case; the first is the default when optional. */
-export function choice<T extends string | number>(
-  name: string,
+export function choice<T extends string | number, const N extends string>(
+  name: N,
   description: string,
   choices: readonly T[],
   fallback?: T,
-): Parameter<T> {
+): Parameter<T, N> {
   return {
     name,
     description,
@@ -140,6 +140,6 @@ export function choice<T extends string | number>(
 }
 
 /** A lumber size: nominal such as 2x8, or actual. Its unit counts for the call when it is metric. */
-export function size(name: string, description: string): Parameter<ReadSize> {
+export function size<const N extends string>(name: N, description: string): Parameter<ReadSize, N> {
   return { name, description, quantity: "size", read: (cell, reading) => readSizeCell(name, cell, reading) };
 }

@@ -5,8 +5,13 @@ import type { CellError, Refusal } from "./refusal.ts";
 /** What a cell can show. */
 export type Cell = number | string | boolean;
 
-/** What a call can give: one cell, or rows of cells that spill. Never an empty array. */
-export type Output = Cell | readonly (readonly Cell[])[];
+/** Rows of cells that spill, headings first. Never an empty array. */
+export type Table = readonly (readonly Cell[])[];
+
+/** Which of the two a call gives. */
+export type Result = "value" | "table";
+type OutputOf<R extends Result> = { value: Cell; table: Table }[R];
+export type Output = OutputOf<Result>;
 
 /** What a host hands over for one argument: a raw cell (null, undefined or "" when blank), or a range as rows of raw cells. */
 export type Input = unknown;
@@ -23,8 +28,8 @@ export type Quantity =
   "pitch" | "length" | "angle" | "number" | "size" | "text" | "roof" | "pieces" | "boards" | "list";
 
 /** One parameter: what people read about it, how a host declares it, and how a raw cell becomes a value. */
-export interface Parameter<T = unknown> {
-  readonly name: string;
+export interface Parameter<T = unknown, N extends string = string> {
+  readonly name: N;
   readonly description: string;
   readonly quantity: Quantity;
   /** A block of cells is expected, not one cell. */
@@ -38,10 +43,10 @@ export interface Parameter<T = unknown> {
 }
 
 /** A worked call: shown in the reference and run by the tests. Cells are written as in a formula; a block is rows of cells. */
-export interface Example {
+export interface Example<R extends Result = Result> {
   readonly cells: readonly (Cell | readonly (readonly (Cell | null)[])[])[];
   /** A number is held to half a unit of its last printed decimal, a whole one to 1e-9 of itself, unless `tolerance` says otherwise. */
-  readonly result: Output;
+  readonly result: OutputOf<R>;
   readonly tolerance?: number;
   /** Where the result comes from outside this program: a publication and its printed figure, or a derivation shown in a named test. */
   readonly source?: string;
@@ -54,36 +59,70 @@ export interface Refuses {
   say(figures: Reason["figures"]): string;
 }
 
-// The values that a list of parameters reads to.
-export type ValuesOf<P extends readonly Parameter<any>[]> = {
-  [K in keyof P]: P[K] extends Parameter<infer T> ? T : never;
+/** What the parameters read to, each under its parameter's own name. */
+export type Named<P extends readonly Parameter<any>[]> = {
+  readonly [Q in P[number] as Q["name"]]: Q extends Parameter<infer T> ? T : never;
 };
 
-type Computed = Output | Reason | Refusal | CellError;
+type Computed<R extends Result> = OutputOf<R> | Reason | Refusal | CellError;
 
-/** Everything about one worksheet function. Hosts, help, metadata and tests are all made from it. */
-export interface WorksheetFunction<P extends readonly Parameter<any>[] = readonly Parameter<any>[]> {
+/** Everything that is written down about one worksheet function. */
+export interface Definition<
+  P extends readonly Parameter<any>[] = readonly Parameter<any>[],
+  R extends Result = Result,
+> {
   /** Without the namespace: "JACKLEN". */
   readonly name: string;
   readonly family: string;
   /** One sentence. */
   readonly summary: string;
   readonly parameters: P;
+  readonly result: R;
   /** Completes "Returns ...", with the unit. */
   readonly returns: string;
-  readonly examples: readonly [Example, Example, ...Example[]];
+  readonly examples: readonly [Example<R>, Example<R>, ...Example<R>[]];
   readonly refuses?: readonly Refuses[];
   /** Gives its answer as a promise, so that a long search does not stop typing. */
   readonly asynchronous?: boolean;
-  compute(...values: [...ValuesOf<P>, Reading]): Computed | Promise<Computed>;
+  compute(named: Named<P>, reading: Reading): Computed<R> | Promise<Computed<R>>;
+}
+
+/** A definition ready to be called. Hosts, help, metadata and tests are all made from it. */
+export interface WorksheetFunction extends Omit<Definition, "compute"> {
+  /** Computes from what the parameters read, in their order. */
+  run(values: readonly unknown[], reading: Reading): Computed<Result> | Promise<Computed<Result>>;
 }
 
 /** The namespace in a sheet: cells hold =RAFTER.JACKLEN(...). */
 export const NAMESPACE = "RAFTER";
 
-/** Lets the compiler check `compute` against the parameters; the object itself is the single source for every host and page. */
-export function worksheetFunction<const P extends readonly Parameter<any>[]>(
-  definition: WorksheetFunction<P>,
-): WorksheetFunction<P> {
-  return definition;
+/** Makes a worksheet function of its definition; the compiler checks `compute` against the parameters' names and the result. */
+export function worksheetFunction<const P extends readonly Parameter<any>[], const R extends Result>(
+  definition: Definition<P, R>,
+): WorksheetFunction {
+  const { compute, ...described } = definition;
+  const ByName = byName(definition.parameters);
+  return { ...described, run: (values, reading) => compute(new ByName(values) as unknown as Named<P>, reading) };
+}
+
+/**
+ * A class whose objects give each value under its parameter's name.
+ *
+ * The names are on the prototype, once for each function: to write them into a new object at every call would take half as long again as the call.
+ */
+function byName(parameters: readonly Parameter[]): new (values: readonly unknown[]) => object {
+  class ByName {
+    readonly inOrder: readonly unknown[];
+    constructor(inOrder: readonly unknown[]) {
+      this.inOrder = inOrder;
+    }
+  }
+  parameters.forEach(({ name }, i) => {
+    Object.defineProperty(ByName.prototype, name, {
+      get(this: ByName) {
+        return this.inOrder[i];
+      },
+    });
+  });
+  return ByName;
 }

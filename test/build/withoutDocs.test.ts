@@ -4,7 +4,6 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
 import { withoutDocs } from "../../src/build/withoutDocs.ts";
 import { call } from "../../src/registry/call.ts";
-import { spills } from "../../src/registry/spills.ts";
 import type { WorksheetFunction } from "../../src/registry/worksheetFunction.ts";
 
 describe("a function file without its docs", () => {
@@ -42,21 +41,15 @@ describe("a function file without its docs", () => {
 
   it("has lost summaries, results in words and sources", () => {
     expect(bare.map(({ name }) => name)).toEqual(functions.map(({ name }) => name));
-    expect(
-      new Set(
-        bare.flatMap(({ summary, returns, examples }) => [
-          summary,
-          returns,
-          ...examples.flatMap(({ cells, source }) => [cells.length, source]),
-        ]),
-      ),
-    ).toEqual(new Set(["", 0, undefined]));
+    expect(new Set(bare.flatMap(({ summary, returns, examples }) => [summary, returns, examples.length]))).toEqual(
+      new Set(["", 0]),
+    );
   });
 
   it.each(functions.map((definition, i) => [definition.name, definition, i] as const))(
     "%s answers as before",
     async (_, definition, i) => {
-      expect(spills(bare[i]!)).toBe(spills(definition));
+      expect(bare[i]!.result).toBe(definition.result);
       for (const { cells } of definition.examples)
         expect(await callBare(bare[i]!, cells)).toEqual(await call(definition, cells));
       expect(await callBare(bare[i]!, ["🪚"])).toEqual(await call(definition, ["🪚"]));
@@ -66,13 +59,10 @@ describe("a function file without its docs", () => {
   it("leaves other calls and other properties alone", () => {
     expect(
       withoutDocs(
-        `const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "gone", examples: [{ cells: [1], result: [[1]] }, { cells: [2], result: ROWS }], compute: () => ({ returns: "kept" }) });`,
+        `const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "gone", examples: [{ cells: [1], result: [[1]] }, ...MORE], compute: () => ({ returns: "kept" }) });`,
       ),
     ).toBe(
-      `const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "", examples: [{ cells: [], result: [] }], compute: () => ({ returns: "kept" }) });`,
+      `const a = other({ summary: "kept" }); const f = worksheetFunction({ name: "F", summary: "", examples: [], compute: () => ({ returns: "kept" }) });`,
     );
-  });
-  it("will not guess what it cannot see", () => {
-    expect(() => withoutDocs("worksheetFunction({ examples: EXAMPLES })")).toThrow("EXAMPLES");
   });
 });

@@ -14,6 +14,7 @@ const refusing = worksheetFunction({
   family: "test",
   summary: "Refuses.",
   parameters: [],
+  result: "value",
   returns: "nothing.",
   examples: [
     { cells: [], result: 0 },

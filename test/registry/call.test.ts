@@ -2,9 +2,14 @@ import { describe, expect, it } from "vitest";
 import { Reason } from "../../src/measure/reason.ts";
 import { call } from "../../src/registry/call.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
-import { worksheetFunction, type Parameter, type WorksheetFunction } from "../../src/registry/worksheetFunction.ts";
+import {
+  worksheetFunction,
+  type Definition,
+  type Parameter,
+  type WorksheetFunction,
+} from "../../src/registry/worksheetFunction.ts";
 
-const raw = (name: string, block = false): Parameter<unknown> => ({
+const raw = <const N extends string>(name: N, block = false): Parameter<unknown, N> => ({
   name,
   description: "A cell as it is.",
   quantity: "list",
@@ -15,18 +20,13 @@ const examples = [
   { cells: [1], result: 1 },
   { cells: [2], result: 2 },
 ] as const;
-const base = { family: "test", summary: "A test.", returns: "a value.", examples } as const;
+const base = { family: "test", summary: "A test.", result: "value", returns: "a value.", examples } as const;
 /** Gives back what it is told to. */
-const giving = (value: unknown, more: Partial<WorksheetFunction> = {}): WorksheetFunction => ({
-  ...base,
-  name: "GIVING",
-  parameters: [],
-  compute: () => value as never,
-  ...more,
-});
+const giving = (value: unknown, more: Partial<Definition> = {}): WorksheetFunction =>
+  worksheetFunction({ ...base, name: "GIVING", parameters: [], compute: () => value as never, ...more });
 
 describe("call", () => {
-  it("hands the readings on in order, and what the call has learnt of its unit last", () => {
+  it("hands the readings on by name, and what the call has learnt of its unit", () => {
     const seen = worksheetFunction({
       ...base,
       name: "SEEN",
@@ -48,9 +48,9 @@ describe("call", () => {
           read: (_, reading) => `${reading.unit} from ${reading.unitFrom}`,
         },
       ],
-      compute: (first, second, { unit }) => [[String(first), String(second), String(unit)]],
+      compute: ({ first, second }, { unit }) => [first, second, unit].join(" "),
     });
-    expect(call(seen, [7])).toEqual([["7", "mm from first", "mm"]]);
+    expect(call(seen, [7])).toBe("7 mm from first mm");
   });
 
   it("keeps no unit from one call to the next", () => {
@@ -75,30 +75,30 @@ describe("call", () => {
 
   it("reads a missing argument as undefined", () => {
     const answer = call(
-      {
+      worksheetFunction({
         ...base,
         name: "ONE",
         parameters: [raw("one"), raw("two")],
-        compute: (...cells) => (cells.length === 3 && cells[1] === undefined ? "undefined" : "something"),
-      } as WorksheetFunction,
+        compute: ({ two }) => String(two),
+      }),
       ["x"],
     );
     expect(answer).toBe("undefined");
   });
 
   it("opens a 1 x 1 range, but leaves a block whole", () => {
-    const open: WorksheetFunction = {
+    const open = worksheetFunction({
       ...base,
       name: "OPEN",
       parameters: [raw("one")],
-      compute: (cell) => JSON.stringify(cell),
-    };
-    const block: WorksheetFunction = {
+      compute: ({ one }) => JSON.stringify(one),
+    });
+    const block = worksheetFunction({
       ...base,
       name: "BLOCK",
       parameters: [raw("one", true)],
-      compute: (cell) => JSON.stringify(cell),
-    };
+      compute: ({ one }) => JSON.stringify(one),
+    });
     expect([call(open, [[[7]]]), call(block, [[[7]]])]).toEqual(["7", "[[7]]"]);
     expect(call(open, [[[1, 2]]])).toBeInstanceOf(Refusal);
     expect(call(block, [[[1, 2]]])).toBe("[[1,2]]");
@@ -106,20 +106,20 @@ describe("call", () => {
 
   it("lets an error through, alone or as a 1 x 1 range, and one that a reader finds in a block", () => {
     const error = new CellError("#REF!");
-    const one: WorksheetFunction = { ...base, name: "ONE", parameters: [raw("one")], compute: () => 1 };
-    const found: WorksheetFunction = {
+    const one = worksheetFunction({ ...base, name: "ONE", parameters: [raw("one")], compute: () => 1 });
+    const found = worksheetFunction({
       ...base,
       name: "FOUND",
       parameters: [{ ...raw("one", true), read: (cell) => (cell as unknown[][])[0]![0] }],
       compute: () => 1,
-    };
+    });
     expect([call(one, [error]), call(one, [[[error]]]), call(found, [[[error]]])]).toEqual([error, error, error]);
   });
 
   it("stops at the first refusal, and computes nothing", () => {
     let computed = 0;
     const refusal = new Refusal("#VALUE!", "one: no.");
-    const definition: WorksheetFunction = {
+    const definition = worksheetFunction({
       ...base,
       name: "STOPS",
       parameters: [
@@ -132,7 +132,7 @@ describe("call", () => {
         },
       ],
       compute: () => ++computed,
-    };
+    });
     expect(call(definition, [1, 2])).toBe(refusal);
     expect(computed).toBe(0);
   });
@@ -173,7 +173,7 @@ describe("call", () => {
   });
 
   it("refuses arguments past the last, before it reads any", () => {
-    const definition: WorksheetFunction = {
+    const definition = worksheetFunction({
       ...base,
       name: "FEW",
       parameters: [
@@ -185,7 +185,7 @@ describe("call", () => {
         },
       ],
       compute: () => 1,
-    };
+    });
     expect(call(definition, [1, 2, 3])).toEqual(
       new Refusal("#VALUE!", "FEW takes 1 argument at most and was given 3. Remove the last 2."),
     );

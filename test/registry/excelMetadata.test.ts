@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
 import { excelMetadata } from "../../src/registry/excelMetadata.ts";
-import { spills } from "../../src/registry/spills.ts";
 import { worksheetFunction, type Parameter } from "../../src/registry/worksheetFunction.ts";
 
 const BASE = "https://example.org/longpoint";
@@ -17,6 +16,7 @@ const double = worksheetFunction({
   family: "test",
   summary: "Twice a number.",
   parameters: [plain("number"), plain("times", { optional: true, defaultText: "2" })],
+  result: "value",
   returns: "it.",
   examples: [
     { cells: [1], result: 2 },
@@ -29,6 +29,7 @@ const table = worksheetFunction({
   family: "test",
   summary: "A table.",
   parameters: [plain("block", { block: true })],
+  result: "table",
   returns: "it.",
   examples: [
     { cells: [[[1]]], result: [[1]] },
@@ -112,7 +113,7 @@ describe("excelMetadata", () => {
       for (const definition of functions) {
         expect(new Set(definition.examples.map(({ result }) => Array.isArray(result))).size, definition.name).toBe(1);
         expect(described.find(({ id }) => id === definition.name)!.result.dimensionality).toBe(
-          spills(definition) ? "matrix" : "scalar",
+          definition.result === "table" ? "matrix" : "scalar",
         );
       }
     });

@@ -9,7 +9,7 @@ import {
   type WorksheetFunction,
 } from "../../src/registry/worksheetFunction.ts";
 
-const block: Parameter<Cell[][]> = {
+const block: Parameter<Cell[][], "block"> = {
   name: "block",
   description: "A block.",
   quantity: "list",
@@ -21,12 +21,13 @@ const same = worksheetFunction({
   family: "test",
   summary: "The block itself.",
   parameters: [block],
+  result: "table",
   returns: "the block.",
   examples: [
     { cells: [[[1]]], result: [[1]] },
     { cells: [[[2]]], result: [[2]] },
   ],
-  compute: (cells) => cells,
+  compute: ({ block }) => block,
 });
 
 describe("formulaText", () => {

@@ -3,7 +3,7 @@ import { functions } from "../../functions/index.ts";
 import { formulaText } from "../../src/registry/formulaText.ts";
 import { helpIndexPage, helpPage, helpPath } from "../../src/registry/helpPage.ts";
 import { referencePage } from "../../src/registry/referencePage.ts";
-import { worksheetFunction, type Parameter, type WorksheetFunction } from "../../src/registry/worksheetFunction.ts";
+import { worksheetFunction, type Parameter, type Result } from "../../src/registry/worksheetFunction.ts";
 
 const length: Parameter<number> = {
   name: "length",
@@ -24,6 +24,8 @@ const table = worksheetFunction({
   family: "stock",
   summary: "Cuts a <length> into *pieces*.",
   parameters: [length, kerf],
+  // An example of either kind.
+  result: "table" as Result,
   returns: "a row for each piece | none.",
   examples: [
     {
@@ -39,7 +41,7 @@ const table = worksheetFunction({
   ],
   refuses: [{ tag: "too short", when: "nothing is left", say: () => "" }],
   compute: () => 7,
-}) as unknown as WorksheetFunction;
+});
 
 describe("the reference page", () => {
   it("tells all that a definition holds", () => {

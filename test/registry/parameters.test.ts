@@ -24,10 +24,10 @@ const message = (parameter: Parameter, cell: unknown, reading = blank()): string
 
 const all: readonly Parameter[] = [
   pitch("it", "It."),
-  otherPitch("it"),
+  otherPitch(),
   length("it", "It."),
   optionalLength("it", "It.", "none"),
-  cornerAngle("it"),
+  cornerAngle(),
   size("it", "It."),
   number("it", "It.", { from: 1, to: 9, example: "3" }),
   choice("it", "It.", ["plumb", "square"] as const),
@@ -49,7 +49,7 @@ describe("every reader", () => {
         (parameter, cell) => {
           const value = read(parameter, cell);
           if (!(value instanceof Refusal)) return;
-          expect(value.message.startsWith("it: ")).toBe(true);
+          expect(value.message.startsWith(`${parameter.name}: `)).toBe(true);
           expect(value.message).toMatch(/\.$/);
           expect(value.error).toBe("#VALUE!");
         },

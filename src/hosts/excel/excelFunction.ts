@@ -1,6 +1,5 @@
 import { call, type Answer } from "../../registry/call.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
-import { spills } from "../../registry/spills.ts";
 import type { Cell, Output, WorksheetFunction } from "../../registry/worksheetFunction.ts";
 import type { RefusalLog } from "./refusalLog.ts";
 
@@ -18,7 +17,7 @@ export function excelFunction(
   refusals: RefusalLog,
 ): (...received: unknown[]) => unknown {
   const { length } = definition.parameters;
-  const block = spills(definition);
+  const block = definition.result === "table";
   return (...received) => {
     const caller = (received[length] as CustomFunctions.Invocation | undefined)?.address;
     const show = (answer: Answer) => {

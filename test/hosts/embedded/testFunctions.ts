@@ -1,13 +1,14 @@
 import { Refusal, CellError } from "../../../src/registry/refusal.ts";
-import type { Input, Output, WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
+import {
+  worksheetFunction,
+  type Definition,
+  type Input,
+  type Table,
+  type WorksheetFunction,
+} from "../../../src/registry/worksheetFunction.ts";
 
-const any = {
-  name: "value",
-  description: "Anything.",
-  quantity: "text",
-  optional: true,
-  read: (cell: Input) => cell,
-} as const;
+const any = <const N extends string>(name: N) =>
+  ({ name, description: "Anything.", quantity: "text", optional: true, read: (cell: Input) => cell }) as const;
 const block = {
   name: "block",
   description: "A block.",
@@ -26,33 +27,35 @@ const number = {
 
 const define = (
   name: string,
-  parameters: WorksheetFunction["parameters"],
-  compute: (...values: any[]) => any,
-  more: Partial<WorksheetFunction> = {},
-): WorksheetFunction => ({
-  name,
-  family: "test",
-  summary: `${name} for tests.`,
-  parameters,
-  returns: "a value.",
-  examples: [
-    { cells: [1], result: 1 },
-    { cells: [2], result: 2 },
-  ],
-  compute,
-  ...more,
-});
+  parameters: Definition["parameters"],
+  compute: Definition["compute"],
+  more: Partial<Definition> = {},
+): WorksheetFunction =>
+  worksheetFunction({
+    name,
+    family: "test",
+    summary: `${name} for tests.`,
+    parameters,
+    result: "value",
+    returns: "a value.",
+    examples: [
+      { cells: [1], result: 1 },
+      { cells: [2], result: 2 },
+    ],
+    compute,
+    ...more,
+  });
 
 /** Functions that show what the adapter hands over and takes back; the real ones have tests of their own. */
 export const testFunctions: readonly WorksheetFunction[] = [
-  define("SEEN", [any, any, any], (a, b, c) => [a, b, c].map(describeCell).join(" ")),
-  define("BLOCK", [block], (rows) => JSON.stringify(rows)),
-  define("GIVE", [any], (a) => a),
-  define("NEED", [number], (n) => n),
+  define("SEEN", [any("a"), any("b"), any("c")], ({ a, b, c }) => [a, b, c].map(describeCell).join(" ")),
+  define("BLOCK", [block], ({ block }) => JSON.stringify(block)),
+  define("GIVE", [any("value")], ({ value }) => value),
+  define("NEED", [number], ({ number }) => number),
   // Rows of n, n * 10.
-  define("ROWS", [number], (n): Output | Refusal =>
-    n >= 1
-      ? Array.from({ length: n }, (_, i) => [i + 1, (i + 1) * 10])
+  define("ROWS", [number], ({ number }): Table | Refusal =>
+    number >= 1
+      ? Array.from({ length: number }, (_, i) => [i + 1, (i + 1) * 10])
       : new Refusal("#N/A", "number: nothing to list."),
   ),
   define("MIXED", [], () => [
@@ -66,9 +69,12 @@ export const testFunctions: readonly WorksheetFunction[] = [
   define(
     "SLOW",
     [number],
-    (n) =>
+    ({ number }) =>
       new Promise((resolve) =>
-        setTimeout(() => resolve(n < 0 ? new Refusal("#VALUE!", "number: below zero.") : [[n], [n + 1]]), 300),
+        setTimeout(
+          () => resolve(number < 0 ? new Refusal("#VALUE!", "number: below zero.") : [[number], [number + 1]]),
+          300,
+        ),
       ),
     { asynchronous: true },
   ),

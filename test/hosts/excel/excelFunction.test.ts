@@ -2,7 +2,12 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { excelFunction } from "../../../src/hosts/excel/excelFunction.ts";
 import { RefusalLog } from "../../../src/hosts/excel/refusalLog.ts";
 import { CellError, Refusal } from "../../../src/registry/refusal.ts";
-import { worksheetFunction, type Output, type Parameter } from "../../../src/registry/worksheetFunction.ts";
+import {
+  worksheetFunction,
+  type Output,
+  type Parameter,
+  type Reading,
+} from "../../../src/registry/worksheetFunction.ts";
 import { FakeError } from "../customFunctionsFake.ts";
 
 const any = (name: string, more: Partial<Parameter> = {}): Parameter => ({
@@ -14,24 +19,26 @@ const any = (name: string, more: Partial<Parameter> = {}): Parameter => ({
 });
 const base = { family: "test", summary: "Test.", returns: "it." };
 const scalar = (
-  compute: (...values: any[]) => any,
+  compute: (values: any, reading: Reading) => any,
   parameters: readonly Parameter[] = [any("one"), any("two", { optional: true })],
 ) =>
   worksheetFunction({
     ...base,
     name: "ONE",
     parameters,
+    result: "value",
     examples: [
       { cells: [1], result: 1 },
       { cells: [2], result: 2 },
     ],
     compute,
   });
-const block = (compute: (...values: any[]) => any) =>
+const block = (compute: (values: any, reading: Reading) => any) =>
   worksheetFunction({
     ...base,
     name: "MANY",
     parameters: [any("block", { block: true })],
+    result: "table",
     examples: [
       { cells: [[[1]]], result: [[1]] },
       { cells: [[[2]]], result: [[2]] },
@@ -66,7 +73,7 @@ describe("excelFunction", () => {
   ])("passes %s on and drops the invocation", (_, received, expected) => {
     const got: unknown[] = [];
     excelFunction(
-      scalar((...values) => (got.push(...values.slice(0, -1)), 1)),
+      scalar(({ one, two }) => (got.push(one, two), 1)),
       refusals,
     )(...received);
     expect(got).toEqual(expected);
@@ -140,7 +147,7 @@ describe("excelFunction", () => {
   it("turns errors inside a block into cell errors", () => {
     let got: unknown;
     excelFunction(
-      block((rows) => ((got = rows), 1)),
+      block(({ block }) => ((got = block), 1)),
       refusals,
     )(
       [
@@ -172,7 +179,7 @@ describe("excelFunction", () => {
   it("works without an invocation or its address", () => {
     expect(
       excelFunction(
-        scalar((one) => one),
+        scalar(({ one }) => one),
         refusals,
       )(1),
     ).toBe(1);

@@ -3,7 +3,7 @@ import { answer } from "../../../src/hosts/terminal/answer.ts";
 import { Refusal } from "../../../src/registry/refusal.ts";
 import { worksheetFunction, type Parameter, type WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
 
-const number: Parameter<number> = {
+const number: Parameter<number, "length"> = {
   name: "length",
   description: "A length.",
   quantity: "length",
@@ -14,7 +14,7 @@ const number: Parameter<number> = {
         ? 7
         : new Refusal("#VALUE!", `length: "${String(cell)}" is not a length.`),
 };
-const block: Parameter<readonly (readonly unknown[])[]> = {
+const block: Parameter<readonly (readonly unknown[])[], "block"> = {
   name: "block",
   description: "A block.",
   quantity: "list",
@@ -32,40 +32,47 @@ const functions = new Map<string, WorksheetFunction>(
       family: "test",
       summary: "Doubles.",
       parameters: [number],
+      result: "value",
       returns: "twice the length.",
       examples,
-      compute: (n) => n * 2,
+      compute: ({ length }) => length * 2,
     }),
     LATER: worksheetFunction({
       name: "LATER",
       family: "test",
       summary: "Doubles later.",
       parameters: [number],
+      result: "value",
       returns: "twice the length.",
       examples,
-      compute: async (n) => n * 2,
+      compute: async ({ length }) => length * 2,
     }),
     TURNED: worksheetFunction({
       name: "TURNED",
       family: "test",
       summary: "Turns a block.",
       parameters: [block],
+      result: "table",
       returns: "the block turned.",
-      examples,
-      compute: (rows) => rows[0]!.map((_, i) => rows.map((row) => row[i] as number)),
+      examples: [
+        { cells: [[[1]]], result: [[1]] },
+        { cells: [[[2]]], result: [[2]] },
+      ],
+      compute: ({ block }) => block[0]!.map((_, i) => block.map((row) => row[i] as number)),
     }),
     FAULTY: worksheetFunction({
       name: "FAULTY",
       family: "test",
       summary: "Throws.",
       parameters: [],
+      result: "value",
       returns: "nothing.",
       examples,
       compute: () => {
         throw new Error("broken");
       },
     }),
-  }) as unknown as [string, WorksheetFunction][],
+  }),
 );
 
 const given = (formula: string) => answer(formula, functions);

@@ -1,5 +1,6 @@
 import { planCuts } from "../../src/cutting/planCuts.ts";
 import type { CutPlan, StockBoard, StockPiece } from "../../src/cutting/stock.ts";
+import { LimitedMap } from "../../src/measure/limitedMap.ts";
 import { Reason } from "../../src/measure/reason.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import { shown } from "../../src/registry/cells.ts";
@@ -78,7 +79,7 @@ function noBoardFor(pieces: readonly StockPiece[]): Reason {
 
 /** How many plans are kept; a sheet seldom asks for more. */
 const KEPT = 16;
-const plans = new Map<string, Promise<CutPlan | Reason>>();
+const plans = new LimitedMap<string, Promise<CutPlan | Reason>>(KEPT);
 
 /** Calls on the same lists share one search, which is most of the work. */
 function shared(pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): Promise<CutPlan | Reason> {
@@ -86,7 +87,6 @@ function shared(pieces: readonly StockPiece[], boards: readonly StockBoard[], ke
   const known = plans.get(key);
   if (known) return known;
   const plan = planCuts(pieces, boards, { kerf });
-  if (plans.size >= KEPT) plans.delete(plans.keys().next().value!);
   plans.set(key, plan);
   return plan;
 }

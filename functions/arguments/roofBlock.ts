@@ -1,4 +1,5 @@
 import { deeperSize } from "../../src/measure/deeperSize.ts";
+import { isNominal } from "../../src/measure/isNominal.ts";
 import type { ReadSize } from "../../src/measure/readSize.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readSize } from "../../src/measure/readSize.ts";
@@ -254,8 +255,6 @@ function blockUnit(rows: Map<Row, Input>): Unit {
     `${shown(rows.get(stray.row))} is ${was}, but the block is in ${rest}. Type every length of the block in one unit${rows.has("Unit") ? ", or change the row Unit" : ""}.`,
   );
 }
-
-const isNominal = (size: ReadSize) => /^\d+x\d+$/.test(size.name);
 
 function section(row: Row, cell: Input, unit: Unit): Section {
   const { name, thickness, depth, unit: own } = must(readSizeCell(row, cell, { unit: null, unitFrom: "" }));

@@ -1,3 +1,4 @@
+import { LimitedMap } from "../../src/measure/limitedMap.ts";
 import { Reason } from "../../src/measure/reason.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
@@ -15,7 +16,7 @@ export interface RoofModel {
 
 /** How many different blocks are kept framed; a sheet seldom has more roofs than that. */
 const KEPT = 32;
-const framed = new Map<string, RoofModel | Refusal>();
+const framed = new LimitedMap<string, RoofModel | Refusal>(KEPT);
 
 /** A block of label and value that describes one roof; cells that share a block share its framing. */
 export function roof<const N extends string>(name: N): Parameter<RoofModel, N> {
@@ -41,10 +42,7 @@ export function readRoof(name: string, input: Input): RoofModel | Refusal | Cell
   const known = key === null ? undefined : framed.get(key);
   if (known) return known;
   const model = frameBlock(name, input);
-  if (key !== null && !(model instanceof CellError)) {
-    if (framed.size >= KEPT) framed.delete(framed.keys().next().value!);
-    framed.set(key, model);
-  }
+  if (key !== null && !(model instanceof CellError)) framed.set(key, model);
   return model;
 }
 

@@ -1,5 +1,6 @@
 import { Marked, Renderer, type Tokens } from "marked";
-import { html, plainPage } from "../registry/plainPage.ts";
+import { escaped } from "../measure/escaped.ts";
+import { plainPage } from "../registry/plainPage.ts";
 
 /** functions/GUIDE.md as a help page: the drawings of a phone's width on a phone, and links that stay among the help pages. */
 export function guidePage(markdown: string): string {
@@ -10,13 +11,13 @@ export function guidePage(markdown: string): string {
         return `<h${depth} id="${anchorOf(text)}">${this.parser.parseInline(tokens)}</h${depth}>\n`;
       },
       table(token: Tokens.Table) {
-        return `<div class="wide words" tabindex="0" role="region" aria-label="${html(token.header.map(({ text }) => text).join(", "))}">${usual.table.call(this, token)}</div>\n`;
+        return `<div class="wide words" tabindex="0" role="region" aria-label="${escaped(token.header.map(({ text }) => text).join(", "))}">${usual.table.call(this, token)}</div>\n`;
       },
       image({ href, text }: Tokens.Image) {
-        return `<picture><source media="(max-width: 45rem)" srcset="${html(narrowName(href))}"><img src="${html(href)}" alt="${html(text)}"></picture>`;
+        return `<picture><source media="(max-width: 45rem)" srcset="${escaped(narrowName(href))}"><img src="${escaped(href)}" alt="${escaped(text)}"></picture>`;
       },
       link({ href, tokens }: Tokens.Link) {
-        return `<a href="${html(pageOf(href))}">${this.parser.parseInline(tokens)}</a>`;
+        return `<a href="${escaped(pageOf(href))}">${this.parser.parseInline(tokens)}</a>`;
       },
     },
   });

@@ -1,7 +1,7 @@
 import { dressedSizes } from "./dressedSizes.ts";
+import { isNominal } from "./isNominal.ts";
 import { nominalOf } from "./nominalOf.ts";
 import { readSize } from "./readSize.ts";
-import type { ReadSize } from "./readSize.ts";
 import { Reason } from "./reason.ts";
 import { sizeName } from "./sizeName.ts";
 import { MM_PER_INCH } from "./unit.ts";
@@ -33,8 +33,4 @@ export function deeperSize(name: string): string {
   if (!next) return sizeName(size.thickness, size.depth + DEEPER[size.unit], size.unit);
   if (isNominal(size)) return sizeName(next.nominalThickness, next.nominalDepth, "nominal");
   return sizeName(size.thickness, size.unit === "mm" ? Math.round(next.depth * MM_PER_INCH) : next.depth, size.unit);
-}
-
-function isNominal(size: ReadSize): boolean {
-  return size.name !== sizeName(size.thickness, size.depth, size.unit);
 }

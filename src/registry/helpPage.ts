@@ -1,7 +1,8 @@
 import { families } from "./families.ts";
 import { formulaText } from "./formulaText.ts";
 import { kindText, signature } from "./parameterText.ts";
-import { html, plainPage } from "./plainPage.ts";
+import { escaped } from "../measure/escaped.ts";
+import { plainPage } from "./plainPage.ts";
 import { resultRows } from "./resultRows.ts";
 import type { Example, WorksheetFunction } from "./worksheetFunction.ts";
 
@@ -18,16 +19,16 @@ export function helpPage(definition: WorksheetFunction): string {
   const { name, summary, parameters, returns, examples, refuses = [] } = definition;
   const meanings = parameters.map(
     (parameter) =>
-      `<dt><code>${html(parameter.name)}</code></dt><dd>${html(parameter.description)}<br>Written as ${html(kindText(parameter))}.</dd>`,
+      `<dt><code>${escaped(parameter.name)}</code></dt><dd>${escaped(parameter.description)}<br>Written as ${escaped(kindText(parameter))}.</dd>`,
   );
   return plainPage(name, [
     `<nav><a href="index.html">All functions</a> <a href="${GUIDE_PAGE}">The trade, as used here</a></nav>`,
-    `<h1>${html(name)}</h1>`,
-    `<p>${html(summary)}</p>`,
-    `<p><code>=${html(signature(definition))}</code></p>`,
+    `<h1>${escaped(name)}</h1>`,
+    `<p>${escaped(summary)}</p>`,
+    `<p><code>=${escaped(signature(definition))}</code></p>`,
     ...(meanings.length === 0 ? [] : [`<h2>Arguments</h2>`, `<dl>${meanings.join("")}</dl>`]),
     `<h2>Result</h2>`,
-    `<p>Returns ${html(returns)}</p>`,
+    `<p>Returns ${escaped(returns)}</p>`,
     `<h2>Examples</h2>`,
     ...examples.map((example) => worked(definition, example)),
     ...(refuses.length === 0
@@ -35,7 +36,7 @@ export function helpPage(definition: WorksheetFunction): string {
       : [
           `<h2>When there is no result</h2>`,
           `<p>The cell shows an error, and its message says what to type instead, when:</p>`,
-          `<ul>${refuses.map(({ when }) => `<li>${html(when)}</li>`).join("")}</ul>`,
+          `<ul>${refuses.map(({ when }) => `<li>${escaped(when)}</li>`).join("")}</ul>`,
         ]),
     `<p class="caution">Geometry only: it sizes no member and proves no strength. Sizes, spans and bearing follow the local code and a licensed designer. Check the first cut against the building.</p>`,
   ]);
@@ -48,20 +49,21 @@ export function helpIndexPage(functions: readonly WorksheetFunction[]): string {
     `<p><a href="${GUIDE_PAGE}">The trade, as Longpoint uses it</a>: how to make a first jack schedule, what each word means, where each length is measured, every row of the roof block and column of the tables, with drawings.</p>`,
     `<p>In a cell, begin with <code>=RAFTER.</code> and a name below: <code>=RAFTER.PITCHDEG(6)</code>. For a whole roof start with <a href="JACKTABLE.html">JACKTABLE</a>. Where a cell shows an error, select it: the pane says what to type instead.</p>`,
     ...families(functions).flatMap(({ heading, functions: own }) => [
-      `<h2>${html(heading)}</h2>`,
-      `<dl>${own.map(({ name, summary }) => `<dt><a href="${html(name)}.html">${html(name)}</a></dt><dd>${html(summary)}</dd>`).join("")}</dl>`,
+      `<h2>${escaped(heading)}</h2>`,
+      `<dl>${own.map(({ name, summary }) => `<dt><a href="${escaped(name)}.html">${escaped(name)}</a></dt><dd>${escaped(summary)}</dd>`).join("")}</dl>`,
     ]),
   ]);
 }
 
 function worked(definition: WorksheetFunction, example: Example): string {
   const rows = resultRows(example.result);
-  const formula = html(formulaText(definition, example));
-  const source = example.source === undefined ? "" : `<p class="source">Checked against: ${html(example.source)}</p>`;
+  const formula = escaped(formulaText(definition, example));
+  const source =
+    example.source === undefined ? "" : `<p class="source">Checked against: ${escaped(example.source)}</p>`;
   if (typeof example.result !== "object")
-    return `<p><code>${formula}</code> gives <strong>${html(rows[0]![0]!)}</strong></p>${source}`;
+    return `<p><code>${formula}</code> gives <strong>${escaped(rows[0]![0]!)}</strong></p>${source}`;
   const cells = (row: readonly string[], tag: string) =>
-    `<tr>${row.map((cell) => `<${tag}>${html(cell)}</${tag.split(" ")[0]!}>`).join("")}</tr>`;
+    `<tr>${row.map((cell) => `<${tag}>${escaped(cell)}</${tag.split(" ")[0]!}>`).join("")}</tr>`;
   const [head, ...body] = rows;
   return `<p><code>${formula}</code> gives</p><div class="wide" tabindex="0" role="region" aria-label="Result of the example"><table><thead>${cells(head!, 'th scope="col"')}</thead><tbody>${body.map((row) => cells(row, "td")).join("")}</tbody></table></div>${source}`;
 }

@@ -1,3 +1,5 @@
+import { escaped } from "../measure/escaped.ts";
+
 /** A page of plain HTML in the help pages' look, light and dark, that needs nothing else to show. */
 export function plainPage(title: string, body: readonly string[]): string {
   return `<!doctype html>
@@ -7,7 +9,7 @@ export function plainPage(title: string, body: readonly string[]): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <link rel="icon" href="data:,">
-<title>${html(title)} - Longpoint</title>
+<title>${escaped(title)} - Longpoint</title>
 <style>
 :root { color-scheme: light dark; --ink: #1d1d1b; --paper: #fff; --line: #c9c8c4; --link: #0b57a4; --shade: #f1f0ec; }
 @media (prefers-color-scheme: dark) { :root { --ink: #ececea; --paper: #1b1c1e; --line: #4a4b4f; --link: #8cc1ff; --shade: #2a2b2f; } }
@@ -35,9 +37,4 @@ ${body.join("\n")}
 </body>
 </html>
 `;
-}
-
-/** Text as it may stand in HTML. */
-export function html(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

@@ -1,3 +1,4 @@
+import { isNominal } from "../measure/isNominal.ts";
 import { readSize, type ReadSize } from "../measure/readSize.ts";
 import { Reason } from "../measure/reason.ts";
 import { isBlank, shown } from "./cells.ts";
@@ -22,7 +23,7 @@ export function readSizeCell(name: string, cell: Input, reading: Reading): ReadS
         )
       : refuse(name, `${shown(cell)} was read, which is no lumber size. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
   }
-  if (reading.unit !== null && reading.unit !== read.unit && !/^\d+x\d+$/.test(read.name)) {
+  if (reading.unit !== null && reading.unit !== read.unit && !isNominal(read)) {
     return refuse(
       name,
       `${shown(cell)} is ${read.unit === "mm" ? "millimetres" : "inches"}, but ${reading.unitFrom} is ${reading.unit === "mm" ? "metric" : "feet and inches"}. Type both in the same unit.`,

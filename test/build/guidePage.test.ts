@@ -31,7 +31,7 @@ See [the reference](REFERENCE.md), [JACKLEN](REFERENCE.md#jacklen) and [below](#
   });
 
   it("shows a phone's drawing on a phone", () => {
-    expect(page).toContain('srcset="drawings/narrow/plan.svg"><img src="drawings/plan.svg" alt="A &quot;plan&quot;">');
+    expect(page).toContain('srcset="drawings/narrow/plan.svg"><img src="drawings/plan.svg" alt="A &#34;plan&#34;">');
     expect(narrowName("plan.svg")).toBe("narrow/plan.svg");
   });
 
@@ -39,7 +39,7 @@ See [the reference](REFERENCE.md), [JACKLEN](REFERENCE.md#jacklen) and [below](#
     expect(page).toMatch(
       /<div class="wide words" tabindex="0" role="region" aria-label="Row, Meaning"><table>[^]*<\/table>\s*<\/div>/,
     );
-    expect(page).toContain("<title>A &lt;title&gt; - Longpoint</title>");
+    expect(page).toContain("<title>A &#60;title&#62; - Longpoint</title>");
   });
 });
 

@@ -78,10 +78,7 @@ describe("a help page", () => {
     page
       .replace(/<style>[^]*<\/style>/, "")
       .replace(/<[^>]+>/g, " ")
-      .replaceAll("&lt;", "<")
-      .replaceAll("&gt;", ">")
-      .replaceAll("&quot;", '"')
-      .replaceAll("&amp;", "&")
+      .replace(/&#(\d+);/g, (_, code: string) => String.fromCharCode(Number(code)))
       .replace(/\s+/g, " ");
 
   it("tells all that a definition holds, and takes none of it for markup", () => {

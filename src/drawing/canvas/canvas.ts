@@ -1,4 +1,5 @@
 import type { Point } from "../../geometry/clipped.ts";
+import { escaped } from "../../measure/escaped.ts";
 import type { Hand } from "../../roof/frame/piece.ts";
 import { LineIndex } from "./lineIndex.ts";
 import { boxAround, holds, segmentIn, sidesOfPolygon, type Box } from "./segment.ts";
@@ -241,8 +242,3 @@ export interface BoardShape {
 
 const short = (value: number) => String(Math.round(value * 1000) / 1000);
 const pair = ({ x, y }: Point) => `${short(x)},${short(y)}`;
-
-/** Text as it may stand in SVG and HTML. */
-export function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
-}

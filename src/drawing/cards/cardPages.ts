@@ -1,7 +1,7 @@
 import type { CutCard } from "./cutCard.ts";
 import { cardSize, cardStyles, type CardPaper } from "./cardStyles.ts";
 import { stepSize } from "../canvas/stepSize.ts";
-import { escaped } from "../canvas/canvas.ts";
+import { escaped } from "../../measure/escaped.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
 import { WORDS, type Words } from "../canvas/words.ts";
 

@@ -1,5 +1,5 @@
 import type { CutCard } from "./cutCard.ts";
-import { escaped } from "../canvas/canvas.ts";
+import { escaped } from "../../measure/escaped.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { THEMES } from "../canvas/theme.ts";
 import { wrapped } from "../canvas/wrapped.ts";

@@ -2,7 +2,8 @@ import { clipped, type Point } from "../../geometry/clipped.ts";
 import type { Hand } from "../../roof/frame/piece.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { hatched } from "../canvas/hatched.ts";
-import { escaped, Canvas, type DrawingOptions } from "../canvas/canvas.ts";
+import { escaped } from "../../measure/escaped.ts";
+import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { onCanvas, type View } from "../canvas/view.ts";
 

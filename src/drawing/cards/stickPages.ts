@@ -1,6 +1,7 @@
 import { PAPERS } from "./cardStyles.ts";
 import { drawSticks, type Stick } from "./drawSticks.ts";
-import { escaped, type DrawingOptions } from "../canvas/canvas.ts";
+import { escaped } from "../../measure/escaped.ts";
+import type { DrawingOptions } from "../canvas/canvas.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
 import { WORDS } from "../canvas/words.ts";
 

@@ -1,4 +1,4 @@
-import { escaped } from "../canvas/canvas.ts";
+import { escaped } from "../../measure/escaped.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { THEMES } from "../canvas/theme.ts";
 

@@ -11,6 +11,7 @@ import type { PaneState } from "../state/paneState.ts";
 import { listed, layoutComparison } from "../writing/layoutComparison.ts";
 import { Choice } from "../controls/choice.tsx";
 import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
+import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../words/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
@@ -37,33 +38,21 @@ export function CompareSection({ state }: { state: PaneState }) {
   return (
     <>
       <div class="lp-three">
-        <label>
-          {texts.pitches}
-          <input
-            type="text"
-            autocomplete="off"
-            maxLength={200}
-            value={pitches.value}
-            aria-describedby="lp-compare-wrong"
-            onInput={(event) => (pitches.value = event.currentTarget.value)}
-          />
-        </label>
-        <label>
-          {texts.spacings}
-          <input
-            type="text"
-            autocomplete="off"
-            maxLength={200}
-            value={across}
-            aria-describedby="lp-compare-wrong"
-            onInput={(event) => (spacings.value = event.currentTarget.value)}
-          />
-        </label>
+        <TextEntry
+          label={texts.pitches}
+          value={pitches.value}
+          reads="lp-compare-wrong"
+          change={(text) => (pitches.value = text)}
+        />
+        <TextEntry
+          label={texts.spacings}
+          value={across}
+          reads="lp-compare-wrong"
+          change={(text) => (spacings.value = text)}
+        />
         <Choice label={texts.compared} value={what.value} of={WHAT} change={(value) => (what.value = value)} />
       </div>
-      <p id="lp-compare-wrong" class="lp-wrong" hidden={!(grid instanceof Refusal)}>
-        {grid instanceof Refusal ? typedHere(grid.message) : ""}
-      </p>
+      <Wrong id="lp-compare-wrong" words={grid instanceof Refusal ? typedHere(grid.message) : ""} />
       {!(grid instanceof Refusal) && (
         <>
           <TableView

@@ -14,6 +14,7 @@ import { kerfNow, kerfText, orderNow, type Order, type OrderAsked } from "../sta
 import { OrderTable } from "./orderTable.tsx";
 import type { PaneState } from "../state/paneState.ts";
 import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
+import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { PrintFrame } from "../controls/printFrame.tsx";
 import { roofTables } from "../writing/roofTables.ts";
 import { whyOf } from "../writing/sheetWork.ts";
@@ -51,17 +52,13 @@ export function OrderSection({ state }: { state: PaneState }) {
     <>
       <p class="lp-note">{texts.orderFrom(boards)}</p>
       <div class="lp-three">
-        <label>
-          {texts.kerf}
-          <input
-            type="text"
-            autocomplete="off"
-            maxLength={100}
-            value={asked.kerf}
-            aria-invalid={wrong !== ""}
-            aria-describedby="lp-kerf-read lp-kerf-wrong"
-            onInput={(event) => (state.kerf.value = event.currentTarget.value)}
-          />
+        <TextEntry
+          label={texts.kerf}
+          value={asked.kerf}
+          wrong={wrong !== ""}
+          reads="lp-kerf-read lp-kerf-wrong"
+          change={(text) => (state.kerf.value = text)}
+        >
           <span class="lp-understood" id="lp-kerf-read">
             {kerf instanceof Refusal
               ? ""
@@ -69,11 +66,9 @@ export function OrderSection({ state }: { state: PaneState }) {
                 ? texts.empty(kerfText(kerf, unit))
                 : kerfText(kerf, unit)}
           </span>
-        </label>
+        </TextEntry>
       </div>
-      <p id="lp-kerf-wrong" class="lp-wrong" hidden={wrong === ""}>
-        {wrong}
-      </p>
+      <Wrong id="lp-kerf-wrong" words={wrong} />
       <div role="status">
         {wrong !== "" ? (
           ""

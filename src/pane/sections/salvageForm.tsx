@@ -1,4 +1,5 @@
 import { useSignal } from "@preact/signals";
+import { argumentText } from "../../registry/formulaText.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "../state/blockCells.ts";
 import { insert } from "../writing/insert.ts";
@@ -6,9 +7,11 @@ import type { PaneState } from "../state/paneState.ts";
 import { spillingTable } from "../writing/layoutFill.ts";
 import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
 import { Choice } from "../controls/choice.tsx";
+import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../writing/tableTexts.ts";
 import { texts } from "../words/texts.ts";
+import { typedCell } from "../state/typedCell.ts";
 import { typedHere } from "../state/typedHere.ts";
 
 /** What a wrongly cut jack can still become. */
@@ -19,13 +22,13 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const { model, unit } = state.report.value;
   const sides = model?.frame.alike ? ["Both"] : ["Main", "End"];
   const chosen = sides.includes(side.value) ? side.value : sides[0]!;
-  // A bare number is in the roof's unit, as it is in a cell.
-  const length = /^(\d+\.?\d*|\.\d+)$/.test(longPoint.value.trim()) ? Number(longPoint.value) : longPoint.value.trim();
+  const length = typedCell(longPoint.value);
   const found =
     length === ""
       ? null
       : (evaluateFunction("SALVAGE", [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
-  const quoted = typeof length === "number" ? String(length) : `"${length.replaceAll('"', '""')}"`;
+  const wrong = found instanceof Refusal ? typedHere(found.message) : "";
+  const args = [chosen, hand.value, length].map(argumentText).join(",");
   return (
     <>
       <h3>{texts.salvage}</h3>
@@ -33,22 +36,15 @@ export function SalvageForm({ state }: { state: PaneState }) {
       <div class="lp-three">
         <Choice label={texts.side} value={chosen} of={sides} change={(value) => (side.value = value)} />
         <Choice label={texts.hand} value={hand.value} of={["left", "right"]} change={(value) => (hand.value = value)} />
-        <label>
-          {texts.cutAt}
-          <input
-            type="text"
-            autocomplete="off"
-            maxLength={100}
-            value={longPoint.value}
-            aria-invalid={found instanceof Refusal}
-            aria-describedby="lp-salvage-wrong"
-            onInput={(event) => (longPoint.value = event.currentTarget.value)}
-          />
-        </label>
+        <TextEntry
+          label={texts.cutAt}
+          value={longPoint.value}
+          wrong={wrong !== ""}
+          reads="lp-salvage-wrong"
+          change={(text) => (longPoint.value = text)}
+        />
       </div>
-      <p id="lp-salvage-wrong" class="lp-wrong" hidden={!(found instanceof Refusal)}>
-        {found instanceof Refusal ? typedHere(found.message) : ""}
-      </p>
+      <Wrong id="lp-salvage-wrong" words={wrong} />
       {found && !(found instanceof Refusal) && (
         <>
           <TableView
@@ -63,7 +59,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
                   state,
                   spillingTable(
                     { title: texts.salvage, sheet: texts.salvageSheet },
-                    ({ block }) => `=RAFTER.SALVAGE(${block},"${chosen}","${hand.value}",${quoted})`,
+                    ({ block }) => `=RAFTER.SALVAGE(${block},${args})`,
                     found,
                     [],
                   ),

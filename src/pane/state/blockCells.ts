@@ -2,6 +2,7 @@ import { ROWS, type Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { HostCell, CellLayout } from "../../hosts/host.ts";
 import { plainLabel } from "../../registry/labelledBlock.ts";
+import { typedCell } from "./typedCell.ts";
 import { EMPTY_INPUTS, FIELDS, type Inputs } from "./fields.ts";
 
 /** The inputs as the rows of a roof block: what the worksheet functions read. Empty fields are left out, so that their default counts. */
@@ -10,7 +11,6 @@ export function blockRows(inputs: Inputs): [Row, string][] {
 }
 
 const kinds = new Map(FIELDS.map(({ row, kind }) => [row, kind]));
-const BARE = /^-?(?:\d+(?:\.\d*)?|\.\d+)$/;
 
 /** The number format of a bare number in a row of the block, which shows what it is measured in. */
 function formatOf(row: Row, unit: Unit): string | undefined {
@@ -20,12 +20,11 @@ function formatOf(row: Row, unit: Unit): string | undefined {
   return kind === "length" ? `General "${unit}"` : kind === "pitch" ? 'General "in 12"' : undefined;
 }
 
-/** One value of the block as it is written: a bare number as a number, so that the sheet can reckon with it; all else as typed. */
+/** One value of the block as it is written; a bare number says what it is measured in. */
 export function valueCell(row: Row, text: string, unit: Unit): CellLayout {
-  const clean = text.trim();
-  const format = formatOf(row, unit);
-  if (BARE.test(clean)) return { content: Number(clean), style: "input", ...(format && { format }) };
-  return { content: clean, style: "input" };
+  const content = typedCell(text);
+  const format = typeof content === "number" && formatOf(row, unit);
+  return { content, style: "input", ...(format && { format }) };
 }
 
 /** The roof block as it is written into a sheet. Its unit is always said, so that what hangs on it can ask. */

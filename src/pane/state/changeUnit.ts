@@ -1,4 +1,5 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { isNominal } from "../../measure/isNominal.ts";
 import { nominalOf } from "../../measure/nominalOf.ts";
 import { halfUp } from "../../measure/halfUp.ts";
 import { readSize } from "../../measure/readSize.ts";
@@ -48,7 +49,7 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
 function sizeIn({ name, thickness, depth }: Section, to: Unit): string {
   const read = readSize(name);
   if (read instanceof Reason) return name;
-  if (/^\d+x\d+$/.test(read.name)) return read.name;
+  if (isNominal(read)) return read.name;
   if (to === "mm") return sizeName(halfUp(thickness * MM_PER_INCH), halfUp(depth * MM_PER_INCH), "mm");
   const nominal = nominalOf(read);
   return nominal

@@ -1,6 +1,7 @@
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import type { Table } from "../state/evaluateFunction.ts";
 import { relative } from "../state/reference.ts";
+import { typedCell } from "../state/typedCell.ts";
 import { texts } from "../words/texts.ts";
 import { blockAt, firstLine, spilledHeading, type TablePlace } from "./blockAt.ts";
 import type { HangsOn } from "./layoutFill.ts";
@@ -20,10 +21,7 @@ export function listed(text: string): string[] {
     .filter((part) => part !== "");
 }
 
-const typed = (text: string): CellLayout => ({
-  content: /^\d+(\.\d+)?$/.test(text) ? Number(text) : text,
-  style: "input",
-});
+const typed = (text: string): CellLayout => ({ content: typedCell(text), style: "input" });
 
 /** The cells of a comparison: what is compared stands above the grid in cells of its own, to be changed in the sheet. */
 export function layoutComparison(

@@ -1,3 +1,4 @@
+import { argumentText } from "../../registry/formulaText.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "../state/blockCells.ts";
 import { boardsOnHand } from "../state/boardsOnHand.ts";
@@ -7,8 +8,6 @@ import { report } from "../state/report.ts";
 import { evaluateFunction } from "../state/evaluateFunction.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
 import { texts } from "../words/texts.ts";
-
-const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
 /** The chosen tables of a roof, each one call on its block, as they spill now; or why one of them cannot be made. The kerf is as typed. */
 export async function roofTables(
@@ -21,7 +20,11 @@ export async function roofTables(
   const { boards, usual } = boardsOnHand(inputs, read);
   // The block's own lengths, and while its row is empty (or it has none) the usual ones.
   const fromBlock = (cell: string | null) =>
-    cell === null ? quoted(usual) : inputs.Boards.trim() === "" ? `IF(${cell}="",${quoted(usual)},${cell})` : cell;
+    cell === null
+      ? argumentText(usual)
+      : inputs.Boards.trim() === ""
+        ? `IF(${cell}="",${argumentText(usual)},${cell})`
+        : cell;
   const cut = kerf.trim();
   const made: TableToWrite[] = [];
   for (const { id, functionName, sheet, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
@@ -31,7 +34,7 @@ export async function roofTables(
     ]);
     if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
     const formula = ({ block, cell }: HangsOn) =>
-      `=RAFTER.${functionName}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [quoted(cut)])] : [])].join(",")})`;
+      `=RAFTER.${functionName}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [argumentText(cut)])] : [])].join(",")})`;
     made.push(spillingTable({ title: texts.tables[id], sheet }, formula, now, unit === "in" ? onTape : []));
   }
   return made;

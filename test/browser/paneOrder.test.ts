@@ -1,16 +1,15 @@
 import { mkdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
+import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
+const { pane, field, sheets } = panePage(t);
 
-const pane = () => t.page.locator("#pane");
-const field = (name: string) => pane().getByLabel(name, { exact: true });
 const section = () =>
   pane().locator("section", { has: t.page.locator("summary", { hasText: "Lumber order and cutting plan" }) });
 const unfold = () => section().locator("summary").click();
 const total = () => section().locator("[role=status]").textContent();
-const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
 
 /** Types over a field and reads what the order and the plan show when that keystroke's turn ends: a search has not begun by then. */
 async function typed(name: string, text: string): Promise<{ total: string; plan: string }> {

@@ -10,7 +10,6 @@ const reasons: Record<string, string> = {
     "The port's promises in one list, read from top to bottom beside src/hosts/host.ts; each stands alone.",
   "functions/cautions.ts": "Formatted a moment ago; it is split when its room is.",
   "functions/roof.ts": "Formatted a moment ago; it is split when its room is.",
-  "test/browser/paneWork.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/lumberOrder.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/readingRules.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/arguments/roofBlock.test.ts": "Formatted a moment ago; it is split when its room is.",

@@ -1,12 +1,14 @@
-import type { Cell } from "../../registry/worksheetFunction.ts";
+import { noteText } from "../../../functions/words/notes.ts";
+import type { Unit } from "../../measure/unit.ts";
+import type { Piece } from "../../roof/frame/piece.ts";
 
-/** The notes of a table, each once with the pieces it belongs to: a column of long texts would make every row tall. */
-export function groupedNotes(table: readonly (readonly Cell[])[]): { note: string; pieces: string[] }[] {
-  const [headings, ...rows] = table as [readonly Cell[], ...(readonly Cell[])[]];
-  const at = headings.indexOf("Note");
+/** The notes of some pieces, each once with the marks it belongs to: a column of long texts would make every row tall. */
+export function groupedNotes(
+  pieces: readonly Pick<Piece, "mark" | "notes">[],
+  unit: Unit,
+): { note: string; marks: string[] }[] {
   const groups = new Map<string, string[]>();
-  for (const row of rows)
-    for (const note of String(row[at] ?? "").split("; "))
-      if (note !== "") groups.set(note, [...(groups.get(note) ?? []), String(row[0])]);
-  return [...groups].map(([note, pieces]) => ({ note, pieces }));
+  for (const { mark, notes } of pieces)
+    for (const note of notes.map((one) => noteText(one, unit))) groups.set(note, [...(groups.get(note) ?? []), mark]);
+  return [...groups].map(([note, marks]) => ({ note, marks }));
 }

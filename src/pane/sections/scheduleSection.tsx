@@ -37,9 +37,9 @@ export function ScheduleSection({ state }: { state: PaneState }) {
           </p>
           <TableView name={texts.scheduleCaption} {...tableTexts(table, unit, COLUMNS)} />
           <ul class="lp-notes">
-            {groupedNotes(table).map(({ note, pieces }) => (
+            {groupedNotes(jacks, unit).map(({ note, marks }) => (
               <li key={note}>
-                <b>{pieces.join(", ")}</b> {nonBreaking(note)}
+                <b>{marks.join(", ")}</b> {nonBreaking(note)}
               </li>
             ))}
           </ul>

@@ -2,6 +2,7 @@ import { ROWS, type Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { HostCell, CellLayout } from "../../hosts/host.ts";
 import { plainLabel } from "../../registry/labelledBlock.ts";
+import { texts } from "../words/texts.ts";
 import { typedCell } from "./typedCell.ts";
 import { EMPTY_INPUTS, FIELDS, type Inputs } from "./fields.ts";
 
@@ -14,10 +15,16 @@ const kinds = new Map(FIELDS.map(({ row, kind }) => [row, kind]));
 
 /** The number format of a bare number in a row of the block, which shows what it is measured in. */
 function formatOf(row: Row, unit: Unit): string | undefined {
-  if (row === "Waste") return 'General" per cent"';
-  if (row === "Spares") return 'General" pieces"';
   const kind = kinds.get(row);
-  return kind === "length" ? `General "${unit}"` : kind === "pitch" ? 'General "in 12"' : undefined;
+  const measure =
+    row === "Waste" || row === "Spares"
+      ? texts.units[row]
+      : kind === "length"
+        ? unit
+        : kind === "pitch"
+          ? texts.units.pitch
+          : null;
+  return measure === null ? undefined : `General "${measure}"`;
 }
 
 /** One value of the block as it is written; a bare number says what it is measured in. */

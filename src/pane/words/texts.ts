@@ -75,6 +75,18 @@ export const texts = {
 
   roofBlock: "Roof block",
   roofSheet: "Roof",
+  /** What the sheet of a table is called where it stands alone. */
+  sheets: {
+    schedule: "Jacks",
+    members: "Members",
+    marks: "Plate marks",
+    takeoff: "Take-off",
+    cautions: "Cautions",
+    order: "Lumber order",
+    cutting: "Cutting plan",
+  },
+  /** Beside a bare number in the block. */
+  units: { pitch: "in 12", Waste: "per cent", Spares: "pieces" },
   tables: {
     schedule: "Jack schedule",
     members: "All members",

@@ -27,7 +27,7 @@ export async function roofTables(
         : cell;
   const cut = kerf.trim();
   const made: TableToWrite[] = [];
-  for (const { id, functionName, sheet, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
+  for (const { id, functionName, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
     const now = await evaluateFunction(functionName, [
       blockRows(inputs),
       ...(boardsToo ? [boards, ...(cut === "" ? [] : [cut])] : []),
@@ -35,7 +35,9 @@ export async function roofTables(
     if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
     const formula = ({ block, cell }: HangsOn) =>
       `=RAFTER.${functionName}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [argumentText(cut)])] : [])].join(",")})`;
-    made.push(spillingTable({ title: texts.tables[id], sheet }, formula, now, unit === "in" ? onTape : []));
+    made.push(
+      spillingTable({ title: texts.tables[id], sheet: texts.sheets[id] }, formula, now, unit === "in" ? onTape : []),
+    );
   }
   return made;
 }

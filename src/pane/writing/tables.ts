@@ -52,8 +52,6 @@ export const FORMATS: Readonly<Record<ColumnKind, string | null>> = {
 export interface SheetTable {
   readonly id: keyof typeof texts.tables;
   readonly functionName: string;
-  /** The sheet it gets where it stands alone. */
-  readonly sheet: string;
   /** The function also takes the lengths of board on hand. */
   readonly boardsToo?: boolean;
   /** Columns that are also written as read on a tape, beside the table. */
@@ -64,26 +62,13 @@ export interface SheetTable {
 
 /** The tables in the order in which they are written. */
 export const TABLES: readonly SheetTable[] = [
-  {
-    id: "schedule",
-    functionName: "JACKTABLE",
-    sheet: "Jacks",
-    onTape: ["Long point", "Tape", "Shortest board"],
-    usual: true,
-  },
-  { id: "members", functionName: "MEMBERS", sheet: "Members", onTape: ["Long point", "Shortest board"], usual: false },
-  { id: "marks", functionName: "PLATEMARKS", sheet: "Plate marks", onTape: ["Mark"], usual: false },
-  { id: "takeoff", functionName: "TAKEOFF", sheet: "Take-off", onTape: [], usual: false },
-  { id: "cautions", functionName: "CAUTIONS", sheet: "Cautions", onTape: [], usual: false },
-  { id: "order", functionName: "LUMBERORDER", sheet: "Lumber order", boardsToo: true, onTape: ["Board"], usual: false },
-  {
-    id: "cutting",
-    functionName: "STICKPLAN",
-    sheet: "Cutting plan",
-    boardsToo: true,
-    onTape: ["Board", "Left over"],
-    usual: false,
-  },
+  { id: "schedule", functionName: "JACKTABLE", onTape: ["Long point", "Tape", "Shortest board"], usual: true },
+  { id: "members", functionName: "MEMBERS", onTape: ["Long point", "Shortest board"], usual: false },
+  { id: "marks", functionName: "PLATEMARKS", onTape: ["Mark"], usual: false },
+  { id: "takeoff", functionName: "TAKEOFF", onTape: [], usual: false },
+  { id: "cautions", functionName: "CAUTIONS", onTape: [], usual: false },
+  { id: "order", functionName: "LUMBERORDER", boardsToo: true, onTape: ["Board"], usual: false },
+  { id: "cutting", functionName: "STICKPLAN", boardsToo: true, onTape: ["Board", "Left over"], usual: false },
 ];
 
 const WIDE: Readonly<Record<string, number>> = {

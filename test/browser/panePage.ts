@@ -1,0 +1,55 @@
+import type { Bench } from "./bench.ts";
+
+/** What a user does with the pane and the sheet beside it on the bench page of a test. */
+export function panePage(t: Bench) {
+  const pane = () => t.page.locator("#pane");
+  const show = (sheet: string, row: number, column: number): Promise<void> =>
+    t.page.evaluate((area) => window.longpoint.host.show(area), { sheet, row, column, rows: 1, columns: 1 });
+  const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
+  return {
+    pane,
+    show,
+    sheets,
+    field: (name: string) => pane().getByLabel(name, { exact: true }),
+    button: (name: string | RegExp) => pane().getByRole("button", { name }),
+    unfold: (name: string) => pane().locator("summary", { hasText: name }).click(),
+    says: () => pane().locator(".lp-says"),
+    everything: () =>
+      t.page.evaluate(async () =>
+        Promise.all(
+          (await window.longpoint.host.sheets()).map((sheet) =>
+            window.longpoint.host.read({ sheet, row: 0, column: 0, rows: 40, columns: 30 }),
+          ),
+        ),
+      ),
+
+    /** Once all is calculated. */
+    async values(
+      sheet: string,
+      row: number,
+      column: number,
+      rows: number,
+      columns = 1,
+    ): Promise<(number | string | boolean)[][]> {
+      await t.page.evaluate(() => window.longpoint.settled());
+      const got = await t.page.evaluate((area) => window.longpoint.host.read(area), {
+        sheet,
+        row,
+        column,
+        rows,
+        columns,
+      });
+      return got.map((line) => line.map(({ value }) => value));
+    },
+
+    /** Types over a cell as a user does. */
+    async enter(sheet: string, row: number, column: number, text: string): Promise<void> {
+      await show(sheet, row, column);
+      const { x, y, width, height } = await t.page.evaluate(([r, c]) => window.longpoint.rect(r!, c!), [row, column]);
+      await t.page.mouse.click(x + width / 2, y + height / 2);
+      await t.page.keyboard.type(text);
+      await t.page.keyboard.press("Enter");
+      await t.page.evaluate(() => window.longpoint.settled());
+    },
+  };
+}

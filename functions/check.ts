@@ -1,6 +1,6 @@
 import { triangleAngle } from "../src/geometry/triangleAngle.ts";
 import { lengthText } from "../src/measure/lengthText.ts";
-import { Reason } from "../src/measure/reason.ts";
+import { Failure } from "../src/measure/result.ts";
 import { length, optionalLength } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { noTriangle } from "./words/refusals.ts";
@@ -61,7 +61,7 @@ export const cornerDeg = worksheetFunction({
     const most = sideA + sideB;
     return diagonal > least && diagonal < most
       ? triangleAngle(sideA, sideB, diagonal)
-      : new Reason("no triangle", { least, most });
+      : new Failure({ kind: "no triangle", least, most });
   },
 });
 

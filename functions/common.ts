@@ -9,7 +9,7 @@ import {
   seatOf,
   shortestBoard,
 } from "../src/roof/members/commonRafter.ts";
-import { Reason } from "../src/measure/reason.ts";
+import { Failure } from "../src/measure/result.ts";
 import { andThen } from "./arguments/corners.ts";
 import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./words/refusals.ts";
 
@@ -169,7 +169,7 @@ export const commonBoard = worksheetFunction({
   refuses: [ridgeFillsRun, heelAboveDepth],
   compute({ pitch, run, ridgeThickness, depth, heel, overhang }) {
     const seat = seatOf(pitch, depth, heel);
-    if (seat instanceof Reason) return seat;
+    if (seat instanceof Failure) return seat;
     return andThen(commonLength(pitch, run, ridgeThickness), () =>
       shortestBoard({ pitch, run: run - ridgeThickness / 2, overhang, depth, heel }),
     );

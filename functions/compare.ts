@@ -1,4 +1,4 @@
-import { Reason } from "../src/measure/reason.ts";
+import { Failure } from "../src/measure/result.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { choice } from "../src/registry/parameters.ts";
 import { readLengthCell } from "../src/registry/readLengthCell.ts";
@@ -8,7 +8,7 @@ import { comparedFigure } from "../src/roof/tables/comparison.ts";
 import { frame as framed } from "../src/roof/frame/frame.ts";
 import { pieces as piecesOf } from "../src/roof/frame/pieces.ts";
 import type { RoofSpec } from "../src/roof/frame/roofSpec.ts";
-import { blockRefusal } from "./words/blockRefusal.ts";
+import { blockWording } from "./words/blockRefusal.ts";
 import { listParameter } from "./arguments/listParameter.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { pricedArea, withWaste } from "./takeOff.ts";
@@ -99,8 +99,8 @@ function unitOf(what: What, unit: Unit): string {
 
 function figure(what: What, spec: RoofSpec): Cell {
   const frame = framed(spec);
-  // The first sentence says why; what to type instead is another cell's matter.
-  if (frame instanceof Reason) return `no roof: ${blockRefusal(frame, spec.unit).message.split(". ")[0]}`;
+  // What to type instead is another cell's matter.
+  if (frame instanceof Failure) return `no roof: ${blockWording(frame.problem, spec.unit)[0]}`;
   const value = comparedFigure(what === "squares" ? "roof area" : what, frame, piecesOf(frame));
   if (what === "roof area") return pricedArea(value, spec.unit);
   return what === "squares" ? withWaste(pricedArea(value, spec.unit, "roofing"), spec.waste) : value;

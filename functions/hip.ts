@@ -1,5 +1,5 @@
 import { slopeAngle } from "../src/geometry/angle.ts";
-import { Reason } from "../src/measure/reason.ts";
+import { Failure } from "../src/measure/result.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import {
@@ -210,7 +210,7 @@ export const hipHeel = worksheetFunction({
   compute: ({ pitch, heel, hipThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => {
       const left = heel - hipDrop(at, hipThickness);
-      return left > 0 ? left : new Reason("drop takes the heel", { least: hipDrop(at, hipThickness) });
+      return left > 0 ? left : new Failure({ kind: "drop takes the heel", least: hipDrop(at, hipThickness) });
     }),
 });
 

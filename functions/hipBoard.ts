@@ -1,4 +1,5 @@
-import { Reason } from "../src/measure/reason.ts";
+import { Failure, type Result } from "../src/measure/result.ts";
+import type { MemberProblem } from "../src/roof/members/memberProblem.ts";
 import { length } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { plumbDepthOf, shortestBoard } from "../src/roof/members/commonRafter.ts";
@@ -25,22 +26,19 @@ interface Hip {
 }
 
 /** The board of a dropped hip: from its tail, or its seat's corner, to the farthest point of its head. */
-function boardOf(at: Corner, hip: Hip, hipHead: RoofSpec["hipHead"], meets: number): number | Reason {
+function boardOf(at: Corner, hip: Hip, hipHead: RoofSpec["hipHead"], meets: number): Result<number, MemberProblem> {
   const section = (thickness: number) => ({ name: "", thickness, depth: hip.depth });
   const member = hipMember(
     at,
     { hip: section(hip.thickness), rafter: section(meets), ridge: section(meets), hipHead, hipTop: "dropped" },
     hip.run,
   );
-  if (member instanceof Reason)
-    return hipHead === "ridge"
-      ? new Reason("ridge fills the run", { least: meets / 2 })
-      : new Reason("head past the corner", { least: (meets / 2 / Math.min(at.near.cos, at.far.cos)) * at.near.sin });
+  if (member instanceof Failure) return member;
   const height = hip.heel - member.drop;
-  if (!(height > 0)) return new Reason("drop takes the heel", { least: member.drop });
+  if (!(height > 0)) return new Failure({ kind: "drop takes the heel", least: member.drop });
   const plumbDepth = plumbDepthOf(at.slope, hip.depth);
   if (!(height < plumbDepth))
-    return new Reason("hip too shallow for the plate", { least: (height * hip.depth) / plumbDepth });
+    return new Failure({ kind: "hip too shallow for the plate", least: (height * hip.depth) / plumbDepth });
   return (
     member.farthest +
     shortestBoard({ pitch: at.slope, run: 0, overhang: hip.overhang / at.near.sin, depth: hip.depth, heel: height })

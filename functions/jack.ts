@@ -1,6 +1,7 @@
 import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { directionAngle, slopeAngle } from "../src/geometry/angle.ts";
-import { Reason } from "../src/measure/reason.ts";
+import { Failure, type Result } from "../src/measure/result.ts";
+import type { MemberProblem } from "../src/roof/members/memberProblem.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { seatOf, shortestBoard } from "../src/roof/members/commonRafter.ts";
@@ -19,7 +20,12 @@ const jackThickness = length("jackThickness", "Thickness of the jack.", { exampl
 const heel = length("heel", "Height above plate of jacks and commons.", { example: "4.4" });
 const jackRefusals = [noHip, jackTooWide, shortBelowPlate];
 
-const runs = (at: Corner, offset: number, hipThickness: number, thickness: number): JackRuns | Reason =>
+const runs = (
+  at: Corner,
+  offset: number,
+  hipThickness: number,
+  thickness: number,
+): Result<JackRuns, MemberProblem<"jack wider than offset" | "short point below plate">> =>
   jackRuns(at.near, offset, { face: hipThickness / 2, thickness });
 
 export const jackStepFunction = worksheetFunction({
@@ -235,7 +241,7 @@ export const jackBoard = worksheetFunction({
   refuses: [...jackRefusals, heelAboveDepth],
   compute({ pitch, offset, hipThickness, jackThickness, depth, heel, overhang, otherPitch, corner }) {
     const seat = seatOf(pitch, depth, heel);
-    if (seat instanceof Reason) return seat;
+    if (seat instanceof Failure) return seat;
     return atCorner(pitch, otherPitch, corner, (at) =>
       andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) =>
         shortestBoard({ pitch, run: long, overhang, depth, heel }),

@@ -1,6 +1,6 @@
 import { pickBoard } from "../src/cutting/pickBoard.ts";
 import { boardFeetPerFoot } from "../src/measure/boardFeetPerFoot.ts";
-import { Reason } from "../src/measure/reason.ts";
+import { Failure } from "../src/measure/result.ts";
 import { MM_PER_INCH } from "../src/measure/unit.ts";
 import { isBlank } from "../src/registry/cells.ts";
 import { length, number, size } from "../src/registry/parameters.ts";
@@ -35,7 +35,7 @@ export const boardFeet = worksheetFunction({
   ],
   compute({ size: { name }, length, count }, { unit }) {
     const perFoot = boardFeetPerFoot(name);
-    return perFoot instanceof Reason ? perFoot : (perFoot * count * length) / (unit === "mm" ? MM_PER_INCH : 1) / 12;
+    return perFoot instanceof Failure ? perFoot : (perFoot * count * length) / (unit === "mm" ? MM_PER_INCH : 1) / 12;
   },
 });
 
@@ -74,9 +74,7 @@ export const boardPick = worksheetFunction({
   ],
   refuses: [noBoard],
   compute({ length, boards }, { unit }) {
-    const picked = pickBoard(length, boards ?? DEFAULTS[unit ?? "in"].boards);
-    // Lengths were read as positive already, so all that can be wrong is that every board is too short.
-    return picked instanceof Reason ? new Reason("no board long enough", picked.figures) : picked;
+    return pickBoard(length, boards ?? DEFAULTS[unit ?? "in"].boards);
   },
 });
 

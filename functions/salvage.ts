@@ -1,4 +1,4 @@
-import { Reason } from "../src/measure/reason.ts";
+import { Failure } from "../src/measure/result.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { choice, length } from "../src/registry/parameters.ts";
 import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
@@ -94,7 +94,7 @@ export const salvage = worksheetFunction({
   refuses: [sidesDiffer],
   compute({ roof: { frame, pieces }, side, hand, longPoint }) {
     const found = rescues(frame, pieces, { side, hand, longPoint });
-    if (found instanceof Reason) return found;
+    if (found instanceof Failure) return found;
     const { unit } = frame.spec;
     const rows = found.map((rescue): Cell[] => [
       rescue.piece.mark,

@@ -1,5 +1,6 @@
 import type { Degrees } from "../../src/measure/degrees.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
+import type { MemberProblem } from "../../src/roof/members/memberProblem.ts";
 import { cornerAngle, otherPitch } from "../../src/registry/parameters.ts";
 import { corner, type Corner } from "../../src/roof/members/corner.ts";
 
@@ -11,12 +12,17 @@ export const otherSide = [otherPitch(), cornerAngle()] as const;
  *
  * Hands the core's reason on when the planes make no hip.
  */
-export function atCorner<T>(pitch: number, other: number | null, angle: Degrees, work: (at: Corner) => T): T | Reason {
+export function atCorner<T>(
+  pitch: number,
+  other: number | null,
+  angle: Degrees,
+  work: (at: Corner) => T,
+): Result<T, MemberProblem<"no hip">> {
   const at = corner(pitch, other ?? pitch, angle);
-  return at instanceof Reason ? at : work(at);
+  return at instanceof Failure ? at : work(at);
 }
 
 /** Works on with a value of the core, or hands its reason on. (Not named "then": a module that exports that looks like a promise to import().) */
-export function andThen<T, U>(value: T | Reason, work: (value: T) => U): U | Reason {
-  return value instanceof Reason ? value : work(value);
+export function andThen<T, P, U>(value: Result<T, P>, work: (value: T) => U): Result<U, P> {
+  return value instanceof Failure ? value : work(value);
 }

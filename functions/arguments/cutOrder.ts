@@ -1,7 +1,8 @@
 import { planCuts } from "../../src/cutting/planCuts.ts";
 import type { CutPlan, StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 import { LimitedMap } from "../../src/measure/limitedMap.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
+import type { StockProblem } from "../../src/cutting/model/stockProblem.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import { shown } from "../../src/registry/cells.ts";
 import { optionalLength } from "../../src/registry/parameters.ts";
@@ -60,7 +61,7 @@ export async function cutOrder(
   const lists = cuttingInput(source, listed, unit);
   const { pieces, boards } = lists;
   const plan = await shared(pieces, boards, cut);
-  if (plan instanceof Reason) return orderRefusal(plan.tag === "noBoards" ? noBoardFor(pieces) : plan, source, unit);
+  if (plan instanceof Failure) return orderRefusal(plan.problem, source, unit);
   return {
     ...lists,
     plan,
@@ -71,18 +72,16 @@ export async function cutOrder(
   };
 }
 
-/** With no board of any size that is asked for, the first piece names what is missing. */
-function noBoardFor(pieces: readonly StockPiece[]): Reason {
-  const first = pieces.findIndex(({ count }) => count > 0);
-  return new Reason("noBoardOfSize", { row: first + 1, name: pieces[first]!.name, size: pieces[first]!.size });
-}
-
 /** How many plans are kept; a sheet seldom asks for more. */
 const KEPT = 16;
-const plans = new LimitedMap<string, Promise<CutPlan | Reason>>(KEPT);
+const plans = new LimitedMap<string, Promise<Result<CutPlan, StockProblem>>>(KEPT);
 
 /** Calls on the same lists share one search, which is most of the work. */
-function shared(pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): Promise<CutPlan | Reason> {
+function shared(
+  pieces: readonly StockPiece[],
+  boards: readonly StockBoard[],
+  kerf: number,
+): Promise<Result<CutPlan, StockProblem>> {
   const key = JSON.stringify([pieces, boards, kerf]);
   const known = plans.get(key);
   if (known) return known;

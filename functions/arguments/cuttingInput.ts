@@ -1,7 +1,7 @@
 import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 import { nominalOf } from "../../src/measure/nominalOf.ts";
 import { readSize } from "../../src/measure/readSize.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { MM_PER_INCH, type Unit } from "../../src/measure/unit.ts";
 import { stockPieces } from "../../src/roof/tables/stockPieces.ts";
 import type { ListedBoard } from "./boardTable.ts";
@@ -113,5 +113,5 @@ function sizeKey({ name, read }: ListedSize): string {
 
 function keyOf(name: string): string {
   const read = readSize(name);
-  return sizeKey({ name, read: read instanceof Reason ? null : read });
+  return sizeKey({ name, read: read instanceof Failure ? null : read });
 }

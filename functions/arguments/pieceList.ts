@@ -1,5 +1,5 @@
 import { readSize, type ReadSize } from "../../src/measure/readSize.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { isBlank, shown } from "../../src/registry/cells.ts";
 import { headedBlock, type HeadedRow } from "../../src/registry/headedBlock.ts";
 import { plainLabel } from "../../src/registry/labelledBlock.ts";
@@ -140,7 +140,7 @@ function nameOf(at: string, cell: Input): string | Refusal {
 export function readListedSize(at: string, cell: Input, reading: Reading): ListedSize | Refusal | CellError {
   if (typeof cell === "string" && cell.trim() !== "" && cell.trim().length <= LONGEST_NAME) {
     const read = readSize(cell);
-    if (read instanceof Reason && read.tag === "not a size")
+    if (read instanceof Failure && read.problem.kind === "not a size")
       return { name: cell.trim().replace(/\s+/g, " "), read: null };
   }
   const size = readSizeCell(at, cell, reading);

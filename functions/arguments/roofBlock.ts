@@ -3,7 +3,7 @@ import { isNominal } from "../../src/measure/isNominal.ts";
 import type { ReadSize } from "../../src/measure/readSize.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readSize } from "../../src/measure/readSize.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { MM_PER_INCH, type Unit } from "../../src/measure/unit.ts";
 import { isBlank, shown } from "../../src/registry/cells.ts";
 import { labelledBlock } from "../../src/registry/labelledBlock.ts";
@@ -240,7 +240,7 @@ function blockUnit(rows: Map<Row, Input>): Unit {
     const cell = rows.get(row);
     if (typeof cell !== "string" || isBlank(cell)) continue;
     const read = SIZES.includes(row) ? readSize(cell) : readLength(cell);
-    if (read instanceof Reason || read.unit === null) continue;
+    if (read instanceof Failure || read.unit === null) continue;
     // A nominal size is a name, in any unit; only an actual one says in which.
     if (SIZES.includes(row) && isNominal(read as ReadSize)) continue;
     texts.push({ row, unit: read.unit });

@@ -1,5 +1,5 @@
 import { LimitedMap } from "../../src/measure/limitedMap.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
 import { frame, type Frame } from "../../src/roof/frame/frame.ts";
@@ -50,7 +50,7 @@ function frameBlock(name: string, input: Input): RoofModel | Refusal | CellError
   const spec = readRoofBlock(name, input);
   if (spec instanceof Refusal || spec instanceof CellError) return spec;
   const set = frame(spec);
-  return set instanceof Reason ? blockRefusal(set, spec.unit) : { frame: set, pieces: pieces(set) };
+  return set instanceof Failure ? blockRefusal(set.problem, spec.unit) : { frame: set, pieces: pieces(set) };
 }
 
 /** Two blocks with the same key are the same block; null for cells that no key tells apart. */

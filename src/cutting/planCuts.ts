@@ -1,5 +1,7 @@
+import type { Result } from "../measure/result.ts";
+import type { StockProblem } from "./model/stockProblem.ts";
 import { planSteps } from "./search/planSteps.ts";
-import type { Reason } from "../measure/reason.ts";
+
 import type { CutOptions, CutPlan, StockBoard, StockPiece } from "./stock.ts";
 
 /** Milliseconds of work before the page gets a turn. */
@@ -12,14 +14,13 @@ const SLICE = 8;
  * one costs no more. Of plans that cost the same one with fewer boards, then one with a longer left-over, is preferred where it is found; that is not
  * proved. Works in slices of some 8 ms and lets the page have its turn between them.
  *
- * @returns a reason when a list cannot be read (see stockReason), a piece is longer than every board of its size ("pieceTooLong"), or limited stock is not enough
- * ("stockShort": proved; "stockNotFound": no plan was found in the work allowed).
+ * Lengths, prices and counts must be finite and not below 0. "too few boards" is proved; "no way found" in the work allowed.
  */
 export async function planCuts(
   pieces: readonly StockPiece[],
   boards: readonly StockBoard[],
   options: CutOptions,
-): Promise<CutPlan | Reason> {
+): Promise<Result<CutPlan, StockProblem>> {
   const steps = planSteps(pieces, boards, options);
   for (;;) {
     const end = performance.now() + SLICE;

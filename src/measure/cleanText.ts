@@ -1,6 +1,3 @@
-import { Reason } from "./reason.ts";
-import { shortened } from "./shortened.ts";
-
 /** No measure that people write is longer; a longer text is refused before any pattern is run on it. */
 const LONGEST = 64;
 
@@ -33,13 +30,13 @@ const VULGAR: Readonly<Record<string, string>> = {
  *
  * Word processors and phones put typographic characters in place of the typed ones, and East Asian keyboards full-width ones; they mean the same.
  *
- * @returns a Reason when the text is too long to be a measure.
+ * @returns null when the text is too long to be a measure.
  *
  * @example
  * cleanText(" 9′ 4½″ ") // => "9' 4 1/2\""
  */
-export function cleanText(text: string): string | Reason {
-  if (text.length > LONGEST) return new Reason("text too long", { text: shortened(text), characters: text.length });
+export function cleanText(text: string): string | null {
+  if (text.length > LONGEST) return null;
   return text
     .replace(/[！-～]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH))
     .replace(/[½⅓⅔¼¾⅕-⅞⅐⅑⅒]/g, (character) => ` ${VULGAR[character]}`)

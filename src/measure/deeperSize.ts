@@ -2,7 +2,7 @@ import { dressedSizes } from "./dressedSizes.ts";
 import { isNominal } from "./isNominal.ts";
 import { nominalOf } from "./nominalOf.ts";
 import { readSize } from "./readSize.ts";
-import { Reason } from "./reason.ts";
+import { Failure } from "./result.ts";
 import { sizeName } from "./sizeName.ts";
 import { MM_PER_INCH } from "./unit.ts";
 
@@ -22,7 +22,7 @@ const DEEPER = { in: 2, mm: 50 } as const;
  */
 export function deeperSize(name: string): string {
   const size = readSize(name);
-  if (size instanceof Reason) return name;
+  if (size instanceof Failure) return name;
   const dressed = nominalOf(size);
   const next =
     dressed &&

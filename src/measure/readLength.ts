@@ -1,8 +1,10 @@
 import { cleanText } from "./cleanText.ts";
 import { exact } from "./exact.ts";
-import { Reason } from "./reason.ts";
-import { shortened } from "./shortened.ts";
+import { Failure, type Result } from "./result.ts";
+import type { ReadingProblem } from "./readingProblem.ts";
 import type { Unit } from "./unit.ts";
+
+type LengthProblem = ReadingProblem<"text too long" | "decimal comma" | "zero denominator" | "not a length">;
 
 /** A length as typed: a bare number has no unit of its own. */
 export interface ReadLength {
@@ -17,17 +19,15 @@ export interface ReadLength {
  * from inches (24-6), before a lone fraction it joins inches (7-5/8). A leading minus makes the whole length negative.
  * Values are exact to the last bit of a double. Never throws; time is bounded whatever the text.
  *
- * @returns a Reason tagged "text too long", "decimal comma", "zero denominator" or "not a length", with the text shortened.
- *
  * @example
  * readLength("9' 4 5/8\"") // => { value: 112.625, unit: "in" }
  * readLength("2.86 m") // => { value: 2860, unit: "mm" }
  * readLength("48") // => { value: 48, unit: null }
  */
-export function readLength(text: string): ReadLength | Reason {
+export function readLength(text: string): Result<ReadLength, LengthProblem> {
   const clean = cleanText(text);
-  if (clean instanceof Reason) return clean;
-  return signed(clean) ?? new Reason(whatIsWrong(clean), { text: shortened(text) });
+  if (clean === null) return new Failure({ kind: "text too long" });
+  return signed(clean) ?? new Failure({ kind: whatIsWrong(clean) });
 }
 
 type Parser = (text: string) => ReadLength | null;
@@ -88,7 +88,7 @@ function feetAndInches(feet: string, inch: string): ReadLength | null {
 }
 
 // Only for a text that was refused already: what would have to be different for it to be a length?
-function whatIsWrong(clean: string): string {
+function whatIsWrong(clean: string): LengthProblem["kind"] {
   if (/\d,\d/.test(clean) && signed(clean.replace(/(\d),(?=\d)/g, "$1")) !== null) return "decimal comma";
   if (/\/ ?0/.test(clean) && signed(clean.replace(/\/ ?0+(?!\d)/g, "/1")) !== null) return "zero denominator";
   return "not a length";

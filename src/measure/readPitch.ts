@@ -2,40 +2,39 @@ import type Fraction from "fraction.js";
 import { cleanText } from "./cleanText.ts";
 import { exact } from "./exact.ts";
 import { pitchFromNumber } from "./pitchFromNumber.ts";
-import { Reason } from "./reason.ts";
-import { shortened } from "./shortened.ts";
+import { Failure, type Result } from "./result.ts";
+import type { ReadingProblem } from "./readingProblem.ts";
 
 /** No slope may reach this angle: past it a rafter is a wall, and lengths grow out of all bounds. */
 const STEEPEST_DEGREES = 85;
 const STEEPEST = Math.tan((STEEPEST_DEGREES * Math.PI) / 180);
+
+type PitchProblem = ReadingProblem<
+  "decimal comma" | "not a pitch" | "pitch below 1" | "pitch above 24" | "pitch not positive" | "pitch too steep"
+>;
 
 /**
  * Rise over run of a pitch as people write it: 6/12, 6:12, 6 in 12, 26.57 deg, 26.57°, 50 %, or the rise in 12 alone.
  *
  * Rise and run may be decimals or mixed fractions. A lone number follows the rule of a bare number (1 to 24).
  *
- * @returns a Reason tagged "text too long", "decimal comma", "not a pitch", "pitch not positive", "pitch too steep" (85 degrees or more),
- * or one of {@link pitchFromNumber}'s.
- *
  * @example
  * readPitch("6-1/2 in 12") // => 6.5 / 12
  * readPitch("50 %") // => 0.5
  */
-export function readPitch(text: string): number | Reason {
+export function readPitch(text: string): Result<number, PitchProblem> {
   const clean = cleanText(text);
-  if (clean instanceof Reason) return clean;
+  if (clean === null) return new Failure({ kind: "not a pitch" });
   const negative = clean.startsWith("-");
   const unsigned = clean.replace(/^[-+] ?/, "");
   const slope = read(unsigned);
   if (slope === null) {
     const comma = /\d,\d/.test(unsigned) && read(unsigned.replace(/(\d),(?=\d)/g, "$1.")) !== null;
-    return new Reason(comma ? "decimal comma" : "not a pitch", { text: shortened(text) });
+    return new Failure({ kind: comma ? "decimal comma" : "not a pitch" });
   }
   if (typeof slope !== "number") return pitchFromNumber(negative ? -slope.lone : slope.lone);
-  if (negative || slope === 0) return new Reason("pitch not positive", { text: shortened(text) });
-  return slope < STEEPEST
-    ? slope
-    : new Reason("pitch too steep", { text: shortened(text), steepest: STEEPEST_DEGREES });
+  if (negative || slope === 0) return new Failure({ kind: "pitch not positive" });
+  return slope < STEEPEST ? slope : new Failure({ kind: "pitch too steep", most: STEEPEST_DEGREES });
 }
 
 type Parser = (text: string) => number | { readonly lone: number } | null;

@@ -1,11 +1,13 @@
 import { cleanText } from "./cleanText.ts";
 import { dressedSizes } from "./dressedSizes.ts";
 import { exact } from "./exact.ts";
-import { Reason } from "./reason.ts";
-import { shortened } from "./shortened.ts";
+import { Failure, type Result } from "./result.ts";
+import type { ReadingProblem } from "./readingProblem.ts";
 import { sizeName } from "./sizeName.ts";
 import { MM_PER_INCH } from "./unit.ts";
 import type { Unit } from "./unit.ts";
+
+type SizeProblem = ReadingProblem<"decimal comma" | "not a size" | "size turned round" | "no such nominal size">;
 
 /** A lumber size: actual thickness and depth in `unit`, and the size as it is written on a list. */
 export interface ReadSize {
@@ -31,31 +33,27 @@ const THINNEST_IN = 1 / 16;
  * Two whole numbers are a nominal size in inches, unless both are 15 or more or mm is written; with a decimal or a fraction in
  * either number they are actual inches (2.0 x 8.0). An inch mark alone does not make a size actual: 2" x 8" is a 2x8.
  *
- * @returns a Reason tagged "text too long", "decimal comma", "not a size", "size turned round" (with `instead`), or "no such nominal size"
- * (with the `nearest` one, and the same numbers as an `actual` size).
- *
  * @example
  * readSize("2 x 8") // => { thickness: 1.5, depth: 7.25, unit: "in", name: "2x8" }
  * readSize("1 1/2 x 7 1/4") // => { thickness: 1.5, depth: 7.25, unit: "in", name: "1.5 x 7.25 in" }
  * readSize("38x184") // => { thickness: 38, depth: 184, unit: "mm", name: "38 x 184 mm" }
  */
-export function readSize(text: string): ReadSize | Reason {
+export function readSize(text: string): Result<ReadSize, SizeProblem> {
   const clean = cleanText(text);
-  if (clean instanceof Reason) return clean;
+  if (clean === null) return new Failure({ kind: "not a size" });
   const pair = read(clean);
   if (pair === null) {
     const comma = /\d,\d/.test(clean) && read(clean.replace(/(\d),(?=\d)/g, "$1.")) !== null;
-    return new Reason(comma ? "decimal comma" : "not a size", { text: shortened(text) });
+    return new Failure({ kind: comma ? "decimal comma" : "not a size" });
   }
   const { thickness, depth, kind } = pair;
-  if (thickness > depth)
-    return new Reason("size turned round", { text: shortened(text), instead: sizeName(depth, thickness, kind) });
+  if (thickness > depth) return new Failure({ kind: "size turned round", instead: sizeName(depth, thickness, kind) });
   const name = sizeName(thickness, depth, kind);
   if (kind !== "nominal") return { thickness, depth, unit: kind, name };
   const dressed = dressedSizes.find((size) => size.nominalThickness === thickness && size.nominalDepth === depth);
   return dressed
     ? { thickness: dressed.thickness, depth: dressed.depth, unit: "in", name }
-    : noSuch(text, thickness, depth);
+    : new Failure({ kind: "no such nominal size" });
 }
 
 interface Pair {
@@ -79,15 +77,4 @@ function read(clean: string): Pair | null {
   if (Math.min(a, b) < THINNEST_IN * perInch || Math.max(a, b) > DEEPEST_IN * perInch) return null;
   const written = /[./]/.test(clean.replace(/(?:mm|in|inch|inches)\.$/, ""));
   return { thickness: a, depth: b, kind: metric ? "mm" : written ? "in" : "nominal" };
-}
-
-function noSuch(text: string, thickness: number, depth: number): Reason {
-  const off = (size: (typeof dressedSizes)[number]) =>
-    Math.abs(size.nominalThickness - thickness) * 4 + Math.abs(size.nominalDepth - depth);
-  const nearest = dressedSizes.reduce((best, size) => (off(size) < off(best) ? size : best));
-  return new Reason("no such nominal size", {
-    text: shortened(text),
-    nearest: `${nearest.nominalThickness}x${nearest.nominalDepth}`,
-    actual: sizeName(thickness, depth, "in"),
-  });
 }

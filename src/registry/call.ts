@@ -1,7 +1,7 @@
-import { Reason } from "../measure/reason.ts";
+import { Failure } from "../measure/result.ts";
 import { CellError, Refusal } from "./refusal.ts";
 import { refuse } from "./refuse.ts";
-import type { Input, Output, Reading, WorksheetFunction } from "./worksheetFunction.ts";
+import type { Computed, Input, Output, Reading, WorksheetFunction } from "./worksheetFunction.ts";
 
 /** What a host gets back from a call: something to show, or why not. */
 export type Answer = Output | Refusal | CellError;
@@ -54,11 +54,14 @@ function finite(definition: WorksheetFunction, answer: number): number | Refusal
     : refuse(definition.name, `these values give no finite result. Check that no argument is far too large.`);
 }
 
-function worded(definition: WorksheetFunction, answer: Output | Reason | Refusal | CellError): Answer {
+function worded(definition: WorksheetFunction, answer: Computed): Answer {
   if (typeof answer === "number") return finite(definition, answer);
-  if (!(answer instanceof Reason)) return answer;
-  const words = definition.refuses?.find(({ tag }) => tag === answer.tag);
-  return new Refusal("#VALUE!", words?.say(answer.figures) ?? `${definition.name}: no result (${answer.tag}).`);
+  if (!(answer instanceof Failure)) return answer;
+  const words = definition.refuses?.find(({ kind }) => kind === answer.problem.kind);
+  return new Refusal(
+    "#VALUE!",
+    words?.say(answer.problem) ?? `${definition.name}: no result (${answer.problem.kind}).`,
+  );
 }
 
 function tooMany(definition: WorksheetFunction, given: number): Refusal {

@@ -1,6 +1,7 @@
 import { halfUp } from "../measure/halfUp.ts";
 import { readLength } from "../measure/readLength.ts";
-import { Reason } from "../measure/reason.ts";
+import { Failure } from "../measure/result.ts";
+import type { ReadingProblem } from "../measure/readingProblem.ts";
 import { MM_PER_INCH, type Unit } from "../measure/unit.ts";
 import { isBlank, shown } from "./cells.ts";
 import type { Refusal } from "./refusal.ts";
@@ -32,7 +33,7 @@ export function readLengthCell(
   if (isBlank(cell)) return missing(name, `a length, such as ${example()}`);
   if (typeof cell !== "string") return refuse(name, `${shown(cell)} was read, which is no length. Type ${example()}.`);
   const read = readLength(cell);
-  if (read instanceof Reason)
+  if (read instanceof Failure)
     return lengthRefusal(name, read, cell, reading.unit === null ? `${example()} or "2860 mm"` : example());
   if (read.unit !== null) {
     if (reading.unit === null) {
@@ -52,7 +53,7 @@ export function readLengthCell(
 /** An example that may be typed in this call: in a metric one feet and inches would be refused. */
 function exampleIn(unit: Unit | null, example: string): string {
   const read = unit === "mm" ? readLength(example.split(" or ")[0]!) : null;
-  return read === null || read instanceof Reason || read.unit === "mm"
+  return read === null || read instanceof Failure || read.unit === "mm"
     ? example
     : `"${halfUp(read.value * MM_PER_INCH)} mm"`;
 }
@@ -89,9 +90,9 @@ function outOfRange(name: string, value: number, cell: Input, example: string): 
   return refuse(name, `${shown(cell)} was read, which is no number. Type a length such as ${example}.`);
 }
 
-function lengthRefusal(name: string, { tag }: Reason, cell: string, example: string): Refusal {
+function lengthRefusal(name: string, { problem }: Failure<ReadingProblem>, cell: string, example: string): Refusal {
   const was = `${shown(cell)} was read`;
-  switch (tag) {
+  switch (problem.kind) {
     case "decimal comma":
       return refuse(name, `${was}. ${COMMA}`);
     case "zero denominator":

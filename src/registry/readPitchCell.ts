@@ -1,6 +1,7 @@
 import { pitchFromNumber } from "../measure/pitchFromNumber.ts";
 import { readPitch } from "../measure/readPitch.ts";
-import type { Reason } from "../measure/reason.ts";
+import type { Failure } from "../measure/result.ts";
+import type { ReadingProblem } from "../measure/readingProblem.ts";
 import { isBlank, shown } from "./cells.ts";
 import type { Refusal } from "./refusal.ts";
 import { COMMA, missing, refuse } from "./refuse.ts";
@@ -19,9 +20,9 @@ export function readPitchCell(name: string, cell: Input): number | Refusal {
   return typeof slope === "number" ? slope : pitchRefusal(name, slope, cell);
 }
 
-function pitchRefusal(name: string, { tag }: Reason, cell: Input): Refusal {
+function pitchRefusal(name: string, { problem }: Failure<ReadingProblem>, cell: Input): Refusal {
   const was = `${shown(cell)} was read`;
-  switch (tag) {
+  switch (problem.kind) {
     case "pitch below 1":
       return typeof cell === "number" && cell > 0
         ? refuse(

@@ -1,6 +1,6 @@
 import { isNominal } from "../measure/isNominal.ts";
 import { readSize, type ReadSize } from "../measure/readSize.ts";
-import { Reason } from "../measure/reason.ts";
+import { Failure } from "../measure/result.ts";
 import { isBlank, shown } from "./cells.ts";
 import type { Refusal } from "./refusal.ts";
 import { COMMA, missing, refuse } from "./refuse.ts";
@@ -12,11 +12,11 @@ export function readSizeCell(name: string, cell: Input, reading: Reading): ReadS
   const read = typeof cell === "string" ? readSize(cell) : null;
   if (read === null)
     return refuse(name, `${shown(cell)} was read, which is no lumber size. Type 2x8, "1.5 x 7.25" or "38 x 184".`);
-  if (read instanceof Reason) {
-    if (read.tag === "decimal comma") return refuse(name, `${shown(cell)} was read. ${COMMA}`);
-    if (read.tag === "size turned round")
-      return refuse(name, `${shown(cell)} was read; thickness comes first. Type ${read.figures["instead"]}.`);
-    return read.tag === "no such nominal size"
+  if (read instanceof Failure) {
+    if (read.problem.kind === "decimal comma") return refuse(name, `${shown(cell)} was read. ${COMMA}`);
+    if (read.problem.kind === "size turned round")
+      return refuse(name, `${shown(cell)} was read; thickness comes first. Type ${read.problem.instead}.`);
+    return read.problem.kind === "no such nominal size"
       ? refuse(
           name,
           `${shown(cell)} is no nominal size of lumber. Type a nominal size such as 2x8, or the actual one with decimals, such as "1.5 x 7.25".`,

@@ -1,4 +1,4 @@
-import type { Reason } from "../measure/reason.ts";
+import type { Failure } from "../measure/result.ts";
 import type { Unit } from "../measure/unit.ts";
 import type { CellError, Refusal } from "./refusal.ts";
 
@@ -9,9 +9,9 @@ export type Cell = number | string | boolean;
 export type Table = readonly (readonly Cell[])[];
 
 /** Which of the two a call gives. */
-export type Result = "value" | "table";
-type OutputOf<R extends Result> = { value: Cell; table: Table }[R];
-export type Output = OutputOf<Result>;
+export type ResultKind = "value" | "table";
+type OutputOf<R extends ResultKind> = { value: Cell; table: Table }[R];
+export type Output = OutputOf<ResultKind>;
 
 /** What a host hands over for one argument: a raw cell (null, undefined or "" when blank), or a range as rows of raw cells. */
 export type Input = unknown;
@@ -43,7 +43,7 @@ export interface Parameter<T = unknown, N extends string = string> {
 }
 
 /** A worked call: shown in the reference and run by the tests. Cells are written as in a formula; a block is rows of cells. */
-export interface Example<R extends Result = Result> {
+export interface Example<R extends ResultKind = ResultKind> {
   readonly cells: readonly (Cell | readonly (readonly (Cell | null)[])[])[];
   /** A number is held to half a unit of its last printed decimal, a whole one to 1e-9 of itself, unless `tolerance` says otherwise. */
   readonly result: OutputOf<R>;
@@ -52,11 +52,11 @@ export interface Example<R extends Result = Result> {
   readonly source?: string;
 }
 
-/** One thing a function refuses: the core's tag for it, when it comes up (for the reference), and the message for people. */
+/** One thing a function refuses: its kind in the core, when it comes up (for the reference), and the message for people. */
 export interface Refuses {
-  readonly tag: string;
+  readonly kind: string;
   readonly when: string;
-  say(figures: Reason["figures"]): string;
+  say(problem: { readonly kind: string }): string;
 }
 
 /** What the parameters read to, each under its parameter's own name. */
@@ -64,12 +64,13 @@ export type Named<P extends readonly Parameter<any>[]> = {
   readonly [Q in P[number] as Q["name"]]: Q extends Parameter<infer T> ? T : never;
 };
 
-type Computed<R extends Result> = OutputOf<R> | Reason | Refusal | CellError;
+export type Computed<R extends ResultKind = ResultKind> =
+  OutputOf<R> | Failure<{ readonly kind: string }> | Refusal | CellError;
 
 /** Everything that is written down about one worksheet function. */
 export interface Definition<
   P extends readonly Parameter<any>[] = readonly Parameter<any>[],
-  R extends Result = Result,
+  R extends ResultKind = ResultKind,
 > {
   /** Without the namespace: "JACKLEN". */
   readonly name: string;
@@ -90,14 +91,14 @@ export interface Definition<
 /** A definition ready to be called. Hosts, help, metadata and tests are all made from it. */
 export interface WorksheetFunction extends Omit<Definition, "compute"> {
   /** Computes from what the parameters read, in their order. */
-  run(values: readonly unknown[], reading: Reading): Computed<Result> | Promise<Computed<Result>>;
+  run(values: readonly unknown[], reading: Reading): Computed | Promise<Computed>;
 }
 
 /** The namespace in a sheet: cells hold =RAFTER.JACKLEN(...). */
 export const NAMESPACE = "RAFTER";
 
 /** Makes a worksheet function of its definition; the compiler checks `compute` against the parameters' names and the result. */
-export function worksheetFunction<const P extends readonly Parameter<any>[], const R extends Result>(
+export function worksheetFunction<const P extends readonly Parameter<any>[], const R extends ResultKind>(
   definition: Definition<P, R>,
 ): WorksheetFunction {
   const { compute, ...described } = definition;

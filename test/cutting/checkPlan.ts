@@ -1,12 +1,13 @@
 import { expect } from "vitest";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
+import type { StockProblem } from "../../src/cutting/model/stockProblem.ts";
 import { lengthTaken } from "./otherSolver.ts";
 import type { Instance } from "./instances.ts";
 import type { CutPlan, PlannedBoard } from "../../src/cutting/stock.ts";
 
 /** A plan, or a failed test. */
-export function planOf(answer: CutPlan | Reason): CutPlan {
-  if (answer instanceof Reason) throw new Error(`${answer.tag} ${JSON.stringify(answer.figures)}`);
+export function planOf(answer: Result<CutPlan, StockProblem>): CutPlan {
+  if (answer instanceof Failure) throw new Error(JSON.stringify(answer.problem));
   return answer;
 }
 

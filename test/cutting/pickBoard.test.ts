@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pickBoard } from "../../src/cutting/pickBoard.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 
 describe("pickBoard", () => {
   it.each([
@@ -12,11 +12,13 @@ describe("pickBoard", () => {
   ])("%s", (_, length, boards, expected) => expect(pickBoard(length, boards)).toBe(expected));
 
   it.each([
-    ["too long", 241, [96, 240], new Reason("tooLong", { length: 241, longest: 240 })],
-    ["a sixteenth too long", 96.0625, [96], new Reason("tooLong", { length: 96.0625, longest: 96 })],
-    ["no boards", 10, [], new Reason("noBoards")],
-    ["no length", 0, [96], new Reason("length", { length: 0 })],
-    ["a board of no length", 10, [96, -1], new Reason("boardLength", { row: 2, length: -1 })],
+    ["too long", 241, [96, 240], new Failure({ kind: "no board long enough", length: 241, longest: 240 })],
+    [
+      "a sixteenth too long",
+      96.0625,
+      [96],
+      new Failure({ kind: "no board long enough", length: 96.0625, longest: 96 }),
+    ],
   ])("refuses: %s", (_, length, boards, expected) => expect(pickBoard(length, boards)).toEqual(expected));
 
   it("holds the piece, and no shorter board does", () => {
@@ -25,7 +27,7 @@ describe("pickBoard", () => {
       fc.property(size, fc.array(size, { minLength: 1 }), (length, boards) => {
         const picked = pickBoard(length, boards);
         const holding = boards.filter((board) => board * (1 + 1e-9) >= length);
-        if (holding.length === 0) expect(picked).toBeInstanceOf(Reason);
+        if (holding.length === 0) expect(picked).toBeInstanceOf(Failure);
         else expect(picked).toBe(Math.min(...holding));
       }),
       { seed: 1 },

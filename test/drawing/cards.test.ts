@@ -14,7 +14,7 @@ import { drawnBoards, drawnTexts } from "./readDrawing.ts";
 
 function cardsOf(spec = HALL): readonly CutCard[] {
   const { frame, pieces } = framed(spec);
-  return cutCards(frame, pieces, { length: inches, notes: ({ notes }) => notes.map(({ tag }) => tag) });
+  return cutCards(frame, pieces, { length: inches, notes: ({ notes }) => notes.map(({ kind }) => kind) });
 }
 
 /** The tilts that a step sets, but for those that are the same cut from elsewhere. */

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boardFeetPerFoot } from "../../src/measure/boardFeetPerFoot.ts";
 import { dressedSizes } from "../../src/measure/dressedSizes.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { sizeName } from "../../src/measure/sizeName.ts";
 
 describe("boardFeetPerFoot", () => {
@@ -39,6 +39,6 @@ describe("boardFeetPerFoot", () => {
   });
 
   it("refuses what is no size", () => {
-    expect(boardFeetPerFoot("lots")).toEqual(new Reason("not a size", { text: "lots" }));
+    expect(boardFeetPerFoot("lots")).toEqual(new Failure({ kind: "not a size" }));
   });
 });

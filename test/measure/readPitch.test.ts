@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readPitch } from "../../src/measure/readPitch.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { anyText } from "./anyText.ts";
 import { refusesLongTexts } from "./refusesLongTexts.ts";
 
@@ -85,11 +85,11 @@ describe("readPitch", () => {
     ["26,57°", "decimal comma"],
     ["6,5/12", "decimal comma"],
   ])("refuses %j: %s", (text, tag) => {
-    expect(readPitch(text)).toEqual(new Reason(tag, { text }));
+    expect(readPitch(text)).toEqual(new Failure({ kind: tag }));
   });
 
   it.each(["85°", "89.9 deg", "90°", "135 deg", "1144%", "138/12", "12/1"])("refuses %s: too steep", (text) => {
-    expect(readPitch(text)).toEqual(new Reason("pitch too steep", { text, steepest: 85 }));
+    expect(readPitch(text)).toEqual(new Failure({ kind: "pitch too steep", most: 85 }));
   });
 
   it.each([["84.99°"], ["1143%"], ["137/12"]])("takes %s, just below 85 degrees", (text) => {
@@ -97,10 +97,10 @@ describe("readPitch", () => {
   });
 
   it("holds a lone number to the rule of bare numbers", () => {
-    expect(readPitch("0.5")).toEqual(new Reason("pitch below 1", { value: 0.5 }));
-    expect(readPitch("-6")).toEqual(new Reason("pitch below 1", { value: -6 }));
-    expect(readPitch("30")).toEqual(new Reason("pitch above 24", { value: 30 }));
-    expect(readPitch("45292")).toEqual(new Reason("pitch above 24", { value: 45292 }));
+    expect(readPitch("0.5")).toEqual(new Failure({ kind: "pitch below 1" }));
+    expect(readPitch("-6")).toEqual(new Failure({ kind: "pitch below 1" }));
+    expect(readPitch("30")).toEqual(new Failure({ kind: "pitch above 24" }));
+    expect(readPitch("45292")).toEqual(new Failure({ kind: "pitch above 24" }));
   });
 
   it("reads every way of writing one pitch alike", () => {
@@ -121,11 +121,11 @@ describe("readPitch", () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const read = readPitch(text);
-        expect(read instanceof Reason || (read > 0 && read < 11.4301)).toBe(true);
+        expect(read instanceof Failure || (read > 0 && read < 11.4301)).toBe(true);
       }),
       { seed: 2, numRuns: 2_000 },
     );
   });
 
-  refusesLongTexts(readPitch);
+  refusesLongTexts(readPitch, "not a pitch");
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { call } from "../../src/registry/call.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import {
@@ -159,12 +159,12 @@ describe("call", () => {
   it("words the core's reasons, with their figures", async () => {
     const refuses = [
       {
-        tag: "too steep",
+        kind: "too steep",
         when: "it is too steep",
-        say: ({ most }: Reason["figures"]) => `pitch: type less than ${most}.`,
+        say: (problem: object) => `pitch: type less than ${(problem as { most: number }).most}.`,
       },
     ];
-    const reason = new Reason("too steep", { most: 24 });
+    const reason = new Failure({ kind: "too steep", most: 24 });
     expect(call(giving(reason, { refuses }), [])).toEqual(new Refusal("#VALUE!", "pitch: type less than 24."));
     expect(await call(giving(Promise.resolve(reason), { refuses }), [])).toEqual(
       new Refusal("#VALUE!", "pitch: type less than 24."),

@@ -3,7 +3,7 @@ import { functions } from "../../functions/index.ts";
 import { formulaText } from "../../src/registry/formulaText.ts";
 import { helpIndexPage, helpPage, helpPath } from "../../src/registry/helpPage.ts";
 import { referencePage } from "../../src/registry/referencePage.ts";
-import { worksheetFunction, type Parameter, type Result } from "../../src/registry/worksheetFunction.ts";
+import { worksheetFunction, type Parameter, type ResultKind } from "../../src/registry/worksheetFunction.ts";
 
 const length: Parameter<number> = {
   name: "length",
@@ -25,7 +25,7 @@ const table = worksheetFunction({
   summary: "Cuts a <length> into *pieces*.",
   parameters: [length, kerf],
   // An example of either kind.
-  result: "table" as Result,
+  result: "table" as ResultKind,
   returns: "a row for each piece | none.",
   examples: [
     {
@@ -39,7 +39,7 @@ const table = worksheetFunction({
     },
     { cells: [48, 0], result: 7 },
   ],
-  refuses: [{ tag: "too short", when: "nothing is left", say: () => "" }],
+  refuses: [{ kind: "too short", when: "nothing is left", say: () => "" }],
   compute: () => 7,
 });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
 import { frame, type Frame } from "../../src/roof/frame/frame.ts";
+import type { FrameProblem } from "../../src/roof/frame/frameProblem.ts";
 import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 
 /** A plain roof: 24' by 36', 6 in 12, rafters 2x6 at 24 in, hips and ridge 2x8. Lengths in inches. */
@@ -32,7 +33,7 @@ export const usual: RoofSpec = {
 /** The frame of a roof that can be framed. */
 export function framed(change: Partial<RoofSpec> = {}): Frame {
   const made = frame({ ...usual, ...change });
-  if (made instanceof Reason) throw new Error(`${made.tag} ${JSON.stringify(made.figures)}`);
+  if (made instanceof Failure) throw new Error(JSON.stringify(made.problem));
   return made;
 }
 
@@ -56,7 +57,7 @@ export const anyFrame: fc.Arbitrary<Frame> = fc
     correction: fc.constantFrom(0, -0.125),
     spares: fc.constantFrom(0, 3),
   } as const)
-  .map(({ beyond, pyramid, ...change }): Frame | Reason => {
+  .map(({ beyond, pyramid, ...change }): Result<Frame, FrameProblem> => {
     const endRun = ((change.span / 2) * change.pitch) / (change.endPitch ?? change.pitch);
     const length = pyramid && change.ends === "hip and hip" ? 2 * endRun : 2 * endRun + beyond * change.span;
     // Deep lumber, so that unequal pitches leave a seat on either side.
@@ -69,4 +70,4 @@ export const anyFrame: fc.Arbitrary<Frame> = fc
       hip: { name: "3x20", thickness: 2.5, depth: 30 },
     });
   })
-  .filter((made) => !(made instanceof Reason)) as fc.Arbitrary<Frame>;
+  .filter((made) => !(made instanceof Failure)) as fc.Arbitrary<Frame>;

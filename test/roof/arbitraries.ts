@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { cosine } from "../../src/geometry/angle.ts";
 import { degrees } from "../../src/measure/degrees.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { corner, type Corner } from "../../src/roof/members/corner.ts";
 
 export const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -19,6 +19,6 @@ export const corners = fc
 
 export const cornerOf = ({ one, two, angle }: { one: number; two: number; angle: number }): Corner => {
   const at = corner(one / 12, two / 12, degrees(angle));
-  if (at instanceof Reason) throw new Error(at.tag);
+  if (at instanceof Failure) throw new Error(at.problem.kind);
   return at;
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readLength } from "../../src/measure/readLength.ts";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { tapeText } from "../../src/measure/tapeText.ts";
 import { number, refusal, rows, type Row } from "../functions/asked.ts";
 import { atY, dot, falls, jackInSpace, meet, space, sub } from "./inSpace.ts";
@@ -16,7 +16,7 @@ const notes = (table: readonly Row[]): string => table.map((row) => row["Note"])
 function said(row: Row | undefined, words: RegExp): { length: number; within: number } {
   const [, text] = words.exec(String(row?.["Note"])) ?? [];
   const read = readLength(text ?? "");
-  if (read instanceof Reason) throw new Error(`"${String(row?.["Note"])}" does not say ${String(words)}.`);
+  if (read instanceof Failure) throw new Error(`"${String(row?.["Note"])}" does not say ${String(words)}.`);
   return { length: read.value, within: (read.value < 1 ? 1 / 128 : 1 / 32) + 1e-9 };
 }
 function expectSaid(row: Row | undefined, words: RegExp, length: number): void {

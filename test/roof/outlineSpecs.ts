@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { Reason } from "../../src/measure/reason.ts";
+import { Failure } from "../../src/measure/result.ts";
 import { frame, type Frame } from "../../src/roof/frame/frame.ts";
 import type { Hand, Piece } from "../../src/roof/frame/piece.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
@@ -48,7 +48,7 @@ export const SHAPES: Readonly<Record<string, RoofSpec>> = {
 /** A roof that can be framed, or the test is at fault. */
 export function framed(spec: RoofSpec): { frame: Frame; pieces: readonly Piece[] } {
   const set = frame(spec);
-  if (set instanceof Reason) throw new Error(`${set.tag} ${JSON.stringify(set.figures)}`);
+  if (set instanceof Failure) throw new Error(JSON.stringify(set.problem));
   return { frame: set, pieces: pieces(set) };
 }
 
@@ -115,7 +115,7 @@ export const anyRoof = fc
       };
     },
   )
-  .filter((spec) => !(frame(spec) instanceof Reason));
+  .filter((spec) => !(frame(spec) instanceof Failure));
 
 /** The hands that a piece is cut in. */
 export const handsOf = ({ left, right, plain }: Piece): Hand[] => [

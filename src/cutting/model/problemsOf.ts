@@ -26,7 +26,7 @@ export interface SlantGroup {
   readonly cut: number;
 }
 
-/** The pieces and boards of every size in the order of the pieces, as whole-number problems. The lists must have passed stockReason. */
+/** The pieces and boards of every size in the order of the pieces, as whole-number problems. The lists must have passed whyNot. */
 export function problemsOf(pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): SizeTask[] {
   const wanted = [...pieces.keys()].filter((i) => pieces[i]!.count > 0);
   return [...grouped(wanted, (i) => pieces[i]!.size)].map(([size, own]) =>

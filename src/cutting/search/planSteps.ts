@@ -1,8 +1,9 @@
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
 import { plannedBoards } from "../layout/plannedBoards.ts";
 import { problemsOf } from "../model/problemsOf.ts";
 import { solveSize } from "./solveSize.ts";
-import { stockReason } from "../model/stockReason.ts";
+import { whyNot } from "../model/whyNot.ts";
+import type { StockProblem } from "../model/stockProblem.ts";
 import type { CutOptions, CutPlan, PlannedBoard, SizePlan, StockBoard, StockPiece } from "../stock.ts";
 
 /** Steps allowed when the caller does not say: some five seconds, far more than a roof takes. */
@@ -17,16 +18,16 @@ export function* planSteps(
   pieces: readonly StockPiece[],
   boards: readonly StockBoard[],
   options: CutOptions,
-): Generator<void, CutPlan | Reason> {
-  const reason = stockReason(pieces, boards, options.kerf);
-  if (reason) return reason;
+): Generator<void, Result<CutPlan, StockProblem>> {
+  const problem = whyNot(pieces, boards);
+  if (problem) return new Failure(problem);
   const spent = budgetOf(options);
   const sizes: SizePlan[] = [];
   const planned: PlannedBoard[] = [];
   for (const task of problemsOf(pieces, boards, options.kerf)) {
     const solved = yield* solveSize(task.problem, spent.next());
     if ("impossible" in solved)
-      return new Reason(solved.impossible ? "stockShort" : "stockNotFound", { size: task.size });
+      return new Failure({ kind: solved.impossible ? "too few boards" : "no way found", size: task.size });
     const { cuts, cost, bound, proved } = solved;
     sizes.push({ size: task.size, cost, bound, proved });
     for (const board of plannedBoards(task, cuts, pieces, options.kerf)) planned.push(board);

@@ -3,7 +3,7 @@ import { isNominal } from "../../measure/isNominal.ts";
 import { nominalOf } from "../../measure/nominalOf.ts";
 import { halfUp } from "../../measure/halfUp.ts";
 import { readSize } from "../../measure/readSize.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure } from "../../measure/result.ts";
 import { sizeName } from "../../measure/sizeName.ts";
 import { tapeText } from "../../measure/tapeText.ts";
 import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
@@ -48,7 +48,7 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
 /** A nominal size keeps its name in any unit; an actual one is measured anew. */
 function sizeIn({ name, thickness, depth }: Section, to: Unit): string {
   const read = readSize(name);
-  if (read instanceof Reason) return name;
+  if (read instanceof Failure) return name;
   if (isNominal(read)) return read.name;
   if (to === "mm") return sizeName(halfUp(thickness * MM_PER_INCH), halfUp(depth * MM_PER_INCH), "mm");
   const nominal = nominalOf(read);

@@ -1,7 +1,7 @@
 import { readRoofBlock, ROWS, type Row } from "../../../functions/arguments/roofBlock.ts";
 import { readRoof, type RoofModel } from "../../../functions/arguments/roofModel.ts";
 import { readLength } from "../../measure/readLength.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure } from "../../measure/result.ts";
 import type { Unit } from "../../measure/unit.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
@@ -110,7 +110,7 @@ function unitOf(inputs: Inputs): Unit {
   if (said === "mm" || said === "in") return said;
   const units = LENGTHS.flatMap((row) => {
     const read = readLength(inputs[row]);
-    return read instanceof Reason || read.unit === null ? [] : [read.unit];
+    return read instanceof Failure || read.unit === null ? [] : [read.unit];
   });
   return units.length > 0 && units.every((unit) => unit === "mm") ? "mm" : "in";
 }

@@ -1,7 +1,8 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { degrees } from "../../measure/degrees.ts";
-import { Reason } from "../../measure/reason.ts";
-import { heelOf, plumbDepthOf, seatOf } from "../members/commonRafter.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { FrameProblem } from "./frameProblem.ts";
+import { heelOf, plumbDepthOf } from "../members/commonRafter.ts";
 import { corner, turned, type Corner } from "../members/corner.ts";
 import { hipMember, type HipMember } from "../members/hipMember.ts";
 import { jackRuns, jackStep, type JackRuns } from "../members/jack.ts";
@@ -69,25 +70,27 @@ export interface Frame {
  *
  * Jacks exist where their head clears their own seat. Commons follow the spacing from one king common to the other.
  *
- * @returns a reason that names the row of the block at fault, with the limit.
+ * @returns a problem that names what of the spec is at fault, with the limit.
  */
-export function frame(spec: RoofSpec): Frame | Reason {
+export function frame(spec: RoofSpec): Result<Frame, FrameProblem> {
   const endPitch = settled(spec.endPitch ?? spec.pitch, spec.pitch);
   const at = corner(spec.pitch, endPitch, degrees(90));
-  if (at instanceof Reason) return at;
+  if (at instanceof Failure) return new Failure({ ...at.problem, kind: "planes meet in no hip", at: "endPitch" });
   const mainRun = spec.span / 2;
   const endRun = mainRun * (spec.pitch / endPitch);
   const heel = commonHeel(spec, endPitch);
-  if (heel instanceof Reason) return heel;
+  if (heel instanceof Failure) return heel;
   const shape = ridgeShape(spec, endRun);
-  if (shape instanceof Reason) return shape;
+  if (shape instanceof Failure) return shape;
   const wrong = contradiction(spec, mainRun, endRun, shape.pyramid);
   if (wrong) return wrong;
   const hip = hipMember(at, spec, mainRun);
-  if (hip instanceof Reason) return hip;
+  if (hip instanceof Failure) return new Failure({ kind: "roof too narrow", at: "span", span: spec.span });
   if (heel - hip.drop <= 0) return hipBelowPlate(spec, endPitch, heel, hip.drop);
   if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop)
-    return new Reason("hip too shallow for the plate", {
+    return new Failure({
+      kind: "hip does not reach the plate",
+      at: "hip",
       least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)),
     });
 
@@ -100,7 +103,7 @@ export function frame(spec: RoofSpec): Frame | Reason {
     heel,
     correction: spec.correction,
   });
-  if (main instanceof Reason) return main;
+  if (main instanceof Failure) return main;
   const end = side(spec, "End", turned(at), {
     run: endRun,
     king: mainRun,
@@ -109,9 +112,9 @@ export function frame(spec: RoofSpec): Frame | Reason {
     heel,
     correction: settled(spec.endCorrection, spec.correction),
   });
-  if (end instanceof Reason) return end;
+  if (end instanceof Failure) return end;
   if (main.jacks.length + end.jacks.length === 0)
-    return new Reason("no jack fits", { span: spec.span, spacing: spec.spacing });
+    return new Failure({ kind: "no jack fits", at: "span", span: spec.span, spacing: spec.spacing });
 
   const kings = spec.hipHead === "king commons";
   const ridgeThickness = shape.pyramid ? 0 : (spec.ridge?.thickness ?? 0);
@@ -172,20 +175,20 @@ function hipTail(
 }
 
 /** The one height above plate of both planes: given, or the larger of what the seat leaves on either side. */
-function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): number | Reason {
+function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): Result<number, FrameProblem> {
   const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
-  if (heel !== null) return heel < most ? heel : new Reason("row heel above depth", { most });
+  if (heel !== null) return heel < most ? heel : new Failure({ kind: "nothing left to notch", at: "heel", most });
   const main = heelOf(pitch, rafter.depth, seat ?? 0);
   const end = heelOf(endPitch, rafter.depth, seat ?? 0);
-  if (main instanceof Reason && end instanceof Reason)
-    return new Reason("row seat takes the heel", {
-      most: Math.max(Number(main.figures["most"]), Number(end.figures["most"])),
-    });
-  const larger = Math.max(main instanceof Reason ? 0 : main, end instanceof Reason ? 0 : end);
+  if (main instanceof Failure && end instanceof Failure)
+    return new Failure({ kind: "seat too wide", at: "seat", most: Math.max(main.problem.most, end.problem.most) });
+  const larger = Math.max(main instanceof Failure ? 0 : main, end instanceof Failure ? 0 : end);
   // Each inch more of seat lowers the steeper side's heel, which is the larger one, by its pitch.
   return larger < most
     ? larger
-    : new Reason("no seat on the flatter side", {
+    : new Failure({
+        kind: "no seat on the flatter side",
+        at: "seat",
         most,
         heel: larger,
         least: (seat ?? 0) + (larger - most) / Math.max(pitch, endPitch),
@@ -193,16 +196,15 @@ function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): 
 }
 
 /** The hip's drop takes all of the height above plate: the most that the seat may be, or the heel if that was given, says what to change. */
-function hipBelowPlate({ heel: given, pitch, rafter }: RoofSpec, endPitch: number, heel: number, drop: number): Reason {
-  if (given !== null) return new Reason("row heel under the drop", { least: drop });
-  return new Reason("hip drops below plate", {
-    drop,
-    heel,
-    most: Math.max(...[pitch, endPitch].map((slope) => (plumbDepthOf(slope, rafter.depth) - drop) / slope)),
-  });
+function hipBelowPlate(spec: RoofSpec, endPitch: number, heel: number, drop: number): Failure<FrameProblem> {
+  if (spec.heel !== null) return new Failure({ kind: "heel under the drop", at: "heel", least: drop });
+  const most = Math.max(...[spec.pitch, endPitch].map((a) => (plumbDepthOf(a, spec.rafter.depth) - drop) / a));
+  return new Failure({ kind: "hip drops below plate", at: "seat", drop, heel, most });
 }
 
-function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line: number; pyramid: boolean } | Reason {
+type RidgeShape = { line: number; pyramid: boolean };
+
+function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): Result<RidgeShape, FrameProblem> {
   const hipEnds = ends === "hip and hip" ? 2 : 1;
   const line = length - hipEnds * endRun;
   const pyramid = hipEnds === 2 && Math.abs(line) <= 1e-9 * length;
@@ -211,7 +213,9 @@ function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): { line:
   if (pyramid) return { line: 0, pyramid };
   // The least length that a refusal names is taken, whatever the last bit of a run.
   if (line >= clear - 1e-9 * length) return { line, pyramid };
-  return new Reason(line < 0 ? "length too short" : "ridge too short", {
+  return new Failure({
+    kind: line < 0 ? "length too short" : "ridge too short",
+    at: "length",
     pyramid: 2 * endRun,
     least: hipEnds * endRun + clear,
     hipEnds,
@@ -226,20 +230,23 @@ function contradiction(
   mainRun: number,
   endRun: number,
   pyramid: boolean,
-): Reason | null {
-  if (spacing < 2 * rafter.thickness) return new Reason("spacing too narrow", { least: 2 * rafter.thickness });
+): Failure<FrameProblem> | null {
+  if (spacing < 2 * rafter.thickness)
+    return new Failure({ kind: "spacing too narrow", at: "spacing", least: 2 * rafter.thickness });
   if (Math.max(span, length) > MOST_RAFTERS * spacing)
-    return new Reason("too many rafters", {
-      row: span > MOST_RAFTERS * spacing ? "Span" : "Length",
+    return new Failure({
+      kind: "too many rafters",
+      at: span > MOST_RAFTERS * spacing ? "span" : "length",
       rafters: MOST_RAFTERS,
       spacing,
       most: MOST_RAFTERS * spacing,
     });
   if (spacing >= Math.min(mainRun, endRun))
-    return new Reason("spacing wider than run", { run: Math.min(mainRun, endRun), spacing });
-  if (hipHead === "ridge" && (pyramid || ridge === null)) return new Reason("no ridge for the hips");
+    return new Failure({ kind: "spacing wider than run", at: "spacing", run: Math.min(mainRun, endRun), spacing });
+  if (hipHead === "ridge" && (pyramid || ridge === null))
+    return new Failure({ kind: "no ridge for the hips", at: "hipHead" });
   if (hipHead === "ridge" && ridge !== null && ridge.thickness >= mainRun)
-    return new Reason("roof too narrow", { span: 2 * mainRun });
+    return new Failure({ kind: "roof too narrow", at: "span", span });
   return null;
 }
 
@@ -248,24 +255,24 @@ function side(
   name: FrameSide["name"],
   at: Corner,
   given: Pick<FrameSide, "run" | "king" | "face" | "overhang" | "correction"> & { heel: number },
-): FrameSide | Reason {
+): Result<FrameSide, FrameProblem> {
   const { heel, ...rest } = given;
-  const seat = seatOf(at.near.pitch, spec.rafter.depth, heel);
-  if (seat instanceof Reason)
-    return new Reason("no seat on the flatter side", { most: Number(seat.figures["most"]), heel });
+  // commonHeel left a seat on both sides.
+  const seat = (plumbDepthOf(at.near.pitch, spec.rafter.depth) - heel) / at.near.pitch;
   const thickness = spec.rafter.thickness;
   const offsets = jackOffsets({ ...spec, thickness }, given.king);
   const jacks: JackPosition[] = [];
   for (const offset of offsets) {
     const runs = jackRuns(at.near, offset, { face: given.face, thickness });
-    if (!(runs instanceof Reason) && runs.short >= seat) jacks.push({ offset, runs });
+    if (!(runs instanceof Failure) && runs.short >= seat) jacks.push({ offset, runs });
   }
   const shortest = jacks.length === 0 ? Infinity : jacks.at(-1)!.runs.short * alongSlope(at.near.pitch);
-  const row = name === "Main" ? "Correction" : "End correction";
-  if (shortest + given.correction <= 0) return new Reason("correction below plate", { row, least: -shortest });
+  const row = name === "Main" ? "correction" : "endCorrection";
+  if (shortest + given.correction <= 0)
+    return new Failure({ kind: "correction below plate", at: row, least: -shortest });
   // A jack that is off by a step is another jack: a length was taken for what it is off by.
   const most = jackStep(at.near, spec.spacing);
-  if (Math.abs(given.correction) >= most) return new Reason("correction over a step", { row, most });
+  if (Math.abs(given.correction) >= most) return new Failure({ kind: "correction over a step", at: row, most });
   return { name, at, seat, jacks, dropped: offsets.length - jacks.length, ...rest };
 }
 

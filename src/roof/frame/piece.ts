@@ -1,11 +1,6 @@
 import type { Degrees } from "../../measure/degrees.ts";
+import type { Note } from "./note.ts";
 import type { Section } from "./roofSpec.ts";
-
-/** Something people must be told about a piece: a tag, and the figures its words need. The core never words it. */
-export interface Note {
-  readonly tag: string;
-  readonly figures: Readonly<Record<string, number>>;
-}
 
 export type Member = "ridge" | "common" | "king common" | "hip" | "jack";
 export type Side = "Main" | "End" | "Both";

@@ -1,5 +1,6 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { MemberProblem } from "./memberProblem.ts";
 
 /**
  * Length of a common from the plumb line over the plate line to the ridge's face, along its top edge.
@@ -9,9 +10,15 @@ import { Reason } from "../../measure/reason.ts";
  * @example
  * commonLength(0.75, 96, 0) // => 120
  */
-export function commonLength(pitch: number, run: number, ridgeThickness: number): number | Reason {
+export function commonLength(
+  pitch: number,
+  run: number,
+  ridgeThickness: number,
+): Result<number, MemberProblem<"ridge fills the run">> {
   const level = run - ridgeThickness / 2;
-  return level > 0 ? level * alongSlope(pitch) : new Reason("ridge fills the run", { least: ridgeThickness / 2 });
+  return level > 0
+    ? level * alongSlope(pitch)
+    : new Failure({ kind: "ridge fills the run", least: ridgeThickness / 2 });
 }
 
 /**
@@ -22,9 +29,13 @@ export function commonLength(pitch: number, run: number, ridgeThickness: number)
  * @example
  * heelOf(0.75, 8, 4) // => 7
  */
-export function heelOf(pitch: number, depth: number, seat: number): number | Reason {
+export function heelOf(
+  pitch: number,
+  depth: number,
+  seat: number,
+): Result<number, MemberProblem<"seat takes the heel">> {
   const heel = depth * alongSlope(pitch) - seat * pitch;
-  return heel > 0 ? heel : new Reason("seat takes the heel", { most: (depth * alongSlope(pitch)) / pitch });
+  return heel > 0 ? heel : new Failure({ kind: "seat takes the heel", most: (depth * alongSlope(pitch)) / pitch });
 }
 
 /**
@@ -35,9 +46,9 @@ export function heelOf(pitch: number, depth: number, seat: number): number | Rea
  * @example
  * seatOf(0.75, 8, 7) // => 4
  */
-export function seatOf(pitch: number, depth: number, heel: number): number | Reason {
+export function seatOf(pitch: number, depth: number, heel: number): Result<number, MemberProblem<"heel above depth">> {
   const plumbDepth = plumbDepthOf(pitch, depth);
-  return heel < plumbDepth ? (plumbDepth - heel) / pitch : new Reason("heel above depth", { most: plumbDepth });
+  return heel < plumbDepth ? (plumbDepth - heel) / pitch : new Failure({ kind: "heel above depth", most: plumbDepth });
 }
 
 /**
@@ -50,9 +61,9 @@ export function seatOf(pitch: number, depth: number, heel: number): number | Rea
  * @example
  * notchOf(0.75, 8, 7) // => 2.4
  */
-export function notchOf(pitch: number, depth: number, heel: number): number | Reason {
+export function notchOf(pitch: number, depth: number, heel: number): Result<number, MemberProblem<"heel above depth">> {
   const seat = seatOf(pitch, depth, heel);
-  return seat instanceof Reason ? seat : notchOfSeat(pitch, seat);
+  return seat instanceof Failure ? seat : notchOfSeat(pitch, seat);
 }
 
 /**

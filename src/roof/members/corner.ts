@@ -1,7 +1,8 @@
 import { cosine, sine } from "../../geometry/angle.ts";
 import { meetingLine } from "../../geometry/meetingLine.ts";
 import type { Degrees } from "../../measure/degrees.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { MemberProblem } from "./memberProblem.ts";
 
 /** What one side of a corner needs to know about the line in which its plane meets the other. */
 export interface CornerSide {
@@ -38,7 +39,7 @@ const PARALLEL = 1e-12;
  * corner(0.5, 0.5, degrees(90)).near.tan // => 1
  * corner(9 / 12, 1, degrees(90)).near.tan // => 4 / 3
  */
-export function corner(nearPitch: number, farPitch: number, angle: Degrees): Corner | Reason {
+export function corner(nearPitch: number, farPitch: number, angle: Degrees): Result<Corner, MemberProblem<"no hip">> {
   const cosC = cosine(angle);
   const sinC = sine(angle);
   const line = meetingLine({ x: farPitch * sinC, y: -farPitch * cosC }, { x: 0, y: nearPitch });
@@ -56,9 +57,9 @@ export function corner(nearPitch: number, farPitch: number, angle: Degrees): Cor
   };
 }
 
-function noHip(near: number, far: number, angle: Degrees): Reason {
+function noHip(near: number, far: number, angle: Degrees): Failure<MemberProblem<"no hip">> {
   const limit = -cosine(angle) * Math.max(near, far);
-  return new Reason("no hip", { pitch: near * 12, otherPitch: far * 12, corner: angle, least: limit * 12 });
+  return new Failure({ kind: "no hip", pitch: near * 12, otherPitch: far * 12, corner: angle, least: limit * 12 });
 }
 
 /** The same corner seen from its other side. */

@@ -1,5 +1,6 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { MemberProblem } from "./memberProblem.ts";
 import type { Corner, CornerSide } from "./corner.ts";
 
 /**
@@ -43,16 +44,24 @@ export function shortOfRidge({ near }: Corner, ridgeThickness: number, across = 
 }
 
 /** Level distance from corner to the hip's head between king commons, on its centre line. */
-export function hipRunToKing(at: Corner, run: number, commonThickness: number): number | Reason {
+export function hipRunToKing(
+  at: Corner,
+  run: number,
+  commonThickness: number,
+): Result<number, MemberProblem<"head past the corner">> {
   const short = shortOfKings(at, commonThickness);
   const level = hipRun(at, run) - short;
-  return level > 0 ? level : new Reason("head past the corner", { least: short * at.near.sin });
+  return level > 0 ? level : new Failure({ kind: "head past the corner", least: short * at.near.sin });
 }
 
 /** Level distance from corner to the hip's head on the ridge's face, on its centre line. */
-export function hipRunToRidge(at: Corner, run: number, ridgeThickness: number): number | Reason {
+export function hipRunToRidge(
+  at: Corner,
+  run: number,
+  ridgeThickness: number,
+): Result<number, MemberProblem<"ridge fills the run">> {
   const level = hipRun(at, run) - shortOfRidge(at, ridgeThickness);
-  return level > 0 ? level : new Reason("ridge fills the run", { least: ridgeThickness / 2 });
+  return level > 0 ? level : new Failure({ kind: "ridge fills the run", least: ridgeThickness / 2 });
 }
 
 /**

@@ -1,7 +1,8 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { directionAngle, slopeAngle } from "../../geometry/angle.ts";
 import type { Degrees } from "../../measure/degrees.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { MemberProblem } from "./memberProblem.ts";
 import type { Corner } from "./corner.ts";
 import { backing, dropOn, hipDrop, hipRun, shiftedHip, shortOfKings, shortOfRidge, type HipPlace } from "./hip.ts";
 import type { RoofSpec } from "../frame/roofSpec.ts";
@@ -38,7 +39,7 @@ export function hipMember(
   at: Corner,
   { hip, rafter, ridge, hipHead, hipTop }: Pick<RoofSpec, "hip" | "rafter" | "ridge" | "hipHead" | "hipTop">,
   mainRun: number,
-): HipMember | Reason {
+): Result<HipMember, MemberProblem<"ridge fills the run" | "head past the corner">> {
   const { near, far, slope } = at;
   const half = hip.thickness / 2;
   const place =
@@ -48,8 +49,13 @@ export function hipMember(
   const head =
     hipHead === "ridge" ? ridgeHead(at, ridge?.thickness ?? 0, place) : kingHead(at, rafter.thickness, place);
   const run = hipRun(at, mainRun);
-  const headRun = run - head.shortOf((place.farFace - place.nearFace) / 2);
-  if (!(headRun > 0)) return new Reason("roof too narrow", { span: 2 * mainRun });
+  const short = head.shortOf((place.farFace - place.nearFace) / 2);
+  const headRun = run - short;
+  if (!(headRun > 0))
+    return new Failure({
+      kind: hipHead === "ridge" ? "ridge fills the run" : "head past the corner",
+      least: short * near.sin,
+    });
   const mainFall = dropOn(near, slope, place.nearFace);
   const endFall = dropOn(far, slope, place.farFace);
   const backed = hipTop === "backed";

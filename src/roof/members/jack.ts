@@ -1,5 +1,6 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { MemberProblem } from "./memberProblem.ts";
 import type { CornerSide } from "./corner.ts";
 
 /** Level runs of a jack from the plate line to its long point, its short point and the hip's centre line. */
@@ -26,9 +27,14 @@ export interface JackHead {
  * @example
  * jackRuns(corner(0.5, 0.5, degrees(90)).near, 48, { face: 0, thickness: 1.5 }) // => { line: 48, long: 48.75, short: 47.25 }
  */
-export function jackRuns(side: CornerSide, offset: number, { face, thickness }: JackHead): JackRuns | Reason {
+export function jackRuns(
+  side: CornerSide,
+  offset: number,
+  { face, thickness }: JackHead,
+): Result<JackRuns, MemberProblem<"jack wider than offset" | "short point below plate">> {
   if (thickness > offset)
-    return new Reason("jack wider than offset", {
+    return new Failure({
+      kind: "jack wider than offset",
       thickness,
       offset,
       least: Math.max(thickness, face / side.sin + thickness / 2),
@@ -37,7 +43,8 @@ export function jackRuns(side: CornerSide, offset: number, { face, thickness }: 
   const centre = line - face / side.cos;
   const half = (thickness * side.tan) / 2;
   const short = centre - half;
-  if (!(short > 0)) return new Reason("short point below plate", { least: face / side.sin + thickness / 2, offset });
+  if (!(short > 0))
+    return new Failure({ kind: "short point below plate", least: face / side.sin + thickness / 2, offset });
   return { line, long: centre + half, short };
 }
 
@@ -69,8 +76,12 @@ export function jackTape(pitch: number, longRun: number, heel: number): number {
  * @example
  * jackRunFromTape(0.75, 50, 0) // => 40
  */
-export function jackRunFromTape(pitch: number, tape: number, heel: number): number | Reason {
-  if (!(tape > heel)) return new Reason("tape not above heel", { least: heel });
+export function jackRunFromTape(
+  pitch: number,
+  tape: number,
+  heel: number,
+): Result<number, MemberProblem<"tape not above heel">> {
+  if (!(tape > heel)) return new Failure({ kind: "tape not above heel", least: heel });
   const square = 1 + pitch * pitch;
   return (Math.sqrt(square * tape * tape - heel * heel) - heel * pitch) / square;
 }

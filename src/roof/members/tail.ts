@@ -1,5 +1,6 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { MemberProblem } from "./memberProblem.ts";
 import { plumbDepthOf, seatOf } from "./commonRafter.ts";
 
 /** How a tail ends: cut plumb, square to the slope, or plumb for a fascia and then level for a soffit. */
@@ -24,6 +25,15 @@ export interface Tail {
   readonly below: number;
 }
 
+type TailProblem = MemberProblem<
+  | "heel above depth"
+  | "square tail cuts the seat"
+  | "fascia missing"
+  | "fascia not used"
+  | "fascia too deep"
+  | "fascia above the plate"
+>;
+
 /**
  * The board that a tail takes, and how low it hangs; whatever the cut, its top edge is overhang / cos A long.
  *
@@ -40,22 +50,22 @@ export interface Tail {
  * tailOf({ pitch: 0.75, overhang: 16, depth: 8, heel: 7, cut: "square", fascia: null }) // => { board: 20, below: 11.4 }
  * tailOf({ pitch: 0.75, overhang: 16, depth: 8, heel: 7, cut: "level", fascia: 5 }) // => { board: 23, below: 10 }
  */
-export function tailOf({ pitch, overhang, depth, heel, cut, fascia }: TailShape): Tail | Reason {
+export function tailOf({ pitch, overhang, depth, heel, cut, fascia }: TailShape): Result<Tail, TailProblem> {
   const seat = seatOf(pitch, depth, heel);
-  if (seat instanceof Reason) return seat;
+  if (seat instanceof Failure) return seat;
   const along = alongSlope(pitch);
-  if (cut !== "level" && fascia !== null) return new Reason("fascia not used");
+  if (cut !== "level" && fascia !== null) return new Failure({ kind: "fascia not used" });
   if (cut === "square") {
     const least = (heel * pitch) / (along * along);
-    if (overhang < least) return new Reason("square tail cuts the seat", { least });
+    if (overhang < least) return new Failure({ kind: "square tail cuts the seat", least });
     return { board: overhang * along, below: overhang * pitch + Math.min(depth / along, overhang / pitch) - heel };
   }
   if (cut === "level") {
-    if (fascia === null) return new Reason("fascia missing");
+    if (fascia === null) return new Failure({ kind: "fascia missing" });
     const soffit = soffitCut({ pitch, overhang, depth, fascia });
-    if (soffit instanceof Reason) return soffit;
+    if (soffit instanceof Failure) return soffit;
     if (fascia < heel - overhang * pitch)
-      return new Reason("fascia above the plate", { least: heel - overhang * pitch });
+      return new Failure({ kind: "fascia above the plate", least: heel - overhang * pitch });
   }
   if (overhang === 0) return { board: (heel * pitch) / along, below: 0 };
   const end = fascia ?? plumbDepthOf(pitch, depth);
@@ -79,11 +89,14 @@ export function soffitCut({
   overhang,
   depth,
   fascia,
-}: Pick<TailShape, "pitch" | "overhang" | "depth"> & { readonly fascia: number }): number | Reason {
+}: Pick<TailShape, "pitch" | "overhang" | "depth"> & { readonly fascia: number }): Result<
+  number,
+  MemberProblem<"fascia too deep">
+> {
   const plumbDepth = plumbDepthOf(pitch, depth);
   return fascia < plumbDepth
     ? Math.min(overhang, (plumbDepth - fascia) / pitch)
-    : new Reason("fascia too deep", { most: plumbDepth });
+    : new Failure({ kind: "fascia too deep", most: plumbDepth });
 }
 
 /**

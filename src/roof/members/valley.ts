@@ -1,4 +1,5 @@
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import type { MemberProblem } from "./memberProblem.ts";
 import type { CornerSide } from "./corner.ts";
 
 /**
@@ -16,15 +17,18 @@ export function valleyJackRuns(
   valleyThickness: number,
   jackThickness: number,
   ridgeThickness: number,
-): { long: number; short: number } | Reason {
+): Result<
+  { long: number; short: number },
+  MemberProblem<"no valley jack fits" | "jack wider than offset" | "valley jack vanishes">
+> {
   const faces = ridgeThickness / 2 + valleyThickness / 2 / side.cos;
   const centre = run - faces - offset * side.tan;
   const half = (jackThickness * side.tan) / 2;
-  if (run <= faces + 3 * half) return new Reason("no valley jack fits", { least: faces + 3 * half });
+  if (run <= faces + 3 * half) return new Failure({ kind: "no valley jack fits", least: faces + 3 * half });
   if (jackThickness > offset)
-    return new Reason("jack wider than offset", { thickness: jackThickness, offset, least: jackThickness });
+    return new Failure({ kind: "jack wider than offset", thickness: jackThickness, offset, least: jackThickness });
   if (!(centre > half))
-    return new Reason("valley jack vanishes", { most: offset + (centre - half) / side.tan, offset });
+    return new Failure({ kind: "valley jack vanishes", most: offset + (centre - half) / side.tan, offset });
   return { long: centre + half, short: centre - half };
 }
 
@@ -40,7 +44,9 @@ export function crippleRun(
   distance: number,
   hipThickness: number,
   valleyThickness: number,
-): number | Reason {
+): Result<number, MemberProblem<"cripple vanishes">> {
   const run = distance * side.tan - (hipThickness + valleyThickness) / 2 / side.cos;
-  return run > 0 ? run : new Reason("cripple vanishes", { least: (hipThickness + valleyThickness) / 2 / side.sin });
+  return run > 0
+    ? run
+    : new Failure({ kind: "cripple vanishes", least: (hipThickness + valleyThickness) / 2 / side.sin });
 }

@@ -1,6 +1,7 @@
 import type { Frame, FrameSide } from "../frame/frame.ts";
 import { jackMark } from "../members/jackMark.ts";
-import type { Hand, Note } from "../frame/piece.ts";
+import type { Note } from "../frame/note.ts";
+import type { Hand } from "../frame/piece.ts";
 
 /** A member's place on a plate. */
 export interface PlateMark {
@@ -63,7 +64,7 @@ function mainPlate(frame: Frame, hook: "left" | "right"): Standing[] {
     ...(kings ? [king(main.king)] : []),
     ...commons.map((centre, i): Standing => {
       const gable = hipEnds === 1 && i === commons.length - 1;
-      return { piece: "C", hand: "plain", centre, notes: gable ? [{ tag: "at gable", figures: {} }] : [] };
+      return { piece: "C", hand: "plain", centre, notes: gable ? [{ kind: "at gable" }] : [] };
     }),
     ...(kings && hipEnds === 2 && !pyramid ? [king(spec.length - main.king)] : []),
     ...(hipEnds === 2 ? fromFarEnd(jacks(frame, main, hook === "left" ? "right" : "left"), spec.length) : []),
@@ -97,7 +98,7 @@ function jacks(frame: Frame, side: FrameSide, end: "left" | "right"): Standing[]
 
 /** The bay left at a corner, to the centre of what stands nearest to it. */
 function cornerBay({ jacks, king, dropped }: FrameSide): readonly Note[] {
-  return [{ tag: dropped > 0 ? "corner bay, seat" : "corner bay", figures: { width: jacks.at(-1)?.offset ?? king } }];
+  return [{ kind: dropped > 0 ? "corner bay, seat" : "corner bay", width: jacks.at(-1)?.offset ?? king }];
 }
 
 const fromFarEnd = (standing: readonly Standing[], length: number) =>
@@ -109,7 +110,7 @@ function inOrder({ spec }: Frame, standing: readonly Standing[]): PlateMark[] {
     const before = standing[i - 1];
     const bay = centre - (before?.centre ?? 0);
     const odd = before !== undefined && Math.abs(bay - spec.spacing) > NONE;
-    const named: Note = { tag: before?.piece === "C" ? "last bay" : "odd bay", figures: { width: bay } };
+    const named: Note = { kind: before?.piece === "C" ? "last bay" : "odd bay", width: bay };
     return { ...one, mark: centre - spec.rafter.thickness / 2, bay, notes: odd ? [...notes, named] : notes };
   });
 }

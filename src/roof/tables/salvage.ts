@@ -1,5 +1,5 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { Reason } from "../../measure/reason.ts";
+import { Failure, type Kinds, type Result } from "../../measure/result.ts";
 import type { Frame } from "../frame/frame.ts";
 import type { Piece, Side } from "../frame/piece.ts";
 
@@ -37,9 +37,9 @@ export function salvage(
   frame: Frame,
   pieces: readonly Piece[],
   { side, hand, longPoint }: CutJack,
-): readonly Rescue[] | Reason {
+): Result<readonly Rescue[], Kinds<{ "sides differ": object }>> {
   const { alike, main, end, spec } = frame;
-  if (side === "Both" && !alike) return new Reason("sides differ");
+  if (side === "Both" && !alike) return new Failure({ kind: "sides differ" });
   const {
     at: { near },
     overhang,

@@ -1,6 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { blockRefusal } from "../../../functions/words/blockRefusal.ts";
-import { Reason } from "../../../src/measure/reason.ts";
 import { asked, number, refusal, rows } from "../asked.ts";
 
 type Given = Readonly<Record<string, unknown>>;
@@ -229,9 +227,6 @@ describe("refusals that name no one limit", () => {
     expect(message.startsWith(`${row}: `), message).toBe(true);
     expect(message).toContain(words);
   });
-
-  it("keeps an unknown reason's tag, so that none is ever blank", () =>
-    expect(blockRefusal(new Reason("something new"), "in").message).toContain("something new"));
 
   it("the same roof is framed by every table or by none", () => {
     for (const table of ["JACKTABLE", "MEMBERS"])

@@ -4,27 +4,25 @@ import { exactText, limitText } from "../../../functions/words/limitText.ts";
 import { notesText, noteText } from "../../../functions/words/notes.ts";
 import { jackTable } from "../../../functions/roof.ts";
 import { readLength } from "../../../src/measure/readLength.ts";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { call } from "../../../src/registry/call.ts";
 
 const value = (text: string): number => {
   const read = readLength(text);
-  if (read instanceof Reason) throw new Error(text);
+  if (read instanceof Failure) throw new Error(text);
   return read.value;
 };
 
 describe("noteText", () => {
   it("gives lengths as a tape reads them, the small ones finer, and angles to a hundredth", () => {
-    const proud = (by: number) => noteText({ tag: "proud of hip", figures: { by } }, "in");
+    const proud = (by: number) => noteText({ kind: "proud of hip", by }, "in");
     expect(proud(0.2652)).toContain(`17/64"`);
     expect(proud(1.2652)).toContain(`1 1/4"`);
-    expect(noteText({ tag: "tilt over 45", figures: { tilt: 53.1301, complement: 36.8699 } }, "in")).toContain(
-      "36.87°",
-    );
+    expect(noteText({ kind: "tilt over 45", tilt: 53.1301, complement: 36.8699 }, "in")).toContain("36.87°");
   });
 
   it("gives millimetres whole, the small ones to a tenth", () => {
-    const toe = (by: number) => noteText({ tag: "toe below hip", figures: { by } }, "mm");
+    const toe = (by: number) => noteText({ kind: "toe below hip", by }, "mm");
     expect(toe(27.3)).toContain("27 mm");
     expect(toe(2.73)).toContain("2.7 mm");
   });
@@ -32,7 +30,7 @@ describe("noteText", () => {
   it("rounds what is asked for at least up, never down", () => {
     fc.assert(
       fc.property(fc.double({ min: 3, max: 20, noNaN: true }), (least) => {
-        const [, named] = /at least (.+?) deep/.exec(noteText({ tag: "hip too shallow", figures: { least } }, "in"))!;
+        const [, named] = /at least (.+?) deep/.exec(noteText({ kind: "hip too shallow", least }, "in"))!;
         expect(value(named!)).toBeGreaterThanOrEqual(least - 1e-6);
         expect(value(named!)).toBeLessThan(least + 1 / 16);
       }),
@@ -52,18 +50,9 @@ describe("noteText", () => {
     for (const overhang of [0, 3, 16, `2'`]) expect(notes(["Overhang", overhang]).join()).not.toContain("overhang");
   });
 
-  it("shows the tag of a note that has no words yet, and all notes in one text", () => {
-    expect(noteText({ tag: "something new", figures: {} }, "in")).toBe("something new");
+  it("gives all notes in one text", () => {
     expect(notesText([], "in")).toBe("");
-    expect(
-      notesText(
-        [
-          { tag: "kings meet", figures: {} },
-          { tag: "something new", figures: {} },
-        ],
-        "in",
-      ),
-    ).toMatch(/^.+; something new$/);
+    expect(notesText([{ kind: "kings meet" }, { kind: "last bay", width: 12 }], "in")).toMatch(/^.+; last bay 1' 0"$/);
   });
 });
 

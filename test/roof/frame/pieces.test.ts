@@ -56,9 +56,7 @@ describe("pieces", () => {
       expect(one.shortestBoard - was.shortestBoard, one.mark).toBeCloseTo(by, 9);
       if (one.tape !== null && by !== 0) expect(Math.sign(one.tape - was.tape!), one.mark).toBe(Math.sign(by));
       expect([one.plateMark, one.hipMark, one.lineLength]).toEqual([was.plateMark, was.hipMark, was.lineLength]);
-      expect(one.notes.filter(({ tag }) => tag === "corrected").map(({ figures }) => figures["by"])).toEqual(
-        by === 0 ? [] : [by],
-      );
+      expect(one.notes.filter(({ kind }) => kind === "corrected")).toEqual(by === 0 ? [] : [{ kind: "corrected", by }]);
     }
   });
 

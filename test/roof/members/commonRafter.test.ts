@@ -8,7 +8,7 @@ import {
   seatOf,
   shortestBoard,
 } from "../../../src/roof/members/commonRafter.ts";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { number, refusal } from "../../functions/asked.ts";
 import { between } from "../arbitraries.ts";
 
@@ -71,7 +71,7 @@ describe("seat, heel and notch", () => {
   });
 
   it("a seat that takes all the heel is refused with the most that leaves some", () => {
-    expect(heelOf(0.75, 8, 14)).toEqual(new Reason("seat takes the heel", { most: 40 / 3 }));
+    expect(heelOf(0.75, 8, 14)).toEqual(new Failure({ kind: "seat takes the heel", most: 40 / 3 }));
     expect(refusal("HEEL", 9, 8, 14)).toContain(
       "seat: it is wider than the rafter can take at this pitch. Type less than 13.3333.",
     );

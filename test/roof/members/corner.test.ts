@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { directionAngle } from "../../../src/geometry/angle.ts";
 import { degrees } from "../../../src/measure/degrees.ts";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { corner, turned } from "../../../src/roof/members/corner.ts";
 import { number, refusal } from "../../functions/asked.ts";
 import { between, cornerOf, corners, rise } from "../arbitraries.ts";
@@ -87,12 +87,13 @@ describe("pitches and corners with no hip", () => {
   ])("%s and %s in 12 at %s degrees: refused, with the pitches, the corner and the limit", (one, two, angle) => {
     const least = -Math.cos((angle * Math.PI) / 180) * Math.max(one, two);
     expect(corner(one / 12, two / 12, degrees(angle))).toEqual(
-      new Reason("no hip", {
+      new Failure({
+        kind: "no hip",
         pitch: expect.closeTo(one, 10),
         otherPitch: expect.closeTo(two, 10),
         corner: angle,
         least: expect.closeTo(least, 9),
-      } as never),
+      }),
     );
     for (const [name, cells] of [
       ["JACKLEN", [48, 1.5, 1.5]],
@@ -116,15 +117,15 @@ describe("pitches and corners with no hip", () => {
 
   it("a corner of 180 degrees is no corner: its planes are parallel, or never meet over the plate", () => {
     expect(refusal("HIPLEN", 6, 144, 6, 180)).toMatch(/^corner: 180 was read; .*less than 180/);
-    expect(corner(0.5, 0.5, degrees(180))).toBeInstanceOf(Reason);
-    expect(corner(0.25, 1, degrees(180))).toBeInstanceOf(Reason);
+    expect(corner(0.5, 0.5, degrees(180))).toBeInstanceOf(Failure);
+    expect(corner(0.25, 1, degrees(180))).toBeInstanceOf(Failure);
   });
 
   it("never answers with what is not finite, however near to no hip", () => {
     fc.assert(
       fc.property(between(0.01, 2), between(0.01, 2), between(0.01, 179.99), (one, two, angle) => {
         const at = corner(one, two, degrees(angle));
-        if (at instanceof Reason) return;
+        if (at instanceof Failure) return;
         for (const side of [at.near, at.far])
           expect([side.tan, side.sin, side.cos, at.slope].every((value) => Number.isFinite(value) && value > 0)).toBe(
             true,

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Reason } from "../../../src/measure/reason.ts";
+import type { MemberProblem } from "../../../src/roof/members/memberProblem.ts";
+import { Failure, type Result } from "../../../src/measure/result.ts";
 import { degrees } from "../../../src/measure/degrees.ts";
 import { corner } from "../../../src/roof/members/corner.ts";
 import { hipMember, type HipMember } from "../../../src/roof/members/hipMember.ts";
@@ -70,7 +71,7 @@ function headCorners(given: Given, at: Space, nearFace: number, farFace: number,
 }
 
 const section = (thickness: number) => ({ name: "", thickness, depth: 7.25 });
-const member = ({ one, two, angle, run, hip, meets, top, head }: Given): HipMember | Reason =>
+const member = ({ one, two, angle, run, hip, meets, top, head }: Given): Result<HipMember, MemberProblem> =>
   hipMember(
     cornerOf({ one, two, angle }),
     { hip: section(hip), rafter: section(meets), ridge: section(meets), hipTop: top, hipHead: head },
@@ -93,7 +94,7 @@ describe("hipMember", () => {
     fc.assert(
       fc.property(given, (one) => {
         const hip = member(one);
-        if (hip instanceof Reason) return;
+        if (hip instanceof Failure) return;
         const at = space(one.one, one.two, one.angle);
         const seen = headCorners(one, at, hip.mainFace, hip.endFace, hip.drop).map((point) => upSlope(at, point));
         expect(seen.length).toBeGreaterThan(1);
@@ -109,7 +110,7 @@ describe("hipMember", () => {
     fc.assert(
       fc.property(given, (one) => {
         const hip = member(one);
-        if (hip instanceof Reason) return;
+        if (hip instanceof Failure) return;
         const under = falls(space(one.one, one.two, one.angle), 2);
         const [near, far] = [under.near * hip.mainFace, under.far * hip.endFace];
         expect([hip.mainFall, hip.endFall]).toEqual([expect.closeTo(near, 8), expect.closeTo(far, 8)]);
@@ -136,11 +137,12 @@ describe("hipMember", () => {
     expect(tilts(15, 6, 3)).toEqual([expect.closeTo(tilts(6, 15, 3)[0]!, 10)]);
   });
 
-  it("is refused where its head would lie past the corner, with the span", () => {
+  // A corner of equal pitches: the common's half thickness square to its plate is the least run.
+  it("is refused where its head would lie past the corner, with the least run", () => {
     expect(
       member({ one: 6, two: 6, angle: 90, run: 0.7, hip: 1.5, meets: 1.5, top: "dropped", head: "king commons" }),
-    ).toEqual(new Reason("roof too narrow", { span: 1.4 }));
-    expect(corner(0.5, 0.5, degrees(90))).not.toBeInstanceOf(Reason);
+    ).toEqual(new Failure({ kind: "head past the corner", least: expect.closeTo(0.75, 9) }));
+    expect(corner(0.5, 0.5, degrees(90))).not.toBeInstanceOf(Failure);
   });
 });
 
@@ -160,7 +162,7 @@ describe("the hip's shortest board", () => {
         const hip = member(one);
         const at = space(one.one, one.two, one.angle);
         if (
-          hip instanceof Reason ||
+          hip instanceof Failure ||
           heel - hip.drop <= 0.01 ||
           heel - hip.drop >= depth * Math.hypot(1, at.rise) - 0.01
         )

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { alongSlope } from "../../../src/geometry/alongSlope.ts";
 import { jackEdge, jackRunFromTape, jackRuns, jackStep, jackTape } from "../../../src/roof/members/jack.ts";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { number, refusal } from "../../functions/asked.ts";
 import { between, cornerOf, corners, rise } from "../arbitraries.ts";
 import { jackInSpace, space } from "../inSpace.ts";
@@ -13,7 +13,7 @@ const offset = between(24, 200);
 const jack = fc
   .tuple(corners, offset, thickness, thickness)
   .filter(
-    ([at, off, hip, own]) => !(jackRuns(cornerOf(at).near, off, { face: hip / 2, thickness: own }) instanceof Reason),
+    ([at, off, hip, own]) => !(jackRuns(cornerOf(at).near, off, { face: hip / 2, thickness: own }) instanceof Failure),
   );
 const cellOf = (rise: number) => `${rise}/12`;
 
@@ -118,7 +118,7 @@ describe("the tape", () => {
   });
 
   it("refuses one no longer than the heel, and answers just over it", () => {
-    expect(jackRunFromTape(0.5, 4.4, 4.4)).toEqual(new Reason("tape not above heel", { least: 4.4 }));
+    expect(jackRunFromTape(0.5, 4.4, 4.4)).toEqual(new Failure({ kind: "tape not above heel", least: 4.4 }));
     expect(refusal("JACKFROMTAPE", 6, 4.4, 4.4)).toBe("tape: it must be longer than the heel. Type more than 4.4.");
     expect(number("JACKFROMTAPE", 6, 4.4001, 4.4)).toBeGreaterThan(0);
   });
@@ -148,10 +148,10 @@ describe("a jack that is none", () => {
       fc.property(corners, thickness, thickness, (at, hip, own) => {
         const { near } = cornerOf(at);
         const reason = jackRuns(near, own, { face: hip / 2, thickness: own });
-        if (!(reason instanceof Reason)) return;
-        const least = Number(reason.figures["least"]);
+        if (!(reason instanceof Failure)) return;
+        const least = reason.problem.least;
         const past = jackRuns(near, least * (1 + 1e-9), { face: hip / 2, thickness: own });
-        expect(past).not.toBeInstanceOf(Reason);
+        expect(past).not.toBeInstanceOf(Failure);
         expect((past as { short: number }).short).toBeLessThan(1e-6);
       }),
       { seed: 8 },

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { levelOverhang, soffitCut, tailOf, type TailCut } from "../../../src/roof/members/tail.ts";
 
 type Point = readonly [number, number];
@@ -92,8 +92,8 @@ describe("tailOf", () => {
       fc.property(shape, (one) => {
         const tail = tailOf(one);
         // Small overhangs are refused below, where the saw would meet the seat.
-        if (tail instanceof Reason) {
-          expect(["square tail cuts the seat", "fascia above the plate"]).toContain(tail.tag);
+        if (tail instanceof Failure) {
+          expect(["square tail cuts the seat", "fascia above the plate"]).toContain(tail.problem.kind);
           return;
         }
         const wood = measured(one);
@@ -115,7 +115,7 @@ describe("tailOf", () => {
           heel: one.heel * k,
           fascia: one.fascia === null ? null : one.fascia * k,
         });
-        if (tail instanceof Reason || large instanceof Reason) return;
+        if (tail instanceof Failure || large instanceof Failure) return;
         expect(large.board / k).toBeCloseTo(tail.board, 9);
         expect(large.below / k).toBeCloseTo(tail.below, 9);
       }),
@@ -143,18 +143,17 @@ describe("tailOf", () => {
       "least",
       5.5,
     ],
-  ])("refuses %s, with the limit", (_, other, tag, key, bound, limit) => {
-    const reason = tailOf({ ...given, ...other }) as Reason;
-    expect(reason).toBeInstanceOf(Reason);
-    expect([reason.tag, reason.figures[bound]]).toEqual([tag, expect.closeTo(limit, 12)]);
-    const within = Number(reason.figures[bound]) * (bound === "most" ? 1 - 1e-9 : 1 + 1e-9);
-    expect(tailOf({ ...given, ...other, [key]: within })).not.toBeInstanceOf(Reason);
+  ])("refuses %s, with the limit", (_, other, kind, key, bound, limit) => {
+    const reason = tailOf({ ...given, ...other }) as Failure<object>;
+    expect(reason.problem).toEqual({ kind, [bound]: expect.closeTo(limit, 12) });
+    const within = (reason.problem as Record<string, number>)[bound]! * (bound === "most" ? 1 - 1e-9 : 1 + 1e-9);
+    expect(tailOf({ ...given, ...other, [key]: within })).not.toBeInstanceOf(Failure);
   });
 
   it("refuses a fascia where none counts, and none where one does", () => {
-    expect(tailOf({ ...given, fascia: 5 })).toEqual(new Reason("fascia not used"));
-    expect(tailOf({ ...given, cut: "square", fascia: 5 })).toEqual(new Reason("fascia not used"));
-    expect(tailOf({ ...given, cut: "level" })).toEqual(new Reason("fascia missing"));
+    expect(tailOf({ ...given, fascia: 5 })).toEqual(new Failure({ kind: "fascia not used" }));
+    expect(tailOf({ ...given, cut: "square", fascia: 5 })).toEqual(new Failure({ kind: "fascia not used" }));
+    expect(tailOf({ ...given, cut: "level" })).toEqual(new Failure({ kind: "fascia missing" }));
   });
 });
 
@@ -176,7 +175,7 @@ describe("soffitCut", () => {
 
   it("refuses a fascia that leaves nothing to cut level", () => {
     expect(soffitCut({ pitch: 0.75, overhang: 16, depth: 8, fascia: 10 })).toEqual(
-      new Reason("fascia too deep", { most: 10 }),
+      new Failure({ kind: "fascia too deep", most: 10 }),
     );
   });
 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { alongSlope } from "../../../src/geometry/alongSlope.ts";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { crippleRun, valleyJackRuns } from "../../../src/roof/members/valley.ts";
 import { number, refusal } from "../../functions/asked.ts";
 import { between, cornerOf, corners } from "../arbitraries.ts";
@@ -23,7 +23,7 @@ describe("a valley jack", () => {
         between(0, 3),
         (given, offset, run, valley, jack, ridge) => {
           const runs = valleyJackRuns(cornerOf(given).near, offset, run, valley, jack, ridge);
-          if (runs instanceof Reason) return;
+          if (runs instanceof Failure) return;
           const at = space(given.one, given.two, given.angle);
           // At an inner corner the building lies beyond the meeting line: the jack's foot is on the valley's face on that side.
           const length = (x: number) =>
@@ -87,7 +87,7 @@ describe("a cripple", () => {
         thickness,
         (given, distance, beyond, hip, valley, own) => {
           const run = crippleRun(cornerOf(given).near, distance, hip, valley);
-          if (run instanceof Reason) return;
+          if (run instanceof Failure) return;
           const at = space(given.one, given.two, given.angle);
           // The valley's corner stands `distance` along the plate from the hip's: its face is the hip's moved along x.
           const foot = { normal: at.face(-valley / 2).normal, offset: -valley / 2 + at.along[1] * distance };

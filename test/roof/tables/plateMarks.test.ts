@@ -36,7 +36,7 @@ describe("plateMarks", () => {
     expect([left!.hook, left!.plates, right!.hook, right!.plates]).toEqual(["left", 1, "right", 1]);
     expect(left!.marks.map(({ mark }) => mark)).toEqual(right!.marks.map(({ mark }) => mark));
     expect(brief(right!)[0]).toEqual(["J2 left", 23.25]);
-    expect(left!.marks.flatMap(({ notes }) => notes)).toContainEqual({ tag: "last bay", figures: { width: 14 } });
+    expect(left!.marks.flatMap(({ notes }) => notes)).toContainEqual({ kind: "last bay", width: 14 });
   });
 
   it("hooks both main plates of a gable at the hip's corner, and gives the gable no list", () => {
@@ -47,24 +47,20 @@ describe("plateMarks", () => {
       ["End", "left", 1],
     ]);
     expect(brief(lists[0]!).at(-1)).toEqual(["C", 238.5]);
-    expect(lists[0]!.marks.at(-1)!.notes.map(({ tag }) => tag)).toEqual(["at gable", "last bay"]);
+    expect(lists[0]!.marks.at(-1)!.notes.map(({ kind }) => kind)).toEqual(["at gable", "last bay"]);
   });
 
   it("names the bays at the corners, blocked, and the double bay over an apex without a king common", () => {
     const [main, end] = plateMarks(framed({ hipHead: "ridge" }));
     for (const { marks } of [main!, end!])
-      for (const one of [marks[0]!, marks.at(-1)!]) expect(one.notes.map(({ tag }) => tag)).toContain("corner bay");
-    expect(end!.marks.flatMap(({ notes }) => notes)).toContainEqual({ tag: "odd bay", figures: { width: 48 } });
+      for (const one of [marks[0]!, marks.at(-1)!]) expect(one.notes.map(({ kind }) => kind)).toContain("corner bay");
+    expect(end!.marks.flatMap(({ notes }) => notes)).toContainEqual({ kind: "odd bay", width: 48 });
     expect(main!.marks.some(({ piece }) => piece === "K")).toBe(false);
   });
 
   it("names the corner bay on the king common where a side has no jacks", () => {
     const [main] = plateMarks(framed({ endPitch: 1, spacing: 71 }));
-    expect(main!.marks[0]).toMatchObject({
-      piece: "K",
-      bay: 72,
-      notes: [{ tag: "corner bay, seat", figures: { width: 72 } }],
-    });
+    expect(main!.marks[0]).toMatchObject({ piece: "K", bay: 72, notes: [{ kind: "corner bay, seat", width: 72 }] });
   });
 
   it("marks run on, and count what MEMBERS counts, hand by hand", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
 import { salvage, type CutJack } from "../../../src/roof/tables/salvage.ts";
 import { refusal, rows } from "../../functions/asked.ts";
@@ -9,7 +9,7 @@ import { anyFrame, framed } from "../anySpec.ts";
 const of = (cut: CutJack, change: Parameters<typeof framed>[0] = {}) => {
   const frame = framed(change);
   const found = salvage(frame, pieces(frame), cut);
-  if (found instanceof Reason) throw new Error(found.tag);
+  if (found instanceof Failure) throw new Error(found.problem.kind);
   return found.map(({ piece, hand, lost, short }) => [
     `${piece.mark} ${hand}`,
     Number(lost.toFixed(4)),
@@ -61,7 +61,7 @@ describe("salvage", () => {
   it("has to know the side where they differ", () => {
     const frame = framed({ endPitch: 9 / 12 });
     expect(salvage(frame, pieces(frame), { side: "Both", hand: "left", longPoint: 100 })).toEqual(
-      new Reason("sides differ"),
+      new Failure({ kind: "sides differ" }),
     );
   });
 
@@ -73,7 +73,7 @@ describe("salvage", () => {
         fc.constantFrom("left", "right" as const),
         (frame, longPoint, hand) => {
           const found = salvage(frame, pieces(frame), { side: "Main", hand, longPoint });
-          if (found instanceof Reason) throw new Error(found.tag);
+          if (found instanceof Failure) throw new Error(found.problem.kind);
           found.forEach(({ piece, hand: other, turn: turned, short, lost }, i) => {
             expect(piece.longPoint + (other === hand ? 0 : turned)).toBeLessThanOrEqual(longPoint + 0.25 + 1e-6);
             expect(short === 0 || lost < turned + 1e-6).toBe(true);

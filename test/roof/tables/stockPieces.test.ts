@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { planCutsNow } from "../../cutting/planCutsNow.ts";
-import { Reason } from "../../../src/measure/reason.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { ridgeJoints } from "../../../src/roof/members/ridgeJoints.ts";
 import { stockPieces, type RoofStock } from "../../../src/roof/tables/stockPieces.ts";
 import { ROOFS } from "../../drawing/allDrawings.ts";
@@ -175,7 +175,7 @@ describe("the order of every roof of the tests", () => {
       FEET[spec.unit].map((length) => ({ size, length })),
     );
     const plan = planCutsNow(pieces, boards, { kerf: spec.unit === "mm" ? 3 : 0.125 });
-    if (plan instanceof Reason) throw new Error(`${plan.tag} ${JSON.stringify(plan.figures)}`);
+    if (plan instanceof Failure) throw new Error(JSON.stringify(plan.problem));
     expect(plan.proved).toBe(true);
     expect(plan.cost - plan.bound).toBeLessThanOrEqual(1e-9 * plan.cost);
   });

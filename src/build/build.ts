@@ -1,4 +1,4 @@
-import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
@@ -7,7 +7,7 @@ import { excelMetadata } from "../registry/excelMetadata.ts";
 import { bundle } from "./bundle.ts";
 import { excelAddress, manifestFor } from "./excelAddress.ts";
 import { excelWebpack } from "./excelWebpack.ts";
-import { ICON_SIZES } from "./icons.ts";
+
 import { writeHelp } from "./writeHelp.ts";
 
 /** Most bytes of the pane's script and style after gzip, Office.js aside. */
@@ -31,7 +31,8 @@ export function writeParts(base: string, folder: string): void {
   rmSync(join(folder, "help"), { recursive: true, force: true });
   mkdirSync(join(folder, "assets"), { recursive: true });
   writeFileSync(join(folder, "manifest.xml"), manifestFor(readFileSync("manifest/manifest.xml", "utf8"), base));
-  for (const size of ICON_SIZES) copyFileSync(`manifest/icon-${size}.png`, join(folder, `assets/icon-${size}.png`));
+  for (const icon of readdirSync("manifest").filter((name) => name.endsWith(".png")))
+    copyFileSync(join("manifest", icon), join(folder, "assets", icon));
   copyFileSync("src/pages/excel/pane.html", join(folder, "pane.html"));
   writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base), null, 1)}\n`);
   writeHelp(folder, functions);

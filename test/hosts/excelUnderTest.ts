@@ -38,6 +38,7 @@ export function excelUnderTest(): HostUnderTest & { fake: ExcelFake; host: Host;
     calculates: false,
     type: async (sheet, row, column, content) => fake.type(sheet, row, column, content),
     format: async (sheet, row, column, format) => void (fake.sheet(sheet)!.cell(row, column).format = format),
+    rename: async (sheet, name) => void (fake.sheet(sheet)!.name = name),
     select: async (row, column, rows, columns) => fake.select(row, column, rows, columns),
     async refuse(sheet, row, column) {
       fake.type(sheet, row, column, "=RAFTER.REFUSING()");

@@ -9,6 +9,8 @@ export interface HostUnderTest {
   type(sheet: string, row: number, column: number, content: string | number): Promise<void>;
   /** As if the user gave a cell a number format. */
   format(sheet: string, row: number, column: number, format: string): Promise<void>;
+  /** As if the user gave a sheet another name. */
+  rename(sheet: string, name: string): Promise<void>;
   /** As if the user selected an area of the active sheet. */
   select(row: number, column: number, rows: number, columns: number): Promise<void>;
   /** Makes a cell show a refusal as the host's own way is, and gives the message that belongs to it. */

@@ -3,24 +3,20 @@ import { CellValueType } from "@univerjs/core";
 import type { Look } from "../../xlsx/book.ts";
 import { CELL_STYLES } from "../cellStyles.ts";
 import type { CellLayout } from "../host.ts";
+import type { CellToWrite } from "../stepCells.ts";
 import { styleOf } from "./lookStyle.ts";
 
 /** A line under headings, which the shared looks leave to each sheet. */
 const UNDERLINE: Look = { borders: { bottom: { line: "thin", color: "#7d8b99" } } };
 
-/** How a style of a plan looks in this sheet. */
+/** How a style of a layout looks in this sheet. */
 export function lookOfStyle(style: NonNullable<CellLayout["style"]>): Look {
   return { ...CELL_STYLES[style], ...(style === "heading" && UNDERLINE) };
 }
 
-/** The cell as the sheet keeps it. What stood there goes; fill, font and borders that the plan does not name stay. */
-export function cellData({ content, format, style }: CellLayout): ICellData {
-  return { ...contentData(content), si: null, p: null, s: styleData(format ?? null, style) };
-}
-
-/** An emptied cell for a spilled value, with its number format (null: none). */
-export function emptiedCell(format: string | null): ICellData {
-  return { ...contentData(""), si: null, p: null, s: styleData(format) };
+/** The cell as the sheet keeps it. What stood there goes; fill, font and borders that the layout does not name stay. */
+export function cellData({ content, format, style }: CellToWrite): ICellData {
+  return { ...contentData(content), si: null, p: null, s: styleData(format, style) };
 }
 
 function contentData(content: string | number): Pick<ICellData, "v" | "t" | "f"> {
@@ -30,9 +26,6 @@ function contentData(content: string | number): Pick<ICellData, "v" | "t" | "f">
   return content.startsWith("=") ? { v: null, t: null, f: content } : { v: content, t: CellValueType.STRING, f: null };
 }
 
-function styleData(format: string | null, style?: CellLayout["style"]): Nullable<IStyleData> {
-  return {
-    ...(style && styleOf(lookOfStyle(style))),
-    n: format === null || format === "General" ? null : { pattern: format },
-  };
+function styleData(format: string, style: CellLayout["style"]): Nullable<IStyleData> {
+  return { ...(style && styleOf(lookOfStyle(style))), n: format === "General" ? null : { pattern: format } };
 }

@@ -12,15 +12,15 @@ import {
   SheetsSelectionsService,
 } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { address } from "../address.ts";
-import { checkStep } from "../checkStep.ts";
-import type { Area, Host, HostCell, WriteStep, Written } from "../host.ts";
-import { blockAround } from "./blockAround.ts";
-import { cells } from "./cells.ts";
+import type { Area, Host, HostCell } from "../host.ts";
+import { occupiedCells } from "../occupiedCells.ts";
+import { Receipts } from "../receipts.ts";
+import { stepCells, type StepCells } from "../stepCells.ts";
+import { blockAround } from "../blockAround.ts";
+import { cells, type Cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { findSheet } from "./findSheet.ts";
 import { keptData, keptIn, ReplaceKeptMutation } from "./workbookTexts.ts";
-import { plannedCells } from "./plannedCells.ts";
 import { takeBack } from "./takeBack.ts";
 import type { WriteRecord } from "./write.ts";
 import { write } from "./write.ts";
@@ -29,7 +29,7 @@ import { write } from "./write.ts";
 export function embeddedHost(sheet: EmbeddedSheet): Host {
   const { univer, workbook, calculation } = sheet;
   const injector = univer.__getInjector();
-  const records = new WeakMap<Written, WriteRecord>();
+  const receipts = new Receipts<WriteRecord>();
   const named = (name: string): Worksheet => {
     const found = findSheet(workbook, name);
     if (!found) throw new Error(`There is no sheet named ${name}.`);
@@ -90,28 +90,15 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
       });
     },
     async write(step, options) {
-      const record = await write(sheet, step, options);
-      const written: Written = { title: step.title, areas: record.areas };
-      records.set(written, record);
-      return written;
+      const toWrite = stepCells(step, names());
+      const record = await write(sheet, toWrite, options);
+      return receipts.keep({ title: step.title, areas: toWrite.blocks.map(({ area }) => area) }, record);
     },
     async occupied(step) {
       await calculation.settled();
-      return occupied(sheet, step, names());
+      return occupied(sheet, stepCells(step, names()));
     },
-    async takeBack(written) {
-      const record = records.get(written);
-      if (!record) return [];
-      // Gone at once: a second press before the sheet has calculated would take what the first put back for edits.
-      records.delete(written);
-      const keep = () => void records.set(written, record);
-      const edited = await takeBack(sheet, record).catch((fault: unknown) => {
-        keep();
-        throw fault;
-      });
-      if (edited.length) keep();
-      return edited;
-    },
+    takeBack: (written) => receipts.takeBack(written, (record) => takeBack(sheet, record)),
     async messageAt(name, row, column) {
       await calculation.settled();
       return messageAt(sheet, name, row, column);
@@ -154,18 +141,16 @@ function holds({ startRow, endRow, startColumn, endColumn }: IRange, { row, colu
   return row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
 }
 
-function occupied(sheet: EmbeddedSheet, step: WriteStep, names: readonly string[]): readonly string[] {
-  const wrong = checkStep(step, names);
-  if (wrong) throw new Error(wrong);
-  const filled = new Set<string>();
-  for (const block of step.blocks) {
-    const worksheet = findSheet(sheet.workbook, block.sheet);
-    if (!worksheet) continue;
-    const at = cells(sheet, worksheet);
-    for (const { row, column } of plannedCells(block))
-      if (!at.emptyAt(row, column)) filled.add(address(worksheet.getName(), row, column));
+function occupied(sheet: EmbeddedSheet, { blocks }: StepCells): readonly string[] {
+  const readers = new Map<string, Cells>();
+  for (const { area } of blocks) {
+    const worksheet = findSheet(sheet.workbook, area.sheet);
+    if (worksheet) readers.set(area.sheet, cells(sheet, worksheet));
   }
-  return [...filled];
+  return occupiedCells(
+    blocks,
+    ({ area }, i, j) => readers.get(area.sheet)?.emptyAt(area.row + i, area.column + j) === false,
+  );
 }
 
 function areaOf(worksheet: Worksheet, { startRow, endRow, startColumn, endColumn }: IRange): Area {

@@ -1,10 +1,10 @@
 import type { Worksheet } from "@univerjs/core";
 import { RemoveSheetMutation, SetRangeValuesMutation, SetWorksheetColWidthMutation } from "@univerjs/sheets";
-import { address } from "../address.ts";
+import { changedSince } from "../changedSince.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { inOneStep } from "./undoStep.ts";
-import type { WriteRecord } from "./write.ts";
+import { contentsOf, type WriteRecord } from "./write.ts";
 
 /**
  * Puts back what stood before a write, as one undo step, or names the cells that were edited since and changes nothing.
@@ -20,7 +20,20 @@ export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promi
       .getSheets()
       .map((s) => [s.getSheetId(), s]),
   );
-  const edited = editedSince(sheet, record, alive);
+  const edited = changedSince(
+    record.blocks.map(({ block, sheetId, after }) => {
+      const worksheet = alive.get(sheetId);
+      return {
+        block,
+        after,
+        now: worksheet ? { sheet: worksheet.getName(), contents: contentsOf(sheet, worksheet, block) } : null,
+      };
+    }),
+    record.newSheets.flatMap((id) => {
+      const worksheet = alive.get(id);
+      return worksheet ? [{ sheet: worksheet.getName(), filled: cells(sheet, worksheet).filled() }] : [];
+    }),
+  );
   if (edited.length) return edited;
 
   await inOneStep(sheet, (undo) => {
@@ -41,28 +54,6 @@ export async function takeBack(sheet: EmbeddedSheet, record: WriteRecord): Promi
   return [];
 }
 
-type Sheets = ReadonlyMap<string, Worksheet>;
-
-function editedSince(sheet: EmbeddedSheet, record: WriteRecord, alive: Sheets): string[] {
-  const edited = new Set<string>();
-  const expected = new Map<string, Set<string>>();
-  const readers = new Map([...alive].map(([id, worksheet]) => [id, cells(sheet, worksheet)]));
-  const last = new Map(record.cells.map((cell) => [`${cell.sheet}/${cell.row}/${cell.column}`, cell]));
-  for (const { sheet: id, row, column, content } of last.values()) {
-    const worksheet = alive.get(id);
-    if (!worksheet) continue;
-    expected.set(id, (expected.get(id) ?? new Set()).add(`${row}/${column}`));
-    if (readers.get(id)!.contentAt(row, column) !== content) edited.add(address(worksheet.getName(), row, column));
-  }
-  for (const id of record.newSheets) {
-    const worksheet = alive.get(id);
-    if (!worksheet) continue;
-    for (const { row, column } of readers.get(id)!.filled())
-      if (!expected.get(id)?.has(`${row}/${column}`)) edited.add(address(worksheet.getName(), row, column));
-  }
-  return [...edited];
-}
-
 interface WidthChange {
   readonly subUnitId: string;
   readonly ranges: readonly { readonly startColumn: number }[];
@@ -70,6 +61,7 @@ interface WidthChange {
 
 function widthAsWritten(record: WriteRecord, { subUnitId, ranges }: WidthChange, worksheet: Worksheet): boolean {
   const column = ranges[0]!.startColumn;
-  const written = record.widths.findLast((width) => width.sheet === subUnitId && width.column === column);
+  const widths = record.blocks.flatMap(({ block, sheetId }) => (sheetId === subUnitId ? block.widths : []));
+  const written = widths.findLast((width) => width.column === column);
   return written?.width === worksheet.getColumnWidth(column);
 }

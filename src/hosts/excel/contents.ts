@@ -1,5 +1,5 @@
-import { batches } from "./batches.ts";
-import type { Band, Layer } from "./layers.ts";
+import type { Area } from "../host.ts";
+import { bandRange, batches } from "./batches.ts";
 
 /** What stands in one cell, as far as it must be known to write it again. */
 export interface Standing {
@@ -13,25 +13,18 @@ export interface Standing {
   readonly rich: boolean;
 }
 
-/** What stands in the cells of layers, layer by layer, in their shape. */
-export async function contents(context: Excel.RequestContext, all: readonly Layer[]): Promise<Standing[][][]> {
-  const found = new Map<Layer, Standing[][]>(all.map((layer) => [layer, []]));
-  for (const batch of batches(all)) {
+/** What stands in the cells of areas, area by area. */
+export async function contents(context: Excel.RequestContext, areas: readonly Area[]): Promise<Standing[][][]> {
+  const asked = areas.map((area) => ({ area, found: [] as Standing[][] }));
+  for (const batch of batches(asked)) {
     const ranges = batch.map((band) =>
       bandRange(context, band).load("formulas,values,valueTypes,numberFormat,hasSpill"),
     );
     await context.sync();
-    for (const [i, range] of ranges.entries())
-      found.get(batch[i]!.layer)!.push(...standing(range, await spilledCells(context, range)));
+    for (const [k, range] of ranges.entries())
+      batch[k]!.of.found.push(...standing(range, await spilledCells(context, range)));
   }
-  return [...found.values()];
-}
-
-/** The range of a piece. */
-export function bandRange(context: Excel.RequestContext, { layer, from, rows }: Band): Excel.Range {
-  return context.workbook.worksheets
-    .getItem(layer.sheet)
-    .getRangeByIndexes(layer.row + from, layer.column, rows, layer.cells[0]!.length);
+  return asked.map(({ found }) => found);
 }
 
 /** What stands in a loaded range. `spilled` holds "row,column" within the range. */

@@ -1,8 +1,10 @@
 import type { Area, Host } from "../host.ts";
+import { Receipts } from "../receipts.ts";
 import { inExcel } from "./inExcel.ts";
 import { listen } from "./listen.ts";
 import { occupied } from "./occupied.ts";
 import { picture } from "./picture.ts";
+import type { Undo } from "./putBack.ts";
 import { readCells } from "./readCells.ts";
 import type { RefusalLog } from "./refusalLog.ts";
 import { sheetNamed, sheetNames } from "./sheets.ts";
@@ -19,6 +21,7 @@ const PLACE = "rowIndex,columnIndex,rowCount,columnCount,worksheet/name";
  * @param toPng draws a picture; the page's own way unless a test brings another.
  */
 export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
+  const receipts = new Receipts<Undo>();
   return {
     selection: () => inExcel(selection),
     onSelection(listener) {
@@ -47,9 +50,12 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
         await context.sync();
         return areaOf(region);
       }),
-    write,
+    async write(step, options) {
+      const undo = await write(step, options);
+      return receipts.keep({ title: step.title, areas: undo.blocks.map(({ area }) => area) }, undo);
+    },
     occupied,
-    takeBack,
+    takeBack: (written) => receipts.takeBack(written, takeBack),
     messageAt: (sheet, row, column) =>
       inExcel(async (context) => {
         const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);

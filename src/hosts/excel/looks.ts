@@ -1,55 +1,70 @@
-import type { Layer } from "./layers.ts";
+import { cellsToWrite } from "../cellsToWrite.ts";
+import type { Area } from "../host.ts";
+import type { BlockCells } from "../stepCells.ts";
+import { rangeOf } from "./batches.ts";
 
-/** How the cells of a layer looked and how wide its columns were, as far as a step changes either. */
+/** How the cells looked that a block gives a style, and how wide its columns were. */
 export interface Looks {
-  readonly layer: Layer;
-  readonly cells: readonly (readonly Excel.CellProperties[])[] | null;
-  /** In Excel's unit, by column of the layer. */
-  readonly widths: readonly (number | null)[];
+  readonly styled: readonly { readonly row: number; readonly column: number; readonly look: Excel.CellProperties }[];
+  /** In Excel's unit, by the sheet's columns. */
+  readonly widths: readonly { readonly column: number; readonly width: number }[];
 }
 
-/** Reads the looks that a step is about to change. */
-export async function looks(context: Excel.RequestContext, all: readonly Layer[]): Promise<Looks[]> {
-  const asked = all.map((layer) => {
-    const sheet = context.workbook.worksheets.getItem(layer.sheet);
-    const range = sheet.getRangeByIndexes(layer.row, layer.column, layer.cells.length, layer.cells[0]!.length);
-    const styled = layer.cells.some((line) => line.some((cell) => cell?.style));
-    const cells = styled
-      ? range.getCellProperties({
-          format: { fill: { color: true, pattern: true }, font: { bold: true, italic: true, size: true, color: true } },
-        })
-      : null;
-    const columns = layer.widths.map((width, j) =>
-      width === null ? null : sheet.getRangeByIndexes(0, layer.column + j, 1, 1).load("format/columnWidth"),
-    );
-    return { layer, cells, columns };
+/** Reads the looks that blocks are about to change, block by block. */
+export async function looks(context: Excel.RequestContext, blocks: readonly BlockCells[]): Promise<Looks[]> {
+  const asked = blocks.map((block) => {
+    const cells = cellsToWrite(block).filter(({ cell }) => cell.style);
+    const area = around(block.area.sheet, cells);
+    const properties =
+      area &&
+      rangeOf(context, area).getCellProperties({
+        format: { fill: { color: true, pattern: true }, font: { bold: true, italic: true, size: true, color: true } },
+      });
+    const columns = block.widths.map(({ column }) => ({
+      column,
+      range: columnOf(context, block.area.sheet, column).load("format/columnWidth"),
+    }));
+    return { cells, area, properties, columns };
   });
   await context.sync();
-  return asked.map(({ layer, cells, columns }) => ({
-    layer,
-    cells: cells?.value ?? null,
-    widths: columns.map((column) => column?.format.columnWidth ?? null),
+  return asked.map(({ cells, area, properties, columns }) => ({
+    styled: cells.map(({ row, column }) => ({
+      row,
+      column,
+      look: properties!.value[row - area!.row]![column - area!.column]!,
+    })),
+    widths: columns.map(({ column, range }) => ({ column, width: range.format.columnWidth })),
   }));
 }
 
+/** The smallest area that holds cells, or null where there are none. */
+function around(sheet: string, cells: readonly { readonly row: number; readonly column: number }[]): Area | null {
+  if (!cells.length) return null;
+  const [top, bottom, left, right] = cells.reduce(
+    ([t, b, l, r], { row, column }) => [Math.min(t, row), Math.max(b, row), Math.min(l, column), Math.max(r, column)],
+    [Infinity, 0, Infinity, 0] as [number, number, number, number],
+  );
+  return { sheet, row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+}
+
+/** One cell of a column, by which its width is read and set. */
+export function columnOf(context: Excel.RequestContext, sheet: string, column: number): Excel.Range {
+  return rangeOf(context, { sheet, row: 0, column, rows: 1, columns: 1 });
+}
+
 /** Queues the writing back of looks that were read before. */
-export function giveLooksBack(context: Excel.RequestContext, { layer, cells, widths }: Looks): void {
-  const sheet = context.workbook.worksheets.getItem(layer.sheet);
-  for (const [j, width] of widths.entries())
-    if (width !== null) sheet.getRangeByIndexes(0, layer.column + j, 1, 1).getEntireColumn().format.columnWidth = width;
-  if (!cells) return;
-  const range = sheet.getRangeByIndexes(layer.row, layer.column, layer.cells.length, layer.cells[0]!.length);
-  for (const [i, line] of layer.cells.entries())
-    for (const [j, cell] of line.entries()) {
-      const { fill, font } = cells[i]![j]!.format ?? {};
-      if (!cell?.style || !font) continue;
-      const { format } = range.getCell(i, j);
-      Object.assign(
-        format.font,
-        Object.fromEntries(Object.entries(font).filter(([, value]) => value !== null && value !== undefined)),
-      );
-      // A cell without a fill reads as white; painting it white would hide the grid.
-      if (!fill?.color || !fill.pattern || fill.pattern === "None") format.fill.clear();
-      else format.fill.color = fill.color;
-    }
+export function giveLooksBack(context: Excel.RequestContext, sheet: string, { styled, widths }: Looks): void {
+  for (const { column, width } of widths) columnOf(context, sheet, column).getEntireColumn().format.columnWidth = width;
+  for (const { row, column, look } of styled) {
+    const { fill, font } = look.format ?? {};
+    if (!font) continue;
+    const { format } = rangeOf(context, { sheet, row, column, rows: 1, columns: 1 });
+    Object.assign(
+      format.font,
+      Object.fromEntries(Object.entries(font).filter(([, value]) => value !== null && value !== undefined)),
+    );
+    // A cell without a fill reads as white; painting it white would hide the grid.
+    if (!fill?.color || !fill.pattern || fill.pattern === "None") format.fill.clear();
+    else format.fill.color = fill.color;
+  }
 }

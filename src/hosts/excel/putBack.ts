@@ -1,19 +1,21 @@
-import { batches } from "./batches.ts";
-import { bandRange, type Standing } from "./contents.ts";
-import type { Band, Layer } from "./layers.ts";
+import type { Contents } from "../changedSince.ts";
+import type { BlockCells } from "../stepCells.ts";
+import { bandRange, batches } from "./batches.ts";
+import type { Standing } from "./contents.ts";
 import { giveLooksBack, type Looks } from "./looks.ts";
+import { sheets } from "./sheets.ts";
 
 /** What a step needs to be undone. */
 export interface Undo {
-  readonly all: readonly Layer[];
-  /** The layers on sheets that stood there before, and what was in them. */
-  readonly old: readonly Layer[];
-  readonly before: readonly Standing[][][];
-  readonly looks: readonly Looks[];
-  /** Sheets made by the step. */
-  readonly made: { readonly id: string; readonly name: string }[];
-  /** What stood in all layers after the step. */
-  after: readonly Standing[][][];
+  readonly blocks: readonly BlockCells[];
+  /** By block, where its sheet stood there before: what was in its area, and how it looked. */
+  readonly before: readonly ({ readonly contents: Standing[][]; readonly looks: Looks } | null)[];
+  /** Excel's id of each block's sheet: the user may give it another name. Of those made, once they are. */
+  readonly sheetIds: Map<BlockCells, string>;
+  /** Ids of the sheets made by the step. */
+  readonly made: string[];
+  /** What stood in each block after the step. */
+  after: readonly Contents[];
 }
 
 /**
@@ -23,31 +25,32 @@ export interface Undo {
  */
 export async function putBack(context: Excel.RequestContext, undo: Undo): Promise<void> {
   const { worksheets } = context.workbook;
-  worksheets.load("items/name,items/id,items/visibility");
-  await context.sync();
-  const there = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
-  const others = worksheets.items.some(
-    ({ id, visibility }) => visibility === "Visible" && !undo.made.some((made) => made.id === id),
-  );
-  for (const { id } of worksheets.items) {
-    if (!undo.made.some((made) => made.id === id)) continue;
+  const there = await sheets(context);
+  const others = there.some(({ id, visible }) => visible && !undo.made.includes(id));
+  for (const { id } of there) {
+    if (!undo.made.includes(id)) continue;
     if (others) worksheets.getItem(id).delete();
     else worksheets.getItem(id).getRange().clear();
   }
   await context.sync();
-  for (const group of batches(undo.old.filter(({ sheet }) => there.has(sheet.toLowerCase())))) {
-    for (const band of group) contentsBack(context, band, undo);
+  const old = undo.blocks.flatMap((block, k) => {
+    const sheet = there.find(({ id }) => id === undo.sheetIds.get(block))?.id;
+    const before = undo.before[k];
+    return before && sheet !== undefined ? [{ block, ...before, sheet, area: { ...block.area, sheet } }] : [];
+  });
+  for (const group of batches(old)) {
+    for (const band of group) {
+      const { block, contents } = band.of;
+      const range = bandRange(context, band);
+      const grid = <T>(of: (cell: Standing) => T) =>
+        contents
+          .slice(band.from, band.from + band.rows)
+          .map((line, i) => line.map((cell, j) => (block.cells[band.from + i]![j] ? of(cell) : null)));
+      range.numberFormat = grid(({ format }) => format);
+      range.formulas = grid(({ content }) => content);
+    }
     await context.sync();
   }
-  for (const look of undo.looks) if (there.has(look.layer.sheet.toLowerCase())) giveLooksBack(context, look);
+  for (const { sheet, looks } of old) giveLooksBack(context, sheet, looks);
   await context.sync();
-}
-
-function contentsBack(context: Excel.RequestContext, band: Band, undo: Undo): void {
-  const { layer, from, rows } = band;
-  const range = bandRange(context, band);
-  const before = undo.before[undo.old.indexOf(layer)]!.slice(from, from + rows);
-  const ifPlanned = <T>(i: number, j: number, value: T) => (layer.cells[from + i]![j] ? value : null);
-  range.numberFormat = before.map((line, i) => line.map(({ format }, j) => ifPlanned(i, j, format)));
-  range.formulas = before.map((line, i) => line.map(({ content }, j) => ifPlanned(i, j, content)));
 }

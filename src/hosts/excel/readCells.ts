@@ -1,6 +1,6 @@
 import type { Area, HostCell } from "../host.ts";
 import { isFormula } from "./contents.ts";
-import { MOST_CELLS } from "./layers.ts";
+import { MOST_CELLS } from "./batches.ts";
 import { sheetNamed } from "./sheets.ts";
 
 const EMPTY: HostCell = { formula: null, value: "", format: "General" };

@@ -1,9 +1,16 @@
-/** The names of the sheets, in order, hidden ones too: their names are taken. */
-export async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
+/** The sheets in order, hidden ones too: their names are taken. */
+export async function sheets(
+  context: Excel.RequestContext,
+): Promise<{ readonly id: string; readonly name: string; readonly visible: boolean }[]> {
   const { worksheets } = context.workbook;
-  worksheets.load("items/name");
+  worksheets.load("items/id,items/name,items/visibility");
   await context.sync();
-  return worksheets.items.map(({ name }) => name);
+  return worksheets.items.map(({ id, name, visibility }) => ({ id, name, visible: visibility === "Visible" }));
+}
+
+/** The names of the sheets, in order. */
+export async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
+  return (await sheets(context)).map(({ name }) => name);
 }
 
 /** The sheet of that name. @throws in words when there is none. */
@@ -14,12 +21,11 @@ export async function sheetNamed(context: Excel.RequestContext, name: string): P
   return sheet;
 }
 
-/** Refuses in words when one of the sheets is protected: it could be neither written nor put back. */
-export async function refuseProtected(context: Excel.RequestContext, names: Iterable<string>): Promise<void> {
-  const asked = [...new Set(names)].map((name) => ({
-    name,
-    protection: context.workbook.worksheets.getItem(name).protection.load("protected"),
-  }));
+/** Refuses in words when one of the sheets, given by name or id, is protected: it could be neither written nor put back. */
+export async function refuseProtected(context: Excel.RequestContext, keys: Iterable<string>): Promise<void> {
+  const asked = [...new Set(keys)].map((key) =>
+    context.workbook.worksheets.getItem(key).load("name,protection/protected"),
+  );
   await context.sync();
   const locked = asked.find(({ protection }) => protection.protected);
   if (locked)

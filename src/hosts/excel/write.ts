@@ -1,107 +1,118 @@
 import { CELL_STYLES } from "../cellStyles.ts";
 import { address } from "../address.ts";
-import { checkStep } from "../checkStep.ts";
-import type { Area, CellLayout, WriteStep, Written } from "../host.ts";
-import { batches } from "./batches.ts";
-import { bandRange, contents } from "./contents.ts";
+import { cellsToWrite } from "../cellsToWrite.ts";
+import type { CellLayout, Host, WriteStep } from "../host.ts";
+import { stepCells, type BlockCells, type StepCells } from "../stepCells.ts";
+import { bandRange, batches, type Band } from "./batches.ts";
+import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
-import { layers, type Band, type Layer } from "./layers.ts";
-import { looks } from "./looks.ts";
+import { columnOf, looks } from "./looks.ts";
 import { POINTS_PER_PIXEL } from "./pointsPerPixel.ts";
 import { putBack, type Undo } from "./putBack.ts";
-import { refuseProtected, sheetNames } from "./sheets.ts";
-import { keepUndo } from "./takeBack.ts";
+import { refuseProtected, sheets } from "./sheets.ts";
 
 /**
- * Writes a step: all of it or nothing.
+ * Writes a step: all of it or nothing. Gives what it takes to undo it.
  *
  * Excel has no transaction, so what stands there is read first, and put back when the step is stopped or a part of it fails. Excel's own undo has
  * one step for each request: one for each new sheet, one for every MOST_CELLS cells. Its mergeUndoGroup would make it one, but has failed on no more than
  * 1600 formulas (office-js issue 6491), and takeBack does not need it.
  */
-export async function write(
-  step: WriteStep,
-  { signal, progress }: { signal?: AbortSignal; progress?: (done: number, of: number) => void } = {},
-): Promise<Written> {
+export async function write(step: WriteStep, { signal, progress }: Parameters<Host["write"]>[1] = {}): Promise<Undo> {
   signal?.throwIfAborted();
-  const all = layers(step);
-  const undo = await inExcel((context) => lookFirst(context, step, all));
+  const { toWrite, undo } = await inExcel((context) => lookFirst(context, step));
   try {
     await inExcel(async (context) => {
-      await makeSheets(context, step, undo);
-      await fill(context, all, signal, progress);
-      undo.after = await contents(context, all);
+      await makeSheets(context, toWrite, undo);
+      await fill(context, toWrite, signal, progress);
+      const after = await contents(
+        context,
+        toWrite.blocks.map(({ area }) => area),
+      );
+      undo.after = after.map((lines) => lines.map((line) => line.map(({ content }) => content)));
     });
   } catch (error) {
     await inExcel((context) => putBack(context, undo)).catch((cause: unknown) => {
       throw new Error(
-        `${(error as Error).message} What was written by then could not all be put back: look at ${all.map(({ sheet }) => sheet).join(", ")}.`,
+        `${(error as Error).message} What was written by then could not all be put back: look at ${[...new Set(toWrite.blocks.map(({ area }) => area.sheet))].join(", ")}.`,
         { cause },
       );
     });
     throw error;
   }
-  return keepUndo({ title: step.title, areas: all.map(areaOf) }, undo);
+  return undo;
 }
 
-/** Refuses what cannot be written or could not be put back; gives what stands there now. */
-async function lookFirst(context: Excel.RequestContext, step: WriteStep, all: readonly Layer[]): Promise<Undo> {
-  const names = await sheetNames(context);
-  const bad = checkStep(step, names);
-  if (bad) throw new Error(bad);
-  const made = new Set(step.blocks.filter(({ newSheet }) => newSheet).map(({ sheet }) => sheet.toLowerCase()));
-  const old = all.filter(({ sheet }) => !made.has(sheet.toLowerCase()));
+/** Refuses what cannot be written or could not be put back; reads what stands there now. */
+async function lookFirst(context: Excel.RequestContext, step: WriteStep): Promise<{ toWrite: StepCells; undo: Undo }> {
+  const there = await sheets(context);
+  const toWrite = stepCells(
+    step,
+    there.map(({ name }) => name),
+  );
+  const idOf = ({ area }: BlockCells) => there.find(({ name }) => name === area.sheet)?.id;
+  const old = toWrite.blocks.filter((block) => idOf(block) !== undefined);
+  const areas = old.map(({ area }) => area);
   await refuseProtected(
     context,
-    old.map(({ sheet }) => sheet),
+    areas.map(({ sheet }) => sheet),
   );
-  const before = await contents(context, old);
-  for (const [k, layer] of old.entries())
-    for (const [i, line] of before[k]!.entries())
-      for (const [j, cell] of line.entries())
-        if (cell.rich && layer.cells[i]![j])
-          throw new Error(
-            `${address(layer.sheet, layer.row + i, layer.column + j)} holds a linked data type or a picture, which could not be put back. Choose another place.`,
-          );
-  return { all, old, before, looks: await looks(context, old), made: [], after: [] };
+  const stood = await contents(context, areas);
+  for (const [k, block] of old.entries())
+    for (const { i, j, row, column } of cellsToWrite(block))
+      if (stood[k]![i]![j]!.rich)
+        throw new Error(
+          `${address(block.area.sheet, row, column)} holds a linked data type or a picture, which could not be put back. Choose another place.`,
+        );
+  const looked = await looks(context, old);
+  const undo: Undo = {
+    blocks: toWrite.blocks,
+    before: toWrite.blocks.map((block) => {
+      const k = old.indexOf(block);
+      return k < 0 ? null : { contents: stood[k]!, looks: looked[k]! };
+    }),
+    sheetIds: new Map(old.map((block) => [block, idOf(block)!])),
+    made: [],
+    after: [],
+  };
+  return { toWrite, undo };
 }
 
-async function makeSheets(context: Excel.RequestContext, step: WriteStep, undo: Undo): Promise<void> {
-  const made = new Map(step.blocks.filter(({ newSheet }) => newSheet).map(({ sheet }) => [sheet.toLowerCase(), sheet]));
-  if (!made.size) return;
-  for (const name of made.values()) {
-    const sheet = context.workbook.worksheets.add(name).load("id,name");
+async function makeSheets(context: Excel.RequestContext, { newSheets, blocks }: StepCells, undo: Undo): Promise<void> {
+  for (const { name, frozenRows } of newSheets) {
+    const sheet = context.workbook.worksheets.add(name).load("id");
     await context.sync();
-    undo.made.push({ id: sheet.id, name: sheet.name });
+    undo.made.push(sheet.id);
+    for (const block of blocks) if (block.area.sheet === name) undo.sheetIds.set(block, sheet.id);
+    if (frozenRows > 0) sheet.freezePanes.freezeRows(frozenRows);
   }
 }
 
 async function fill(
   context: Excel.RequestContext,
-  all: readonly Layer[],
+  { blocks }: StepCells,
   signal?: AbortSignal,
   progress?: (done: number, of: number) => void,
 ): Promise<void> {
-  const groups = batches(all);
+  const groups = batches(blocks);
   const of = groups.flat().reduce((sum, { cells }) => sum + cells, 0);
   let done = 0;
   for (const group of groups) {
     signal?.throwIfAborted();
     for (const band of group) fillBand(context, band);
-    // The last request also carries the layout, so that nothing is left to fail after the last word of progress.
-    if (group === groups.at(-1)) for (const layer of all) layOut(context, layer);
+    // The last request also carries the widths, so that nothing is left to fail after the last word of progress.
+    if (group === groups.at(-1)) for (const block of blocks) setWidths(context, block);
     await context.sync();
     done += group.reduce((sum, { cells }) => sum + cells, 0);
     progress?.(done, of);
   }
 }
 
-function fillBand(context: Excel.RequestContext, band: Band): void {
-  const { layer, from, rows } = band;
+function fillBand(context: Excel.RequestContext, band: Band<BlockCells>): void {
   const range = bandRange(context, band);
-  const cells = layer.cells.slice(from, from + rows);
+  const cells = band.of.cells.slice(band.from, band.from + band.rows);
   // Formats first: a formula written into a cell that is formatted as text would stay text.
-  range.numberFormat = cells.map((line) => line.map((cell) => cell && (cell.format ?? "General")));
+  range.numberFormat = cells.map((line) => line.map((cell) => cell && cell.format));
   range.formulas = cells.map((line) => line.map((cell) => cell && toExcel(cell.content)));
   for (const [i, line] of cells.entries()) paint(range, i, line);
 }
@@ -127,15 +138,7 @@ function paint(range: Excel.Range, i: number, line: readonly (CellLayout | null)
   }
 }
 
-function layOut(context: Excel.RequestContext, layer: Layer): void {
-  const sheet = context.workbook.worksheets.getItem(layer.sheet);
-  for (const [j, width] of layer.widths.entries())
-    if (width !== null)
-      sheet.getRangeByIndexes(0, layer.column + j, 1, 1).getEntireColumn().format.columnWidth =
-        width * POINTS_PER_PIXEL;
-  if (layer.frozenRows) sheet.freezePanes.freezeRows(layer.frozenRows);
-}
-
-function areaOf({ sheet, row, column, cells }: Layer): Area {
-  return { sheet, row, column, rows: cells.length, columns: cells[0]!.length };
+function setWidths(context: Excel.RequestContext, { area, widths }: BlockCells): void {
+  for (const { column, width } of widths)
+    columnOf(context, area.sheet, column).getEntireColumn().format.columnWidth = width * POINTS_PER_PIXEL;
 }

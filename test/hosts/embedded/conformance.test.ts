@@ -21,6 +21,7 @@ conformance("The embedded sheet", async () => {
         .getRange(row, column)
         .setValue({ s: { n: { pattern: format } } });
     },
+    rename: async (sheet, name) => void worksheet(sheet).setName(name),
     async select(row, column, rows, columns) {
       t.sheet.workbook.getActiveSheet().getRange(row, column, rows, columns).activate();
     },

@@ -135,11 +135,6 @@ describe("takeBack", () => {
     expect(await t.host.sheets()).toEqual(["Sheet1"]);
     expect(await t.values("A1:B1")).toEqual([["", ""]]);
   });
-  it("pressed twice takes back once", async () => {
-    const written = await t.host.write(STEP);
-    expect(await Promise.all([t.host.takeBack(written), t.host.takeBack(written)])).toEqual([[], []]);
-    expect(await t.host.sheets()).toEqual(["Sheet1"]);
-  });
   it("that the sheet stops half-way leaves all as it was, and can be tried again", async () => {
     const written = await t.host.write(STEP);
     const run = t.commands.syncExecuteCommand.bind(t.commands);

@@ -1,3 +1,4 @@
+import { LimitedMap } from "../../measure/limitedMap.ts";
 import type { Answer } from "../../registry/call.ts";
 import type { Place } from "./output.ts";
 
@@ -11,7 +12,7 @@ const MOST_KEPT = 200;
  * cells that wait are calculated again when the answer is there. Equal arguments give equal answers, so an answer is kept by its call.
  */
 export class LateAnswers {
-  readonly #answers = new Map<string, Answer>();
+  readonly #answers = new LimitedMap<string, Answer>(MOST_KEPT);
   readonly #waiting = new Map<string, Place[]>();
   readonly #recalculate: (places: readonly Place[]) => void;
 
@@ -38,8 +39,6 @@ export class LateAnswers {
   }
 
   #arrived(call: string, answer: Answer): void {
-    const oldest = this.#answers.keys().next();
-    if (this.#answers.size >= MOST_KEPT && !oldest.done) this.#answers.delete(oldest.value);
     this.#answers.set(call, answer);
     const places = this.#waiting.get(call) ?? [];
     this.#waiting.delete(call);

@@ -1,3 +1,4 @@
+import { LimitedMap } from "../../measure/limitedMap.ts";
 import type { Refusal } from "../../registry/refusal.ts";
 import { address } from "../address.ts";
 
@@ -12,7 +13,7 @@ const MOST = 20_000;
  * spill would be understood too.
  */
 export class RefusalLog {
-  readonly #refused = new Map<string, Map<string, Refusal>>();
+  readonly #refused = new LimitedMap<string, Map<string, Refusal>>(MOST);
 
   /** Notes what a call came to; a call that went well takes its earlier refusal away. */
   note(caller: string | undefined, functionName: string, refusal: Refusal | null): void {
@@ -22,7 +23,6 @@ export class RefusalLog {
     if (refusal) {
       this.#refused.delete(key);
       this.#refused.set(key, new Map([...(calls ?? []), [functionName, refusal]]));
-      if (this.#refused.size > MOST) this.#refused.delete(this.#refused.keys().next().value!);
     } else if (calls?.delete(functionName) && !calls.size) this.#refused.delete(key);
   }
 

@@ -7,16 +7,15 @@ import type { BookCell } from "../src/xlsx/book.ts";
 import type { Priced } from "./boards.ts";
 import { boardsRange, boardsSheet } from "./boards.ts";
 import {
+  angle,
   between,
   CAUTION,
-  cell,
   centred,
-  DEGREES,
   heading,
   INCHES,
   input,
   label,
-  LENGTH,
+  measured,
   MONEY,
   note,
   numbers,
@@ -124,13 +123,6 @@ const priced = (
   null,
   note(how),
 ];
-/** A length of the roof, and the same as a tape reads it. */
-const measured = (name: string, formula: string, row: number): BookCell[] => [
-  label(name),
-  result(formula, LENGTH),
-  cell(`=RAFTER.TAPE(E${row})`, { across: "right" }),
-];
-const angle = (name: string, formula: string): BookCell[] => [label(name), result(formula, DEGREES)];
 
 const left: BookCell[][] = [
   [heading("The roof"), heading("")],

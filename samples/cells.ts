@@ -1,3 +1,4 @@
+import { CELL_STYLES } from "../src/hosts/cellStyles.ts";
 import type { BookCell, Look } from "../src/xlsx/book.ts";
 
 export const PITCH = 'General "in 12"';
@@ -6,14 +7,12 @@ export const LENGTH = '0.000 "in"';
 export const DEGREES = '0.00"°"';
 export const MONEY = "$#,##0.00";
 
+const LINE = { line: "thin", color: "#7d8b99" } as const;
 const LOOKS = {
-  title: { bold: true, size: 14 },
-  heading: { bold: true, fill: "#e4ebf1", borders: { bottom: { line: "thin", color: "#7d8b99" } } },
-  label: { color: "#3b4754" },
-  input: { fill: "#fdf6dd" },
-  note: { italic: true, color: "#5c6975" },
-  total: { bold: true, borders: { top: { line: "thin", color: "#7d8b99" } } },
-} as const satisfies Record<string, Look>;
+  ...CELL_STYLES,
+  heading: { ...CELL_STYLES.heading, borders: { bottom: LINE } },
+  total: { bold: true, borders: { top: LINE } },
+} satisfies Record<string, Look>;
 
 /** Text that begins with "=" is a formula; its result comes when the sample is calculated. */
 export function cell(content: string | number, look: Look = {}): BookCell {
@@ -42,6 +41,14 @@ export const note = styled(LOOKS.note);
 export const total = styled(LOOKS.total);
 export const strong = styled({ bold: true });
 export const result = styled({});
+
+/** A length in column E of a sheet's row, named, and the same as a tape reads it. */
+export const measured = (name: string, formula: string, row: number): BookCell[] => [
+  label(name),
+  result(formula, LENGTH),
+  cell(`=RAFTER.TAPE(E${row})`, { across: "right" }),
+];
+export const angle = (name: string, formula: string): BookCell[] => [label(name), result(formula, DEGREES)];
 
 /** Stands on the first sheet of every sample: the numbers go wherever the file goes, and so does this. */
 export const CAUTION = note(

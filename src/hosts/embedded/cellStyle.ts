@@ -10,7 +10,7 @@ import { styleOf } from "./lookStyle.ts";
 const UNDERLINE: Look = { borders: { bottom: { line: "thin", color: "#7d8b99" } } };
 
 /** How a style of a layout looks in this sheet. */
-export function lookOfStyle(style: NonNullable<CellLayout["style"]>): Look {
+function lookOfStyle(style: NonNullable<CellLayout["style"]>): Look {
   return { ...CELL_STYLES[style], ...(style === "heading" && UNDERLINE) };
 }
 

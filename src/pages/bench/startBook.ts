@@ -1,7 +1,7 @@
+import { ferry } from "../../../samples/ferry.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { fileWords } from "./fileWords.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
-import { sampleJob } from "./sampleJob.ts";
 
 /** The workbook that the page starts with, and what there is to say about it. */
 export interface Start {
@@ -9,10 +9,10 @@ export interface Start {
   readonly says: string;
 }
 
-/** The sample that the page's address asks for (?sample=bid), else the bench's own job. */
+/** The sample that the page's address asks for (?sample=bid), else the job that has no file. */
 export async function startBook(search: string): Promise<Start> {
   const name = new URLSearchParams(search).get("sample");
-  const own = (says: string): Start => ({ book: sampleJob, says });
+  const own = (says: string): Start => ({ book: ferry.book, says });
   if (name === null) return own("");
   if (!isSample(name)) return own(fileWords.noSample(name.slice(0, 40), Object.keys(SAMPLES)));
   try {

@@ -3,19 +3,31 @@ import type { Unit } from "../src/measure/unit.ts";
 import { choice } from "../src/registry/parameters.ts";
 import { readLengthCell } from "../src/registry/readLengthCell.ts";
 import { readPitchCell } from "../src/registry/readPitchCell.ts";
-import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
+import { column, tableOf, type Cell, type ColumnKind } from "../src/registry/columns.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { comparedFigure } from "../src/roof/tables/comparison.ts";
 import { frame as framed } from "../src/roof/frame/frame.ts";
 import { pieces as piecesOf } from "../src/roof/frame/pieces.ts";
 import type { RoofSpec } from "../src/roof/frame/roofSpec.ts";
 import { blockWording } from "./words/blockRefusal.ts";
-import { listParameter } from "./arguments/listParameter.ts";
+import { listParameter, type Listed } from "./arguments/listParameter.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { pricedArea, withWaste } from "./takeOff.ts";
 
 const MOST = 40;
-const WHAT = ["longest jack", "step", "jacks", "hip length", "board feet", "roof area", "squares"] as const;
-type What = (typeof WHAT)[number];
+
+/** What can be compared: the kind of figure, and what it is in where the block is in inches or in millimetres. */
+export const FIGURES = {
+  "longest jack": { kind: "length", in: "in", mm: "mm" },
+  step: { kind: "length", in: "in", mm: "mm" },
+  jacks: { kind: "count", in: "pieces", mm: "pieces" },
+  "hip length": { kind: "length", in: "in", mm: "mm" },
+  "board feet": { kind: "amount", in: "nominal", mm: "nominal" },
+  "roof area": { kind: "area", in: "sq ft", mm: "m2" },
+  squares: { kind: "area", in: "100 sq ft", mm: "m2" },
+} as const satisfies Readonly<Record<string, { kind: ColumnKind } & Record<Unit, string>>>;
+export type What = keyof typeof FIGURES;
+const WHAT = Object.keys(FIGURES) as What[];
 
 const small = [
   ["Span", 144],
@@ -70,32 +82,29 @@ export const compare = worksheetFunction({
     },
     {
       cells: [small, "6/12", [[24, 80]], "jacks"],
+      // prettier-ignore
       result: [
         ["jacks, pieces", 24, 80],
-        [
-          "6/12",
-          16,
-          `no roof: Spacing: 6' 8" is not less than the run of 6' 0", so no jack stands beside the king common`,
-        ],
+        ["6/12", 16, `no roof: Spacing: 6' 8" is not less than the run of 6' 0", so no jack stands beside the king common`],
       ],
     },
   ],
   compute({ roof, pitches, spacings, what }) {
     const { spec } = roof.frame;
-    const rows = pitches.map(({ cell, value: pitch }) => [
-      cell,
-      ...spacings.map(({ value: spacing }) => figure(what, { ...spec, pitch, spacing })),
-    ]);
-    return [[`${what}, ${unitOf(what, spec.unit)}`, ...spacings.map(({ cell }) => cell)], ...rows];
+    return tableOf(
+      [
+        column(`${what}, ${FIGURES[what][spec.unit]}`, "text", ({ cell }: Listed<number>) => cell),
+        ...spacings.map(({ cell, value: spacing }) =>
+          column(cell, FIGURES[what].kind, ({ value: pitch }: Listed<number>, spec: RoofSpec) =>
+            figure(what, { ...spec, pitch, spacing }),
+          ),
+        ),
+      ],
+      pitches,
+      spec,
+    );
   },
 });
-
-function unitOf(what: What, unit: Unit): string {
-  if (what === "jacks") return "pieces";
-  if (what === "board feet") return "nominal";
-  if (what === "roof area") return unit === "mm" ? "m2" : "sq ft";
-  return what === "squares" && unit === "mm" ? "m2" : what === "squares" ? "100 sq ft" : unit;
-}
 
 function figure(what: What, spec: RoofSpec): Cell {
   const frame = framed(spec);

@@ -1,15 +1,22 @@
 import type { WorksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { cautions } from "./cautions.ts";
 import { checks } from "./check.ts";
 import { commons } from "./common.ts";
+import { compare } from "./compare.ts";
 import { hipBoards } from "./hipBoard.ts";
 import { hips } from "./hip.ts";
 import { jacks } from "./jack.ts";
+import { jackTable } from "./jackTable.ts";
 import { lumbers } from "./lumber.ts";
-import { lumberOrders } from "./lumberOrder.ts";
+import { lumberOrder } from "./lumberOrder.ts";
 import { measures } from "./measure.ts";
+import { members } from "./members.ts";
 import { pitches } from "./pitch.ts";
-import { roofs } from "./roof.ts";
+import { plateMarks } from "./plateMarks.ts";
+import { salvage } from "./salvage.ts";
+import { stickPlan } from "./stickPlan.ts";
 import { tails } from "./tail.ts";
+import { takeOff } from "./takeOff.ts";
 import { valleys } from "./valley.ts";
 
 /** Every worksheet function, family by family, in the order of the reference. */
@@ -22,8 +29,15 @@ export const functions: readonly WorksheetFunction[] = [
   ...hipBoards,
   ...jacks,
   ...valleys,
-  ...roofs,
+  jackTable,
+  members,
+  plateMarks,
+  takeOff,
+  cautions,
+  compare,
+  salvage,
   ...lumbers,
-  ...lumberOrders,
+  lumberOrder,
+  stickPlan,
   ...checks,
 ];

@@ -1,9 +1,30 @@
-import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
+import type { Unit } from "../src/measure/unit.ts";
+import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { plateMarks as listsOf, type PlateList } from "../src/roof/tables/plateMarks.ts";
 import { notesText } from "./words/notes.ts";
-import { roof, type RoofModel } from "./arguments/roofModel.ts";
+import { roof } from "./arguments/roofModel.ts";
 
-export const PLATE_HEADINGS = ["Plate", "Mark", "Edge", "Member", "Bay", "Note", "Plates"] as const;
+/** A mark, and the plate that it stands on. */
+interface Marked {
+  readonly list: PlateList;
+  readonly mark: PlateList["marks"][number];
+}
+
+const columns: readonly Column<Marked, Unit>[] = [
+  column("Plate", "text", ({ list }) => plateName(list), 140),
+  column("Mark", "length", ({ mark }) => mark.mark),
+  column(
+    "Edge",
+    "text",
+    ({ list: { hook } }) => `${hook} edge, board to its ${hook === "left" ? "right" : "left"}`,
+    200,
+  ),
+  column("Member", "text", ({ mark: { piece, hand } }) => (hand === "plain" ? piece : `${piece} ${hand}`), 110),
+  column("Bay", "length", ({ mark }) => mark.bay),
+  column("Note", "text", noteOf, 420),
+  column("Plates", "count", ({ list }) => list.plates),
+];
 
 export const plateMarks = worksheetFunction({
   name: "PLATEMARKS",
@@ -12,6 +33,7 @@ export const plateMarks = worksheetFunction({
     "Running marks along every plate of a hip roof for one hook of the tape: jacks, king commons and commons in one list.",
   parameters: [roof("roof")],
   result: "table",
+  columns,
   returns:
     "a table that spills, with headings; marks to the edge nearer the hook, and bays centre to centre, in the unit of the block.",
   examples: [
@@ -24,32 +46,19 @@ export const plateMarks = worksheetFunction({
           ["Spacing", 24],
         ],
       ],
+      // prettier-ignore
       result: [
-        [...PLATE_HEADINGS],
-        [
-          "Main",
-          23.25,
-          "left edge, board to its right",
-          "J2 right",
-          24,
-          `hook at the left corner, seen from outside; corner bay 2' 0", blocked`,
-          2,
-        ],
+        headings(columns),
+        ["Main", 23.25, "left edge, board to its right", "J2 right", 24,
+         `hook at the left corner, seen from outside; corner bay 2' 0", blocked`, 2],
         ["Main", 47.25, "left edge, board to its right", "J1 right", 24, "", 2],
         ["Main", 71.25, "left edge, board to its right", "K", 24, "", 2],
         ["Main", 95.25, "left edge, board to its right", "C", 24, "", 2],
         ["Main", 119.25, "left edge, board to its right", "K", 24, "", 2],
         ["Main", 143.25, "left edge, board to its right", "J1 left", 24, "", 2],
         ["Main", 167.25, "left edge, board to its right", "J2 left", 24, `corner bay 2' 0", blocked`, 2],
-        [
-          "End",
-          23.25,
-          "left edge, board to its right",
-          "J2 right",
-          24,
-          `hook at the left corner, seen from outside; corner bay 2' 0", blocked`,
-          2,
-        ],
+        ["End", 23.25, "left edge, board to its right", "J2 right", 24,
+         `hook at the left corner, seen from outside; corner bay 2' 0", blocked`, 2],
         ["End", 47.25, "left edge, board to its right", "J1 right", 24, "", 2],
         ["End", 71.25, "left edge, board to its right", "KE", 24, "", 2],
         ["End", 95.25, "left edge, board to its right", "J1 left", 24, "", 2],
@@ -68,65 +77,31 @@ export const plateMarks = worksheetFunction({
           ["Ends", "hip and gable"],
         ],
       ],
+      // prettier-ignore
       result: [
-        [...PLATE_HEADINGS],
-        [
-          "Main, hooked left",
-          281,
-          "left edge, board to its right",
-          "J2 right",
-          300,
-          "hook at the left corner, seen from outside; corner bay 300 mm, blocked",
-          1,
-        ],
+        headings(columns),
+        ["Main, hooked left", 281, "left edge, board to its right", "J2 right", 300,
+         "hook at the left corner, seen from outside; corner bay 300 mm, blocked", 1],
         ["Main, hooked left", 881, "left edge, board to its right", "J1 right", 600, "", 1],
         ["Main, hooked left", 1481, "left edge, board to its right", "K", 600, "", 1],
         ["Main, hooked left", 2081, "left edge, board to its right", "C", 600, "", 1],
         ["Main, hooked left", 2681, "left edge, board to its right", "C", 600, "", 1],
         ["Main, hooked left", 3281, "left edge, board to its right", "C", 600, "", 1],
         ["Main, hooked left", 3881, "left edge, board to its right", "C", 600, "", 1],
-        [
-          "Main, hooked left",
-          4462,
-          "left edge, board to its right",
-          "C",
-          581,
-          "at the gable, outer face on its plate line; last bay 581 mm",
-          1,
-        ],
-        [
-          "Main, hooked right",
-          281,
-          "right edge, board to its left",
-          "J2 left",
-          300,
-          "hook at the right corner, seen from outside; corner bay 300 mm, blocked",
-          1,
-        ],
+        ["Main, hooked left", 4462, "left edge, board to its right", "C", 581,
+         "at the gable, outer face on its plate line; last bay 581 mm", 1],
+        ["Main, hooked right", 281, "right edge, board to its left", "J2 left", 300,
+         "hook at the right corner, seen from outside; corner bay 300 mm, blocked", 1],
         ["Main, hooked right", 881, "right edge, board to its left", "J1 left", 600, "", 1],
         ["Main, hooked right", 1481, "right edge, board to its left", "K", 600, "", 1],
         ["Main, hooked right", 2081, "right edge, board to its left", "C", 600, "", 1],
         ["Main, hooked right", 2681, "right edge, board to its left", "C", 600, "", 1],
         ["Main, hooked right", 3281, "right edge, board to its left", "C", 600, "", 1],
         ["Main, hooked right", 3881, "right edge, board to its left", "C", 600, "", 1],
-        [
-          "Main, hooked right",
-          4462,
-          "right edge, board to its left",
-          "C",
-          581,
-          "at the gable, outer face on its plate line; last bay 581 mm",
-          1,
-        ],
-        [
-          "End",
-          281,
-          "left edge, board to its right",
-          "J2 right",
-          300,
-          "hook at the left corner, seen from outside; corner bay 300 mm, blocked",
-          1,
-        ],
+        ["Main, hooked right", 4462, "right edge, board to its left", "C", 581,
+         "at the gable, outer face on its plate line; last bay 581 mm", 1],
+        ["End", 281, "left edge, board to its right", "J2 right", 300,
+         "hook at the left corner, seen from outside; corner bay 300 mm, blocked", 1],
         ["End", 881, "left edge, board to its right", "J1 right", 600, "", 1],
         ["End", 1481, "left edge, board to its right", "KE", 600, "", 1],
         ["End", 2081, "left edge, board to its right", "J1 left", 600, "", 1],
@@ -135,9 +110,12 @@ export const plateMarks = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute({ roof }) {
-    return [[...PLATE_HEADINGS], ...listsOf(roof.frame).flatMap((list) => rows(list, roof))];
-  },
+  compute: ({ roof: { frame } }) =>
+    tableOf(
+      columns,
+      listsOf(frame).flatMap((list) => list.marks.map((mark) => ({ list, mark }))),
+      frame.spec.unit,
+    ),
 });
 
 /** "Main" where one list does for both; else which end of the plate the tape is hooked at. */
@@ -145,22 +123,10 @@ function plateName({ plate, hook, plates }: PlateList): string {
   return plate === "End" || plates === 2 ? plate : `${plate}, hooked ${hook}`;
 }
 
-function rows(list: PlateList, { frame }: RoofModel): Cell[][] {
-  const { hook, plates, marks } = list;
-  const other = hook === "left" ? "right" : "left";
-  return marks.map(({ piece, hand, mark, bay, notes }, i) => {
-    const words = [
-      ...(i === 0 ? [`hook at the ${hook} corner, seen from outside`] : []),
-      ...(notes.length === 0 ? [] : [notesText(notes, frame.spec.unit)]),
-    ];
-    return [
-      plateName(list),
-      mark,
-      `${hook} edge, board to its ${other}`,
-      hand === "plain" ? piece : `${piece} ${hand}`,
-      bay,
-      words.join("; "),
-      plates,
-    ];
-  });
+/** The first mark of a plate also says where the tape is hooked. */
+function noteOf({ list: { hook, marks }, mark }: Marked, unit: Unit): string {
+  return [
+    ...(mark === marks[0] ? [`hook at the ${hook} corner, seen from outside`] : []),
+    ...(mark.notes.length === 0 ? [] : [notesText(mark.notes, unit)]),
+  ].join("; ");
 }

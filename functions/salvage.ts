@@ -1,13 +1,22 @@
 import { Failure } from "../src/measure/result.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { choice, length } from "../src/registry/parameters.ts";
-import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
+import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { salvage as rescues, type Rescue } from "../src/roof/tables/salvage.ts";
 import { sidesDiffer } from "./words/refusals.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { smallLength } from "./arguments/smallLength.ts";
 
-export const SALVAGE_HEADINGS = ["Piece", "Side", "Hand", "Long point", "Cut off", "How", "Needed"] as const;
+const columns: readonly Column<Rescue, Unit>[] = [
+  column("Piece", "text", ({ piece }) => piece.mark),
+  column("Side", "text", ({ piece }) => piece.side ?? ""),
+  column("Hand", "text", ({ hand }) => hand),
+  column("Long point", "length", ({ piece }) => piece.longPoint),
+  column("Cut off", "length", ({ lost }) => lost),
+  column("How", "text", how, 480),
+  column("Needed", "count", ({ piece, hand }) => piece[hand]),
+];
 
 /** Less than a tape shows. */
 const UNSEEN = { in: 1 / 32, mm: 0.5 } as const;
@@ -31,6 +40,7 @@ export const salvage = worksheetFunction({
     length("longPoint", "Length to its long point as it was cut, along the top edge.", { example: "53.25" }),
   ],
   result: "table",
+  columns,
   returns:
     "a table that spills, with headings; lengths in the unit of the block. One row says so where it can become none.",
   examples: [
@@ -45,29 +55,14 @@ export const salvage = worksheetFunction({
         "left",
         80.1511,
       ],
+      // prettier-ignore
       result: [
-        [...SALVAGE_HEADINGS],
+        headings(columns),
         ["J1", "Both", "left", 80.1511, 0, "as it is", 4],
         ["J2", "Both", "left", 53.3183, 26.8328, `cut 2' 2 13/16" off along the head cut`, 4],
-        [
-          "J2",
-          "Both",
-          "right",
-          53.3183,
-          26.8328,
-          `re-cut the head to the other hand: 1 11/16" lost by that, 2' 1 1/8" to its length`,
-          4,
-        ],
+        ["J2", "Both", "right", 53.3183, 26.8328, `re-cut the head to the other hand: 1 11/16" lost by that, 2' 1 1/8" to its length`, 4],
         ["J3", "Both", "left", 26.4855, 53.6656, `cut 4' 5 11/16" off along the head cut`, 4],
-        [
-          "J3",
-          "Both",
-          "right",
-          26.4855,
-          53.6656,
-          `re-cut the head to the other hand: 1 11/16" lost by that, 4' 4" to its length`,
-          4,
-        ],
+        ["J3", "Both", "right", 26.4855, 53.6656, `re-cut the head to the other hand: 1 11/16" lost by that, 4' 4" to its length`, 4],
       ],
       tolerance: 0.0001,
       source:
@@ -85,7 +80,7 @@ export const salvage = worksheetFunction({
         `1' 8"`,
       ],
       result: [
-        [...SALVAGE_HEADINGS],
+        headings(columns),
         ["none", "Main", "right", "", "", "shorter than every jack that it could become: keep it for blocking", 0],
       ],
       tolerance: 0.0001,
@@ -95,22 +90,9 @@ export const salvage = worksheetFunction({
   compute({ roof: { frame, pieces }, side, hand, longPoint }) {
     const found = rescues(frame, pieces, { side, hand, longPoint });
     if (found instanceof Failure) return found;
-    const { unit } = frame.spec;
-    const rows = found.map((rescue): Cell[] => [
-      rescue.piece.mark,
-      rescue.piece.side ?? "",
-      rescue.hand,
-      rescue.piece.longPoint,
-      rescue.lost,
-      how(rescue, unit),
-      rescue.piece[rescue.hand],
-    ]);
-    return [
-      [...SALVAGE_HEADINGS],
-      ...(rows.length > 0
-        ? rows
-        : [["none", side, hand, "", "", "shorter than every jack that it could become: keep it for blocking", 0]]),
-    ];
+    if (found.length > 0) return tableOf(columns, found, frame.spec.unit);
+    const none = "shorter than every jack that it could become: keep it for blocking";
+    return [headings(columns), ["none", side, hand, "", "", none, 0]];
   },
 });
 

@@ -1,13 +1,26 @@
 import { slopeAngle } from "../src/geometry/angle.ts";
 import { lengthText } from "../src/measure/lengthText.ts";
 import type { Unit } from "../src/measure/unit.ts";
-import { worksheetFunction, type Cell } from "../src/registry/worksheetFunction.ts";
+import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import type { RoofPlane } from "../src/roof/frame/roofPlanes.ts";
 import type { Course } from "../src/roof/tables/sheathingCourses.ts";
-import { spareRafter, takeOff, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
+import { spareRafter, takeOff as totalsOf, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
 
-export const TAKEOFF_HEADINGS = ["Item", "Amount", "Unit", "How"] as const;
+interface Item {
+  readonly item: string;
+  readonly amount: number;
+  readonly unit: string;
+  readonly how: string;
+}
+
+const columns: readonly Column<Item, void>[] = [
+  column("Item", "text", ({ item }) => item, 225),
+  column("Amount", "amount", ({ amount }) => amount),
+  column("Unit", "text", ({ unit }) => unit, 200),
+  column("How", "text", ({ how }) => how, 480),
+];
 
 /** How lengths and areas are priced in either unit of a block: the names, and how much of the block's unit makes one. */
 const PRICED = {
@@ -39,13 +52,14 @@ export function pricedArea(area: number, unit: Unit, as: "area" | "roofing" = "a
 /** What waste does to an amount. */
 export const withWaste = (amount: number, waste: number): number => amount * (1 + waste / 100);
 
-export const takeOffFunction = worksheetFunction({
+export const takeOff = worksheetFunction({
   name: "TAKEOFF",
   family: "roof",
   summary:
     "Everything an estimator prices of a hip roof: lineal lengths, areas by plane, sheathing, roofing and lumber by size.",
   parameters: [roof("roof")],
   result: "table",
+  columns,
   returns:
     "a table that spills, with headings; feet, square feet and squares, or metres and square metres for a metric block.",
   examples: [
@@ -58,8 +72,9 @@ export const takeOffFunction = worksheetFunction({
           ["Overhang", 16],
         ],
       ],
+      // prettier-ignore
       result: [
-        [...TAKEOFF_HEADINGS],
+        headings(columns),
         ["Ridge", 8, "ft", "apex to apex"],
         ["Hips", 59.7625, "ft", `4 from apex to fascia, each 14' 11 5/16"`],
         ["Eaves", 90.6667, "ft", `along the tail cuts: main 2 x 26' 8", end 2 x 18' 8"`],
@@ -79,12 +94,8 @@ export const takeOffFunction = worksheetFunction({
         ["Sheathing, net area", 622.2222, "sq ft", "sloped area"],
         ["Sheathing with waste", 622.2222, "sq ft", "sloped area, no waste added"],
         ["Sheathing, net sheets", 20, "sheets of 4 x 8 ft", "net area over a sheet's, rounded up"],
-        [
-          "Sheathing, sheets by courses",
-          26,
-          "sheets of 4 x 8 ft",
-          `main 8 + 8, end 5 + 5: courses up from the eave, each as long as its lower edge; off-cuts of 4' 0" or more start the next`,
-        ],
+        ["Sheathing, sheets by courses", 26, "sheets of 4 x 8 ft",
+         `main 8 + 8, end 5 + 5: courses up from the eave, each as long as its lower edge; off-cuts of 4' 0" or more start the next`],
         ["2x6, pieces", 36, "pieces", "as MEMBERS counts them"],
         ["2x6, lineal", 310.6608, "ft", "each piece on its shortest board"],
         ["2x6, board feet", 310.6608, "board feet", "nominal, each piece on its shortest board, no waste added"],
@@ -108,8 +119,9 @@ export const takeOffFunction = worksheetFunction({
           ["Spares", 2],
         ],
       ],
+      // prettier-ignore
       result: [
-        [...TAKEOFF_HEADINGS],
+        headings(columns),
         ["Ridge", 5.9, "m", "apex to the gable's fascia"],
         ["Hips", 9.2845, "m", "2 from apex to fascia, each 4642 mm"],
         ["Eaves", 23.4, "m", "along the tail cuts: main 2 x 8800 mm, end 1 x 5800 mm"],
@@ -129,50 +141,40 @@ export const takeOffFunction = worksheetFunction({
         ["Sheathing, net area", 63.8, "m2", "sloped area"],
         ["Sheathing with waste", 70.18, "m2", "sloped area, plus 10 per cent waste"],
         ["Sheathing, net sheets", 23, "sheets of 1200 x 2400 mm", "net area over a sheet's, rounded up"],
-        [
-          "Sheathing, sheets by courses",
-          32,
-          "sheets of 1200 x 2400 mm",
-          "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next",
-        ],
-        [
-          "38 x 140 mm, pieces",
-          37,
-          "pieces",
-          "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut",
-        ],
+        ["Sheathing, sheets by courses", 32, "sheets of 1200 x 2400 mm",
+         "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next"],
+        ["38 x 140 mm, pieces", 37, "pieces", "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut"],
         ["38 x 140 mm, lineal", 119.2982, "m", "each piece on its shortest board"],
-        [
-          "38 x 140 mm, board feet",
-          430.5381,
-          "board feet",
-          "nominal, each piece on its shortest board, plus 10 per cent waste",
-        ],
+        ["38 x 140 mm, board feet", 430.5381, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
         ["38 x 184 mm, pieces", 3, "pieces", "as MEMBERS counts them"],
         ["38 x 184 mm, lineal", 14.9379, "m", "each piece on its shortest board"],
-        [
-          "38 x 184 mm, board feet",
-          71.8795,
-          "board feet",
-          "nominal, each piece on its shortest board, plus 10 per cent waste",
-        ],
+        ["38 x 184 mm, board feet", 71.8795, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
       ],
       tolerance: 0.0001,
     },
   ],
-  compute: ({ roof }) => rows(roof),
+  compute: ({ roof }) => tableOf(columns, itemsOf(roof), undefined),
 });
 
-function rows(model: RoofModel): Cell[][] {
+function itemsOf(model: RoofModel): Item[] {
   const { frame, pieces } = model;
   const { unit, waste } = frame.spec;
-  const total = takeOff(frame, pieces);
+  const total = totalsOf(frame, pieces);
   const { length: ft, perLength, area: sqft, perArea, roofing, perRoofing, sheets } = PRICED[unit];
-  const lineal = (item: string, amount: number, how: string): Cell[] => [item, amount / perLength, ft, how];
-  const area = (item: string, amount: number, how: string): Cell[] => [item, amount / perArea, sqft, how];
+  const lineal = (item: string, amount: number, how: string): Item => ({
+    item,
+    amount: amount / perLength,
+    unit: ft,
+    how,
+  });
+  const area = (item: string, amount: number, how: string): Item => ({
+    item,
+    amount: amount / perArea,
+    unit: sqft,
+    how,
+  });
   const plus = waste === 0 ? "no waste added" : `plus ${waste} per cent waste`;
   return [
-    [...TAKEOFF_HEADINGS],
     lineal("Ridge", total.ridge, ridgeHow(model)),
     lineal(
       "Hips",
@@ -210,21 +212,26 @@ function rows(model: RoofModel): Cell[][] {
     area("Roof, sloped", total.sloped, "all planes, along the slope"),
     lineal("Ridge and hip cap", total.ridge + total.hips, "ridge and hips, no waste added"),
     area("Underlayment", withWaste(total.sloped, waste), `sloped area, ${plus}; laps are extra`),
-    ["Roofing", withWaste(total.sloped, waste) / perRoofing, roofing, `sloped area, ${plus}`],
+    {
+      item: "Roofing",
+      amount: withWaste(total.sloped, waste) / perRoofing,
+      unit: roofing,
+      how: `sloped area, ${plus}`,
+    },
     area("Sheathing, net area", total.sloped, "sloped area"),
     area("Sheathing with waste", withWaste(total.sloped, waste), `sloped area, ${plus}`),
-    [
-      "Sheathing, net sheets",
-      Math.ceil(total.sloped / (total.sheet.long * total.sheet.wide) - 1e-9),
-      sheets,
-      "net area over a sheet's, rounded up",
-    ],
-    [
-      "Sheathing, sheets by courses",
-      sheetsOf(total.courses),
-      sheets,
-      coursesHow(total, lengthText(2 * frame.spec.spacing, unit)),
-    ],
+    {
+      item: "Sheathing, net sheets",
+      amount: Math.ceil(total.sloped / (total.sheet.long * total.sheet.wide) - 1e-9),
+      unit: sheets,
+      how: "net area over a sheet's, rounded up",
+    },
+    {
+      item: "Sheathing, sheets by courses",
+      amount: sheetsOf(total.courses),
+      unit: sheets,
+      how: coursesHow(total, lengthText(2 * frame.spec.spacing, unit)),
+    },
     ...total.sizes.flatMap((size) => sizeRows(size, model, plus)),
   ];
 }
@@ -248,18 +255,19 @@ function sizeRows(
   { size, pieces, spares, lineal, boardFeet }: SizeTotal,
   { frame, pieces: all }: RoofModel,
   plus: string,
-): Cell[][] {
+): Item[] {
   const { unit, waste } = frame.spec;
+  const each = "each piece on its shortest board";
   const spare =
     spares === 0 ? "" : `; ${spares} spare, cut like ${spareRafter(all).mark}, from which any jack can be cut`;
   return [
-    [`${size}, pieces`, pieces, "pieces", `as MEMBERS counts them${spare}`],
-    [`${size}, lineal`, lineal / PRICED[unit].perLength, PRICED[unit].length, "each piece on its shortest board"],
-    [
-      `${size}, board feet`,
-      withWaste(boardFeet, waste),
-      "board feet",
-      `nominal, each piece on its shortest board, ${plus}`,
-    ],
+    { item: `${size}, pieces`, amount: pieces, unit: "pieces", how: `as MEMBERS counts them${spare}` },
+    { item: `${size}, lineal`, amount: lineal / PRICED[unit].perLength, unit: PRICED[unit].length, how: each },
+    {
+      item: `${size}, board feet`,
+      amount: withWaste(boardFeet, waste),
+      unit: "board feet",
+      how: `nominal, ${each}, ${plus}`,
+    },
   ];
 }

@@ -1,8 +1,10 @@
-import { CAUTION_HEADINGS } from "../functions/cautions.ts";
-import { ORDER_HEADINGS, STICK_HEADINGS } from "../functions/lumberOrder.ts";
-import { PLATE_HEADINGS } from "../functions/plateMarks.ts";
-import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
-import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
+import { cautions } from "../functions/cautions.ts";
+import { jackTable } from "../functions/jackTable.ts";
+import { lumberOrder } from "../functions/lumberOrder.ts";
+import { members } from "../functions/members.ts";
+import { plateMarks } from "../functions/plateMarks.ts";
+import { stickPlan } from "../functions/stickPlan.ts";
+import { takeOff } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
 import type { Priced } from "./boards.ts";
 import { boardsRange, boardsSheet } from "./boards.ts";
@@ -75,24 +77,26 @@ const SLIM = {
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
-  tableSheet("Jacks", INCH_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, {
+  tableSheet("Jacks", INCH_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, jackTable.columns, {
     onTape: ["Long point", "Tape", "Shortest board"],
     widths: { ...SLIM, "Saw tilt": 72, Note: 200 },
   }),
-  tableSheet("Members", INCH_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, {
+  tableSheet("Members", INCH_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, members.columns, {
     onTape: ["Long point"],
     widths: { ...SLIM, Note: 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 },
   }),
-  tableSheet("Plate marks", INCH_TABLE, `=RAFTER.PLATEMARKS(${BLOCK})`, PLATE_HEADINGS, {
+  tableSheet("Plate marks", INCH_TABLE, `=RAFTER.PLATEMARKS(${BLOCK})`, plateMarks.columns, {
     onTape: ["Mark"],
     widths: { Note: 400 },
   }),
-  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, { widths: { How: 660 } }),
-  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS, { onTape: ["Board"] }),
-  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, {
+  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, takeOff.columns, { widths: { How: 660 } }),
+  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, lumberOrder.columns, {
+    onTape: ["Board"],
+  }),
+  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, stickPlan.columns, {
     onTape: ["Board", "Left over"],
   }),
-  tableSheet("Cautions", [JOB, FOLLOWS], `=RAFTER.CAUTIONS(${BLOCK})`, CAUTION_HEADINGS, {
+  tableSheet("Cautions", [JOB, FOLLOWS], `=RAFTER.CAUTIONS(${BLOCK})`, cautions.columns, {
     widths: { Published: 480, Remark: 400 },
   }),
 ];

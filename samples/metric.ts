@@ -1,6 +1,8 @@
-import { ORDER_HEADINGS, STICK_HEADINGS } from "../functions/lumberOrder.ts";
-import { JACK_HEADINGS, MEMBER_HEADINGS } from "../functions/roof.ts";
-import { TAKEOFF_HEADINGS } from "../functions/takeOff.ts";
+import { jackTable } from "../functions/jackTable.ts";
+import { lumberOrder } from "../functions/lumberOrder.ts";
+import { members } from "../functions/members.ts";
+import { stickPlan } from "../functions/stickPlan.ts";
+import { takeOff } from "../functions/takeOff.ts";
 import type { BookCell } from "../src/xlsx/book.ts";
 import type { Priced } from "./boards.ts";
 import { boardsRange, boardsSheet } from "./boards.ts";
@@ -85,22 +87,22 @@ const SLIM = {
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
-  tableSheet("Jacks", MM_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, JACK_HEADINGS, {
+  tableSheet("Jacks", MM_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, jackTable.columns, {
     lengths: "0.0",
     widths: { ...SLIM, "Saw tilt": 72, Note: 220 },
   }),
-  tableSheet("Members", MM_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, MEMBER_HEADINGS, {
+  tableSheet("Members", MM_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, members.columns, {
     lengths: "0.0",
     widths: { ...SLIM, Note: 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 },
   }),
-  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, TAKEOFF_HEADINGS, {
+  tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, takeOff.columns, {
     widths: { Unit: 190, How: 660 },
   }),
-  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, ORDER_HEADINGS, {
+  tableSheet("Lumber order", BOUGHT, `=RAFTER.LUMBERORDER(${BLOCK},${BOARDS})`, lumberOrder.columns, {
     lengths: "0.0",
     widths: { Size: 100 },
   }),
-  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, STICK_HEADINGS, {
+  tableSheet("Cutting plan", BOUGHT, `=RAFTER.STICKPLAN(${BLOCK},${BOARDS})`, stickPlan.columns, {
     lengths: "0.0",
     widths: { Size: 100 },
   }),

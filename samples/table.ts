@@ -1,4 +1,4 @@
-import { FORMATS, kindOf, widthOf } from "../src/pane/writing/tables.ts";
+import { headings, type Column } from "../src/registry/columns.ts";
 import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
 import { cell, heading, note, numbers, title } from "./cells.ts";
 
@@ -21,18 +21,18 @@ export function tableSheet(
   name: string,
   about: readonly [job: string, says: string],
   formula: string,
-  headings: readonly string[],
+  columns: readonly Column[],
   { onTape = [], lengths, widths = {} }: Looks = {},
 ): BookSheet {
-  const formats = headings.map((one) => (kindOf(one) === "length" && lengths ? lengths : FORMATS[kindOf(one)]));
+  const formats = columns.map(({ kind, format }) => (kind === "length" && lengths ? lengths : format));
   // Numbers end at the right and words begin at the left: where the one meets the other, both need room.
   const spaced = formats.map(
-    (format, i) => format !== null && (i + 1 === headings.length ? onTape.length > 0 : formats[i + 1] === null),
+    (format, i) => format !== null && (i + 1 === columns.length ? onTape.length > 0 : formats[i + 1] === null),
   );
   const shown = formats.map((format, i) => (format !== null && spaced[i] ? `${format}_m` : format));
   const top: BookCell[] = [
     heading(formula),
-    ...headings
+    ...columns
       .slice(1)
       .map((_, i) =>
         formats[i + 1] === null
@@ -44,7 +44,7 @@ export function tableSheet(
   const line = (row: number): (BookCell | null)[] => [
     ...shown.map((format): BookCell | null => (format === null ? null : cell("", { format }))),
     ...onTape
-      .map((one) => `${letter(headings.indexOf(one))}${row}`)
+      .map((one) => `${letter(headings(columns).indexOf(one))}${row}`)
       .map((at) => cell(`=IF(${at}="","",RAFTER.TAPE(${at}))`)),
   ];
   return {
@@ -57,7 +57,7 @@ export function tableSheet(
       ...Array.from({ length: LAST - HEAD }, (_, i) => line(FIRST + i)),
     ],
     columns: [
-      ...headings.map((one) => ({ size: widths[one] ?? widthOf(one) })),
+      ...columns.map(({ heading, width }) => ({ size: widths[String(heading)] ?? width })),
       ...onTape.map((one) => ({ size: 24 + 8 * `${one} on tape`.length })),
     ],
     frozenRows: HEAD,

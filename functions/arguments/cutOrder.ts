@@ -6,13 +6,13 @@ import type { StockProblem } from "../../src/cutting/model/stockProblem.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import { shown } from "../../src/registry/cells.ts";
 import { optionalLength } from "../../src/registry/parameters.ts";
-import type { Refusal } from "../../src/registry/refusal.ts";
+import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import { refuse } from "../../src/registry/refuse.ts";
-import type { Reading } from "../../src/registry/worksheetFunction.ts";
-import type { ListedBoard } from "./boardTable.ts";
+import type { Input, Reading } from "../../src/registry/worksheetFunction.ts";
+import { boardsParameter, type ListedBoard } from "./boardTable.ts";
 import { cuttingInput, type CuttingInput } from "./cuttingInput.ts";
 import { orderRefusal } from "../words/orderRefusal.ts";
-import type { PieceSource } from "./pieceList.ts";
+import { piecesParameter, type PieceSource } from "./pieceList.ts";
 
 /** A plan and what it was made from. */
 export interface CutOrder extends CuttingInput {
@@ -70,6 +70,18 @@ export async function cutOrder(
     priced: listed.some(({ price }) => price !== null),
     waste: "roof" in source ? source.roof.frame.spec.waste : 0,
   };
+}
+
+/** The order for raw cells, read as LUMBERORDER and STICKPLAN read them; the search is shared with these. */
+export async function orderFor(pieces: Input, boards: Input, kerf?: Input): Promise<CutOrder | Refusal | CellError> {
+  const reading: Reading = { unit: null, unitFrom: "" };
+  const source = piecesParameter.read(pieces, reading);
+  if (source instanceof Refusal || source instanceof CellError) return source;
+  const listed = boardsParameter.read(boards, reading);
+  if (listed instanceof Refusal || listed instanceof CellError) return listed;
+  const cut = kerfParameter.read(kerf, reading);
+  if (cut instanceof Refusal || cut instanceof CellError) return cut;
+  return cutOrder(source, listed, cut, reading);
 }
 
 /** How many plans are kept; a sheet seldom asks for more. */

@@ -1,12 +1,9 @@
 import type { Failure } from "../measure/result.ts";
 import type { Unit } from "../measure/unit.ts";
+import type { Cell, Column, Table } from "./columns.ts";
 import type { CellError, Refusal } from "./refusal.ts";
 
-/** What a cell can show. */
-export type Cell = number | string | boolean;
-
-/** Rows of cells that spill, headings first. Never an empty array. */
-export type Table = readonly (readonly Cell[])[];
+export type { Cell, Table };
 
 /** Which of the two a call gives. */
 export type ResultKind = "value" | "table";
@@ -79,6 +76,8 @@ export interface Definition<
   readonly summary: string;
   readonly parameters: P;
   readonly result: R;
+  /** Of a table: its columns, where they are the same for every call. */
+  readonly columns?: readonly Column[];
   /** Completes "Returns ...", with the unit. */
   readonly returns: string;
   readonly examples: readonly [Example<R>, Example<R>, ...Example<R>[]];
@@ -94,16 +93,25 @@ export interface WorksheetFunction extends Omit<Definition, "compute"> {
   run(values: readonly unknown[], reading: Reading): Computed | Promise<Computed>;
 }
 
+/** A function whose table has the same columns for every call. */
+export type TableFunction = WorksheetFunction & { readonly columns: readonly Column[] };
+
 /** The namespace in a sheet: cells hold =RAFTER.JACKLEN(...). */
 export const NAMESPACE = "RAFTER";
 
 /** Makes a worksheet function of its definition; the compiler checks `compute` against the parameters' names and the result. */
-export function worksheetFunction<const P extends readonly Parameter<any>[], const R extends ResultKind>(
-  definition: Definition<P, R>,
-): WorksheetFunction {
+export function worksheetFunction<
+  const P extends readonly Parameter<any>[],
+  const R extends ResultKind,
+  const C extends readonly Column[] | undefined,
+>(definition: Definition<P, R> & { readonly columns?: C }): WorksheetFunction & { readonly columns: C } {
   const { compute, ...described } = definition;
   const ByName = byName(definition.parameters);
-  return { ...described, run: (values, reading) => compute(new ByName(values) as unknown as Named<P>, reading) };
+  return {
+    ...described,
+    columns: definition.columns as C,
+    run: (values, reading) => compute(new ByName(values) as unknown as Named<P>, reading),
+  };
 }
 
 /**

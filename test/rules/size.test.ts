@@ -6,8 +6,6 @@ const MOST = 300;
 
 /** Files that may be longer, each with the reason why splitting them would make them harder to read. */
 const reasons: Record<string, string> = {
-  "functions/cautions.ts": "Formatted a moment ago; it is split when its room is.",
-  "functions/roof.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/lumberOrder.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/readingRules.test.ts": "Formatted a moment ago; it is split when its room is.",
   "test/functions/arguments/roofBlock.test.ts": "Formatted a moment ago; it is split when its room is.",

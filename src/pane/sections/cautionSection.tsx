@@ -1,3 +1,4 @@
+import { cautions } from "../../../functions/cautions.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "../state/blockCells.ts";
 import type { PaneState } from "../state/paneState.ts";
@@ -20,7 +21,7 @@ export function CautionList() {
 /** The roof's figures beside the published ones. */
 export function CautionTable({ state }: { state: PaneState }) {
   if (!state.report.value.model) return <p class="lp-note">{texts.notYet}</p>;
-  const table = evaluateFunction("CAUTIONS", [blockRows(state.inputs.value)]) as Table | Refusal;
+  const table = evaluateFunction(cautions, [blockRows(state.inputs.value)]) as Table | Refusal;
   if (table instanceof Refusal) return <p class="lp-wrong">{typedHere(table.message)}</p>;
   const [headings, ...rows] = table;
   return <TableView name={texts.figures} headings={headings!.map(String)} rows={rows.map((row) => row.map(String))} />;

@@ -1,3 +1,4 @@
+import { compare, FIGURES, type What } from "../../../functions/compare.ts";
 import { useSignal } from "@preact/signals";
 import { drawComparison } from "../../drawing/views/drawComparison.ts";
 import { lengthText } from "../../measure/lengthText.ts";
@@ -16,8 +17,8 @@ import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../words/texts.ts";
 import { typedHere } from "../state/typedHere.ts";
 
-const WHAT = ["longest jack", "step", "jacks", "hip length", "board feet", "roof area", "squares"];
-const LENGTHS: ReadonlySet<string> = new Set(["longest jack", "step", "hip length"]);
+const WHAT = Object.keys(FIGURES);
+const isLength = (what: string): boolean => FIGURES[what as What].kind === "length";
 
 /** One figure over several pitches and spacings, as a grid and as bars. */
 export function CompareSection({ state }: { state: PaneState }) {
@@ -28,7 +29,7 @@ export function CompareSection({ state }: { state: PaneState }) {
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   const across = spacings.value ?? (unit === "mm" ? "400, 600" : "16, 24");
   const asked = { pitches: listed(pitches.value), spacings: listed(across), what: what.value };
-  const grid = evaluateFunction("COMPARE", [
+  const grid = evaluateFunction(compare, [
     blockRows(state.inputs.value),
     asked.pitches.map((one) => [one]),
     [asked.spacings],
@@ -57,7 +58,7 @@ export function CompareSection({ state }: { state: PaneState }) {
         <>
           <TableView
             name={texts.sections.compare}
-            headings={grid[0]!.map((cell, j) => (j === 0 && LENGTHS.has(what.value) ? what.value : String(cell)))}
+            headings={grid[0]!.map((cell, j) => (j === 0 && isLength(what.value) ? what.value : String(cell)))}
             rows={grid.slice(1).map((row) => row.map((cell, j) => (j === 0 ? String(cell) : figure(cell))))}
             numbers={grid[0]!.map((_, j) => j > 0)}
           />
@@ -85,9 +86,5 @@ export function CompareSection({ state }: { state: PaneState }) {
 /** A figure as people read it: a length on the tape or in whole millimetres. */
 function figureOf(what: string, unit: Unit): (cell: Cell) => string {
   return (cell) =>
-    typeof cell !== "number"
-      ? String(cell)
-      : LENGTHS.has(what)
-        ? lengthText(cell, unit)
-        : String(Number(cell.toFixed(2)));
+    typeof cell !== "number" ? String(cell) : isLength(what) ? lengthText(cell, unit) : String(Number(cell.toFixed(2)));
 }

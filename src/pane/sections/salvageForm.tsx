@@ -1,3 +1,4 @@
+import { salvage } from "../../../functions/salvage.ts";
 import { useSignal } from "@preact/signals";
 import { argumentText } from "../../registry/formulaText.ts";
 import { Refusal } from "../../registry/refusal.ts";
@@ -26,7 +27,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const found =
     length === ""
       ? null
-      : (evaluateFunction("SALVAGE", [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
+      : (evaluateFunction(salvage, [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
   const wrong = found instanceof Refusal ? typedHere(found.message) : "";
   const args = [chosen, hand.value, length].map(argumentText).join(",");
   return (
@@ -49,7 +50,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
         <>
           <TableView
             name={texts.salvage}
-            {...tableTexts(found, unit, ["Piece", "Hand", "How", "Long point", "Needed"])}
+            {...tableTexts(salvage.columns, found, unit, ["Piece", "Hand", "How", "Long point", "Needed"])}
           />
           <div class="lp-buttons">
             <button
@@ -60,6 +61,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
                   spillingTable(
                     { title: texts.salvage, sheet: texts.salvageSheet },
                     ({ block }) => `=RAFTER.SALVAGE(${block},${args})`,
+                    salvage.columns,
                     found,
                     [],
                   ),

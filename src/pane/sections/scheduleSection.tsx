@@ -1,3 +1,4 @@
+import { jackTable } from "../../../functions/jackTable.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { groupedNotes } from "./groupedNotes.ts";
@@ -35,7 +36,7 @@ export function ScheduleSection({ state }: { state: PaneState }) {
               jacks.length,
             )}
           </p>
-          <TableView name={texts.scheduleCaption} {...tableTexts(table, unit, COLUMNS)} />
+          <TableView name={texts.scheduleCaption} {...tableTexts(jackTable.columns, table, unit, COLUMNS)} />
           <ul class="lp-notes">
             {groupedNotes(jacks, unit).map(({ note, marks }) => (
               <li key={note}>

@@ -1,16 +1,15 @@
-import { functions } from "../../../functions/index.ts";
 import { call, type Answer } from "../../registry/call.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
-import type { Cell, Input, WorksheetFunction } from "../../registry/worksheetFunction.ts";
+import type { Cell, Input, Table, WorksheetFunction } from "../../registry/worksheetFunction.ts";
 
-/** Rows of a table, headings first, or why there is none. */
-export type Table = readonly (readonly Cell[])[];
-
-const byName = new Map<string, WorksheetFunction>(functions.map((definition) => [definition.name, definition]));
+export type { Table };
 
 /** What a worksheet function that spills gives for these arguments, as a cell would show it. */
-export function evaluateFunction(name: string, args: readonly Input[]): Table | Refusal | Promise<Table | Refusal> {
-  const answer = call(byName.get(name)!, args);
+export function evaluateFunction(
+  definition: WorksheetFunction,
+  args: readonly Input[],
+): Table | Refusal | Promise<Table | Refusal> {
+  const answer = call(definition, args);
   return answer instanceof Promise ? answer.then(asTable) : asTable(answer);
 }
 

@@ -1,5 +1,7 @@
-import { KERF, kerfParameter } from "../../../functions/arguments/cutOrder.ts";
+import { KERF, kerfParameter, orderFor, type CutOrder } from "../../../functions/arguments/cutOrder.ts";
+import { orderLines } from "../../../functions/arguments/orderLines.ts";
 import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cuttingDrawing.ts";
+import { orderProof } from "../../../functions/words/orderProof.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
 import type { Unit } from "../../measure/unit.ts";
@@ -7,7 +9,6 @@ import { blockRows } from "./blockCells.ts";
 import { boardsOnHand } from "./boardsOnHand.ts";
 import type { Inputs } from "./fields.ts";
 import { report } from "./report.ts";
-import { evaluateFunction, type Table } from "./evaluateFunction.ts";
 
 /** What an order is worked out for. */
 export interface OrderAsked {
@@ -50,44 +51,32 @@ export function kerfText(kerf: number, unit: Unit): string {
   return unit === "mm" ? `${Number(kerf.toFixed(2))} mm` : lengthText(kerf, unit, 64);
 }
 
-/** What LUMBERORDER and STICKPLAN say of a roof and its boards on hand. */
+/** The order that LUMBERORDER and STICKPLAN show for a roof and its boards on hand. */
 export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Order | Refusal> {
-  const args = [
-    blockRows(inputs),
-    boardsOnHand(inputs, report(inputs)).boards,
-    ...(kerf.trim() === "" ? [] : [kerf.trim()]),
-  ] as const;
-  const table = await evaluateFunction("LUMBERORDER", args);
-  if (table instanceof Refusal) return table;
-  const plan = await cuttingDrawing(...args);
-  if (plan instanceof Refusal) return plan;
-  if (plan instanceof CellError) return new Refusal("#VALUE!", plan.error);
-  return { ...orderOf(table), plan };
-}
-
-function orderOf(table: Table): Omit<Order, "plan"> {
-  const [headings, ...rows] = table as [Table[number], ...Table];
-  const at = (name: string) => headings.indexOf(name);
-  const byBoard = new Map<string, OrderLine>();
-  for (const row of rows.slice(0, -1)) {
-    const [size, board, count, used, leftOver] = [
-      String(row[at("Size")]),
-      ...["Board", "Count", "Used", "Left over"].map((name) => Number(row[at(name)])),
-    ] as [string, number, number, number, number];
-    const line = byBoard.get(`${size} ${board}`) ?? { size, board, count: 0, waste: 0, leftOver: 0 };
-    // Nothing is used of a board that is bought for waste.
-    byBoard.set(
-      `${size} ${board}`,
-      used > 0
-        ? { ...line, count: line.count + count, leftOver: line.leftOver + leftOver }
-        : { ...line, count: line.count + count, waste: line.waste + count },
-    );
-  }
-  const lines = [...byBoard.values()];
+  const { boards } = boardsOnHand(inputs, report(inputs));
+  const order = await orderFor(blockRows(inputs), boards, kerf.trim());
+  if (order instanceof Refusal) return order;
+  if (order instanceof CellError) return new Refusal("#VALUE!", order.error);
+  const lines = linesOf(order);
   return {
     lines,
     boards: lines.reduce((sum, { count }) => sum + count, 0),
     length: lines.reduce((sum, { board, count }) => sum + board * count, 0),
-    proof: String(rows.at(-1)![at("Note")]),
+    proof: orderProof(order),
+    plan: cuttingDrawing(order),
   };
+}
+
+function linesOf(order: CutOrder): OrderLine[] {
+  const byBoard = new Map<string, OrderLine>();
+  for (const { size, length: board, count, leftOver, waste } of orderLines(order)) {
+    const line = byBoard.get(`${size} ${board}`) ?? { size, board, count: 0, waste: 0, leftOver: 0 };
+    byBoard.set(`${size} ${board}`, {
+      ...line,
+      count: line.count + count,
+      waste: line.waste + (waste === null ? 0 : count),
+      leftOver: line.leftOver + (waste === null ? leftOver : 0),
+    });
+  }
+  return [...byBoard.values()];
 }

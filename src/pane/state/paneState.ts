@@ -1,3 +1,4 @@
+import { jackTable } from "../../../functions/jackTable.ts";
 import { computed, signal, type ReadonlySignal, type Signal } from "@preact/signals";
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Area, Host, Written } from "../../hosts/host.ts";
@@ -59,7 +60,7 @@ export function paneState(host: Host): PaneState {
     report: now,
     schedule: computed(() => {
       if (!now.value.model) return null;
-      const table = evaluateFunction("JACKTABLE", [blockRows(inputs.value)]);
+      const table = evaluateFunction(jackTable, [blockRows(inputs.value)]);
       return Array.isArray(table) && !(table instanceof Refusal) ? table : null;
     }),
     selection: signal<Area | null>(null),

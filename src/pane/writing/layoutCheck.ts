@@ -1,3 +1,4 @@
+import { jackTable } from "../../../functions/jackTable.ts";
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import type { Cut } from "../state/checkCuts.ts";
 import type { Table } from "../state/evaluateFunction.ts";
@@ -6,7 +7,6 @@ import { texts } from "../words/texts.ts";
 import { blockAt, firstLine, spilledHeading, type TablePlace } from "./blockAt.ts";
 import type { HangsOn } from "./layoutFill.ts";
 import { roomToGrow } from "./layoutTable.ts";
-import { FORMATS, kindOf, widthOf } from "./tables.ts";
 
 /** Lines for jacks that are measured later. */
 const SPARE = 6;
@@ -25,13 +25,13 @@ export function layoutCheck(
   { cuts, now }: { cuts: readonly Cut[]; now: Table },
 ): BlockLayout {
   const { sheet, column } = place;
-  const headings = now[0]!;
+  const columns = jackTable.columns;
   const rows = roomToGrow(now);
   const measured = cuts.length + SPARE;
   const first = firstLine(place) + 1;
   const below = (at: number, count: number) =>
     areaReference({ sheet, row: first, column: column + at, rows: count, columns: 1 }, sheet);
-  const scheduled = (name: string) => below(WIDTHS.length + headings.indexOf(name), rows);
+  const scheduled = (name: string) => below(WIDTHS.length + columns.findIndex(({ heading }) => heading === name), rows);
   const offs = below(4, measured);
 
   const line = (i: number): CellLayout[] => {
@@ -63,7 +63,7 @@ export function layoutCheck(
     { content: `=IF(COUNT(${offs})=0,"",MEDIAN(${offs}))`, format: "0.000" },
   ];
   const lines = [
-    [...heading, null, ...spilledHeading(`=RAFTER.JACKTABLE(${block})`, headings.length)],
+    [...heading, null, ...spilledHeading(`=RAFTER.${jackTable.name}(${block})`, columns.length)],
     ...Array.from({ length: measured }, (_, i) => line(i)),
     [],
     median,
@@ -73,9 +73,9 @@ export function layoutCheck(
       row: 0,
       column: WIDTHS.length,
       rows: rows + 1,
-      columns: headings.length,
-      formats: headings.map((name) => FORMATS[kindOf(name)]),
+      columns: columns.length,
+      formats: columns.map(({ format }) => format),
     },
-    widths: [...WIDTHS, ...headings.map(widthOf)],
+    widths: [...WIDTHS, ...columns.map(({ width }) => width)],
   });
 }

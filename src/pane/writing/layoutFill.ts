@@ -2,6 +2,7 @@ import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Area, BlockLayout, CellLayout, WriteStep } from "../../hosts/host.ts";
 import { blockLayout, blockRows } from "../state/blockCells.ts";
+import type { Column } from "../../registry/columns.ts";
 import type { Table } from "../state/evaluateFunction.ts";
 import type { Inputs } from "../state/fields.ts";
 import { freeSheetName } from "./freeSheetName.ts";
@@ -48,12 +49,14 @@ export interface FillLayout {
 export function spillingTable(
   name: { title: string; sheet: string },
   formula: (on: HangsOn) => string,
+  columns: readonly Column[],
   now: Table,
   onTape: readonly string[],
 ): TableToWrite {
   return {
     ...name,
-    layout: (place, on) => layoutTable(place, { formula: formula(on), now, onTape, unitCell: on.cell("Unit") }),
+    layout: (place, on) =>
+      layoutTable(place, { formula: formula(on), columns, now, onTape, unitCell: on.cell("Unit") }),
   };
 }
 

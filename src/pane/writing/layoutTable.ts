@@ -1,13 +1,14 @@
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
+import type { Column } from "../../registry/columns.ts";
 import type { Table } from "../state/evaluateFunction.ts";
 import { relative } from "../state/reference.ts";
 import { texts } from "../words/texts.ts";
 import { blockAt, firstLine, spilledHeading, type TablePlace } from "./blockAt.ts";
-import { FORMATS, kindOf, widthOf } from "./tables.ts";
 
 /** A spilling formula with what it spills now, and the columns to show again as read on a tape. */
 export interface TableFormula {
   readonly formula: string;
+  readonly columns: readonly Column[];
   readonly now: Table;
   readonly onTape: readonly string[];
   /** The cell that says the unit, as the formula will name it; null where none does. */
@@ -26,29 +27,22 @@ export function roomToGrow(now: Table): number {
  * The tape column has a formula in every row that the table may yet grow into; it shows nothing where the table has no row. A block
  * turned to millimetres later would make feet of them, so each looks at the unit first.
  */
-export function layoutTable(place: TablePlace, { formula, now, onTape, unitCell }: TableFormula): BlockLayout {
-  const headings = now[0]!;
+export function layoutTable(place: TablePlace, { formula, columns, now, onTape, unitCell }: TableFormula): BlockLayout {
   const rows = roomToGrow(now);
-  const tapes = onTape.map((name) => headings.indexOf(name)).filter((at) => at >= 0);
+  const tapes = onTape.map((name) => columns.findIndex(({ heading }) => heading === name)).filter((at) => at >= 0);
   const heading = [
-    ...spilledHeading(formula, headings.length),
-    ...tapes.map((at): CellLayout => ({ content: texts.onTape(String(headings[at])), style: "heading" })),
+    ...spilledHeading(formula, columns.length),
+    ...tapes.map((at): CellLayout => ({ content: texts.onTape(String(columns[at]!.heading)), style: "heading" })),
   ];
   const line = (i: number) => [
-    ...headings.map(() => null),
+    ...columns.map(() => null),
     ...tapes.map((at): CellLayout => ({
       content: tapeFormula(relative(firstLine(place) + 1 + i, place.column + at), unitCell),
     })),
   ];
   return blockAt(place, [heading, ...Array.from({ length: tapes.length > 0 ? rows : 0 }, (_, i) => line(i))], {
-    spill: {
-      row: 0,
-      column: 0,
-      rows: rows + 1,
-      columns: headings.length,
-      formats: headings.map((name) => FORMATS[kindOf(name)]),
-    },
-    widths: [...headings.map(widthOf), ...tapes.map(() => 130)],
+    spill: { row: 0, column: 0, rows: rows + 1, columns: columns.length, formats: columns.map(({ format }) => format) },
+    widths: [...columns.map(({ width }) => width), ...tapes.map(() => 130)],
   });
 }
 

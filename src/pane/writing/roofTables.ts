@@ -27,16 +27,22 @@ export async function roofTables(
         : cell;
   const cut = kerf.trim();
   const made: TableToWrite[] = [];
-  for (const { id, functionName, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
-    const now = await evaluateFunction(functionName, [
+  for (const { id, definition, onTape, boardsToo } of TABLES.filter((table) => ids.has(table.id))) {
+    const now = await evaluateFunction(definition, [
       blockRows(inputs),
       ...(boardsToo ? [boards, ...(cut === "" ? [] : [cut])] : []),
     ]);
     if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
     const formula = ({ block, cell }: HangsOn) =>
-      `=RAFTER.${functionName}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [argumentText(cut)])] : [])].join(",")})`;
+      `=RAFTER.${definition.name}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [argumentText(cut)])] : [])].join(",")})`;
     made.push(
-      spillingTable({ title: texts.tables[id], sheet: texts.sheets[id] }, formula, now, unit === "in" ? onTape : []),
+      spillingTable(
+        { title: texts.tables[id], sheet: texts.sheets[id] },
+        formula,
+        definition.columns,
+        now,
+        unit === "in" ? onTape : [],
+      ),
     );
   }
   return made;

@@ -1,16 +1,17 @@
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
-import type { Cell } from "../../registry/worksheetFunction.ts";
-import { kindOf } from "./tables.ts";
+import type { Cell, Column, ColumnKind, Table } from "../../registry/columns.ts";
 
 /** A cell of a table as people read it: lengths on the tape or in millimetres, angles to the hundredth. */
-export function cellText(heading: unknown, cell: Cell, unit: Unit): string {
+export function cellText(kind: ColumnKind, cell: Cell, unit: Unit): string {
   if (typeof cell !== "number") return String(cell);
-  switch (kindOf(heading)) {
+  switch (kind) {
     case "length":
       return lengthText(cell, unit);
     case "angle":
       return `${cell.toFixed(2)}°`;
+    case "money":
+    case "area":
     case "amount":
       return cell.toFixed(2);
     default:
@@ -20,15 +21,15 @@ export function cellText(heading: unknown, cell: Cell, unit: Unit): string {
 
 /** Some columns of a table as texts, in the order asked for; columns it does not have are left out. */
 export function tableTexts(
-  table: readonly (readonly Cell[])[],
+  columns: readonly Column[],
+  [, ...rows]: Table,
   unit: Unit,
-  columns: readonly string[] = table[0]!.map(String),
+  wanted: readonly string[],
 ): { headings: string[]; rows: string[][]; numbers: boolean[] } {
-  const [headings, ...rows] = table as [readonly Cell[], ...(readonly Cell[])[]];
-  const at = columns.map((name) => headings.indexOf(name)).filter((column) => column >= 0);
+  const at = wanted.map((name) => columns.findIndex(({ heading }) => heading === name)).filter((column) => column >= 0);
   return {
-    headings: at.map((column) => String(headings[column])),
-    rows: rows.map((row) => at.map((column) => cellText(headings[column], row[column] ?? "", unit))),
-    numbers: at.map((column) => kindOf(headings[column]) !== "text"),
+    headings: at.map((i) => String(columns[i]!.heading)),
+    rows: rows.map((row) => at.map((i) => cellText(columns[i]!.kind, row[i] ?? "", unit))),
+    numbers: at.map((i) => columns[i]!.kind !== "text"),
   };
 }

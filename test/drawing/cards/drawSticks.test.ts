@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { orderFor } from "../../../functions/arguments/cutOrder.ts";
 import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cuttingDrawing.ts";
 import { drawSticks, type Stick } from "../../../src/drawing/cards/drawSticks.ts";
 import { stickPages } from "../../../src/drawing/cards/stickPages.ts";
@@ -43,9 +44,9 @@ const BLOCKS: Readonly<Record<string, readonly (readonly (string | number)[])[]>
 };
 
 async function sheetOf(name: string): Promise<CuttingDrawing> {
-  const sheet = await cuttingDrawing(BLOCKS[name], name === "metric" ? "3.6 m to 7.2 m by 0.6 m" : `10' to 24' by 2'`);
-  if (!("sticks" in sheet)) throw new Error(JSON.stringify(sheet));
-  return sheet;
+  const order = await orderFor(BLOCKS[name], name === "metric" ? "3.6 m to 7.2 m by 0.6 m" : `10' to 24' by 2'`);
+  if (!("plan" in order)) throw new Error(JSON.stringify(order));
+  return cuttingDrawing(order);
 }
 
 const draw = ({ sticks, unit }: CuttingDrawing, width = 640, theme: "print" | "screen" = "print") =>

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exactText, limitText } from "../../../functions/words/limitText.ts";
 import { notesText, noteText } from "../../../functions/words/notes.ts";
-import { jackTable } from "../../../functions/roof.ts";
+import { jackTable } from "../../../functions/jackTable.ts";
 import { readLength } from "../../../src/measure/readLength.ts";
 import { Failure } from "../../../src/measure/result.ts";
 import { call } from "../../../src/registry/call.ts";

@@ -1,3 +1,4 @@
+import { jackTable } from "../../../functions/jackTable.ts";
 import { describe, expect, it } from "vitest";
 import { checkStep } from "../../../src/hosts/checkStep.ts";
 import { blockRows } from "../../../src/pane/state/blockCells.ts";
@@ -13,7 +14,7 @@ const own = { sheet: "Check", newSheet: true, row: 0, column: 0, title: null };
 const at = { sheet: "Bid", newSheet: false, row: 4, column: 2, title: "Here" };
 
 describe("layoutCheck", () => {
-  const now = evaluateFunction("JACKTABLE", [rows]) as Table;
+  const now = evaluateFunction(jackTable, [rows]) as Table;
   const { cuts } = checkCuts(report(START_INPUTS).model!, { J1: "150", J3: "100 1/2" });
   it("keeps each tape beside the name of its jack, and looks the rest up in a live schedule", () => {
     const { cells, spill } = layoutCheck(own, on, { cuts, now });

@@ -1,3 +1,4 @@
+import { compare } from "../../../functions/compare.ts";
 import { describe, expect, it } from "vitest";
 import { checkStep } from "../../../src/hosts/checkStep.ts";
 import { blockRows } from "../../../src/pane/state/blockCells.ts";
@@ -12,7 +13,7 @@ const at = { sheet: "Bid", newSheet: false, row: 4, column: 2, title: "Here" };
 
 describe("layoutComparison", () => {
   const comparison = { pitches: ["6", "8/12"], spacings: ["16", "24"], what: "step" };
-  const grid = evaluateFunction("COMPARE", [rows, [["6"], ["8/12"]], [["16", "24"]], "step"]) as Table;
+  const grid = evaluateFunction(compare, [rows, [["6"], ["8/12"]], [["16", "24"]], "step"]) as Table;
   it("lets what is compared be changed in the sheet", () => {
     const { cells, spill } = layoutComparison(at, on, comparison, grid);
     expect(cells.map((line) => line.map((cell) => cell?.content ?? null))).toEqual([

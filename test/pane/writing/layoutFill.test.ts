@@ -1,3 +1,4 @@
+import { jackTable } from "../../../functions/jackTable.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Refusal } from "../../../src/registry/refusal.ts";
@@ -11,7 +12,7 @@ import { TABLES } from "../../../src/pane/writing/tables.ts";
 import { evaluateFunction, type Table } from "../../../src/pane/state/evaluateFunction.ts";
 
 const rows = blockRows(START_INPUTS);
-const now = TABLES.slice(0, 2).map(({ functionName }) => evaluateFunction(functionName, [rows]) as Table);
+const now = TABLES.slice(0, 2).map(({ definition }) => evaluateFunction(definition, [rows]) as Table);
 const chosen = (await roofTables(new Set(["schedule", "members"]), START_INPUTS)) as TableToWrite[];
 const request: FillRequest = {
   inputs: START_INPUTS,
@@ -120,6 +121,6 @@ describe("layoutFill", () => {
   });
 
   it("is refused by the table's function where the roof has none", () => {
-    expect(evaluateFunction("JACKTABLE", [[["Span", "24'"]]])).toBeInstanceOf(Refusal);
+    expect(evaluateFunction(jackTable, [[["Span", "24'"]]])).toBeInstanceOf(Refusal);
   });
 });

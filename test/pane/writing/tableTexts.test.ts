@@ -1,24 +1,32 @@
 import { describe, expect, it } from "vitest";
+import { column } from "../../../src/registry/columns.ts";
 import { tableTexts } from "../../../src/pane/writing/tableTexts.ts";
 
+const columns = [
+  column("Piece", "text", String),
+  column("Long point", "length", Number),
+  column("Saw tilt", "angle", Number),
+  column("Left", "count", Number),
+  column("Cost", "money", Number),
+];
 const table = [
-  ["Piece", "Long point", "Saw tilt", "Left", "Note"],
-  ["J1", 112.625, 45, 4, "a; b"],
-  ["J2", 51.5, "", 4, "b"],
+  ["Piece", "Long point", "Saw tilt", "Left", "Cost"],
+  ["J1", 112.625, 45, 4, 9.5],
+  ["J2", 51.5, "", 4, 12],
 ];
 
 describe("tableTexts", () => {
   it("shows lengths on the tape, angles in degrees, and only the columns asked for", () => {
-    expect(tableTexts(table, "in", ["Long point", "Saw tilt", "Nowhere", "Left"])).toEqual({
-      headings: ["Long point", "Saw tilt", "Left"],
+    expect(tableTexts(columns, table, "in", ["Long point", "Saw tilt", "Nowhere", "Left", "Cost"])).toEqual({
+      headings: ["Long point", "Saw tilt", "Left", "Cost"],
       rows: [
-        [`9' 4 5/8"`, "45.00°", "4"],
-        [`4' 3 1/2"`, "", "4"],
+        [`9' 4 5/8"`, "45.00°", "4", "9.50"],
+        [`4' 3 1/2"`, "", "4", "12.00"],
       ],
-      numbers: [true, true, true],
+      numbers: [true, true, true, true],
     });
   });
   it("shows millimetres in a metric roof", () => {
-    expect(tableTexts(table, "mm", ["Long point"]).rows).toEqual([["113 mm"], ["52 mm"]]);
+    expect(tableTexts(columns, table, "mm", ["Long point"]).rows).toEqual([["113 mm"], ["52 mm"]]);
   });
 });

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { textWidth } from "../../../src/drawing/canvas/textWidth.ts";
-import { TABLES, widthOf } from "../../../src/pane/writing/tables.ts";
+import { TABLES } from "../../../src/pane/writing/tables.ts";
 import { evaluateFunction, type Table } from "../../../src/pane/state/evaluateFunction.ts";
 
 const ROOFS = {
@@ -44,17 +44,17 @@ const wide = (text: string) => textWidth(text, 11 / 0.75) * 0.93;
 const long = new Set(["Note", "How", "Remark"]);
 
 it.each(TABLES.filter(({ boardsToo }) => !boardsToo))(
-  "$functionName: no text is cut off by the column beside it",
-  async ({ functionName }) => {
+  "$definition.name: no text is cut off by the column beside it",
+  async ({ definition }) => {
     for (const [name, roof] of Object.entries(ROOFS)) {
-      const [headings, ...rows] = (await evaluateFunction(functionName, [roof])) as Table as [Table[number], ...Table];
+      const [headings, ...rows] = (await evaluateFunction(definition, [roof])) as Table as [Table[number], ...Table];
       expect(rows.length).toBeGreaterThan(3);
       headings.forEach((heading, j) => {
+        const { width } = definition.columns[j]!;
         for (const row of rows)
           if (typeof row[j] === "string" && !long.has(String(heading)))
-            expect([name, heading, row[j], wide(row[j]) <= widthOf(heading)]).toEqual([name, heading, row[j], true]);
-        if (j < headings.length - 1)
-          expect([heading, wide(String(heading)) <= widthOf(heading)]).toEqual([heading, true]);
+            expect([name, heading, row[j], wide(row[j]) <= width]).toEqual([name, heading, row[j], true]);
+        if (j < headings.length - 1) expect([heading, wide(String(heading)) <= width]).toEqual([heading, true]);
       });
     }
   },

@@ -1,0 +1,83 @@
+import type { Unit } from "../src/measure/unit.ts";
+import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
+import type { Piece } from "../src/roof/frame/piece.ts";
+import { roof } from "./arguments/roofModel.ts";
+import { notesText } from "./words/notes.ts";
+import { tiltCell } from "./words/tiltCell.ts";
+
+const columns: readonly Column<Piece, Unit>[] = [
+  column("Piece", "text", ({ mark }) => mark),
+  column("Side", "text", ({ side }) => side ?? ""),
+  column("Offset", "length", ({ offset }) => offset!),
+  column("Plate mark", "length", ({ plateMark }) => plateMark!),
+  column("Hip mark", "length", ({ hipMark }) => hipMark!),
+  column("Long point", "length", ({ longPoint }) => longPoint),
+  column("Short point", "length", ({ shortPoint }) => shortPoint),
+  column("Tape", "length", ({ tape }) => tape!),
+  column("Shortest board", "length", ({ shortestBoard }) => shortestBoard, 120),
+  column("Saw tilt", "angle", tiltCell, 110),
+  column("Left", "count", ({ left }) => left),
+  column("Right", "count", ({ right }) => right),
+  column("Note", "text", ({ notes }, unit) => notesText(notes, unit), 420),
+  column("Plumb cut", "angle", ({ headCut }) => headCut),
+  column("Edge angle", "angle", ({ edge }) => edge!),
+  column("From hip head", "length", ({ hipMarkFromHead }) => hipMarkFromHead!),
+];
+
+/** The examples' roofs. */
+const SMALL = [
+  ["Span", 144],
+  ["Length", 144],
+  ["Pitch", 6],
+  ["Spacing", 24],
+] as const;
+const GABLE = [
+  ["Span", `12'`],
+  ["Length", `20'`],
+  ["Pitch", 6],
+  ["Seat", 3.5],
+  ["Ends", "hip and gable"],
+] as const;
+
+export const jackTable = worksheetFunction({
+  name: "JACKTABLE",
+  family: "roof",
+  summary: "Jack schedule of a hip roof: a row for each distinct jack, longest first.",
+  parameters: [roof("roof")],
+  result: "table",
+  columns,
+  returns: "a table that spills, with headings; lengths in the unit of the block, angles in degrees.",
+  examples: [
+    {
+      cells: [SMALL],
+      // prettier-ignore
+      result: [
+        headings(columns),
+        ["J1", "Both", 48, 47.25, 71.2045, 53.3183, 51.6413, 55.4255, 55.2857, 45, 4, 4, "", 26.5651, 48.1897, 35.6705],
+        ["J2", "Both", 24, 23.25, 35.2045, 26.4855, 24.8084, 28.7236, 28.4529, 45, 4, 4, `corner bay 2' 0", blocked`, 26.5651, 48.1897,
+         71.6705],
+      ],
+      tolerance: 0.0001,
+      source:
+        "NAVEDTRA 14044, ch. 2: half the 45-degree thickness of the hip off each jack; the framing-square table: common difference 26.83 in and hip 18 in per foot at rise 6",
+    },
+    {
+      cells: [GABLE],
+      // prettier-ignore
+      result: [
+        headings(columns),
+        ["J1", "Both", 48, 47.25, 71.2045, 53.3183, 51.6413, 55.4255, 55.2857, 45, 2, 2, "", 26.5651, 48.1897, 35.6705],
+        ["J2", "Both", 24, 23.25, 35.2045, 26.4855, 24.8084, 28.7236, 28.4529, 45, 2, 2, `corner bay 2' 0", blocked`, 26.5651, 48.1897,
+         71.6705],
+      ],
+      tolerance: 0.0001,
+    },
+  ],
+  compute: ({ roof: { frame, pieces } }) =>
+    tableOf(
+      columns,
+      pieces.filter(({ member }) => member === "jack"),
+      frame.spec.unit,
+    ),
+});

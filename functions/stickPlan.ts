@@ -1,0 +1,98 @@
+import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
+import { Refusal } from "../src/registry/refusal.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { boardsParameter } from "./arguments/boardTable.ts";
+import { cutOrder, kerfParameter, type CutOrder } from "./arguments/cutOrder.ts";
+import { piecesParameter } from "./arguments/pieceList.ts";
+import { ridgeNote } from "./words/ridgeNote.ts";
+import { markOf, stickText } from "./words/stickText.ts";
+
+interface Stick {
+  readonly number: number;
+  readonly board: CutOrder["plan"]["boards"][number];
+  readonly times: number;
+}
+
+const columns: readonly Column<Stick, CutOrder>[] = [
+  column("Board number", "count", ({ number }) => number, 104),
+  column("Size", "text", ({ board }) => board.size, 100),
+  column("Board", "length", ({ board }) => board.length),
+  column("Pieces", "text", ({ board }) => stickText(board.pieces), 260),
+  column("Left over", "length", ({ board }) => board.leftOver),
+  column("Times", "count", ({ times }) => times),
+  column("Note", "text", ({ board }, order) => noteOf(board, order), 420),
+];
+
+const list = [
+  ["Piece", "Size", "Length", "Count"],
+  ["stud", "2x4", 30, 4],
+  ["plate", "2x4", 92, 2],
+] as const;
+const jacks = [
+  ["Piece", "Size", "Length", "Count", "Hand", "Pitch", "Saw tilt"],
+  ["J", "2x6", 50, 2, "left", 9, 45],
+  ["J", "2x6", 50, 2, "right", 9, 45],
+] as const;
+
+export const stickPlan = worksheetFunction({
+  name: "STICKPLAN",
+  family: "lumber",
+  asynchronous: true,
+  summary: "Which pieces come out of which board, in the order of cutting, for the order that LUMBERORDER gives.",
+  parameters: [piecesParameter, boardsParameter, kerfParameter],
+  result: "table",
+  columns,
+  returns: `a table that spills, with headings: a row for each board (over 1000 boards, for Times boards that are cut alike, numbered from Board number on), its pieces from its left end, and the length left over. In Pieces "a | b" share one plumb or square cut, "a + b" the slanting cut of their heads, with b turned end for end so that the board's crown is at its bottom; after "a; b" nothing is shared; "3 x a" are three alike. L and R are the hands.`,
+  examples: [
+    {
+      cells: [list, [[96], [144]]],
+      result: [
+        headings(columns),
+        [1, "2x4", 144, "plate | stud", 21.875, 1, ""],
+        [2, "2x4", 96, "plate", 4, 1, ""],
+        [3, "2x4", 96, "3 x stud", 5.75, 1, ""],
+      ],
+      source: "by hand, as LUMBERORDER",
+    },
+    {
+      cells: [jacks, [[120]], 0],
+      result: [
+        headings(columns),
+        [1, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"],
+        [2, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"],
+      ],
+      source:
+        "by hand at 9 in 12 (3-4-5): 50 + 50, less 1.5 x 5/4 for the cut that both heads share, and 5.5 x 3/4 of slant at the board's end",
+    },
+  ],
+  async compute({ pieces, boards, kerf }, reading) {
+    const order = await cutOrder(pieces, boards, kerf, reading);
+    return order instanceof Refusal ? order : tableOf(columns, rowsOf(order), order);
+  },
+});
+
+/** Up to here every board has a row of its own. */
+const ROWS = 1000;
+
+function rowsOf({ plan }: CutOrder): Stick[] {
+  const all = plan.boards.reduce((sum, { repeat }) => sum + repeat, 0);
+  let next = 1;
+  return plan.boards.flatMap((board) => {
+    const times = all > ROWS ? board.repeat : 1;
+    return Array.from({ length: board.repeat / times }, () => {
+      const number = next;
+      next += times;
+      return { number, board, times };
+    });
+  });
+}
+
+function noteOf(board: Stick["board"], order: CutOrder): string {
+  const turned = [...new Set(board.pieces.filter(({ flipped }) => flipped).map(markOf))];
+  const joined =
+    order.ridge?.size === board.size && board.pieces.some(({ piece }) => order.pieces[piece]!.slant === "square");
+  return [
+    ...(turned.length > 0 ? [`end for end, crown down: ${turned.join(", ")}`] : []),
+    ...(joined ? [ridgeNote(order, board.size)] : []),
+  ].join("; ");
+}

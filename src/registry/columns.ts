@@ -1,0 +1,53 @@
+/** What a cell can show. */
+export type Cell = number | string | boolean;
+
+/** Rows of cells that spill, headings first. Never an empty array. */
+export type Table = readonly (readonly Cell[])[];
+
+/** What a column holds; how it is shown follows from that. */
+export type ColumnKind = "length" | "angle" | "count" | "money" | "area" | "amount" | "text";
+
+/** The number format of each kind (null: the sheet's own), and its usual width in pixels. Lengths keep three decimals: a sixteenth is 0.0625. */
+const SHOWN: Readonly<Record<ColumnKind, { readonly format: string | null; readonly width: number }>> = {
+  length: { format: "0.000", width: 92 },
+  angle: { format: "0.00", width: 84 },
+  count: { format: "0", width: 56 },
+  money: { format: "0.00", width: 92 },
+  area: { format: "0.00", width: 92 },
+  amount: { format: "0.00", width: 92 },
+  text: { format: null, width: 84 },
+};
+
+/** A column of a table. What `cell` gives may depend on something that all rows share, such as their unit. */
+export interface Column<Row = any, Shared = any> {
+  readonly heading: Cell;
+  readonly kind: ColumnKind;
+  readonly format: string | null;
+  /** Pixels, for text of 11 points. */
+  readonly width: number;
+  cell(row: Row, shared: Shared): Cell;
+}
+
+/** Everything that is known of one column, in one place. It has its kind's width unless its texts or its heading need another. */
+export function column<Row, Shared>(
+  heading: Cell,
+  kind: ColumnKind,
+  cell: (row: Row, shared: Shared) => Cell,
+  width = SHOWN[kind].width,
+): Column<Row, Shared> {
+  return { heading, kind, format: SHOWN[kind].format, width, cell };
+}
+
+/** The first row of a table. */
+export function headings(columns: readonly Column[]): Cell[] {
+  return columns.map(({ heading }) => heading);
+}
+
+/** The table that these columns make of these rows, headings first. */
+export function tableOf<Row, Shared>(
+  columns: readonly Column<Row, Shared>[],
+  rows: readonly Row[],
+  shared: Shared,
+): Table {
+  return [headings(columns), ...rows.map((row) => columns.map(({ cell }) => cell(row, shared)))];
+}

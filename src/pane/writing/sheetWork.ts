@@ -74,7 +74,7 @@ export async function writeStep(state: PaneState, step: WriteStep): Promise<Writ
 /** Takes the last step back, or says which cells were edited since. A block that goes with it is followed no longer. */
 export async function takeBack(state: PaneState): Promise<void> {
   const last = state.written.value.at(-1);
-  if (!last || state.work.value) return;
+  if (!last) return;
   try {
     const edited = await working(state, () => state.host.takeBack(last));
     if (edited.length > 0) {

@@ -10,7 +10,7 @@ import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
 import { Choice } from "../controls/choice.tsx";
 import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { TableView } from "../controls/tableView.tsx";
-import { tableTexts } from "../writing/tableTexts.ts";
+import { tableTexts } from "../controls/tableTexts.ts";
 import { texts } from "../words/texts.ts";
 import { typedCell } from "../state/typedCell.ts";
 import { typedHere } from "../state/typedHere.ts";

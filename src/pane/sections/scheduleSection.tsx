@@ -3,7 +3,7 @@ import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { groupedNotes } from "./groupedNotes.ts";
 import { TableView } from "../controls/tableView.tsx";
-import { tableTexts } from "../writing/tableTexts.ts";
+import { tableTexts } from "../controls/tableTexts.ts";
 import { texts } from "../words/texts.ts";
 
 const COLUMNS = [

@@ -1,10 +1,12 @@
-import { jackFromTape } from "../../../functions/jack.ts";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
-import { call } from "../../registry/call.ts";
+import { tapeBelowHeel } from "../../../functions/words/refusals.ts";
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import { Failure } from "../../measure/result.ts";
 import { readLengthCell } from "../../registry/readLengthCell.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Piece, Side } from "../../roof/frame/piece.ts";
+import { jackRunFromTape } from "../../roof/members/jack.ts";
 import { typedHere } from "./typedHere.ts";
 
 /** A jack whose tape was measured: what that means for its long point, and how far it is from the computed one. */
@@ -37,10 +39,9 @@ export function checkCuts(
 function cutOf(piece: Piece, text: string, unit: Unit): Cut | string {
   const tape = readLengthCell(piece.mark, text, { unit, unitFrom: "the roof" }, { example: "55 7/16" });
   if (tape instanceof Refusal) return typedHere(tape.message);
-  // The pitch as a per cent: any slope can be said so, which a rise in 12 cannot.
-  const means = call(jackFromTape, [`${(piece.slope * 100).toFixed(12)}%`, tape, piece.heel]);
-  if (means instanceof Refusal) return means.message;
-  const longPoint = means as number;
+  const run = jackRunFromTape(piece.slope, tape, piece.heel);
+  if (run instanceof Failure) return typedHere(tapeBelowHeel.say(run.problem));
+  const longPoint = run * alongSlope(piece.slope);
   return { piece, tape, longPoint, off: longPoint - piece.longPoint };
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { column } from "../../../src/registry/columns.ts";
-import { tableTexts } from "../../../src/pane/writing/tableTexts.ts";
+import { tableTexts } from "../../../src/pane/controls/tableTexts.ts";
 
 const columns = [
   column("Piece", "text", String),

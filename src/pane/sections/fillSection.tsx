@@ -3,7 +3,6 @@ import { address } from "../../hosts/address.ts";
 import { fill } from "../writing/fill.ts";
 import { roofTables } from "../writing/roofTables.ts";
 import { fieldId } from "../controls/fieldView.tsx";
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { TABLES, type SheetTable } from "../writing/tables.ts";
 import { texts } from "../words/texts.ts";
@@ -31,7 +30,7 @@ export function FillSection({ state }: { state: PaneState }) {
       tables: (inputs) => roofTables(tables.value, inputs),
       newSheets: newSheets.value,
     });
-    if (wrong) document.getElementById(fieldId({ row: wrong as Row }))?.focus();
+    if (wrong) document.getElementById(fieldId({ row: wrong }))?.focus();
   };
   return (
     <section aria-labelledby="lp-fill">

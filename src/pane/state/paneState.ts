@@ -9,6 +9,7 @@ import { START_INPUTS, type Inputs } from "./fields.ts";
 import { report, type Report } from "./report.ts";
 import type { SheetBlock } from "./sheetBlock.ts";
 import { evaluateFunction } from "./evaluateFunction.ts";
+import { texts } from "../words/texts.ts";
 
 /** A question that must be answered before anything is written. */
 export interface Question {
@@ -83,14 +84,16 @@ export function setInput(state: PaneState, row: Row, text: string): void {
   state.says.value = "";
 }
 
-/** Asks, and waits for the answer. */
-export function ask(state: PaneState, question: Omit<Question, "answer">): Promise<string> {
+/** Asks, with a way out that writes nothing, and waits for the answer; null where that way was taken, which is then said. */
+export function ask(state: PaneState, question: Omit<Question, "answer">): Promise<string | null> {
   return new Promise((resolve) => {
     state.question.value = {
       ...question,
+      choices: [...question.choices, { id: "cancel", label: texts.ask.cancel }],
       answer(id) {
         state.question.value = null;
-        resolve(id);
+        if (id === "cancel") state.says.value = texts.ask.cancelled;
+        resolve(id === "cancel" ? null : id);
       },
     };
   });

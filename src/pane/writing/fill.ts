@@ -1,3 +1,4 @@
+import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import type { Area } from "../../hosts/host.ts";
 import type { Inputs } from "../state/fields.ts";
@@ -8,7 +9,7 @@ import { layoutFill, type FillLayout, type FillRequest, type TableToWrite } from
 import { report } from "../state/report.ts";
 import { differing, labels, readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
-import { once, stopped, whyNot, working, writeStep } from "./sheetWork.ts";
+import { once, rowAtFault, stopped, working, writeStep } from "./sheetWork.ts";
 
 /** What the user chose to write, and where. */
 export interface Choice {
@@ -27,24 +28,14 @@ const TRIES = 40;
  *
  * @returns the row of the block that must be mended first, or null.
  */
-export function fill(state: PaneState, choice: Choice): Promise<string | null> {
-  return once(state, () => tryToFill(state, choice));
-}
-
-async function tryToFill(state: PaneState, choice: Choice): Promise<string | null> {
-  const { messages, general } = state.report.value;
-  const wrong = Object.keys(messages)[0];
-  if (wrong) {
-    state.says.value = texts.fixFirst(wrong);
-    return wrong;
-  }
-  try {
+export function fill(state: PaneState, choice: Choice): Promise<Row | null> {
+  return once(state, async () => {
+    const wrong = rowAtFault(state);
+    const { general } = state.report.value;
     if (general) state.says.value = texts.fixGeneral(general);
-    else await fillNow(state, choice);
-  } catch (error) {
-    state.says.value = whyNot(error);
-  }
-  return null;
+    else if (!wrong) await fillNow(state, choice);
+    return wrong;
+  });
 }
 
 async function fillNow(state: PaneState, choice: Choice): Promise<void> {
@@ -56,7 +47,7 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
   }
   const layout = await agreed(state, request);
   if (!layout) return;
-  if (!(await writeStep(state, layout.step))) return;
+  await writeStep(state, layout.step);
   await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
   const block = choice.block ? await readAgain(state.host, layout.block) : null;
   if (block) useBlock(state, block, state.says.value);
@@ -67,19 +58,15 @@ async function blockAgrees(state: PaneState): Promise<boolean> {
   const link = state.link.value;
   const rows = link ? differing(state.inputs.value, link.inputs) : [];
   if (rows.length === 0) return true;
-  const { ask: words } = texts;
   const answer = await ask(state, {
-    title: words.differsTitle,
-    lines: [texts.differs(rows), words.differsWhy],
+    title: texts.ask.differsTitle,
+    lines: [texts.differs(rows), texts.ask.differsWhy],
     choices: [
       { id: "update", label: texts.update },
-      { id: "sheet", label: words.asInSheet },
-      { id: "cancel", label: words.cancel },
+      { id: "sheet", label: texts.ask.asInSheet },
     ],
   });
-  if (answer === "update") return updateNow(state);
-  if (answer === "cancel") state.says.value = words.cancelled;
-  return answer === "sheet";
+  return answer === "update" ? updateNow(state) : answer === "sheet";
 }
 
 /** Everything a layout is made from, or why there is none. */
@@ -115,15 +102,11 @@ async function agreed(state: PaneState, request: FillRequest): Promise<FillLayou
       { id: "beside", label: words.beside },
       { id: "sheets", label: words.newSheets },
       { id: "over", label: words.over, sure: words.overSure(filled.length) },
-      { id: "cancel", label: words.cancel },
     ],
   });
+  if (answer === null) return null;
   if (answer === "over") return layout;
   if (answer === "sheets") return layoutFill({ ...request, at: null });
-  if (answer !== "beside") {
-    state.says.value = texts.ask.cancelled;
-    return null;
-  }
   const free = await besideWhatIsThere(state, request);
   if (!free) state.says.value = texts.fixGeneral(words.noRoom);
   return free;

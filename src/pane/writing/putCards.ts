@@ -1,10 +1,10 @@
 import { cardSheet } from "./cards.ts";
 import { freeSheetName } from "./freeSheetName.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { once, whyOf, writeStep } from "./sheetWork.ts";
+import { once, takeBack, writeStep } from "./sheetWork.ts";
 import { texts } from "../words/texts.ts";
 
-/** Puts the cards into the sheet as pictures, where it takes any. */
+/** Puts the cards into the sheet as pictures, where it takes any: all of them or none. */
 export async function putCards(state: PaneState): Promise<void> {
   await once(state, () => putNow(state));
 }
@@ -13,13 +13,14 @@ async function putNow(state: PaneState): Promise<void> {
   const { host } = state;
   const { model } = state.report.value;
   if (!model || !host.picture) return;
+  const sheet = freeSheetName(texts.sections.cards, await host.sheets());
+  const { block, pictures } = cardSheet(model, sheet);
+  await writeStep(state, { title: texts.sections.cards, blocks: [block] });
   try {
-    const sheet = freeSheetName(texts.sections.cards, await host.sheets());
-    const { block, pictures } = cardSheet(model, sheet);
-    if (!(await writeStep(state, { title: texts.sections.cards, blocks: [block] }))) return;
     for (const { row, svg, width, height } of pictures) await host.picture(sheet, row, 0, svg, { width, height });
-    await host.show({ sheet, row: 0, column: 0, rows: 1, columns: 1 });
   } catch (error) {
-    state.says.value = texts.failed(whyOf(error));
+    await takeBack(state);
+    throw error;
   }
+  await host.show({ sheet, row: 0, column: 0, rows: 1, columns: 1 });
 }

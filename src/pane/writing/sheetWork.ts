@@ -1,3 +1,4 @@
+import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { WriteStep, Written } from "../../hosts/host.ts";
 import { areaText } from "../state/reference.ts";
 import type { PaneState, Work } from "../state/paneState.ts";
@@ -13,22 +14,37 @@ export function whyOf(error: unknown): string {
 }
 
 /** What is said of a failure; a stop is none. */
-export function whyNot(error: unknown): string {
+function whyNot(error: unknown): string {
   return error instanceof DOMException && error.name === "AbortError" ? texts.stopped : texts.failed(whyOf(error));
 }
 
 /** Panes in which something is under way that a button began: its questions to the sheet and to the user, and what it writes. */
 const busy = new WeakSet<PaneState>();
 
-/** Does what a button asks for. Pressed again before that is over it does nothing, or a slow sheet would be written twice; null then. */
+/**
+ * Does what a button asks for, and says why where it fails; null then. Pressed again before that is over it does nothing, or a slow
+ * sheet would be written twice.
+ */
 export async function once<T>(state: PaneState, task: () => Promise<T>): Promise<T | null> {
-  if (busy.has(state) || state.work.value) return null;
+  if (busy.has(state)) return null;
   busy.add(state);
+  const before = state.written.value.length;
   try {
     return await task();
+  } catch (error) {
+    // What was written before it failed stands, and was said.
+    if (state.written.value.length <= before) state.says.value = whyNot(error);
+    return null;
   } finally {
     busy.delete(state);
   }
+}
+
+/** The row that must be mended before anything is written, which is then said; null where there is none. */
+export function rowAtFault(state: PaneState): Row | null {
+  const [row = null] = Object.keys(state.report.value.messages) as Row[];
+  if (row) state.says.value = texts.fixFirst(row);
+  return row;
 }
 
 /** Does something that may take long: it is shown after a while, and can be stopped. */
@@ -53,39 +69,30 @@ export function stopped(signal: AbortSignal): Promise<never> {
   return new Promise((_, reject) => signal.addEventListener("abort", () => reject(signal.reason)));
 }
 
-/** Writes a step, with its progress shown when it takes long; it can be stopped. Gives null when nothing was written. */
-export async function writeStep(state: PaneState, step: WriteStep): Promise<Written | null> {
-  try {
-    const written = await working(state, async (signal, progress) => {
-      const done = await state.host.write(step, { signal, progress });
-      // A stop that came when the last cells were on their way, or being calculated, is one too.
-      if (signal.aborted && (await state.host.takeBack(done)).length === 0) signal.throwIfAborted();
-      return done;
-    });
-    state.written.value = [...state.written.value, written];
-    state.says.value = texts.written(step.title, areaText(written.areas[0]!));
-    return written;
-  } catch (error) {
-    state.says.value = whyNot(error);
-    return null;
-  }
+/** Writes a step, with its progress shown when it takes long; it can be stopped. Fails where nothing was written. */
+export async function writeStep(state: PaneState, step: WriteStep): Promise<Written> {
+  const written = await working(state, async (signal, progress) => {
+    const done = await state.host.write(step, { signal, progress });
+    // A stop that came when the last cells were on their way, or being calculated, is one too.
+    if (signal.aborted && (await state.host.takeBack(done)).length === 0) signal.throwIfAborted();
+    return done;
+  });
+  state.written.value = [...state.written.value, written];
+  state.says.value = texts.written(step.title, areaText(written.areas[0]!));
+  return written;
 }
 
 /** Takes the last step back, or says which cells were edited since. A block that goes with it is followed no longer. */
 export async function takeBack(state: PaneState): Promise<void> {
   const last = state.written.value.at(-1);
   if (!last) return;
-  try {
-    const edited = await working(state, () => state.host.takeBack(last));
-    if (edited.length > 0) {
-      state.says.value = texts.notTakenBack(edited);
-      return;
-    }
-    const link = state.link.value;
-    if (link && !(await readAgain(state.host, link.area))) state.link.value = null;
-    state.written.value = state.written.value.filter((written) => written !== last);
-    state.says.value = texts.takenBack(last.title);
-  } catch (error) {
-    state.says.value = whyNot(error);
+  const edited = await working(state, () => state.host.takeBack(last));
+  if (edited.length > 0) {
+    state.says.value = texts.notTakenBack(edited);
+    return;
   }
+  const link = state.link.value;
+  if (link && !(await readAgain(state.host, link.area))) state.link.value = null;
+  state.written.value = state.written.value.filter((written) => written !== last);
+  state.says.value = texts.takenBack(last.title);
 }

@@ -1,0 +1,33 @@
+import { expect, it } from "vitest";
+import { paneState } from "../../../src/pane/state/paneState.ts";
+import { putCards } from "../../../src/pane/writing/putCards.ts";
+import { sheetHost } from "../sheetHost.ts";
+
+/** A sheet without cells that takes so many pictures, then fails; and what was taken back. */
+function pane(most: number) {
+  const takenBack: string[] = [];
+  let pictures = 0;
+  const { host } = sheetHost([], {
+    write: async ({ title }) => ({ title, areas: [{ sheet: "Cut cards", row: 0, column: 0, rows: 1, columns: 1 }] }),
+    picture: async () => {
+      if (++pictures > most) throw new Error("The sheet is full.");
+    },
+    takeBack: async ({ title }) => (takenBack.push(title), []),
+  });
+  return { state: paneState(host), takenBack, pictures: () => pictures };
+}
+
+it("puts a picture of every card into the sheet, as one step that can be taken back", async () => {
+  const { state, takenBack, pictures } = pane(Infinity);
+  await putCards(state);
+  // A card for each piece, and a second one for the hip with its marks.
+  expect(pictures()).toBe(state.report.value.model!.pieces.length + 1);
+  expect([state.written.value.length, takenBack]).toEqual([1, []]);
+});
+
+it("leaves nothing where a picture fails, and says why", async () => {
+  const { state, takenBack } = pane(2);
+  await putCards(state);
+  expect([state.written.value.length, takenBack]).toEqual([0, ["Cut cards"]]);
+  expect(state.says.value).toBe("Nothing was written. The sheet is full.");
+});

@@ -29,7 +29,7 @@ import {
   total,
 } from "./cells.ts";
 import type { Sample } from "./sample.ts";
-import { FIRST, LAST, tableSheet } from "./table.ts";
+import { FIRST, LAST, SLIM, tableSheet } from "./table.ts";
 
 const BLOCK = "Bid!$A$7:$B$19";
 
@@ -56,24 +56,6 @@ const BOUGHT = [
   JOB,
   "Lengths in inches, cost in dollars. Nothing is typed here: this sheet follows the roof on the sheet Bid and the boards on the sheet Boards.",
 ] as const;
-const SLIM = {
-  Piece: 56,
-  Side: 56,
-  Member: 96,
-  Size: 64,
-  Offset: 72,
-  "Plate mark": 80,
-  "Hip mark": 76,
-  "Long point": 84,
-  "Short point": 84,
-  Tape: 76,
-  Tail: 64,
-  Heel: 64,
-  Seat: 64,
-  Notch: 64,
-  "From hip head": 112,
-  "Saw tilt": 96,
-} as const;
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [

@@ -21,7 +21,7 @@ import {
   total,
 } from "./cells.ts";
 import type { Sample } from "./sample.ts";
-import { FIRST, LAST, tableSheet } from "./table.ts";
+import { FIRST, LAST, SLIM, tableSheet } from "./table.ts";
 
 const MM = '0 "mm"';
 const TENTH = '0.0 "mm"';
@@ -66,34 +66,17 @@ const BOUGHT = [
   JOB,
   "Lengths in millimetres. Nothing is typed here: this sheet follows the roof on the sheet Job and the boards on the sheet Boards.",
 ] as const;
-const SLIM = {
-  Piece: 56,
-  Side: 56,
-  Member: 96,
-  Size: 96,
-  Offset: 64,
-  "Plate mark": 80,
-  "Hip mark": 76,
-  "Long point": 84,
-  "Short point": 84,
-  Tape: 64,
-  Tail: 64,
-  Heel: 64,
-  Seat: 64,
-  Notch: 64,
-  "From hip head": 112,
-  "Saw tilt": 96,
-} as const;
+const METRIC = { ...SLIM, Size: 96, Offset: 64, Tape: 64 } as const;
 
 /** The tables of the roof, each on a sheet of its own. Another one is one more entry. */
 const TABLES = [
   tableSheet("Jacks", MM_TABLE, `=RAFTER.JACKTABLE(${BLOCK})`, jackTable.columns, {
     lengths: "0.0",
-    widths: { ...SLIM, "Saw tilt": 72, Note: 220 },
+    widths: { ...METRIC, "Saw tilt": 72, Note: 220 },
   }),
   tableSheet("Members", MM_TABLE, `=RAFTER.MEMBERS(${BLOCK})`, members.columns, {
     lengths: "0.0",
-    widths: { ...SLIM, Note: 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 },
+    widths: { ...METRIC, Note: 240, "Line length": 84, "Edge angle": 80, "Head cut": 72 },
   }),
   tableSheet("Take-off", [JOB, FOLLOWS], `=RAFTER.TAKEOFF(${BLOCK})`, takeOff.columns, {
     widths: { Unit: 190, How: 660 },

@@ -7,6 +7,26 @@ export const HEAD = 4;
 export const FIRST = HEAD + 1;
 export const LAST = HEAD + 100;
 
+/** Widths of columns that are narrower here than the pane makes them, so that a printed page is read without a glass. */
+export const SLIM = {
+  Piece: 56,
+  Side: 56,
+  Member: 96,
+  Size: 64,
+  Offset: 72,
+  "Plate mark": 80,
+  "Hip mark": 76,
+  "Long point": 84,
+  "Short point": 84,
+  Tape: 76,
+  Tail: 64,
+  Heel: 64,
+  Seat: 64,
+  Notch: 64,
+  "From hip head": 112,
+  "Saw tilt": 96,
+} as const;
+
 interface Looks {
   /** Columns that stand once more at the end, as a tape reads them. */
   readonly onTape?: readonly string[];

@@ -5,6 +5,7 @@ import TerserPlugin from "terser-webpack-plugin";
 import type { Configuration } from "webpack";
 import { embeddedAliases } from "./embeddedAliases.ts";
 import { licences } from "./licences.ts";
+import { pageRules } from "./pageRules.ts";
 
 /** How webpack makes the bench page. esbuild does the small work: it is four times as fast here as webpack's own minifier. */
 export function benchConfig(root: string, outDir: string): Configuration {
@@ -16,17 +17,7 @@ export function benchConfig(root: string, outDir: string): Configuration {
     entry: { bench: join(page, "main.ts") },
     output: { path: outDir, filename: "[name].[contenthash:8].js", clean: true, publicPath: "" },
     resolve: { extensions: [".ts", ".tsx", ".js"], alias: embeddedAliases(root) },
-    module: {
-      rules: [
-        {
-          test: /\.tsx?$/,
-          exclude: /node_modules/,
-          loader: "esbuild-loader",
-          options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" },
-        },
-        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
-      ],
-    },
+    module: { rules: [...pageRules] },
     optimization: {
       minimizer: [
         new TerserPlugin({

@@ -3,6 +3,7 @@ import { resolve } from "node:path";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import type { Configuration } from "webpack";
 import { licences } from "./licences.ts";
+import { pageRules } from "./pageRules.ts";
 import { withoutDocs } from "./withoutDocs.ts";
 
 /** The bundler's set-up for the one script of the Excel build, pane and functions together: they share a runtime. */
@@ -16,12 +17,7 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
     output: { path: resolve(folder), filename: "[name].js" },
     module: {
       rules: [
-        {
-          test: /\.tsx?$/,
-          exclude: /node_modules/,
-          loader: "esbuild-loader",
-          options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" },
-        },
+        ...pageRules,
         {
           test: /\.ts$/,
           include: resolve("functions"),
@@ -29,7 +25,6 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
           loader: resolve("src/build/transformLoader.mjs"),
           options: { transform: withoutDocs },
         },
-        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },
     // "..." is webpack's own minifier, which makes the smaller script here; esbuild does the style sheet.

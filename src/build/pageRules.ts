@@ -1,0 +1,13 @@
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import type { RuleSetRule } from "webpack";
+
+/** How the bundler reads what every page is made of. */
+export const pageRules: readonly RuleSetRule[] = [
+  {
+    test: /\.tsx?$/,
+    exclude: /node_modules/,
+    loader: "esbuild-loader",
+    options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" },
+  },
+  { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+];

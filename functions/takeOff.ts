@@ -3,7 +3,8 @@ import { lengthText } from "../src/measure/lengthText.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import type { RoofPlane } from "../src/roof/frame/roofPlanes.ts";
+import { ridgeIn } from "../src/roof/frame/frame.ts";
+import type { PlaneGroup } from "../src/roof/tables/planeGroups.ts";
 import type { Course } from "../src/roof/tables/sheathingCourses.ts";
 import { spareRafter, takeOff as totalsOf, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
@@ -160,6 +161,7 @@ function itemsOf(model: RoofModel): Item[] {
   const { frame, pieces } = model;
   const { unit, waste } = frame.spec;
   const total = totalsOf(frame, pieces);
+  const hips = total.hips.reduce((sum, one) => sum + one, 0);
   const { length: ft, perLength, area: sqft, perArea, roofing, perRoofing, sheets } = PRICED[unit];
   const lineal = (item: string, amount: number, how: string): Item => ({
     item,
@@ -176,15 +178,11 @@ function itemsOf(model: RoofModel): Item[] {
   const plus = waste === 0 ? "no waste added" : `plus ${waste} per cent waste`;
   return [
     lineal("Ridge", total.ridge, ridgeHow(model)),
-    lineal(
-      "Hips",
-      total.hips,
-      `${2 * frame.hipEnds} from apex to fascia, each ${lengthText(total.hips / (2 * frame.hipEnds), unit)}`,
-    ),
+    lineal("Hips", hips, `${total.hips.length} from apex to fascia, each ${lengthText(total.hips[0]!, unit)}`),
     lineal(
       "Eaves",
       total.eaves,
-      `along the tail cuts: ${total.planes.map((plane) => `${plane.side.toLowerCase()} ${plane.count} x ${lengthText(plane.levels[0]!.width, unit)}`).join(", ")}`,
+      `along the tail cuts: ${total.planes.map(({ side, faces }) => `${side.toLowerCase()} ${faces.length} x ${lengthText(faces[0]!.eave, unit)}`).join(", ")}`,
     ),
     lineal("Fascia", total.eaves, "as the eaves; its outer face is longer by twice its thickness at a corner"),
     lineal(
@@ -195,7 +193,7 @@ function itemsOf(model: RoofModel): Item[] {
     lineal(
       "Gable rake",
       total.gableRake,
-      frame.hipEnds === 2 ? "no gable" : "2 edges along the slope, ridge to fascia",
+      total.gableRake === 0 ? "no gable" : "2 edges along the slope, ridge to fascia",
     ),
     lineal(
       "Corner rake",
@@ -204,13 +202,21 @@ function itemsOf(model: RoofModel): Item[] {
         ? "none: the fascias meet level"
         : "sloping edges at the corners, where the fascias do not meet level",
     ),
-    ...total.planes.flatMap(({ side, count, plan, sloped, pitch }) => [
-      area(`${side} planes, plan`, count * plan, `${count} ${count === 1 ? "plane" : "planes"}, overhangs included`),
-      area(`${side} planes, sloped`, count * sloped, `plan over the cosine of ${slopeAngle(pitch).toFixed(2)}°`),
+    ...total.planes.flatMap(({ side, faces, plan, sloped }) => [
+      area(
+        `${side} planes, plan`,
+        plan,
+        `${faces.length} ${faces.length === 1 ? "plane" : "planes"}, overhangs included`,
+      ),
+      area(
+        `${side} planes, sloped`,
+        sloped,
+        `plan over the cosine of ${slopeAngle(faces[0]!.plane.pitch).toFixed(2)}°`,
+      ),
     ]),
     area("Roof, plan", total.plan, "all planes, level"),
     area("Roof, sloped", total.sloped, "all planes, along the slope"),
-    lineal("Ridge and hip cap", total.ridge + total.hips, "ridge and hips, no waste added"),
+    lineal("Ridge and hip cap", total.ridge + hips, "ridge and hips, no waste added"),
     area("Underlayment", withWaste(total.sloped, waste), `sloped area, ${plus}; laps are extra`),
     {
       item: "Roofing",
@@ -239,15 +245,15 @@ function itemsOf(model: RoofModel): Item[] {
 const sheetsOf = (courses: readonly Course[]) => courses.reduce((sum, { sheets }) => sum + sheets, 0);
 
 function ridgeHow({ frame }: RoofModel): string {
-  if (frame.pyramid) return "none: the hips meet in a point";
-  return frame.hipEnds === 2 ? "apex to apex" : "apex to the gable's fascia";
+  if (!ridgeIn(frame)) return "none: the hips meet in a point";
+  return frame.spec.ends === "hip and hip" ? "apex to apex" : "apex to the gable's fascia";
 }
 
 function coursesHow({ planes, courses }: TakeOff, twoBays: string): string {
-  const of = ({ side, count }: RoofPlane) =>
-    Array.from({ length: count }, (_, i) =>
-      sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1)),
-    ).join(" + ");
+  const of = ({ side, faces }: PlaneGroup) =>
+    faces
+      .map((_, i) => sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1)))
+      .join(" + ");
   return `${planes.map((plane) => `${plane.side.toLowerCase()} ${of(plane)}`).join(", ")}: courses up from the eave, each as long as its lower edge; off-cuts of ${twoBays} or more start the next`;
 }
 

@@ -162,7 +162,7 @@ function roofSpec(rows: Map<Row, Input>): RoofSpec {
     length: span("Length", rows, reading, preset.least),
     pitch,
     endPitch,
-    ends: ends(rows, reading),
+    ends: word("Ends", ["hip and hip", "hip and gable", "gable and hip"], "hip and hip"),
     spacing: length("Spacing", preset.spacing, { example: "24" })!,
     overhang: length("Overhang", 0, { zero: true, example: "16" })!,
     endOverhang: length("End overhang", null, { zero: true, example: "16" }),
@@ -266,16 +266,6 @@ function section(row: Row, cell: Input, unit: Unit): Section {
 
 function isNone(cell: Input): boolean {
   return typeof cell === "string" && cell.trim().toLowerCase() === "none";
-}
-
-function ends(rows: Map<Row, Input>, reading: Reading): RoofSpec["ends"] {
-  const word = must(
-    choice("Ends", "", ["hip and hip", "hip and gable", "gable and hip"] as const, "hip and hip").read(
-      rows.get("Ends"),
-      reading,
-    ),
-  );
-  return word === "gable and hip" ? "hip and gable" : word;
 }
 
 /** A per cent typed as text, "10%", is the number before its sign. */

@@ -1,4 +1,5 @@
-import type { Gradient, Vector3 } from "./plane.ts";
+import type { Gradient } from "./plane.ts";
+import type { Vector3 } from "./vector.ts";
 
 /**
  * The line in which two planes meet, as a step along it.

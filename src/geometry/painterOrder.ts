@@ -1,4 +1,4 @@
-import type { Vector3 } from "./plane.ts";
+import type { Vector3 } from "./vector.ts";
 
 /** A flat side of a solid, its corners counterclockwise seen from outside. */
 export interface Side {
@@ -39,7 +39,10 @@ export function painterOrder(solids: readonly (readonly Side[])[], towards: Vect
       if (nearer < 0) farther[i]!.push(j);
     }
   }
-  const depth = corners.map((points) => points.reduce((sum, point) => sum + dot(point, towards), 0) / points.length);
+  // To what doubles lose, so that their last bits do not settle an order.
+  const depth = corners.map((points) =>
+    Math.round(points.reduce((sum, point) => sum + dot(point, towards), 0) / points.length / TOUCH),
+  );
   const order: number[] = [];
   const state = new Uint8Array(solids.length);
   const visit = (i: number): void => {

@@ -1,13 +1,13 @@
+import type { Point } from "./point.ts";
+
 /** A plane's rise per unit of level travel along x and along y: z = x * gradient.x + y * gradient.y. */
 export interface Gradient {
   readonly x: number;
   readonly y: number;
 }
 
-/** A step in space: level x and y, and plumb z. */
-export interface Vector3 {
-  readonly x: number;
-  readonly y: number;
+/** A sloping plane over a plan: its gradient, and its height over the plan's origin. */
+export interface Plane extends Gradient {
   readonly z: number;
 }
 
@@ -22,11 +22,11 @@ export function gradient(x: number, y: number): Gradient {
 }
 
 /**
- * Shorthand for a step in examples and tests.
+ * The height of a plane over a point of the plan.
  *
  * @example
- * vector3(1, 2, 0.5) // => { x: 1, y: 2, z: 0.5 }
+ * heightOver({ x: 0.5, y: 0, z: 4 }, { x: 10, y: 3 }) // => 9
  */
-export function vector3(x: number, y: number, z: number): Vector3 {
-  return { x, y, z };
+export function heightOver(plane: Plane, { x, y }: Point): number {
+  return plane.z + plane.x * x + plane.y * y;
 }

@@ -101,7 +101,7 @@ export function allDrawings(spec: RoofSpec, given: Partial<DrawingOptions> & { w
       drawApex(
         [
           { title: "A hip end", frame, pieces, end: "hip" },
-          ...(spec.ends === "hip and gable" ? [{ title: "The gable", frame, pieces, end: "gable" } as const] : []),
+          ...(spec.ends !== "hip and hip" ? [{ title: "The gable", frame, pieces, end: "gable" } as const] : []),
         ],
         options,
       ),

@@ -1,4 +1,4 @@
-import type { Point } from "../../src/geometry/clipped.ts";
+import type { Point } from "../../src/geometry/point.ts";
 import { textWidth } from "../../src/drawing/canvas/textWidth.ts";
 import type { View } from "../../src/drawing/canvas/view.ts";
 

@@ -5,7 +5,7 @@ import { drawHip } from "../../src/drawing/views/drawHip.ts";
 import { drawJack } from "../../src/drawing/views/drawJack.ts";
 import { drawPair } from "../../src/drawing/views/drawPair.ts";
 import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
-import type { Point } from "../../src/geometry/clipped.ts";
+import type { Point } from "../../src/geometry/point.ts";
 import { outline, rafterOutline } from "../../src/roof/frame/outline.ts";
 import type { Hand } from "../../src/roof/frame/piece.ts";
 import { placedBoards } from "../../src/roof/frame/placedBoards.ts";

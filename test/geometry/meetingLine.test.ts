@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { meetingLine } from "../../src/geometry/meetingLine.ts";
-import { gradient, vector3 } from "../../src/geometry/plane.ts";
+import { gradient } from "../../src/geometry/plane.ts";
+import { vector3 } from "../../src/geometry/vector.ts";
 
 const slope = fc.double({ min: -3, max: 3, noNaN: true });
 const anyPlane = fc.tuple(slope, slope).map(([x, y]) => gradient(x, y));

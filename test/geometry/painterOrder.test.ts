@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { painterOrder, type Side } from "../../src/geometry/painterOrder.ts";
-import type { Vector3 } from "../../src/geometry/plane.ts";
+import type { Vector3 } from "../../src/geometry/vector.ts";
 
 interface Box {
   readonly from: Vector3;

@@ -46,7 +46,7 @@ export const anyFrame: fc.Arbitrary<Frame> = fc
     beyond: between(0.4, 2),
     pitch: between(0.3, 1.3),
     endPitch: fc.option(between(0.3, 1.3)),
-    ends: fc.constantFrom("hip and hip", "hip and gable"),
+    ends: fc.constantFrom("hip and hip", "hip and gable", "gable and hip"),
     pyramid: fc.boolean(),
     spacing: fc.constantFrom(12, 16, 19.2, 24),
     overhang: fc.constantFrom(0, 12, 17.5),

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import { escaped } from "../../measure/escaped.ts";
 import type { Hand } from "../../roof/frame/piece.ts";
 import { LineIndex } from "./lineIndex.ts";

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 
 /** Less than this part of the step between two lines is no line. */
 const NONE = 1e-6;

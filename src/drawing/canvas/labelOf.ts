@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import type { PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import type { BoardShape } from "./canvas.ts";
 import type { Words } from "./words.ts";

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 
 /** The room that a text takes on the canvas. */
 export interface Box {

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 
 /** How a part of a roof is put on the canvas: to scale, in the direction it is looked at. */
 export interface View {

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
 import { boardShape, labelOf } from "./labelOf.ts";

@@ -63,7 +63,7 @@ export const WORDS = {
   shifted: (main: string, end: string) => `Faces ${main} to the main side, ${end} to the end side`,
   courses: "Sheets by courses",
   sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
-  plane: (side: "Main" | "End", numbers: readonly number[], sheets: number): string =>
+  plane: (side: string, numbers: readonly number[], sheets: number): string =>
     `${side} ${numbers.length === 1 ? `plane ${numbers[0]}` : `planes ${numbers.join(" and ")}, each`}: ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}`,
   course: (
     number: number,

@@ -1,4 +1,4 @@
-import type { Frame } from "../../roof/frame/frame.ts";
+import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import type { CardOptions } from "./cardOptions.ts";
 import { boardStep } from "../canvas/boardStep.ts";
@@ -32,7 +32,7 @@ export interface CutCard {
 /** One card for each distinct piece, and a second for a hip with the marks of its jacks. */
 export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOptions): readonly CutCard[] {
   const { words = WORDS, length } = options;
-  const { near, far } = frame.main.at;
+  const { near, far } = hipsIn(frame)[0]!;
   // Cards of two roofs may hang at one saw.
   const cautions = `${words.card.roof(length(frame.spec.span), length(frame.spec.length), figure(near.pitch * 12), figure(far.pitch * 12))} ${words.card.cautions}`;
   return pieces.flatMap((piece) => {
@@ -58,7 +58,7 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
               boardStep(frame, piece, options),
               words.card.ridge(length(piece.longPoint)),
               words.card.ridgeSides,
-              ...(frame.kings ? [] : [words.card.ridgeHips]),
+              ...(frame.spec.hipHead === "king commons" ? [] : [words.card.ridgeHips]),
             ],
           ),
         ];

@@ -1,4 +1,5 @@
-import { clipped, type Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
+import { clipped } from "../../geometry/polygon.ts";
 import type { Hand } from "../../roof/frame/piece.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { hatched } from "../canvas/hatched.ts";

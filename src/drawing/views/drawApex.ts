@@ -1,3 +1,6 @@
+import type { Block } from "../../roof/frame/blocks.ts";
+import { ridgeIn } from "../../roof/frame/frame.ts";
+import { endReach } from "../../roof/members/plumbEnd.ts";
 import { drawDimensions } from "../canvas/dimensions.ts";
 import { inColumns } from "../canvas/inColumns.ts";
 import type { RoofCase } from "./roofCase.ts";
@@ -23,8 +26,12 @@ export function drawApex(
 
 function drawOne(canvas: Canvas, one: RoofCase & { readonly end: "hip" | "gable" }, room: Room): number {
   const { words, length, size, lineHeight } = canvas;
-  const { main, end, spec, ridgePast, ridgeThickness, pyramid } = one.frame;
-  const apex = { x: one.end === "gable" ? spec.length : end.run, y: main.run };
+  const { spec, blocks } = one.frame;
+  const [{ sides, ends, corner, along, length: whole }] = blocks as readonly [Block];
+  const ridge = ridgeIn(one.frame);
+  const past = ridge ? endReach(ridge.tail, 0) : spec.rafter.thickness / 2;
+  const face = ridge?.near.face ?? 0;
+  const apex = { x: corner.x + (one.end === "gable" ? whole : ends[0].run) * along.x, y: sides[0].run };
   const { thickness } = spec.rafter;
   const top = canvas.lines([one.title], room, room.top, { bold: true }) + 6;
   const side = size * 1.6;
@@ -50,9 +57,9 @@ function drawOne(canvas: Canvas, one: RoofCase & { readonly end: "hip" | "gable"
     "8 3 2 3",
   );
   label();
-  if (ridgeThickness > 0) {
-    const face = at(apex.x, apex.y - ridgeThickness / 2).y;
-    drawDimensions(canvas, [{ from: face, to: middle.y, text: length(ridgeThickness / 2) }], {
+  if (face > 0) {
+    const low = at(apex.x, apex.y - face).y;
+    drawDimensions(canvas, [{ from: low, to: middle.y, text: length(face) }], {
       way: "left",
       at: opening.left,
       object: opening.left,
@@ -60,15 +67,14 @@ function drawOne(canvas: Canvas, one: RoofCase & { readonly end: "hip" | "gable"
       most: opening.bottom,
     });
   }
-  const past = pyramid ? thickness / 2 : ridgePast;
-  if (one.end === "gable" || past === 0 || (!pyramid && ridgeThickness === 0)) return opening.bottom + lineHeight;
+  if (one.end === "gable" || past === 0 || (ridge && face === 0)) return opening.bottom + lineHeight;
   return drawDimensions(
     canvas,
     [
       {
         from: at(apex.x - past, 0).x,
         to: middle.x,
-        name: pyramid ? words.endKingShort : words.ridgePast,
+        name: ridge ? words.ridgePast : words.endKingShort,
         text: length(past),
       },
     ],

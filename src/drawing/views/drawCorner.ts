@@ -1,4 +1,5 @@
 import type { Frame } from "../../roof/frame/frame.ts";
+import type { JackRow } from "../../roof/frame/rafterLines.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { inSpace, placedBoards } from "../../roof/frame/placedBoards.ts";
 import { drawReadings } from "../canvas/dimensions.ts";
@@ -16,7 +17,9 @@ import { onCanvas, type View } from "../canvas/view.ts";
 export function drawCorner(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
   const canvas = new Canvas(options);
   const { size, words, width, lineHeight, length } = canvas;
-  const { main, end, alike } = frame;
+  const [main, end] = frame.rows as readonly [JackRow, JackRow];
+  const [mainOverhang, endOverhang] = [main.plane.overhang, end.plane.overhang];
+  const alike = pieces.some(({ member, side }) => member === "jack" && side === "Both");
   const boards = placedBoards(frame, pieces).filter(({ piece }) => piece.member !== "ridge");
   const hip = boards.find(({ piece, foot }) => piece.member === "hip" && foot.x === 0 && foot.y === 0)!;
   const jacks = boards.filter(({ piece }) => piece.member === "jack");
@@ -37,10 +40,10 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   const below = room(onMain.map(({ piece }) => length(piece.plateMark!)));
   const air = 2 * frame.spec.rafter.thickness;
   const reach = { x: main.king + air, y: end.king + air };
-  const scale = (width - left - right) / (reach.x + end.overhang + air);
+  const scale = (width - left - right) / (reach.x + endOverhang + air);
   const top = (alike ? 1 : 2) * lineHeight + above + 4;
-  const view: View = { name: "corner", scale, x: left + (end.overhang + air) * scale, y: top + reach.y * scale };
-  const opening: Box = { left, top, right: width - right, bottom: view.y + (main.overhang + air) * scale };
+  const view: View = { name: "corner", scale, x: left + (endOverhang + air) * scale, y: top + reach.y * scale };
+  const opening: Box = { left, top, right: width - right, bottom: view.y + (mainOverhang + air) * scale };
   const at = (x: number, y: number) => onCanvas(view, { x, y });
 
   canvas.boards(
@@ -51,11 +54,7 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
     opening,
   );
   canvas.line([at(0, reach.y), at(0, 0), at(reach.x, 0)], "faint", "6 3");
-  canvas.line(
-    [at(-end.overhang, reach.y), at(-end.overhang, -main.overhang), at(reach.x, -main.overhang)],
-    "faint",
-    "2 2",
-  );
+  canvas.line([at(-endOverhang, reach.y), at(-endOverhang, -mainOverhang), at(reach.x, -mainOverhang)], "faint", "2 2");
 
   drawReadings(
     canvas,

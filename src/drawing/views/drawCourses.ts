@@ -1,19 +1,26 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
+import type { Level } from "../../geometry/polygon.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import type { RoofPlane } from "../../roof/frame/roofPlanes.ts";
+import { partAt, type RoofFace } from "../../roof/frame/surface.ts";
+import type { Side } from "../../roof/frame/piece.ts";
 import type { Course } from "../../roof/tables/sheathingCourses.ts";
+import type { PlaneGroup } from "../../roof/tables/planeGroups.ts";
 import type { TakeOff } from "../../roof/tables/takeOff.ts";
 import { inColumns } from "../canvas/inColumns.ts";
 import { Canvas, type BoardShape, type DrawingOptions } from "../canvas/canvas.ts";
 import type { Room } from "../canvas/shown.ts";
 import { onCanvas, type View } from "../canvas/view.ts";
 
+/** Of a course: lengths that differ by less are one. */
+const SAME = 1e-9;
+
 /** Least width of one plane, in pixels. */
 const LEAST = 290;
 
 /** A plane with its courses, and which of its kind are laid alike. */
 interface Laid {
-  readonly plane: RoofPlane;
+  readonly side: Side;
+  readonly face: RoofFace;
   readonly alike: readonly number[];
   readonly courses: readonly Course[];
   /** By course: what is left of it starts another one. */
@@ -29,10 +36,7 @@ export function drawCourses(
   const { words } = canvas;
   const laid = laidPlanes(planes, courses);
   const widest = Math.max(...laid.map(({ courses: own }) => reachOf(own)));
-  const gable = planes.some(({ side, count }) => side === "End" && count === 1);
-  const bottom = inColumns(canvas, laid, LEAST, (one, room) =>
-    drawPlane(canvas, one, boards, gable && one.plane.side === "Main", widest, room),
-  );
+  const bottom = inColumns(canvas, laid, LEAST, (one, room) => drawPlane(canvas, one, boards, widest, room));
   const total = courses.reduce((sum, course) => sum + course.sheets, 0);
   return canvas.svg(
     bottom + 4,
@@ -44,25 +48,29 @@ export function drawCourses(
 /** How far along the eave the sheets of a plane reach, its off-cuts included. */
 const reachOf = (courses: readonly Course[]) => Math.max(...courses.map(({ length, offCut }) => length + offCut));
 
-function laidPlanes(planes: readonly RoofPlane[], courses: readonly Course[]): Laid[] {
+function laidPlanes(groups: readonly PlaneGroup[], courses: readonly Course[]): Laid[] {
   const laid: Laid[] = [];
   const kept = courses.map(({ offCut }, i) => offCut > 0 && (courses[i + 1]?.start ?? 0) > 0);
   const same = (a: Laid, b: Laid) =>
-    a.plane === b.plane &&
+    a.side === b.side &&
+    a.courses.length === b.courses.length &&
     a.courses.every(
-      ({ start, sheets, offCut }, i) =>
-        start === b.courses[i]!.start &&
+      ({ length, start, sheets, offCut }, i) =>
+        Math.abs(length - b.courses[i]!.length) < SAME * length &&
+        Math.abs(start - b.courses[i]!.start) < SAME * length &&
         sheets === b.courses[i]!.sheets &&
-        offCut === b.courses[i]!.offCut &&
+        Math.abs(offCut - b.courses[i]!.offCut) < SAME * length &&
         a.kept[i] === b.kept[i],
     );
-  for (const plane of planes) {
-    for (let number = 1; number <= plane.count; number++) {
+  for (const { side, faces } of groups) {
+    for (const [index, face] of faces.entries()) {
+      const number = index + 1;
       const own = courses
         .map((course, i) => ({ course, kept: kept[i]! }))
-        .filter(({ course }) => course.side === plane.side && course.plane === number);
+        .filter(({ course }) => course.side === side && course.plane === number);
       const one: Laid = {
-        plane,
+        side,
+        face,
         alike: [number],
         courses: own.map(({ course }) => course),
         kept: own.map((each) => each.kept),
@@ -75,20 +83,18 @@ function laidPlanes(planes: readonly RoofPlane[], courses: readonly Course[]): L
   return laid;
 }
 
-function drawPlane(
-  canvas: Canvas,
-  one: Laid,
-  boards: TakeOff["sheet"],
-  gable: boolean,
-  widest: number,
-  room: Room,
-): number {
-  const { plane, courses, kept } = one;
+function drawPlane(canvas: Canvas, one: Laid, boards: TakeOff["sheet"], widest: number, room: Room): number {
+  const {
+    face: { plane, parts },
+    courses,
+    kept,
+  } = one;
   const along = alongSlope(plane.pitch);
-  const whole = plane.levels[0]!.width;
-  const high = plane.levels.at(-1)!.up * along;
-  const left = (width: number) => (gable ? whole - width : (whole - width) / 2);
-  const most = Math.max(widest, ...courses.map(({ length, offCut }) => left(length) + length + offCut));
+  const high = (plane.overhang + plane.run) * along;
+  const start = Math.min(...parts.map((levels) => levels[0]!.from));
+  /** Where a course's lower edge begins, from the left end of the eave. */
+  const leftAt = (from: number) => Math.min(...parts.map((levels) => partAt(levels, from / along).from)) - start;
+  const most = Math.max(widest, ...courses.map(({ from, length, offCut }) => leftAt(from) + length + offCut));
   const scale = (room.right - room.left - 2) / most;
   const top = canvas.lines([titleOf(one, canvas)], room, room.top, { bold: true }) + 6;
   const view: View = { name: "courses", scale, x: room.left + 1, y: top + high * scale };
@@ -97,7 +103,7 @@ function drawPlane(
   let number = 0;
   const numbers: SheetNumber[] = [];
   for (const [i, { from, length, start, sheets, offCut }] of courses.entries()) {
-    const edge = left(length);
+    const edge = leftAt(from);
     const upper = Math.min(from + boards.wide, high);
     const piece = (x: number, to: number, text: string, fill: BoardShape["fill"] = "wood"): void => {
       const polygon: Point[] = [
@@ -127,15 +133,17 @@ function drawPlane(
       canvas.line(rest, kept[i] ? "accent" : "faint", kept[i] ? "5 3" : "2 2");
     }
   }
-  const levels = plane.levels.map(({ up, width }) => ({ up: up * along, from: left(width), to: left(width) + width }));
-  canvas.line(
-    [
-      ...levels.map(({ up, from }) => at(from, up)),
-      ...[...levels].reverse().map(({ up, to }) => at(to, up)),
-      at(levels[0]!.from, 0),
-    ],
-    "ink",
-  );
+  for (const levels of parts) {
+    const point = (level: Level, end: "from" | "to") => at(level[end] - start, level.at * along);
+    canvas.line(
+      [
+        ...levels.map((level) => point(level, "from")),
+        ...[...levels].reverse().map((level) => point(level, "to")),
+        point(levels[0]!, "from"),
+      ],
+      "ink",
+    );
+  }
   for (const one of numbers) writeNumber(canvas, one);
   return (
     canvas.lines(
@@ -167,9 +175,9 @@ function writeNumber(canvas: Canvas, { text, from, to, colour }: SheetNumber): v
   );
 }
 
-function titleOf({ plane, alike, courses }: Laid, { words }: Canvas): string {
+function titleOf({ side, alike, courses }: Laid, { words }: Canvas): string {
   return words.plane(
-    plane.side,
+    side,
     alike,
     courses.reduce((sum, { sheets }) => sum + sheets, 0),
   );

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { reach } from "./drawSide.ts";

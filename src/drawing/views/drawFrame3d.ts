@@ -1,5 +1,5 @@
-import type { Point } from "../../geometry/clipped.ts";
-import type { Vector3 } from "../../geometry/plane.ts";
+import type { Point } from "../../geometry/point.ts";
+import type { Vector3 } from "../../geometry/vector.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Outline } from "../../roof/frame/outline.ts";
 import { outlineFace, type OutlineFace, type PointName } from "../../roof/frame/outlineFace.ts";

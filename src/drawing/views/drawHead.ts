@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { reach } from "./drawSide.ts";
 import type { BoardShape, Canvas } from "../canvas/canvas.ts";

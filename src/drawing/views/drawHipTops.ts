@@ -1,4 +1,5 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
+import { hipsIn } from "../../roof/frame/frame.ts";
 import { inColumns } from "../canvas/inColumns.ts";
 import type { RoofCase } from "./roofCase.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
@@ -23,13 +24,9 @@ export function drawHipTops(cases: readonly RoofCase[], options: DrawingOptions)
 
 function drawOne(canvas: Canvas, one: RoofCase, room: Room): number {
   const { words } = canvas;
-  const {
-    hip,
-    main: {
-      at: { near, far, slope },
-    },
-    spec,
-  } = one.frame;
+  const { spec } = one.frame;
+  const hip = hipsIn(one.frame)[0]!;
+  const { near, far, slope } = hip;
   const reach = AROUND.x * spec.hip.thickness;
   // Across the meeting line, each plane falls by the hip's slope over the tangent of its plan angle.
   const fall = { main: slope / near.tan, end: slope / far.tan };
@@ -38,17 +35,17 @@ function drawOne(canvas: Canvas, one: RoofCase, room: Room): number {
   const scale = (room.right - room.left) / (2 * reach);
   const view: View = { name: "hip top", scale, x: (room.left + room.right) / 2, y: top };
   const polygon: Point[] = [
-    { x: -hip.endFace, y: low },
-    { x: hip.mainFace, y: low },
+    { x: -far.face, y: low },
+    { x: near.face, y: low },
     ...(hip.backing
       ? [
-          { x: hip.mainFace, y: -hip.mainFall },
+          { x: near.face, y: -near.fall },
           { x: 0, y: 0 },
-          { x: -hip.endFace, y: -hip.endFall },
+          { x: -far.face, y: -far.fall },
         ]
       : [
-          { x: hip.mainFace, y: -hip.drop },
-          { x: -hip.endFace, y: -hip.drop },
+          { x: near.face, y: -hip.drop },
+          { x: -far.face, y: -hip.drop },
         ]),
   ];
   canvas.boards(view, [{ polygon, mark: "H", hand: "plain" }]);
@@ -61,15 +58,17 @@ function drawOne(canvas: Canvas, one: RoofCase, room: Room): number {
   return canvas.lines(factsOf(canvas, one), room, at(0, low).y + 2) + 2;
 }
 
-function factsOf({ words, length }: Canvas, { frame: { hip, spec } }: RoofCase): string[] {
+function factsOf({ words, length }: Canvas, { frame }: RoofCase): string[] {
+  const hip = hipsIn(frame)[0]!;
+  const { near, far } = hip;
   if (hip.backing) return [words.backed(angleText(hip.backing[0]), angleText(hip.backing[1]))];
-  const proud = Math.max(hip.mainProud, hip.endProud);
+  const proud = Math.max(near.proud, far.proud);
   return [
     words.dropped(length(hip.drop)),
-    ...(spec.hipTop === "shifted" ? [words.shifted(length(hip.mainFace), length(hip.endFace))] : []),
+    ...(frame.spec.hipTop === "shifted" ? [words.shifted(length(near.face), length(far.face))] : []),
     // What no tape shows is none.
     ...(/[1-9]/.test(length(proud))
-      ? [words.proud(length(proud), hip.mainProud > hip.endProud ? words.mainSide : words.endSide)]
+      ? [words.proud(length(proud), near.proud > far.proud ? words.mainSide : words.endSide)]
       : []),
   ];
 }

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
@@ -18,30 +18,28 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   const { size, words, width } = canvas;
   const boards = placedBoards(frame, pieces);
   const { length, span } = frame.spec;
-  const east = frame.hipEnds === 2 ? frame.end.overhang : 0;
-  const across = length + frame.end.overhang + east;
+  const { west, east, side } = overhangsOf(frame);
+  const across = length + west + east;
   const feet = boards.filter(({ piece }) => piece.member !== "ridge" && piece.member !== "hip");
   const longest = Math.max(...feet.map((board) => textWidth(labelOf(board, words), size)));
 
-  const right = east > 0 || frame.hipEnds === 2 ? longest + 8 : 8;
+  const { ends } = frame.spec;
+  const [before, right] = [ends !== "gable and hip", ends !== "hip and gable"].map((hip) =>
+    hip ? longest + 8 : 8,
+  ) as [number, number];
   // The room that dimensions take depends on the scale, and the scale on that room: rounds follow until what is drawn has the room it takes.
   let plan = laidOut(0);
   while (plan.needs > plan.given) plan = laidOut(plan.needs);
   const { view, left, depth, eaves, upright, main, end, beside } = plan;
 
   function laidOut(given: number) {
-    const left = longest + 8 + given;
+    const left = before + given;
     const scale = (width - left - right) / across;
     const { main, end } = chainsOf(canvas, boards, frame, scale);
     const upright = Math.min(...spacings(feet)) * scale < longest + 3;
     const depth = upright ? longest + 6 : canvas.lineHeight + 2;
-    const view: View = {
-      name: "plan",
-      scale,
-      x: left + frame.end.overhang * scale,
-      y: depth + (span + frame.main.overhang) * scale,
-    };
-    const eaves = view.y + frame.main.overhang * scale;
+    const view: View = { name: "plan", scale, x: left + west * scale, y: depth + (span + side) * scale };
+    const eaves = view.y + side * scale;
     // No lower than the marks at the feet: under them are the rows of the main plate.
     const beside = { least: 0, most: eaves + depth };
     const up = end.map((one) => ({ ...one, from: view.y - one.from, to: view.y - one.to }));
@@ -52,7 +50,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
     view,
     boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * view.scale >= TELLS)),
   );
-  outlinePlates(canvas, view, frame, east);
+  outlinePlates(canvas, view, frame);
   writeLabels(canvas, view, feet, upright, size);
   for (const board of boards)
     if (board.piece.member === "hip" || board.piece.member === "ridge") writeInside(canvas, view, board, feet);
@@ -63,7 +61,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
     main.map((one) => ({ ...one, from: one.from + view.x, to: one.to + view.x })),
     { way: "down", at: eaves + depth, object: eaves + depth - 4, least: 0, most: width },
   );
-  drawDimensions(canvas, end, { way: "left", at: left - longest - 8, object: left - longest - 8, ...beside });
+  drawDimensions(canvas, end, { way: "left", at: left - before, object: left - before, ...beside });
   const tells = frame.spec.rafter.thickness * view.scale >= TELLS;
   bottom = canvas.lines(
     [`${tells ? words.handKey : words.handLetters} ${words.handSeen}`],
@@ -79,7 +77,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 }
 
 /** Bays along a main and an end plate and their overall lengths, in pixels from the corner. */
-function chainsOf(canvas: Canvas, boards: readonly PlacedBoard[], { spec }: Frame, scale: number) {
+function chainsOf(canvas: Canvas, boards: readonly PlacedBoard[], { spec, blocks: [main] }: Frame, scale: number) {
   const chain = (stations: number[], whole: number) => {
     // A gable's last pair stands half a board inside the plate line, which is no bay.
     const ones = bays([0, ...stations, whole])
@@ -91,13 +89,15 @@ function chainsOf(canvas: Canvas, boards: readonly PlacedBoard[], { spec }: Fram
       }));
     return [...ones, { from: 0, to: whole * scale, text: canvas.length(whole) }];
   };
-  const on = (axis: "x" | "y") =>
+  const on = (axis: "x" | "y", plate: number) =>
     boards
       .filter(
-        ({ foot, piece }) => foot[axis === "x" ? "y" : "x"] === 0 && piece.member !== "hip" && piece.member !== "ridge",
+        ({ foot, piece }) =>
+          foot[axis === "x" ? "y" : "x"] === plate && piece.member !== "hip" && piece.member !== "ridge",
       )
       .map(({ foot }) => foot[axis]);
-  return { main: chain(on("x"), spec.length), end: chain(on("y"), spec.span) };
+  // A hipped end, from which the roof is set out.
+  return { main: chain(on("x", 0), spec.length), end: chain(on("y", main!.ends[0].corner.x), spec.span) };
 }
 
 /** Distances between neighbours on one plate line. */
@@ -109,7 +109,19 @@ function spacings(feet: readonly PlacedBoard[]): number[] {
   return main.slice(1).map((x, i) => x - main[i]!);
 }
 
-function outlinePlates(canvas: Canvas, view: View, { spec: { length, span }, main, end }: Frame, east: number): void {
+/** How far the eaves reach past the plates: at the left and right end where those are hipped, and in front and back. */
+function overhangsOf({ spec: { ends }, blocks: [main] }: Frame): { west: number; east: number; side: number } {
+  const end = main!.ends[0].overhang;
+  return {
+    west: ends === "gable and hip" ? 0 : end,
+    east: ends === "hip and gable" ? 0 : end,
+    side: main!.sides[0].overhang,
+  };
+}
+
+function outlinePlates(canvas: Canvas, view: View, frame: Frame): void {
+  const { length, span } = frame.spec;
+  const { west, east, side } = overhangsOf(frame);
   const ring = (x0: number, y0: number, x1: number, y1: number) =>
     [
       [x0, y0],
@@ -119,8 +131,7 @@ function outlinePlates(canvas: Canvas, view: View, { spec: { length, span }, mai
       [x0, y0],
     ].map(([x, y]) => onCanvas(view, { x: x!, y: y! }));
   canvas.line(ring(0, 0, length, span), "faint", "6 3");
-  if (main.overhang + end.overhang > 0)
-    canvas.line(ring(-end.overhang, -main.overhang, length + east, span + main.overhang), "faint", "2 2");
+  if (side + west + east > 0) canvas.line(ring(-west, -side, length + east, span + side), "faint", "2 2");
 }
 
 /** Marks at the feet: first each mark somewhere, then each with either hand, then all that still have room. */

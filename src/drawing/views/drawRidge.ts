@@ -1,4 +1,4 @@
-import type { Frame } from "../../roof/frame/frame.ts";
+import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
 import { outline } from "../../roof/frame/outline.ts";
 import type { OutlineMark } from "../../roof/frame/outlineMarks.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
@@ -13,7 +13,7 @@ export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): 
   const canvas = new Canvas(options);
   const { width, words, size, length } = canvas;
   const { left: face, marks } = outline(frame, piece, "plain");
-  const here = [...marks.filter((mark) => mark.face === "left"), ...hipCheeks(frame)];
+  const here = [...marks.filter((mark) => mark.face === "left"), ...hipCheeks(frame, piece)];
   const texts = here.map(({ mark, from }) => `${mark}  ${length(from)}`);
   const room = {
     left: 0,
@@ -47,11 +47,10 @@ export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): 
  *
  * The cheek crosses the hip's whole thickness at the plan angle f between hip and ridge.
  */
-function hipCheeks({ kings, hip, main, hipEnds, ridgeBoard }: Frame): Pick<OutlineMark, "mark" | "from" | "to">[] {
-  if (kings) return [];
-  const cover = (hip.mainFace + hip.endFace) / main.at.near.sin;
-  return [
-    { mark: "H", from: 0, to: cover },
-    { mark: "H", from: ridgeBoard - cover, to: ridgeBoard },
-  ].slice(0, hipEnds);
+function hipCheeks(frame: Frame, { longPoint }: Piece): Pick<OutlineMark, "mark" | "from" | "to">[] {
+  if (frame.spec.hipHead === "king commons") return [];
+  const { near, far } = hipsIn(frame)[0]!;
+  const cover = (near.face + far.face) / near.sin;
+  const last = { mark: "H", from: longPoint - cover, to: longPoint };
+  return [{ mark: "H", from: 0, to: cover }, ...(frame.blocks[0]!.ends[1] === null ? [] : [last])];
 }

@@ -1,3 +1,4 @@
+import type { JackRow } from "../../roof/frame/rafterLines.ts";
 import { bays } from "./bays.ts";
 import { drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { inColumns } from "../canvas/inColumns.ts";
@@ -17,17 +18,18 @@ export function drawSetOut(cases: readonly RoofCase[], options: DrawingOptions):
   return canvas.svg(
     bottom + 4,
     words.setOut,
-    `${words.setOut}: ${cases.map(({ title, frame: { main } }) => `${title}, ${main.jacks.map(({ offset }) => options.length(offset)).join(", ")}`).join("; ")}.`,
+    `${words.setOut}: ${cases.map(({ title, frame }) => `${title}, ${frame.rows[0]!.jacks.map(({ offset }) => options.length(offset)).join(", ")}`).join("; ")}.`,
   );
 }
 
 function drawOne(canvas: Canvas, one: RoofCase, room: Room): number {
   const { words, length } = canvas;
-  const { main, end, spec } = one.frame;
+  const { spec } = one.frame;
+  const [main, end] = one.frame.rows as readonly [JackRow, JackRow];
   const top = canvas.lines([one.title], room, room.top, { bold: true }) + 6;
   const air = 3 * spec.rafter.thickness;
   const { opening, at, label } = windowOn(canvas, "corner", one, { ...room, top }, [
-    { x: -end.overhang - air, y: -main.overhang - air },
+    { x: -end.plane.overhang - air, y: -main.plane.overhang - air },
     { x: main.king + 2 * air, y: end.king + 2 * air },
   ]);
   canvas.line([at(0, end.king + 2 * air), at(0, 0), at(main.king + 2 * air, 0)], "faint", "6 3");

@@ -1,4 +1,4 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import type { Canvas } from "../canvas/canvas.ts";
 import { isFlipped, type Room, type Shown } from "../canvas/shown.ts";

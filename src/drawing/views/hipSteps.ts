@@ -1,4 +1,4 @@
-import { hipTailTilts } from "../../roof/members/hipTail.ts";
+import { tailTilts, type Hip } from "../../roof/frame/bearers.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import { outline } from "../../roof/frame/outline.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
@@ -11,7 +11,7 @@ import { WORDS } from "../canvas/words.ts";
 /** What to do for a hip, in order. */
 export function hipSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
   const { length, words: { card } = WORDS } = options;
-  const { near } = frame.main.at;
+  const { near } = piece.stands[0] as Hip;
   // Over 12 of the main side's run a hip runs 12 / sin f: 16.97 where both pitches are alike, for which squares are read at 17.
   const run = 12 / near.sin;
   const read =
@@ -24,7 +24,7 @@ export function hipSteps(frame: Frame, piece: Piece, options: CardOptions): stri
     card.hookHip(length(piece.longPoint)),
     `${card.tiltBack} ${card.seat(length(piece.heel), length(piece.seat))}`,
     piece.tail > 0
-      ? `${card.tailHip(length(piece.tail), length(piece.overhang))} ${tailText(frame, options)}`
+      ? `${card.tailHip(length(piece.tail), length(piece.overhang))} ${tailText(piece, options)}`
       : card.noTail,
   ];
 }
@@ -43,9 +43,9 @@ function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOpt
 }
 
 /** How the tail is cut. A fascia that is met alone stands nearer on the face of its own side: the other face is the longer one. */
-function tailText(frame: Frame, { words = WORDS }: CardOptions): string {
+function tailText(piece: Piece, { words = WORDS }: CardOptions): string {
   const { card, mainSide, endSide } = words;
-  const { main, end } = hipTailTilts(frame);
+  const { near: main, far: end } = tailTilts(piece.stands[0] as Hip);
   if (main === null) return card.tailOne(endSide, mainSide, sawText(end!, words));
   if (end === null) return card.tailOne(mainSide, endSide, sawText(main, words));
   const [mainTilt, endTilt] = [sawText(main, words), sawText(end, words)];

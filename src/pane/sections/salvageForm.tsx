@@ -21,7 +21,9 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const hand = useSignal("left");
   const longPoint = useSignal("");
   const { model, unit } = state.report.value;
-  const sides = model?.frame.alike ? ["Both"] : ["Main", "End"];
+  const sides = model?.pieces.some(({ member, side }) => member === "jack" && side === "Both")
+    ? ["Both"]
+    : ["Main", "End"];
   const chosen = sides.includes(side.value) ? side.value : sides[0]!;
   const length = typedCell(longPoint.value);
   const found =

@@ -1,7 +1,7 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import { slopeAngle } from "../../geometry/angle.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import type { Frame } from "../../roof/frame/frame.ts";
+import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
 import type { RoofSpec, Section } from "../../roof/frame/roofSpec.ts";
 import { texts } from "../words/texts.ts";
 
@@ -33,7 +33,7 @@ export function fieldReading(row: Row, spec: RoofSpec, frame: Frame | null): str
     case "Overhang":
       return length(spec.overhang);
     case "End overhang":
-      return length(spec.endOverhang ?? frame?.end.overhang);
+      return length(spec.endOverhang ?? (frame ? hipsIn(frame)[0]!.far.plane.overhang : undefined));
     case "Rafter":
       return section(spec.rafter);
     case "Hip":
@@ -41,7 +41,7 @@ export function fieldReading(row: Row, spec: RoofSpec, frame: Frame | null): str
     case "Ridge":
       return section(spec.ridge);
     case "Seat":
-      return length(spec.seat ?? frame?.main.seat);
+      return length(spec.seat ?? (frame ? hipsIn(frame)[0]!.near.plane.seat : undefined));
     case "Heel":
       return length(spec.heel ?? frame?.heel);
     case "Correction":

@@ -1,69 +1,40 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { degrees } from "../../measure/degrees.ts";
 import { Failure, type Result } from "../../measure/result.ts";
-import type { FrameProblem } from "./frameProblem.ts";
 import { heelOf, plumbDepthOf } from "../members/commonRafter.ts";
-import { corner, turned, type Corner } from "../members/corner.ts";
+import { corner, type Corner } from "../members/corner.ts";
 import { hipMember, type HipMember } from "../members/hipMember.ts";
-import { jackRuns, jackStep, type JackRuns } from "../members/jack.ts";
-import type { RoofSpec } from "./roofSpec.ts";
-import { commonStations, jackOffsets } from "./setOut.ts";
+import { jackStep } from "../members/jack.ts";
 import { levelOverhang } from "../members/tail.ts";
+import { alike, type Alike } from "./alike.ts";
+import { hipsOf, ridgeOf, ridgePast, sideOn, type Bearer, type Hip } from "./bearers.ts";
+import { mainBlock, type Block } from "./blocks.ts";
+import { commonRow, headRuns, jackRow, rafterLines, type CommonRow, type JackRow, type Rafter } from "./rafterLines.ts";
+import type { FrameProblem } from "./frameProblem.ts";
+import type { RoofSpec } from "./roofSpec.ts";
+import { surface, type Surface } from "./surface.ts";
 
-/** A jack position along one plate line. */
-export interface JackPosition {
-  readonly offset: number;
-  readonly runs: JackRuns;
-}
-
-/** One kind of side of the roof: both main sides are alike, and so are the hipped ends. */
-export interface FrameSide {
-  readonly name: "Main" | "End";
-  /** The corner with this side as its near one. */
-  readonly at: Corner;
-  readonly run: number;
-  readonly overhang: number;
-  readonly seat: number;
-  readonly correction: number;
-  /** Offset of the king common from the corner along this plate line (of the apex, where hips meet the ridge). */
-  readonly king: number;
-  /** Level distance of the hip's face on this side from the meeting line. */
-  readonly face: number;
-  /** Farthest from the corner first. */
-  readonly jacks: readonly JackPosition[];
-  /** Positions nearer the corner whose head would land over their own seat: left out. */
-  readonly dropped: number;
-}
-
-/** A rectangular hip roof set out: what stands where, before any piece is measured. */
+/** A roof set out, layer by layer: what stands where, before any piece is measured. */
 export interface Frame {
   readonly spec: RoofSpec;
   readonly heel: number;
-  readonly main: FrameSide;
-  readonly end: FrameSide;
-  /** Main and end jacks of the same offset are the same piece. */
-  readonly alike: boolean;
-  readonly hip: HipMember;
-  /** Level along the hip from the corner's plumb line to the farthest point of its tail within its own thickness. */
-  readonly hipOverhang: number;
-  /** Hipped ends: 2, or 1 with a gable. */
-  readonly hipEnds: 1 | 2;
-  readonly pyramid: boolean;
-  readonly ridgeThickness: number;
-  /** Apex to apex, or apex to the gable's plate line; 0 for a pyramid. */
-  readonly ridgeLine: number;
-  /** The ridge board from end to end; 0 where there is none. */
-  readonly ridgeBoard: number;
-  /** How far the ridge board runs past an apex. */
-  readonly ridgePast: number;
-  readonly kings: boolean;
-  /** Offsets along the main plate from a hip's corner: commons between the king commons, and the last pair at a gable. */
-  readonly commons: readonly number[];
-  /** Centre to centre, from the last common to what stands after it, where that is no whole spacing; else null. */
-  readonly lastBay: number | null;
-  /** Hips on the ridge: centre to centre over the apex, from the longest main jack to the first common; null with king commons. */
-  readonly apexBay: number | null;
+  readonly blocks: readonly Block[];
+  readonly surface: Surface;
+  readonly bearers: readonly (Bearer | Hip)[];
+  readonly rows: readonly JackRow[];
+  readonly commons: CommonRow;
+  readonly rafters: readonly Rafter[];
+  /** The same rafters, those that are one piece together. */
+  readonly alike: readonly Alike[];
+  /** What is written on each. */
+  readonly marks: ReadonlyMap<Rafter, string>;
 }
+
+/** The hips of a roof, corner by corner; there is one at least. */
+export const hipsIn = ({ bearers }: Frame): readonly Hip[] => bearers.filter((one): one is Hip => one.kind === "hip");
+
+/** The ridge of a roof; undefined where the hips meet in a point. */
+export const ridgeIn = ({ bearers }: Frame): Bearer | undefined => bearers.find(({ kind }) => kind === "ridge");
 
 /**
  * Sets a roof out: which members exist and where each stands.
@@ -95,83 +66,71 @@ export function frame(spec: RoofSpec): Result<Frame, FrameProblem> {
     });
 
   const endOverhang = settled(spec.endOverhang ?? levelOverhang(spec.pitch, spec.overhang, endPitch), spec.overhang);
-  const main = side(spec, "Main", at, {
-    run: mainRun,
-    king: endRun,
-    face: hip.mainFace,
-    overhang: spec.overhang,
-    heel,
-    correction: spec.correction,
+  const figures = (pitch: number, run: number, overhang: number, correction: number) => ({
+    pitch,
+    run,
+    overhang,
+    // commonHeel left a seat on both sides.
+    seat: (plumbDepthOf(pitch, spec.rafter.depth) - heel) / pitch,
+    correction,
   });
-  if (main instanceof Failure) return main;
-  const end = side(spec, "End", turned(at), {
-    run: endRun,
-    king: mainRun,
-    face: hip.endFace,
-    overhang: endOverhang,
-    heel,
-    correction: settled(spec.endCorrection, spec.correction),
-  });
-  if (end instanceof Failure) return end;
-  if (main.jacks.length + end.jacks.length === 0)
-    return new Failure({ kind: "no jack fits", at: "span", span: spec.span, spacing: spec.spacing });
+  const side = figures(spec.pitch, mainRun, spec.overhang, spec.correction);
+  const end = figures(endPitch, endRun, endOverhang, settled(spec.endCorrection, spec.correction));
+  return framed(spec, mainBlock(spec, { heel, side, end }), at, hip, heel);
+}
 
-  const kings = spec.hipHead === "king commons";
-  const ridgeThickness = shape.pyramid ? 0 : (spec.ridge?.thickness ?? 0);
-  const past = kings
-    ? spec.rafter.thickness / 2
-    : (ridgeThickness / 2) * (at.near.cos / at.near.sin) + hip.endFace / at.near.sin;
-  const hipEnds = spec.ends === "hip and hip" ? 2 : 1;
-  // On the inner side of the apex they reach along the ridge by the face to the main side; the last common keeps clear of them.
-  const hipReach = kings ? 0 : hip.mainFace / at.near.sin - ((ridgeThickness / 2) * at.near.cos) / at.near.sin;
-  const pastApex = kings ? 0 : main.king - (main.jacks[0]?.offset ?? 0);
-  const { commons, lastBay } = commonsAlong(
-    spec,
-    shape.line,
-    endRun,
-    hipEnds,
-    Math.max(spec.rafter.thickness, hipReach + spec.rafter.thickness / 2),
-    pastApex,
-  );
+/** The layers of a roof of one block, or what the jacks in it refuse. */
+function framed(
+  spec: RoofSpec,
+  block: Block,
+  at: Corner,
+  member: HipMember,
+  heel: number,
+): Result<Frame, FrameProblem> {
+  const blocks = [block];
+  const seen = surface(blocks);
+  const hips = hipsOf(block, seen, at, member, spec, heel);
+  const ridge = ridgeOf(block, seen, spec, heel, ridgePast(spec, at, member));
+  const rows = hips.flatMap((hip) => [
+    jackRow(hip, hip.near.plane, hip.far.plane.run, spec),
+    jackRow(hip, hip.far.plane, hip.near.plane.run, spec),
+  ]);
+  const wrong = rows.map((row) => correctionOff(row, spec)).find((one) => one !== null);
+  if (wrong) return wrong;
+  if (rows.every(({ jacks }) => jacks.length === 0))
+    return new Failure({ kind: "no jack fits", at: "span", span: spec.span, spacing: spec.spacing });
+  const commons = commonRow(block, ridge, rows[0]!, spec);
+  const rafters = rafterLines(block, ridge, rows, commons, spec);
+  const groups = alike(rafters, rows);
   return {
     spec,
     heel,
-    main,
-    end,
-    hip,
-    hipEnds,
-    kings,
-    ridgeThickness,
+    blocks,
+    surface: seen,
+    bearers: [...(ridge ? [ridge] : []), ...hips],
+    rows,
     commons,
-    lastBay,
-    apexBay: kings || commons.length === 0 ? null : commons[0]! - main.king + pastApex,
-    alike: spec.pitch === endPitch && main.correction === end.correction && endOverhang === spec.overhang,
-    hipOverhang: hipTail(at, hip, spec.overhang, endOverhang),
-    pyramid: shape.pyramid,
-    ridgeLine: shape.line,
-    ridgePast: shape.pyramid ? 0 : past,
-    ridgeBoard: spec.ridge === null || shape.pyramid ? 0 : shape.line + hipEnds * past,
+    rafters,
+    alike: groups,
+    marks: new Map(groups.flatMap(({ mark, rafters: own }) => own.map((rafter) => [rafter, mark]))),
   };
+}
+
+/** A correction that would take the shortest jack below the plate, or that is a whole step. */
+function correctionOff({ hip, plane, jacks }: JackRow, spec: RoofSpec): Failure<FrameProblem> | null {
+  const side = sideOn(hip, plane)!;
+  const shortest =
+    jacks.length === 0 ? Infinity : headRuns(jacks.at(-1)!, spec.rafter.thickness).short * alongSlope(plane.pitch);
+  const at = plane.end ? "endCorrection" : "correction";
+  if (shortest + plane.correction <= 0) return new Failure({ kind: "correction below plate", at, least: -shortest });
+  // A jack that is off by a step is another jack: a length was taken for what it is off by.
+  const most = jackStep(side, spec.spacing);
+  return Math.abs(plane.correction) >= most ? new Failure({ kind: "correction over a step", at, most }) : null;
 }
 
 /** What differs from the main sides' by a last bit only, as 45° from 12 in 12, is theirs: alike ends have the same pieces. */
 function settled(end: number, main: number): number {
   return Math.abs(end - main) <= 1e-12 * Math.abs(main) ? main : end;
-}
-
-/**
- * How far a hip's tail reaches, level along it, when it is cut to both fascias.
- *
- * Seen in plan it ends in a point where both fascias meet, or square on the nearer one where that point lies beside it.
- */
-function hipTail(
-  { near: { sin, cos } }: Corner,
-  { mainFace, endFace }: HipMember,
-  overhang: number,
-  endOverhang: number,
-): number {
-  const across = Math.min(Math.max(endOverhang * sin - overhang * cos, -mainFace), endFace);
-  return Math.min((overhang + across * cos) / sin, (endOverhang - across * sin) / cos);
 }
 
 /** The one height above plate of both planes: given, or the larger of what the seat leaves on either side. */
@@ -248,49 +207,4 @@ function contradiction(
   if (hipHead === "ridge" && ridge !== null && ridge.thickness >= mainRun)
     return new Failure({ kind: "roof too narrow", at: "span", span });
   return null;
-}
-
-function side(
-  spec: RoofSpec,
-  name: FrameSide["name"],
-  at: Corner,
-  given: Pick<FrameSide, "run" | "king" | "face" | "overhang" | "correction"> & { heel: number },
-): Result<FrameSide, FrameProblem> {
-  const { heel, ...rest } = given;
-  // commonHeel left a seat on both sides.
-  const seat = (plumbDepthOf(at.near.pitch, spec.rafter.depth) - heel) / at.near.pitch;
-  const thickness = spec.rafter.thickness;
-  const offsets = jackOffsets({ ...spec, thickness }, given.king);
-  const jacks: JackPosition[] = [];
-  for (const offset of offsets) {
-    const runs = jackRuns(at.near, offset, { face: given.face, thickness });
-    if (!(runs instanceof Failure) && runs.short >= seat) jacks.push({ offset, runs });
-  }
-  const shortest = jacks.length === 0 ? Infinity : jacks.at(-1)!.runs.short * alongSlope(at.near.pitch);
-  const row = name === "Main" ? "correction" : "endCorrection";
-  if (shortest + given.correction <= 0)
-    return new Failure({ kind: "correction below plate", at: row, least: -shortest });
-  // A jack that is off by a step is another jack: a length was taken for what it is off by.
-  const most = jackStep(at.near, spec.spacing);
-  if (Math.abs(given.correction) >= most) return new Failure({ kind: "correction over a step", at: row, most });
-  return { name, at, seat, jacks, dropped: offsets.length - jacks.length, ...rest };
-}
-
-/** What stands after the last common: a king common at its apex, the gable's pair, or past an apex without one the longest jack. */
-function commonsAlong(
-  { spacing, rafter, length }: RoofSpec,
-  line: number,
-  endRun: number,
-  hipEnds: 1 | 2,
-  clear: number,
-  pastApex: number,
-): { commons: number[]; lastBay: number | null } {
-  if (line === 0) return { commons: [], lastBay: null };
-  // At a gable the last pair stands inside the gable's plate line, its outer face flush with it.
-  const reach = hipEnds === 2 ? line : line - rafter.thickness / 2;
-  const stations = commonStations(spacing, reach, hipEnds === 2 ? clear : rafter.thickness);
-  const bay = reach - (stations.at(-1) ?? 0) + (hipEnds === 2 ? pastApex : 0);
-  const commons = stations.map((station) => endRun + station);
-  if (hipEnds === 1) commons.push(length - rafter.thickness / 2);
-  return { commons, lastBay: Math.abs(bay - spacing) <= 1e-9 * length ? null : bay };
 }

@@ -1,21 +1,21 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { directionAngle, slopeAngle } from "../../geometry/angle.ts";
+import { slopeAngle } from "../../geometry/angle.ts";
 import { plumbDepthOf } from "../members/commonRafter.ts";
-import type { Frame, FrameSide } from "./frame.ts";
 import { alongHip, backing } from "../members/hip.ts";
-import { hipTailTilts } from "../members/hipTail.ts";
+import { sideOn, tailTilts, type BearerSide, type Hip } from "./bearers.ts";
+import type { RoofPlane } from "./blocks.ts";
+import { hipsIn, ridgeIn, type Frame } from "./frame.ts";
 import type { Note } from "./note.ts";
+import type { Jack } from "./rafterLines.ts";
 
 /** Less than this is no difference at all: a thousandth of the smallest tape mark, and the last bits of a double. */
 const NONE = 1e-6;
 
 /** How far the hip's lower edge ends above the toe of this side's jacks; 0 or less where the whole cut bears on the hip. */
-export function toeBelowHip({ hip, spec }: Frame, side: FrameSide): number {
-  const { at } = side;
-  const fall = side.name === "Main" ? hip.mainFall : hip.endFall;
+export function toeBelowHip({ spec }: Frame, { slope, drop, section }: Hip, { pitch, fall }: BearerSide): number {
   // Both measured down from the jack's plane at the hip's face; a dropped top lies under it, a backed one in it.
-  const below = spec.hipTop === "backed" ? -fall : hip.drop - fall;
-  return plumbDepthOf(at.near.pitch, spec.rafter.depth) - (plumbDepthOf(at.slope, spec.hip.depth) + below);
+  const below = spec.hipTop === "backed" ? -fall : drop - fall;
+  return plumbDepthOf(pitch, spec.rafter.depth) - (plumbDepthOf(slope, section.depth) + below);
 }
 
 /** Most portable saws tilt to 45 degrees, some to 60 (common practice, no source). */
@@ -33,34 +33,34 @@ function overhangNotes(overhang: number): Note[] {
 }
 
 /** Notes of one jack: those of every jack of its side, and on the shortest one the bay left at the corner. */
-export function jackNotes(frame: Frame, side: FrameSide, index: number): Note[] {
-  const { near } = side.at;
+export function jackNotes(frame: Frame, jack: Jack): Note[] {
+  const { plane } = jack;
+  const { hip, jacks, dropped, king } = frame.rows.find((row) => row.jacks.includes(jack))!;
+  const side = sideOn(hip, plane)!;
+  const [first, last] = [jack === jacks[0], jack === jacks.at(-1)];
   const notes: Note[] = [];
-  const tilt = directionAngle(near.cos, near.sin);
-  if (side.correction !== 0) notes.push({ kind: "corrected", by: side.correction });
-  notes.push(...tiltNotes(tilt));
-  if (index === 0) notes.push(...overhangNotes(side.overhang), ...(side.name === "End" ? fasciaNotes(frame) : []));
-  const proud = side.name === "Main" ? frame.hip.mainProud : frame.hip.endProud;
-  if (proud > NONE) notes.push({ kind: "proud of hip", by: proud });
-  const toe = toeBelowHip(frame, side);
+  if (plane.correction !== 0) notes.push({ kind: "corrected", by: plane.correction });
+  notes.push(...tiltNotes(slopeAngle(side.tan)));
+  if (first) notes.push(...overhangNotes(plane.overhang), ...(plane.end ? fasciaNotes(hip) : []));
+  if (side.proud > NONE) notes.push({ kind: "proud of hip", by: side.proud });
+  const toe = toeBelowHip(frame, hip, side);
   if (toe > NONE) notes.push({ kind: "toe below hip", by: toe });
-  if (index === side.jacks.length - 1)
-    notes.push({ kind: side.dropped > 0 ? "corner bay, seat" : "corner bay", width: side.jacks[index]!.offset });
-  if (index === 0 && frame.spec.setOutFrom === "corner") {
-    const bay = side.king - side.jacks[0]!.offset;
+  if (last) notes.push({ kind: dropped > 0 ? "corner bay, seat" : "corner bay", width: jack.offset });
+  if (first && frame.spec.setOutFrom === "corner") {
+    const bay = king - jack.offset;
     if (Math.abs(bay - frame.spec.spacing) > NONE) notes.push({ kind: "king bay", width: bay });
   }
   return notes;
 }
 
-function fasciaNotes({ main, end }: Frame): Note[] {
-  const [height, other] = [main, end].map(({ overhang, at }) => overhang * at.near.pitch) as [number, number];
-  return Math.abs(height - other) > NONE ? [{ kind: "fascia not level", levelEnd: height / end.at.near.pitch }] : [];
+function fasciaNotes({ near, far }: Hip): Note[] {
+  const [height, other] = [near, far].map(({ plane }) => plane.overhang * plane.pitch) as [number, number];
+  return Math.abs(height - other) > NONE ? [{ kind: "fascia not level", levelEnd: height / far.pitch }] : [];
 }
 
-export function commonNotes({ lastBay, apexBay, hipEnds, spec }: Frame): Note[] {
+export function commonNotes({ commons: { lastBay, apexBay, block }, spec }: Frame): Note[] {
   const notes: Note[] = overhangNotes(spec.overhang);
-  if (hipEnds === 1) notes.push({ kind: "gable pair" });
+  if (block.ends[1] === null) notes.push({ kind: "gable pair" });
   if (apexBay !== null) notes.push({ kind: "apex bay", width: apexBay });
   if (lastBay !== null && !(apexBay !== null && Math.abs(lastBay - apexBay) < NONE))
     notes.push({ kind: "last bay", width: lastBay });
@@ -68,65 +68,65 @@ export function commonNotes({ lastBay, apexBay, hipEnds, spec }: Frame): Note[] 
 }
 
 /** How far king commons and ridge stand above the end planes at the apex (trade practice: planed off or left, seen only there). */
-function aboveEndPlane({ main, end, ridgePast, ridgeThickness, pyramid, spec }: Frame): number {
-  const past = pyramid ? spec.rafter.thickness / 2 : ridgePast;
-  return end.at.near.pitch * past - (main.at.near.pitch * ridgeThickness) / 2;
+function aboveEndPlane(frame: Frame): number {
+  const { near, far } = hipsIn(frame)[0]!;
+  const ridge = ridgeIn(frame);
+  const past = ridge ? ridge.tail[0]!.at : frame.spec.rafter.thickness / 2;
+  return far.pitch * past - near.pitch * (ridge?.near.face ?? 0);
 }
 
-export function kingNotes(frame: Frame, side: "Main" | "End"): Note[] {
+export function kingNotes(frame: Frame, { end }: RoofPlane): Note[] {
   const notes: Note[] = [];
-  if (side === "Main") {
+  if (!end) {
     const above = aboveEndPlane(frame);
     if (above > NONE) notes.push({ kind: "above end plane", by: above });
-    if (frame.pyramid) notes.push({ kind: "kings meet" });
+    if (!ridgeIn(frame)) notes.push({ kind: "kings meet" });
   } else {
     notes.push({ kind: "butts", by: frame.spec.rafter.thickness / 2 });
-    const { main, end } = frame;
-    const above = ((main.at.near.pitch - end.at.near.pitch) * frame.spec.rafter.thickness) / 2;
+    const { near, far } = hipsIn(frame)[0]!;
+    const above = ((near.pitch - far.pitch) * frame.spec.rafter.thickness) / 2;
     if (above > NONE) notes.push({ kind: "above main plane", by: above });
   }
   return notes;
 }
 
 export function ridgeNotes(frame: Frame): Note[] {
-  const { kings, spec, ridgePast, hipEnds } = frame;
-  const notes: Note[] = [{ kind: "ridge runs on", by: ridgePast }];
+  const { spec, commons } = frame;
+  const notes: Note[] = [{ kind: "ridge runs on", by: ridgeIn(frame)!.tail[0]!.at }];
   const above = aboveEndPlane(frame);
   if (above > NONE) notes.push({ kind: "above end plane", by: above });
-  if (!kings && spec.ridge !== null && spec.ridge.thickness < spec.rafter.thickness)
+  if (spec.hipHead === "ridge" && spec.ridge !== null && spec.ridge.thickness < spec.rafter.thickness)
     notes.push({ kind: "ridge thinner than rafters", least: spec.rafter.thickness });
-  if (hipEnds === 1) notes.push({ kind: "ridge to gable" });
+  if (commons.block.ends[1] === null) notes.push({ kind: "ridge to gable" });
   return notes;
 }
 
 export function hipNotes(frame: Frame): Note[] {
-  const { hip, spec, main, end } = frame;
-  const { at } = main;
+  const hip = hipsIn(frame)[0]!;
+  const { near, far, slope } = hip;
+  const alike = near.tan === far.tan;
   const notes: Note[] = [];
-  if (hip.backing)
-    notes.push({ kind: alike(at) ? "backed" : "backed, two", main: hip.backing[0], end: hip.backing[1] });
+  if (hip.backing) notes.push({ kind: alike ? "backed" : "backed, two", main: hip.backing[0], end: hip.backing[1] });
   else notes.push({ kind: "dropped", by: hip.drop });
-  if (spec.hipTop === "shifted" && !alike(at)) notes.push({ kind: "shifted", main: hip.mainFace, end: hip.endFace });
-  const proud = Math.max(hip.mainProud, hip.endProud);
+  if (frame.spec.hipTop === "shifted" && !alike) notes.push({ kind: "shifted", main: near.face, end: far.face });
+  const proud = Math.max(near.proud, far.proud);
   if (proud > NONE)
     notes.push({
       kind: "jacks proud",
       by: proud,
-      backMain: slopeAngle(backing(at.near, at.slope)),
-      backEnd: slopeAngle(backing(at.far, at.slope)),
+      backMain: slopeAngle(backing(near, slope)),
+      backEnd: slopeAngle(backing(far, slope)),
     });
-  const past = hip.farthest - alongHip(at, hip.headRun);
+  const past = hip.farthest - alongHip(hip, hip.headRun);
   if (past > NONE) notes.push({ kind: "farthest point", by: past });
   const tilt = Math.max(...hip.tilts);
   notes.push(...tiltNotes(tilt));
-  const tails = hipTailTilts(frame);
-  const tailTilt = frame.hipOverhang > 0 ? Math.max(tails.main ?? 0, tails.end ?? 0) : 0;
+  const tails = tailTilts(hip);
+  const tailTilt = hip.overhang > 0 ? Math.max(tails.near ?? 0, tails.far ?? 0) : 0;
   // Between king commons head and tail have the same tilts.
   if (tailTilt > tilt + NONE) notes.push(...tiltNotes(tailTilt, "tail "));
-  const toe = Math.max(toeBelowHip(frame, main), toeBelowHip(frame, end));
-  if (toe > NONE) notes.push({ kind: "hip too shallow", least: spec.hip.depth + toe / alongSlope(at.slope) });
-  notes.push(...fasciaNotes(frame));
+  const toe = Math.max(toeBelowHip(frame, hip, near), toeBelowHip(frame, hip, far));
+  if (toe > NONE) notes.push({ kind: "hip too shallow", least: hip.section.depth + toe / alongSlope(slope) });
+  notes.push(...fasciaNotes(hip));
   return notes;
 }
-
-const alike = (at: FrameSide["at"]) => at.near.tan === at.far.tan;

@@ -1,4 +1,5 @@
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
+import type { Hip } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import { onBoard, outlineFace, type OutlineFace } from "./outlineFace.ts";
 import { outlineMarks, type OutlineMark } from "./outlineMarks.ts";
@@ -25,7 +26,7 @@ export function outline(frame: Frame, piece: Piece, hand: Hand): Outline {
   return {
     ...outlineOf(
       piece.member === "hip"
-        ? hipShape(frame, piece, hand)
+        ? hipShape(piece.stands[0] as Hip, hand)
         : piece.member === "ridge"
           ? ridgeOutlineShape(piece)
           : rafterShape(piece, hand),

@@ -1,5 +1,5 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import type { Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import type { OutlineShape } from "./outlineShape.ts";
 
 /**

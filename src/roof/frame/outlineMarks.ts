@@ -1,7 +1,9 @@
-import type { Frame, FrameSide } from "./frame.ts";
 import { alongHip, hipMarkRun } from "../members/hip.ts";
-import { jackMark } from "../members/jackMark.ts";
+import { endReach } from "../members/plumbEnd.ts";
+import type { Bearer, BearerSide, Hip } from "./bearers.ts";
+import type { Frame } from "./frame.ts";
 import type { Hand, Piece } from "./piece.ts";
+import type { Jack } from "./rafterLines.ts";
 
 /** Where another piece meets a face of this one, along the top edge as on its outline. */
 export interface OutlineMark {
@@ -14,42 +16,40 @@ export interface OutlineMark {
 }
 
 /** Marks along a hip for the jacks of either side, along a ridge for the commons; none on other pieces. */
-export function outlineMarks(frame: Frame, piece: Piece, hand: Hand): OutlineMark[] {
-  if (piece.member === "ridge") return ridgeMarks(frame);
-  if (piece.member !== "hip") return [];
-  const [left, right] = hand === "left" ? [frame.main, frame.end] : [frame.end, frame.main];
-  return [...hipMarks(frame, left, "left"), ...hipMarks(frame, right, "right")];
+export function outlineMarks(frame: Frame, { member, stands }: Piece, hand: Hand): OutlineMark[] {
+  if (member === "ridge") return ridgeMarks(frame, stands[0] as Bearer);
+  if (member !== "hip") return [];
+  const hip = stands[0] as Hip;
+  const [left, right] = hand === "left" ? [hip.near, hip.far] : [hip.far, hip.near];
+  return [...hipMarks(frame, hip, left, "left"), ...hipMarks(frame, hip, right, "right")];
 }
 
-function hipMarks(frame: Frame, side: FrameSide, face: OutlineMark["face"]): OutlineMark[] {
-  const { at, face: stands, jacks } = side;
+function hipMarks(frame: Frame, hip: Hip, side: BearerSide, face: OutlineMark["face"]): OutlineMark[] {
   const half = frame.spec.rafter.thickness / 2;
-  return jacks.map(({ offset }, i) => {
-    const along = (to: number) => alongHip(at, hipMarkRun(at.near, to, stands));
-    return {
-      mark: jackMark(frame, side, i),
+  const along = (to: number) => alongHip(hip, hipMarkRun(side, to, side.face));
+  return frame.rafters
+    .filter((rafter): rafter is Jack => rafter.head.bearer === hip && rafter.plane === side.plane)
+    .map((jack) => ({
+      mark: frame.marks.get(jack)!,
       face,
-      at: along(offset),
-      from: along(offset - half),
-      to: along(offset + half),
-    };
-  });
+      at: along(jack.offset),
+      from: along(jack.offset - half),
+      to: along(jack.offset + half),
+    }));
 }
 
-function ridgeMarks({ commons, kings, hipEnds, ridgePast, ridgeLine, end, spec }: Frame): OutlineMark[] {
-  const half = spec.rafter.thickness / 2;
-  const apexes = kings ? [0, ridgeLine].slice(0, hipEnds) : [];
-  const stations = [
-    ...apexes.map((at) => ["K", at] as const),
-    ...commons.map((offset) => ["C", offset - end.run] as const),
-  ].sort((a, b) => a[1] - b[1]);
-  return (["left", "right"] as const).flatMap((face) =>
-    stations.map(([mark, station]) => ({
-      mark,
-      face,
-      at: station + ridgePast,
-      from: station + ridgePast - half,
-      to: station + ridgePast + half,
-    })),
+function ridgeMarks(frame: Frame, ridge: Bearer): OutlineMark[] {
+  const half = frame.spec.rafter.thickness / 2;
+  const first = endReach(ridge.tail, 0);
+  return ([ridge.far, ridge.near] as const).flatMap((side, i) =>
+    frame.rafters
+      .filter(({ head, plane }) => head.bearer === ridge && plane === side.plane)
+      .map((rafter): OutlineMark => {
+        // From the ridge's foot, and from the end of its board.
+        const start = i === 0 ? rafter.plane.width - rafter.station : rafter.station;
+        const at = start - frame.blocks[ridge.block]!.ends[0].run + first;
+        return { mark: frame.marks.get(rafter)!, face: i === 0 ? "left" : "right", at, from: at - half, to: at + half };
+      })
+      .sort((a, b) => a.at - b.at),
   );
 }

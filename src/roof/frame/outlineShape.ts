@@ -1,6 +1,7 @@
-import { clipped, type Point } from "../../geometry/clipped.ts";
+import type { Point } from "../../geometry/point.ts";
 import { plumbDepthOf } from "../members/commonRafter.ts";
-import type { Frame } from "./frame.ts";
+import { endReach, stopsOf } from "../members/plumbEnd.ts";
+import type { Bearer, Hip } from "./bearers.ts";
 import type { Hand, Piece } from "./piece.ts";
 
 /**
@@ -60,46 +61,35 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
  *
  * Its head is cut to the faces it meets, its tail to stay inside both fascias.
  */
-export function hipShape(
-  { main, end, hip, spec, kings, ridgeThickness }: Frame,
-  piece: Piece,
-  hand: Hand,
-): OutlineShape {
-  const { near, far } = main.at;
-  const { run, mainFace, endFace } = hip;
-  const { overhang } = piece;
-  // Worked out with the end side to the left; mirrored below for a left hip.
-  const reach = run + spec.hip.thickness + overhang;
-  let plan: Point[] = [
-    { x: -2 * reach, y: -mainFace },
-    { x: 2 * reach, y: -mainFace },
-    { x: 2 * reach, y: endFace },
-    { x: -2 * reach, y: endFace },
-  ];
-  plan = clipped(plan, -near.sin, -near.cos, main.overhang);
-  plan = clipped(plan, -far.sin, far.cos, end.overhang);
-  if (kings) {
-    const half = spec.rafter.thickness / 2;
-    plan = clipped(plan, near.cos, -near.sin, run * near.cos - half);
-    plan = clipped(plan, far.cos, far.sin, run * far.cos - half);
-  } else {
-    plan = clipped(plan, near.sin, near.cos, run * near.sin - ridgeThickness / 2);
-  }
-  const backed = spec.hipTop === "backed";
-  const shape = {
-    slope: piece.slope,
-    heel: piece.heel,
-    seat: piece.seat,
-    plumbDepth: plumbDepthOf(piece.slope, spec.hip.depth),
-    plan,
-    left: endFace,
-    right: -mainFace,
-    leftFall: backed ? hip.endFall : 0,
-    rightFall: backed ? hip.mainFall : 0,
-    leftHeel: endFace / far.tan,
-    rightHeel: mainFace / near.tan,
+export function hipShape(hip: Hip, hand: Hand): OutlineShape {
+  const { near, far, slope, height, seat, section, backing } = hip;
+  const shape: OutlineShape = {
+    slope,
+    heel: height,
+    seat,
+    plumbDepth: plumbDepthOf(slope, section.depth),
+    // With the far side to the left; mirrored below for a left hip.
+    plan: planOf(hip),
+    left: far.face,
+    right: -near.face,
+    leftFall: backing ? far.fall : 0,
+    rightFall: backing ? near.fall : 0,
+    leftHeel: far.face / far.tan,
+    rightHeel: near.face / near.tan,
   };
   return hand === "left" ? mirrored(shape) : shape;
+}
+
+/** A bearer's board seen from above, in its own plan: between its two faces, as far as each of its cuts lets it run. */
+export function planOf({ near, far, tail, head }: Bearer): Point[] {
+  const [from, to] = [-near.face, far.face];
+  const low = (y: number): Point => ({ x: 0 - endReach(tail, y), y });
+  return [
+    ...stopsOf(tail, from, to).slice(1, -1).reverse().map(low),
+    low(from),
+    ...stopsOf(head, from, to).map((y) => ({ x: endReach(head, y), y })),
+    low(to),
+  ];
 }
 
 function mirrored(shape: OutlineShape): OutlineShape {

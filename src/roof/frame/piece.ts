@@ -1,9 +1,18 @@
 import type { Degrees } from "../../measure/degrees.ts";
+import type { Bearer } from "./bearers.ts";
+import type { RoofPlane } from "./blocks.ts";
 import type { Note } from "./note.ts";
+import type { Rafter } from "./rafterLines.ts";
 import type { Section } from "./roofSpec.ts";
 
 export type Member = "ridge" | "common" | "king common" | "hip" | "jack";
 export type Side = "Main" | "End" | "Both";
+
+/** What tables call the planes that a piece stands on. */
+export function sideName(planes: readonly Pick<RoofPlane, "end">[]): Side {
+  const ends = planes.filter(({ end }) => end).length;
+  return ends === 0 ? "Main" : ends === planes.length ? "End" : "Both";
+}
 
 /** A hand, seen from outside looking up the hip from its foot; plain where a piece has none. */
 export type Hand = "left" | "right" | "plain";
@@ -52,4 +61,6 @@ export interface Piece {
   readonly hipMark: number | null;
   readonly hipMarkFromHead: number | null;
   readonly notes: readonly Note[];
+  /** Every one of it where it stands. */
+  readonly stands: readonly (Bearer | Rafter)[];
 }

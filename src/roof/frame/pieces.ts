@@ -1,25 +1,35 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
+import { slopeAngle } from "../../geometry/angle.ts";
 import { degrees, type Degrees } from "../../measure/degrees.ts";
-import { directionAngle, slopeAngle } from "../../geometry/angle.ts";
-import { notchOfSeat, plumbDepthOf, shortestBoard } from "../members/commonRafter.ts";
-import type { Frame, FrameSide, JackPosition } from "./frame.ts";
+import { notchOfSeat, shortestBoard } from "../members/commonRafter.ts";
 import { alongHip, hipMarkRun } from "../members/hip.ts";
-import { jackEdge, jackTape } from "../members/jack.ts";
-import { jackMark } from "../members/jackMark.ts";
+import { jackTape } from "../members/jack.ts";
+import type { Alike } from "./alike.ts";
+import { boardRun, sideOn, type Bearer, type Hip } from "./bearers.ts";
+import { hipsIn, ridgeIn, type Frame } from "./frame.ts";
 import { commonNotes, hipNotes, jackNotes, kingNotes, ridgeNotes } from "./notes.ts";
-import type { Piece, Side } from "./piece.ts";
+import { sideName, type Piece } from "./piece.ts";
+import { handOf, headRuns, type Jack } from "./rafterLines.ts";
 
 /** Every distinct piece of a roof: ridge, commons, king commons, hips, then jacks, longest first. */
 export function pieces(frame: Frame): readonly Piece[] {
-  return [...ridgePiece(frame), ...commonPieces(frame), ...kingPieces(frame), hipPiece(frame), ...jackPieces(frame)];
+  const rafters = frame.alike.map((one) => rafterPiece(frame, one));
+  const [jacks, others] = [
+    rafters.filter(({ member }) => member === "jack"),
+    rafters.filter(({ member }) => member !== "jack"),
+  ];
+  return [...ridgePiece(frame), ...others, hipPiece(frame), ...jacks.sort((a, b) => b.longPoint - a.longPoint)];
 }
 
 const SQUARE: readonly Degrees[] = [];
 
+/** What only a jack has. */
+const NO_MARKS = { offset: null, plateMark: null, hipMark: null, hipMarkFromHead: null };
+
 function ridgePiece(frame: Frame): Piece[] {
-  const { ridge } = frame.spec;
-  if (ridge === null || frame.ridgeBoard === 0) return [];
-  const length = frame.ridgeBoard;
+  const ridge = ridgeIn(frame);
+  if (!ridge?.section) return [];
+  const length = boardRun(ridge);
   return [
     {
       mark: "R",
@@ -28,11 +38,11 @@ function ridgePiece(frame: Frame): Piece[] {
       left: 0,
       right: 0,
       plain: 1,
-      section: ridge,
+      section: ridge.section,
       slope: 0,
       longRun: length,
       shortRun: length,
-      lineLength: frame.ridgeLine,
+      lineLength: ridge.run,
       longPoint: length,
       shortPoint: length,
       tape: null,
@@ -45,191 +55,101 @@ function ridgePiece(frame: Frame): Piece[] {
       heel: 0,
       seat: 0,
       notch: 0,
-      offset: null,
-      plateMark: null,
-      hipMark: null,
-      hipMarkFromHead: null,
+      ...NO_MARKS,
       notes: ridgeNotes(frame),
+      stands: [ridge],
     },
   ];
 }
 
-/** A common or king common: square-headed, with a level run to the face it meets. */
-function squareHeaded(
-  frame: Frame,
-  side: FrameSide,
-  run: number,
-  given: Pick<Piece, "mark" | "member" | "side" | "plain" | "notes">,
-): Piece {
-  const { rafter } = frame.spec;
-  const { pitch } = side.at.near;
+/** A common, king common or jack: from the plate to the face that its head meets. */
+function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
+  const { rafter: section } = frame.spec;
+  const first = rafters[0]!;
+  const { plane, member, head } = first;
+  const { pitch, overhang, seat } = plane;
   const along = alongSlope(pitch);
+  const jack = member === "jack" ? (first as Jack) : null;
+  const correction = jack ? plane.correction / along : 0;
+  const { long, short } = headRuns(first, section.thickness);
+  const [longRun, shortRun] = [long + correction, short + correction];
+  const count = (hand: string) => rafters.filter((one) => handOf(one) === hand).length;
   return {
-    ...given,
-    left: 0,
-    right: 0,
-    section: rafter,
+    mark,
+    member,
+    side: sideName(rafters.map((one) => one.plane)),
+    left: count("left"),
+    right: count("right"),
+    plain: count("plain"),
+    section,
     slope: pitch,
-    longRun: run,
-    shortRun: run,
-    lineLength: side.run * along,
-    longPoint: run * along,
-    shortPoint: run * along,
-    tape: jackTape(pitch, run, frame.heel),
-    shortestBoard: shortestBoard({ pitch, run, overhang: side.overhang, depth: rafter.depth, heel: frame.heel }),
-    overhang: side.overhang,
-    tail: side.overhang * along,
+    longRun,
+    shortRun,
+    lineLength: head.line * along,
+    longPoint: longRun * along,
+    shortPoint: shortRun * along,
+    tape: jackTape(pitch, longRun, frame.heel),
+    shortestBoard: shortestBoard({ pitch, run: longRun, overhang, depth: section.depth, heel: frame.heel }),
+    overhang,
+    tail: overhang * along,
     headCut: slopeAngle(pitch),
-    tilts: SQUARE,
-    edge: null,
-    ...footing(frame, side),
-    offset: null,
-    plateMark: null,
-    hipMark: null,
-    hipMarkFromHead: null,
+    tilts: head.per === 0 ? SQUARE : [slopeAngle(Math.abs(head.per))],
+    edge: head.per === 0 ? null : slopeAngle(Math.abs(head.per) * along),
+    heel: frame.heel,
+    seat,
+    notch: notchOfSeat(pitch, seat),
+    ...(jack ? jackMarks(jack, section.thickness) : NO_MARKS),
+    notes: jack ? jackNotes(frame, jack) : member === "common" ? commonNotes(frame) : kingNotes(frame, plane),
+    stands: rafters,
   };
 }
 
-function footing(frame: Frame, { at, seat }: FrameSide) {
-  const { pitch } = at.near;
-  return { heel: frame.heel, seat, notch: notchOfSeat(pitch, seat) };
-}
-
-function commonPieces(frame: Frame): Piece[] {
-  const { main, commons, ridgeThickness } = frame;
-  if (commons.length === 0) return [];
-  return [
-    squareHeaded(frame, main, main.run - ridgeThickness / 2, {
-      mark: "C",
-      member: "common",
-      side: "Main",
-      plain: 2 * commons.length,
-      notes: commonNotes(frame),
-    }),
-  ];
-}
-
-function kingPieces(frame: Frame): Piece[] {
-  if (!frame.kings) return [];
-  const { main, end, hipEnds, pyramid, ridgeThickness, spec } = frame;
-  const ends = pyramid ? 1 : hipEnds;
-  return [
-    squareHeaded(frame, main, main.run - ridgeThickness / 2, {
-      mark: "K",
-      member: "king common",
-      side: "Main",
-      plain: 2 * ends,
-      notes: kingNotes(frame, "Main"),
-    }),
-    squareHeaded(frame, end, end.run - spec.rafter.thickness / 2, {
-      mark: "KE",
-      member: "king common",
-      side: "End",
-      plain: hipEnds,
-      notes: kingNotes(frame, "End"),
-    }),
-  ];
+function jackMarks({ offset, plane, head: { bearer } }: Jack, thickness: number): Pick<Piece, keyof typeof NO_MARKS> {
+  const hip = bearer as Hip;
+  const side = sideOn(hip, plane)!;
+  const mark = alongHip(hip, hipMarkRun(side, offset, side.face));
+  return {
+    offset,
+    plateMark: offset - thickness / 2,
+    hipMark: mark,
+    hipMarkFromHead: alongHip(hip, hip.headRun) - mark,
+  };
 }
 
 function hipPiece(frame: Frame): Piece {
-  const { hip, spec, main, hipEnds, hipOverhang } = frame;
-  const { at } = main;
-  const { depth } = spec.hip;
-  const heel = frame.heel - hip.drop;
-  const seat = (plumbDepthOf(at.slope, depth) - heel) / at.slope;
+  const hips = hipsIn(frame);
+  const hip = hips[0]!;
+  const { section, slope, headRun, overhang, height, seat } = hip;
   // Both hands of a hip are one shape only where its two cheeks are alike.
-  const plain = frame.kings && at.near.tan === at.far.tan;
-  const count = 2 * hipEnds;
+  const plain = frame.spec.hipHead === "king commons" && hip.near.tan === hip.far.tan;
+  const count = (hand: Bearer["hand"]) => (plain ? 0 : hips.filter((one) => one.hand === hand).length);
+  const longPoint = alongHip(hip, headRun);
   return {
     mark: "H",
     member: "hip",
     side: null,
-    left: plain ? 0 : count / 2,
-    right: plain ? 0 : count / 2,
-    plain: plain ? count : 0,
-    section: spec.hip,
-    slope: at.slope,
-    longRun: hip.headRun,
-    shortRun: hip.headRun,
-    lineLength: alongHip(at, hip.run),
-    longPoint: alongHip(at, hip.headRun),
-    shortPoint: alongHip(at, hip.headRun),
+    left: count("left"),
+    right: count("right"),
+    plain: plain ? hips.length : 0,
+    section,
+    slope,
+    longRun: headRun,
+    shortRun: headRun,
+    lineLength: alongHip(hip, hip.run),
+    longPoint,
+    shortPoint: longPoint,
     tape: null,
-    shortestBoard: hip.farthest + shortestBoard({ pitch: at.slope, run: 0, overhang: hipOverhang, depth, heel }),
-    overhang: hipOverhang,
-    tail: alongHip(at, hipOverhang),
-    headCut: slopeAngle(at.slope),
+    shortestBoard: hip.farthest + shortestBoard({ pitch: slope, run: 0, overhang, depth: section.depth, heel: height }),
+    overhang,
+    tail: alongHip(hip, overhang),
+    headCut: slopeAngle(slope),
     tilts: hip.tilts,
     edge: null,
-    heel,
+    heel: height,
     seat,
-    notch: notchOfSeat(at.slope, seat),
-    offset: null,
-    plateMark: null,
-    hipMark: null,
-    hipMarkFromHead: null,
+    notch: notchOfSeat(slope, seat),
+    ...NO_MARKS,
     notes: hipNotes(frame),
-  };
-}
-
-function jackPieces(frame: Frame): Piece[] {
-  const { main, end, alike, hipEnds } = frame;
-  // Each corner has one jack of every offset on each plate; looking up the hip, half of them are on its left.
-  if (alike) return main.jacks.map((jack, i) => jackPiece(frame, main, "Both", jack, i, 2 * hipEnds));
-  const rows = [main, end].flatMap((side) =>
-    side.jacks.map((jack, i) => jackPiece(frame, side, side.name, jack, i, hipEnds)),
-  );
-  return rows.sort((a, b) => b.longPoint - a.longPoint);
-}
-
-function jackPiece(
-  frame: Frame,
-  side: FrameSide,
-  name: Side,
-  { offset, runs }: JackPosition,
-  index: number,
-  perHand: number,
-): Piece {
-  const { rafter } = frame.spec;
-  const { near } = side.at;
-  const { pitch } = near;
-  const along = alongSlope(pitch);
-  const correction = side.correction / along;
-  const longRun = runs.long + correction;
-  const shortRun = runs.short + correction;
-  const mark = alongHip(side.at, hipMarkRun(near, offset, side.face));
-  return {
-    mark: jackMark(frame, side, index),
-    member: "jack",
-    side: name,
-    left: perHand,
-    right: perHand,
-    plain: 0,
-    section: rafter,
-    slope: pitch,
-    longRun,
-    shortRun,
-    lineLength: runs.line * along,
-    longPoint: longRun * along,
-    shortPoint: shortRun * along,
-    tape: jackTape(pitch, longRun, frame.heel),
-    shortestBoard: shortestBoard({
-      pitch,
-      run: longRun,
-      overhang: side.overhang,
-      depth: rafter.depth,
-      heel: frame.heel,
-    }),
-    overhang: side.overhang,
-    tail: side.overhang * along,
-    headCut: slopeAngle(pitch),
-    tilts: [directionAngle(near.cos, near.sin)],
-    edge: slopeAngle(jackEdge(near)),
-    ...footing(frame, side),
-    offset,
-    plateMark: offset - rafter.thickness / 2,
-    hipMark: mark,
-    hipMarkFromHead: alongHip(side.at, frame.hip.headRun) - mark,
-    notes: jackNotes(frame, side, index),
+    stands: hips,
   };
 }

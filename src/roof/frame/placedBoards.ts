@@ -1,15 +1,15 @@
-import type { Point } from "../../geometry/clipped.ts";
-import type { Vector3 } from "../../geometry/plane.ts";
+import type { Point } from "../../geometry/point.ts";
+import type { Vector3 } from "../../geometry/vector.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import type { Frame, FrameSide } from "./frame.ts";
+import { endReach } from "../members/plumbEnd.ts";
+import type { Frame } from "./frame.ts";
 import { outline, type Outline } from "./outline.ts";
 import { reachAt } from "./outlineFace.ts";
-import { jackMark } from "../members/jackMark.ts";
 import type { Hand, Piece } from "./piece.ts";
+import { handOf } from "./rafterLines.ts";
 
 /**
- * One board of a roof where it stands. In plan x runs along the main plates from the first hipped end's plate line, y across the
- * span from one main plate line; heights are above the plates' top.
+ * One board of a roof where it stands. In plan x runs along the front plate from its left end, y from it to the back; heights are above the plates' top.
  */
 export interface PlacedBoard {
   readonly piece: Piece;
@@ -31,7 +31,8 @@ export interface PlacedBoard {
 export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly PlacedBoard[] {
   return pieces.flatMap((piece) => {
     const known = new Map<Hand, Outline>();
-    return spots(frame, piece).map(({ hand, foot, heading, height }): PlacedBoard => {
+    return piece.stands.map((stand): PlacedBoard => {
+      const { hand, foot, heading, height } = spotOf(piece, stand);
       const shown = known.get(hand) ?? outline(frame, piece, hand);
       known.set(hand, shown);
       const at = ({ x, y }: Point) => ({
@@ -45,7 +46,7 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
         outline: shown,
         foot,
         heading,
-        height: height ?? piece.heel,
+        height,
         from: at({ x: from, y: 0 }),
         to: at({ x: to, y: 0 }),
         plan: shown.shape.plan.map(at),
@@ -73,79 +74,16 @@ export function inSpace(
   };
 }
 
-interface Spot {
-  readonly hand: Hand;
-  readonly foot: Point;
-  readonly heading: Point;
-  readonly height?: number;
-}
-
-const NORTH: Point = { x: 0, y: 1 };
-const SOUTH: Point = { x: 0, y: -1 };
-const EAST: Point = { x: 1, y: 0 };
-const WEST: Point = { x: -1, y: 0 };
-
-function spots(frame: Frame, piece: Piece): Spot[] {
-  const { commons, end, spec, hipEnds, pyramid, ridgePast, main, ridgeThickness } = frame;
-  switch (piece.member) {
-    case "ridge":
-      return [
-        {
-          hand: "plain",
-          foot: { x: end.run - ridgePast, y: spec.span / 2 },
-          heading: EAST,
-          height: frame.heel + (main.run - ridgeThickness / 2) * main.at.near.pitch,
-        },
-      ];
-    case "common":
-      return commons.flatMap((x) => onMainPlates(frame, x));
-    case "king common":
-      if (piece.side === "Main")
-        return [end.run, spec.length - end.run].slice(0, pyramid ? 1 : hipEnds).flatMap((x) => onMainPlates(frame, x));
-      return [
-        { hand: "plain" as const, foot: { x: 0, y: spec.span / 2 }, heading: EAST },
-        { hand: "plain" as const, foot: { x: spec.length, y: spec.span / 2 }, heading: WEST },
-      ].slice(0, hipEnds);
-    case "hip":
-      return corners(frame).map(({ at, inward: { x, y }, main: hand }) => ({
-        hand: piece.plain > 0 ? "plain" : hand,
-        foot: at,
-        heading: { x: x * main.at.near.cos, y: y * main.at.near.sin },
-      }));
-    case "jack":
-      return [main, end].flatMap((side) =>
-        side.jacks.flatMap(({ offset }, i) =>
-          jackMark(frame, side, i) === piece.mark ? atCorners(frame, side, offset) : [],
-        ),
-      );
-  }
-}
-
-function onMainPlates({ spec }: Frame, x: number): Spot[] {
-  return [
-    { hand: "plain", foot: { x, y: 0 }, heading: NORTH },
-    { hand: "plain", foot: { x, y: spec.span }, heading: SOUTH },
-  ];
-}
-
-/** The hipped corners: which way their plates run, and the hand of the main side for someone outside who looks up the hip. */
-function corners({ spec: { length, span }, hipEnds }: Frame): { at: Point; inward: Point; main: "left" | "right" }[] {
-  return [
-    { at: { x: 0, y: 0 }, inward: { x: 1, y: 1 }, main: "right" as const },
-    { at: { x: 0, y: span }, inward: { x: 1, y: -1 }, main: "left" as const },
-    { at: { x: length, y: 0 }, inward: { x: -1, y: 1 }, main: "left" as const },
-    { at: { x: length, y: span }, inward: { x: -1, y: -1 }, main: "right" as const },
-  ].slice(0, 2 * hipEnds);
-}
-
-function atCorners(frame: Frame, { name }: FrameSide, offset: number): Spot[] {
-  return corners(frame).map(({ at, inward, main }) =>
-    name === "Main"
-      ? { hand: main, foot: { x: at.x + inward.x * offset, y: at.y }, heading: inward.y > 0 ? NORTH : SOUTH }
-      : {
-          hand: main === "left" ? "right" : "left",
-          foot: { x: at.x, y: at.y + inward.y * offset },
-          heading: inward.x > 0 ? EAST : WEST,
-        },
-  );
+/** Where a board's own line starts, which way it runs up from there, and how high its top edge is there. */
+function spotOf(
+  piece: Piece,
+  stand: Piece["stands"][number],
+): Pick<PlacedBoard, "hand" | "foot" | "heading" | "height"> {
+  if (stand.kind === "rafter")
+    return { hand: handOf(stand), foot: stand.foot, heading: stand.plane.inward, height: piece.heel };
+  const { foot, heading, height, hand, tail } = stand;
+  if (stand.kind === "hip") return { hand: piece.plain > 0 ? "plain" : hand, foot, heading, height };
+  // A ridge's outline starts at the end of its board.
+  const past = endReach(tail, 0);
+  return { hand: "plain", foot: { x: foot.x - past * heading.x, y: foot.y - past * heading.y }, heading, height };
 }

@@ -16,7 +16,8 @@ export interface RoofSpec {
   readonly pitch: number;
   /** null: as the main pitch. */
   readonly endPitch: number | null;
-  readonly ends: "hip and hip" | "hip and gable";
+  /** Left and right end, seen from the front. */
+  readonly ends: "hip and hip" | "hip and gable" | "gable and hip";
   /** Centre to centre. */
   readonly spacing: number;
   /** Level, from the plate line to the plumb tail cut. */

@@ -19,28 +19,27 @@ export function alongHip({ slope }: Corner, level: number): number {
 }
 
 /**
- * How far short of the apex a head between king commons ends, level along the hip, at a level distance across from the meeting line, positive to the far side.
+ * How far short of the apex a hip's centre line meets the near face of this side's king common, level along the hip.
  *
- * Each king common's near face stands half its thickness off the apex; a line along the hip meets the nearer of the two.
+ * That face stands half the common's thickness off the apex. Between two king commons the larger of both sides governs.
  *
  * @example
- * shortOfKings(corner(0.5, 0.5, degrees(90)), 1.5) // => 0.75 * Math.SQRT2
+ * shortOfKings(corner(0.5, 0.5, degrees(90)).near, 1.5) // => 0.75 * Math.SQRT2
  */
-export function shortOfKings({ near, far }: Corner, commonThickness: number, across = 0): number {
-  const half = commonThickness / 2;
-  return Math.max((half - across * near.sin) / near.cos, (half + across * far.sin) / far.cos);
+export function shortOfKings({ cos }: CornerSide, commonThickness: number): number {
+  return commonThickness / 2 / cos;
 }
 
 /**
- * How far short of the apex a head on the ridge's face ends, level along the hip, at a level distance across from the meeting line, positive to the far side.
+ * How far short of the apex a hip's centre line meets the ridge's face, level along the hip.
  *
  * The ridge is parallel to the near plate, so half its thickness comes off the near run.
  *
  * @example
  * shortOfRidge(corner(0.5, 0.5, degrees(90)), 1.5) // => 0.75 * Math.SQRT2
  */
-export function shortOfRidge({ near }: Corner, ridgeThickness: number, across = 0): number {
-  return (ridgeThickness / 2 + across * near.cos) / near.sin;
+export function shortOfRidge({ near }: Corner, ridgeThickness: number): number {
+  return ridgeThickness / 2 / near.sin;
 }
 
 /** Level distance from corner to the hip's head between king commons, on its centre line. */
@@ -49,7 +48,7 @@ export function hipRunToKing(
   run: number,
   commonThickness: number,
 ): Result<number, MemberProblem<"head past the corner">> {
-  const short = shortOfKings(at, commonThickness);
+  const short = Math.max(shortOfKings(at.near, commonThickness), shortOfKings(at.far, commonThickness));
   const level = hipRun(at, run) - short;
   return level > 0 ? level : new Failure({ kind: "head past the corner", least: short * at.near.sin });
 }

@@ -1,11 +1,22 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { directionAngle, slopeAngle } from "../../geometry/angle.ts";
+import { slopeAngle } from "../../geometry/angle.ts";
 import type { Degrees } from "../../measure/degrees.ts";
 import { Failure, type Result } from "../../measure/result.ts";
+import type { RoofSpec } from "../frame/roofSpec.ts";
 import type { MemberProblem } from "./memberProblem.ts";
 import type { Corner } from "./corner.ts";
 import { backing, dropOn, hipDrop, hipRun, shiftedHip, shortOfKings, shortOfRidge, type HipPlace } from "./hip.ts";
-import type { RoofSpec } from "../frame/roofSpec.ts";
+import { plumbEnd, endReach, tiltOf, type PlumbCut } from "./plumbEnd.ts";
+
+/** One side of a hip. Lengths in one unit. */
+export interface HipSide {
+  /** Level distance of its face from the meeting line. */
+  readonly face: number;
+  /** How far this side's plane falls from the meeting line to that face. */
+  readonly fall: number;
+  /** By how much jacks of this side stand above its top corner. */
+  readonly proud: number;
+}
 
 /** The hip of a corner as it is framed. Level distances are along its plan line from the corner's plumb line. */
 export interface HipMember {
@@ -15,95 +26,65 @@ export interface HipMember {
   readonly headRun: number;
   /** Along the slope, from the corner's plumb line to the farthest point of its head within its own thickness. */
   readonly farthest: number;
-  /** Level distances of its two faces from the meeting line. */
-  readonly mainFace: number;
-  readonly endFace: number;
-  /** Plumb drop of its top, and by how much jacks of each side stand above its top corner. */
+  readonly near: HipSide;
+  readonly far: HipSide;
+  /** Plumb drop of its top. */
   readonly drop: number;
-  readonly mainProud: number;
-  readonly endProud: number;
-  /** How far each side's plane falls from the meeting line to the hip's face. */
-  readonly mainFall: number;
-  readonly endFall: number;
+  /** Its head cut: across is level from the meeting line, positive to the far side. */
+  readonly head: readonly PlumbCut[];
   readonly tilts: readonly Degrees[];
-  /** Backing angles of main and end side; null unless the top is backed. */
+  /** Backing angles of near and far side; null unless the top is backed. */
   readonly backing: readonly [Degrees, Degrees] | null;
 }
 
 /**
- * The hip at a corner whose near side is the main side.
+ * The hip at a corner whose near side is the one along the ridge.
  *
  * Its head is found between the king commons' faces or on the ridge's face; its top is dropped, backed or shifted.
  */
 export function hipMember(
   at: Corner,
   { hip, rafter, ridge, hipHead, hipTop }: Pick<RoofSpec, "hip" | "rafter" | "ridge" | "hipHead" | "hipTop">,
-  mainRun: number,
+  nearRun: number,
 ): Result<HipMember, MemberProblem<"ridge fills the run" | "head past the corner">> {
   const { near, far, slope } = at;
   const half = hip.thickness / 2;
-  const place =
+  const backed = hipTop === "backed";
+  const place: HipPlace =
     hipTop === "shifted"
       ? shiftedHip(at, hip.thickness)
-      : { nearFace: half, farFace: half, drop: hipTop === "backed" ? 0 : hipDrop(at, hip.thickness) };
-  const head =
-    hipHead === "ridge" ? ridgeHead(at, ridge?.thickness ?? 0, place) : kingHead(at, rafter.thickness, place);
-  const run = hipRun(at, mainRun);
-  const short = head.shortOf((place.farFace - place.nearFace) / 2);
-  const headRun = run - short;
+      : { nearFace: half, farFace: half, drop: backed ? 0 : hipDrop(at, hip.thickness) };
+  const { nearFace, farFace, drop } = place;
+  const run = hipRun(at, nearRun);
+  const cuts =
+    hipHead === "ridge"
+      ? [{ at: run - shortOfRidge(at, ridge?.thickness ?? 0), per: -near.cos / near.sin }]
+      : [
+          { at: run - shortOfKings(near, rafter.thickness), per: near.tan },
+          { at: run - shortOfKings(far, rafter.thickness), per: -far.tan },
+        ];
+  const head = plumbEnd(cuts, -nearFace, farFace);
+  const headRun = endReach(cuts, (farFace - nearFace) / 2);
   if (!(headRun > 0))
     return new Failure({
       kind: hipHead === "ridge" ? "ridge fills the run" : "head past the corner",
-      least: short * near.sin,
+      least: (run - headRun) * near.sin,
     });
-  const mainFall = dropOn(near, slope, place.nearFace);
-  const endFall = dropOn(far, slope, place.farFace);
-  const backed = hipTop === "backed";
+  const sideOf = (face: number, fall: number): HipSide => ({
+    face,
+    fall,
+    proud: backed ? 0 : Math.max(0, drop - fall),
+  });
   return {
     run,
     headRun,
-    farthest: Math.max(...[0, head.farthest].map((b) => along(at, run - head.shortOf(b), backed ? b : 0))),
-    mainFace: place.nearFace,
-    endFace: place.farFace,
-    drop: place.drop,
-    mainProud: backed ? 0 : Math.max(0, place.drop - mainFall),
-    endProud: backed ? 0 : Math.max(0, place.drop - endFall),
-    mainFall,
-    endFall,
-    tilts: head.tilts,
+    farthest: Math.max(...[0, head.farthest].map((b) => along(at, endReach(cuts, b), backed ? b : 0))),
+    near: sideOf(nearFace, dropOn(near, slope, nearFace)),
+    far: sideOf(farFace, dropOn(far, slope, farFace)),
+    drop,
+    head: head.cuts,
+    tilts: head.cuts.map(tiltOf),
     backing: backed ? [slopeAngle(backing(near, slope)), slopeAngle(backing(far, slope))] : null,
-  };
-}
-
-/** A head cut: how far short of the apex it ends at a level distance b across from the meeting line, positive to the end side. */
-interface Head {
-  shortOf(b: number): number;
-  /** Where across it reaches farthest, within the hip's faces. */
-  readonly farthest: number;
-  readonly tilts: readonly Degrees[];
-}
-
-function ridgeHead(at: Corner, ridgeThickness: number, { nearFace }: HipPlace): Head {
-  return {
-    shortOf: (b) => shortOfRidge(at, ridgeThickness, b),
-    farthest: -nearFace,
-    tilts: [directionAngle(at.near.sin, at.near.cos)],
-  };
-}
-
-/**
- * Two cheeks against the king commons meet in a plumb edge, off the centre line where the pitches differ.
- *
- * Past a face of the hip the edge is cut away, and one cheek is all there is: that of the larger plan angle.
- */
-function kingHead(at: Corner, commonThickness: number, { nearFace, farFace }: HipPlace): Head {
-  const { near, far } = at;
-  const edge = ((commonThickness / 2) * (far.cos - near.cos)) / (near.sin * far.cos + near.cos * far.sin);
-  const tilts = [directionAngle(near.cos, near.sin), directionAngle(far.cos, far.sin)];
-  return {
-    shortOf: (b) => shortOfKings(at, commonThickness, b),
-    farthest: Math.min(Math.max(edge, -nearFace), farFace),
-    tilts: edge <= -nearFace ? tilts.slice(1) : edge >= farFace ? tilts.slice(0, 1) : tilts,
   };
 }
 

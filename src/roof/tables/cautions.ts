@@ -1,7 +1,7 @@
 import { slopeAngle } from "../../geometry/angle.ts";
 import { MM_PER_INCH } from "../../measure/unit.ts";
 import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
-import type { Frame } from "../frame/frame.ts";
+import { hipsIn, ridgeIn, type Frame } from "../frame/frame.ts";
 import { toeBelowHip } from "../frame/notes.ts";
 import type { Piece } from "../frame/piece.ts";
 import { plateMarks } from "./plateMarks.ts";
@@ -23,13 +23,14 @@ export interface Caution {
  * the commons. Saw tilts of 45 and 60 degrees are what portable saws do (common practice, no source).
  */
 export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Caution[] {
-  const { spec, main, end, heel, hip } = frame;
-  const { rafter, ridge } = spec;
+  const { spec, heel } = frame;
+  const { rafter } = spec;
+  const hip = hipsIn(frame)[0]!;
   // Metric lumber and the code's metric figures are in whole millimetres: 1 1/2 in is 38.
   const inches = (value: number) => (spec.unit === "mm" ? Math.round(value * MM_PER_INCH) : value);
-  const cutEnd = Math.max(...[main, end].map(({ at }) => plumbDepthOf(at.near.pitch, rafter.depth)));
+  const cutEnd = Math.max(...[hip.near, hip.far].map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
   const hipPiece = pieces.find(({ member }) => member === "hip")!;
-  const ridged = ridge !== null && !frame.pyramid ? ridge : null;
+  const ridge = ridgeIn(frame)?.section ?? null;
   const least = (value: number) => ({ kind: "least", value }) as const;
   const most = (value: number) => ({ kind: "most", value }) as const;
   const length = (tag: string, here: number | null, limit: Caution["limit"]): Caution => ({
@@ -39,33 +40,33 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
     limit,
   });
   const sides = [
-    ["main", main],
-    ["end", end],
+    ["main", hip.near],
+    ["end", hip.far],
   ] as const;
   return [
-    length("ridge thickness", ridged?.thickness ?? null, least(inches(ONE_NOMINAL))),
-    length("ridge depth", ridged?.depth ?? null, least(cutEnd)),
+    length("ridge thickness", ridge?.thickness ?? null, least(inches(ONE_NOMINAL))),
+    length("ridge depth", ridge?.depth ?? null, least(cutEnd)),
     length("hip thickness", spec.hip.thickness, least(inches(TWO_NOMINAL))),
     length("hip depth", spec.hip.depth, least(cutEnd)),
     length("hip deeper than commons", spec.hip.depth - rafter.depth, least(spec.unit === "mm" ? 50 : 2)),
-    ...sides.map(([name, { at }]): Caution => ({
+    ...sides.map(([name, { pitch }]): Caution => ({
       tag: `${name} pitch`,
       measure: "pitch",
-      here: at.near.pitch,
+      here: pitch,
       limit: least(3 / 12),
     })),
-    ...sides.map(([name, { seat }]) => length(`${name} seat`, seat, least(inches(1.5)))),
-    ...sides.map(([name, { at, seat }]) =>
-      length(`${name} notch`, notchOfSeat(at.near.pitch, seat), most(rafter.depth / 4)),
+    ...sides.map(([name, { plane }]) => length(`${name} seat`, plane.seat, least(inches(1.5)))),
+    ...sides.map(([name, { pitch, plane }]) =>
+      length(`${name} notch`, notchOfSeat(pitch, plane.seat), most(rafter.depth / 4)),
     ),
     length("hip notch", hipPiece.notch, most(spec.hip.depth / 4)),
     length("heel left", heel, null),
-    length("toe below hip", Math.max(0, toeBelowHip(frame, main), toeBelowHip(frame, end)), most(0)),
-    length("jacks proud", Math.max(hip.mainProud, hip.endProud), most(0)),
-    ...sides.map(([name, { at }]): Caution => ({
+    length("toe below hip", Math.max(0, ...[hip.near, hip.far].map((side) => toeBelowHip(frame, hip, side))), most(0)),
+    length("jacks proud", Math.max(hip.near.proud, hip.far.proud), most(0)),
+    ...sides.map(([name, { tan }]): Caution => ({
       tag: `${name} jacks' tilt`,
       measure: "angle",
-      here: slopeAngle(at.near.tan),
+      here: slopeAngle(tan),
       limit: most(45),
     })),
     { tag: "hip's tilt", measure: "angle", here: Math.max(...hip.tilts), limit: most(45) },

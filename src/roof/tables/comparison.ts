@@ -1,8 +1,7 @@
-import type { Frame } from "../frame/frame.ts";
+import { hipsIn, type Frame } from "../frame/frame.ts";
 import { jackStep } from "../members/jack.ts";
 import type { Piece } from "../frame/piece.ts";
 import { pieceBoardFeet } from "./pieceBoardFeet.ts";
-import { roofPlanes } from "../frame/roofPlanes.ts";
 
 /** What two framings of a roof can be compared by. */
 export type Compared = "longest jack" | "step" | "jacks" | "hip length" | "board feet" | "roof area";
@@ -14,7 +13,7 @@ export function comparedFigure(what: Compared, frame: Frame, pieces: readonly Pi
     case "longest jack":
       return Math.max(...jacks.map(({ longPoint }) => longPoint));
     case "step":
-      return jackStep(frame.main.at.near, frame.spec.spacing);
+      return jackStep(hipsIn(frame)[0]!.near, frame.spec.spacing);
     case "jacks":
       return jacks.reduce((sum, { left, right }) => sum + left + right, 0);
     case "hip length":
@@ -22,6 +21,6 @@ export function comparedFigure(what: Compared, frame: Frame, pieces: readonly Pi
     case "board feet":
       return pieces.reduce((sum, piece) => sum + pieceBoardFeet(piece, frame.spec.unit), 0);
     case "roof area":
-      return roofPlanes(frame).reduce((sum, { count, sloped }) => sum + count * sloped, 0);
+      return frame.surface.faces.reduce((sum, { sloped }) => sum + sloped, 0);
   }
 }

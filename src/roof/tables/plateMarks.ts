@@ -1,7 +1,8 @@
-import type { Frame, FrameSide } from "../frame/frame.ts";
-import { jackMark } from "../members/jackMark.ts";
+import { planesOf, type RoofPlane } from "../frame/blocks.ts";
+import type { Frame } from "../frame/frame.ts";
 import type { Note } from "../frame/note.ts";
-import type { Hand } from "../frame/piece.ts";
+import { sideName, type Hand, type Side } from "../frame/piece.ts";
+import { handOf, type Rafter } from "../frame/rafterLines.ts";
 
 /** A member's place on a plate. */
 export interface PlateMark {
@@ -17,100 +18,97 @@ export interface PlateMark {
 
 /** All marks of a plate for one hook of the tape at a hip's corner. */
 export interface PlateList {
-  readonly plate: "Main" | "End";
+  readonly plate: Side;
+  /** It lies along a hipped end. */
+  readonly end: boolean;
   /** The end of the plate at which the tape is hooked, seen from outside the building. */
   readonly hook: "left" | "right";
   /** How many plates are marked so. */
-  readonly plates: 1 | 2;
+  readonly plates: number;
   readonly marks: readonly PlateMark[];
 }
-
-type Standing = Pick<PlateMark, "piece" | "hand"> & { readonly centre: number; readonly notes: readonly Note[] };
 
 /** Less than this is no difference at all, in any unit. */
 const NONE = 1e-6;
 
 /**
- * The plates of a roof, each list with its marks in running order.
+ * The plates of a roof, each list with its marks in running order; plates with the same marks are listed once.
  *
  * Commons stand opposite each other on the ridge (common practice, no source). So where an odd last bay or a gable makes the main plates differ, both
  * are measured from the same end of the building: one from its left corner, the other from its right.
  */
 export function plateMarks(frame: Frame): readonly PlateList[] {
-  const { hipEnds, commons, spec } = frame;
-  const even =
-    hipEnds === 2 &&
-    commons.every((centre, i) => Math.abs(centre + commons[commons.length - 1 - i]! - spec.length) < NONE);
-  const main = (hook: "left" | "right", plates: 1 | 2): PlateList => ({
-    plate: "Main",
+  return frame.blocks.flatMap((block) => {
+    const [right, left] = block.sides.map((plane) => [listOf(frame, plane, "left"), listOf(frame, plane, "right")]);
+    const ends = planesOf(block)
+      .filter(({ end }) => end)
+      .map((plane) => listOf(frame, plane, "left"));
+    const sides = same(right![0]!, left![0]!) ? [right![0]!, left![0]!] : [right![0]!, left![1]!];
+    return counted([...sides, ...ends]);
+  });
+}
+
+/** Lists with the same marks on plates of one name as one. */
+function counted(lists: readonly PlateList[]): PlateList[] {
+  const known: PlateList[] = [];
+  for (const list of lists) {
+    const i = known.findIndex((one) => one.plate === list.plate && one.hook === list.hook && same(one, list));
+    if (i < 0) known.push(list);
+    else known[i] = { ...known[i]!, plates: known[i]!.plates + 1 };
+  }
+  return known;
+}
+
+function same(one: PlateList, other: PlateList): boolean {
+  return (
+    one.marks.length === other.marks.length &&
+    one.marks.every(({ piece, hand, mark }, i) => {
+      const its = other.marks[i]!;
+      return piece === its.piece && hand === its.hand && Math.abs(mark - its.mark) < NONE;
+    })
+  );
+}
+
+/** What stands on a plate, from the hook on; a bay that is no whole spacing is named, the one after the commons as the last. */
+function listOf(frame: Frame, plane: RoofPlane, hook: "left" | "right"): PlateList {
+  const { spec, rafters, marks } = frame;
+  const standing = rafters
+    .filter((rafter) => rafter.plane === plane)
+    .map((rafter) => ({ rafter, centre: hook === "left" ? rafter.station : plane.width - rafter.station }))
+    .sort((a, b) => a.centre - b.centre);
+  return {
+    plate: sideName([plane]),
+    end: plane.end,
     hook,
-    plates,
-    marks: inOrder(frame, mainPlate(frame, hook)),
-  });
-  const end: PlateList = { plate: "End", hook: "left", plates: hipEnds, marks: inOrder(frame, endPlate(frame)) };
-  return even ? [main("left", 2), end] : [main("left", 1), main("right", 1), end];
-}
-
-function mainPlate(frame: Frame, hook: "left" | "right"): Standing[] {
-  const { main, commons, kings, hipEnds, pyramid, spec } = frame;
-  const king = (centre: number): Standing => ({
-    piece: "K",
-    hand: "plain",
-    centre,
-    notes: main.jacks.length === 0 ? cornerBay(main) : [],
-  });
-  return [
-    ...jacks(frame, main, hook),
-    ...(kings ? [king(main.king)] : []),
-    ...commons.map((centre, i): Standing => {
-      const gable = hipEnds === 1 && i === commons.length - 1;
-      return { piece: "C", hand: "plain", centre, notes: gable ? [{ kind: "at gable" }] : [] };
+    plates: 1,
+    marks: standing.map(({ rafter, centre }, i): PlateMark => {
+      const before = standing[i - 1];
+      const bay = centre - (before?.centre ?? 0);
+      const odd = before !== undefined && Math.abs(bay - spec.spacing) > NONE;
+      const named: Note = { kind: before?.rafter.member === "common" ? "last bay" : "odd bay", width: bay };
+      return {
+        piece: marks.get(rafter)!,
+        hand: handOf(rafter),
+        mark: centre - spec.rafter.thickness / 2,
+        bay,
+        notes: [...placeNotes(frame, rafter), ...(odd ? [named] : [])],
+      };
     }),
-    ...(kings && hipEnds === 2 && !pyramid ? [king(spec.length - main.king)] : []),
-    ...(hipEnds === 2 ? fromFarEnd(jacks(frame, main, hook === "left" ? "right" : "left"), spec.length) : []),
-  ];
+  };
 }
 
-function endPlate(frame: Frame): Standing[] {
-  const { end, kings, spec } = frame;
-  return [
-    ...jacks(frame, end, "left"),
-    ...(kings
-      ? [{ piece: "KE", hand: "plain", centre: end.king, notes: end.jacks.length === 0 ? cornerBay(end) : [] } as const]
-      : []),
-    ...fromFarEnd(jacks(frame, end, "right"), spec.span),
-  ];
-}
-
-/** The jacks beside the corner at one end of a plate, nearest first. Looking up the hip there, a plate that starts at the left end lies to the right. */
-function jacks(frame: Frame, side: FrameSide, end: "left" | "right"): Standing[] {
-  const hand = end === "left" ? "right" : "left";
-  const last = side.jacks.length - 1;
-  return side.jacks
-    .map(({ offset }, i): Standing => ({
-      piece: jackMark(frame, side, i),
-      hand,
-      centre: offset,
-      notes: i === last ? cornerBay(side) : [],
-    }))
-    .reverse();
-}
-
-/** The bay left at a corner, to the centre of what stands nearest to it. */
-function cornerBay({ jacks, king, dropped }: FrameSide): readonly Note[] {
-  return [{ kind: dropped > 0 ? "corner bay, seat" : "corner bay", width: jacks.at(-1)?.offset ?? king }];
-}
-
-const fromFarEnd = (standing: readonly Standing[], length: number) =>
-  standing.map((one) => ({ ...one, centre: length - one.centre })).reverse();
-
-/** Marks in running order; a bay that is no whole spacing is named, the one after the commons as the last. */
-function inOrder({ spec }: Frame, standing: readonly Standing[]): PlateMark[] {
-  return standing.map(({ centre, notes, ...one }, i) => {
-    const before = standing[i - 1];
-    const bay = centre - (before?.centre ?? 0);
-    const odd = before !== undefined && Math.abs(bay - spec.spacing) > NONE;
-    const named: Note = { kind: before?.piece === "C" ? "last bay" : "odd bay", width: bay };
-    return { ...one, mark: centre - spec.rafter.thickness / 2, bay, notes: odd ? [...notes, named] : notes };
-  });
+/** What is said of a place: the bay left at a corner, on what stands nearest to it, and a gable's pair. */
+function placeNotes({ rows, commons }: Frame, rafter: Rafter): Note[] {
+  const { member, plane, station } = rafter;
+  const row = rows.find(
+    (one) => one.plane === plane && (member === "jack" ? one.jacks.at(-1) === rafter : one.jacks.length === 0),
+  );
+  if (member === "common") {
+    const { block, stations } = commons;
+    const from = plane === block.sides[0] ? station : plane.width - station;
+    return block.ends[1] === null && Math.abs(from - stations.at(-1)!) < NONE ? [{ kind: "at gable" }] : [];
+  }
+  if (!row) return [];
+  const width = row.jacks.at(-1)?.offset ?? row.king;
+  return [{ kind: row.dropped > 0 ? "corner bay, seat" : "corner bay", width }];
 }

@@ -1,7 +1,8 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { Failure, type Kinds, type Result } from "../../measure/result.ts";
+import { sideOn } from "../frame/bearers.ts";
 import type { Frame } from "../frame/frame.ts";
-import type { Piece, Side } from "../frame/piece.ts";
+import { sideName, type Piece, type Side } from "../frame/piece.ts";
 
 /** A jack as it was cut: the side and hand it was cut for, and its long point along the top edge. */
 export interface CutJack {
@@ -38,16 +39,13 @@ export function salvage(
   pieces: readonly Piece[],
   { side, hand, longPoint }: CutJack,
 ): Result<readonly Rescue[], Kinds<{ "sides differ": object }>> {
-  const { alike, main, end, spec } = frame;
-  if (side === "Both" && !alike) return new Failure({ kind: "sides differ" });
-  const {
-    at: { near },
-    overhang,
-  } = side === "End" ? end : main;
-  const turned = spec.rafter.thickness * near.tan * alongSlope(near.pitch);
-  const jacks = pieces.filter(
-    (piece) => piece.member === "jack" && piece.slope === near.pitch && piece.overhang === overhang,
-  );
+  const { spec, rows } = frame;
+  const all = pieces.filter(({ member }) => member === "jack");
+  if (side === "Both" && all.some((piece) => piece.side !== "Both")) return new Failure({ kind: "sides differ" });
+  const { hip, plane } = rows.find((row) => side === "Both" || sideName([row.plane]) === side)!;
+  const { tan, pitch } = sideOn(hip, plane)!;
+  const turned = spec.rafter.thickness * tan * alongSlope(pitch);
+  const jacks = all.filter(({ slope, overhang }) => slope === pitch && overhang === plane.overhang);
   const rescues = jacks.flatMap((piece) =>
     (["left", "right"] as const).flatMap((other): Rescue[] => {
       const turn = other === hand ? 0 : turned;

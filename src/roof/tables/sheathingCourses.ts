@@ -1,5 +1,6 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { planeWidth, type RoofPlane } from "../frame/roofPlanes.ts";
+import { faceWidth } from "../frame/surface.ts";
+import type { PlaneGroup } from "./planeGroups.ts";
 
 /** A sheet of sheathing: its long side lies along the eave. */
 export interface Sheet {
@@ -9,7 +10,7 @@ export interface Sheet {
 
 /** One course of sheets across one plane. */
 export interface Course {
-  readonly side: RoofPlane["side"];
+  readonly side: PlaneGroup["side"];
   /** Of the planes of a kind which one, and of its courses which one, both from 1 at the eave. */
   readonly plane: number;
   readonly course: number;
@@ -29,21 +30,21 @@ export interface Course {
  * An off-cut of two bays or more starts the next course, or the next plane; a shorter one is waste, and so are the
  * triangles cut off along the hips. A course that is ripped at the ridge takes whole sheets (common practice, no source).
  */
-export function sheathingCourses(planes: readonly RoofPlane[], sheet: Sheet, bay: number): readonly Course[] {
+export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, bay: number): readonly Course[] {
   const courses: Course[] = [];
   let offCut = 0;
-  for (const plane of planes) {
-    const along = alongSlope(plane.pitch);
-    const height = plane.levels.at(-1)!.up * along;
-    for (let number = 1; number <= plane.count; number++) {
+  for (const { side, faces } of groups) {
+    for (const [i, face] of faces.entries()) {
+      const along = alongSlope(face.plane.pitch);
+      const height = (face.plane.overhang + face.plane.run) * along;
       for (let course = 1; (course - 1) * sheet.wide < height * (1 - NONE); course++) {
         const from = (course - 1) * sheet.wide;
-        const length = planeWidth(plane, from / along);
+        const length = faceWidth(face, from / along);
         const start = Math.min(offCut, length);
         const sheets = Math.max(0, Math.ceil((length - start) / sheet.long - NONE));
         const left = sheets === 0 ? offCut - start : Math.max(0, start + sheets * sheet.long - length);
         offCut = left >= 2 * bay * (1 - NONE) ? left : 0;
-        courses.push({ side: plane.side, plane: number, course, from, length, start, sheets, offCut: left });
+        courses.push({ side, plane: i + 1, course, from, length, start, sheets, offCut: left });
       }
     }
   }

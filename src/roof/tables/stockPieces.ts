@@ -1,7 +1,10 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import type { Frame } from "../frame/frame.ts";
-import { hipShape } from "../frame/outlineShape.ts";
+import { boardRun, sideOn, type Hip } from "../frame/bearers.ts";
+import { ridgeIn, type Frame } from "../frame/frame.ts";
+import { planOf } from "../frame/outlineShape.ts";
 import type { Hand, Piece } from "../frame/piece.ts";
+import type { Jack } from "../frame/rafterLines.ts";
+import { endReach } from "../members/plumbEnd.ts";
 import { ridgeJoints, type RidgeBoard } from "../members/ridgeJoints.ts";
 import { spareRafter } from "./takeOff.ts";
 
@@ -49,14 +52,12 @@ export function stockPieces(frame: Frame, pieces: readonly Piece[], ridgeBoards:
   const { spares } = frame.spec;
   const stock = pieces
     .filter(({ member }) => member !== "ridge")
-    .flatMap((piece) => byHand(piece, piece.member === "hip" ? hipStock(frame, piece) : rafterStock(frame, piece)));
+    .flatMap((piece) => byHand(piece, piece.member === "hip" ? hipStock(frame, piece) : rafterStock(piece)));
   const joints = jointsOf(frame, ridgeBoards);
   const spare = spareRafter(pieces);
   // Cut square across, and so of any hand when it is needed.
   const extra: RoofStock[] =
-    spares === 0
-      ? []
-      : [{ ...rafterStock(frame, spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
+    spares === 0 ? [] : [{ ...rafterStock(spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
   return {
     pieces: [
       ...pieces.filter(({ member }) => member === "ridge").flatMap((piece) => ridgeStock(piece, joints)),
@@ -84,47 +85,48 @@ function lowEnd({ overhang, heel, slope, section }: Piece): Pick<Shape, "lean" |
   return { lean, toe: overhang === 0 ? (heel * slope) / alongSlope(slope) : lean };
 }
 
-function rafterStock({ main, end, spec }: Frame, piece: Piece): Shape {
-  const { mark, section, slope, tail, longPoint, member, side } = piece;
+function rafterStock(piece: Piece): Shape {
+  const { mark, section, slope, tail, longPoint, member, stands } = piece;
   const along = alongSlope(slope);
-  // Main and end jacks of one pitch have one turn to the last bit, or their pairs would not be told as such.
-  const { near } = (side === "End" && end.at.near.pitch !== main.at.near.pitch ? end : main).at;
-  const jack = member === "jack";
+  const jack = member === "jack" ? (stands[0] as Jack) : null;
+  const side = jack && sideOn(jack.head.bearer!, jack.plane)!;
   return {
     name: mark,
     size: section.name,
     length: tail + longPoint,
     ...lowEnd(piece),
     slant: `slope ${slope}`,
-    turn: jack ? spec.rafter.thickness * near.tan * along : 0,
-    spread: jack ? along / near.cos : along,
+    turn: side ? section.thickness * side.tan * along : 0,
+    spread: side ? along / side.cos : along,
   };
 }
 
-function hipStock(frame: Frame, piece: Piece): Shape {
-  const { mark, section, slope, overhang } = piece;
-  const { sin, cos } = frame.main.at.near;
+function hipStock({ spec }: Frame, piece: Piece): Shape {
+  const { mark, section, slope, overhang, stands } = piece;
+  const hip = stands[0] as Hip;
+  const { sin, cos } = hip.near;
   const along = alongSlope(slope);
-  const farthest = Math.max(...hipShape(frame, piece, "right").plan.map(({ x }) => x));
-  const cheek = frame.kings
-    ? { turn: 0, spread: along }
-    : { turn: ((section.thickness * cos) / sin) * along, spread: along / sin };
+  const farthest = Math.max(...planOf(hip).map(({ x }) => x));
   return {
     name: mark,
     size: section.name,
     length: (farthest + overhang) * along,
     ...lowEnd(piece),
     slant: `slope ${slope}`,
-    ...cheek,
+    ...(spec.hipHead === "ridge"
+      ? { turn: ((section.thickness * cos) / sin) * along, spread: along / sin }
+      : { turn: 0, spread: along }),
   };
 }
 
-function jointsOf({ ridgeBoard, commons, end, ridgePast }: Frame, boards: readonly RidgeBoard[]): readonly number[] {
-  if (ridgeBoard === 0) return [];
+function jointsOf(frame: Frame, boards: readonly RidgeBoard[]): readonly number[] {
+  const ridge = ridgeIn(frame);
+  if (!ridge?.section) return [];
+  const first = frame.blocks[ridge.block]!.ends[0].run - endReach(ridge.tail, 0);
   return (
     ridgeJoints(
-      ridgeBoard,
-      commons.map((x) => x - (end.run - ridgePast)),
+      boardRun(ridge),
+      frame.commons.stations.map((station) => station - first),
       boards,
     ) ?? []
   );

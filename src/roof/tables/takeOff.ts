@@ -1,9 +1,9 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import type { Frame } from "../frame/frame.ts";
-import { alongHip } from "../members/hip.ts";
 import type { Piece } from "../frame/piece.ts";
 import { pieceBoardFeet } from "./pieceBoardFeet.ts";
-import { gableOverhang, roofPlanes, type RoofPlane } from "../frame/roofPlanes.ts";
+import type { RoofFace } from "../frame/surface.ts";
+import { planeGroups, type PlaneGroup } from "./planeGroups.ts";
 import { sheathingCourses, type Course, type Sheet } from "./sheathingCourses.ts";
 
 /** All pieces of one lumber size, each counted on its shortest board; spares are among them. */
@@ -19,14 +19,14 @@ export interface SizeTotal {
 export interface TakeOff {
   /** Level ridge line, a gable's overhang included. */
   readonly ridge: number;
-  /** All hips along the slope, from apex to fascia. */
-  readonly hips: number;
+  /** Each hip along the slope, from apex to fascia. */
+  readonly hips: readonly number[];
   readonly eaves: number;
   /** Eaves that have tails to nail it to. */
   readonly subFascia: number;
   readonly gableRake: number;
   readonly cornerRake: number;
-  readonly planes: readonly RoofPlane[];
+  readonly planes: readonly PlaneGroup[];
   readonly plan: number;
   readonly sloped: number;
   readonly sheet: Sheet;
@@ -39,26 +39,23 @@ const SHEETS = { in: { wide: 48, long: 96 }, mm: { wide: 1200, long: 2400 } } as
 
 /** The quantities of a roof, from its planes and its pieces. */
 export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
-  const { main, end, hip, hipEnds, spec } = frame;
-  const planes = roofPlanes(frame);
+  const { spec, surface } = frame;
+  const planes = planeGroups(frame);
   const sheet = SHEETS[spec.unit];
-  const past = gableOverhang(frame);
-  const eave = ({ count, levels }: RoofPlane) => count * levels[0]!.width;
-  const sum = (of: (plane: RoofPlane) => number) => planes.reduce((total, plane) => total + of(plane), 0);
+  const sum = (of: (face: RoofFace) => number) => surface.faces.reduce((total, face) => total + of(face), 0);
+  // On its centre line an edge ends at the fascia that it meets first.
+  const edges = (kind: "ridge" | "hip") =>
+    surface.edges.filter((edge) => edge.kind === kind).map(({ run, slope }) => run * alongSlope(slope));
   return {
-    ridge: frame.ridgeLine + past,
-    // On its centre line a hip ends at the fascia that it meets first.
-    hips:
-      2 *
-      hipEnds *
-      alongHip(main.at, hip.run + Math.min(main.overhang / main.at.near.sin, end.overhang / end.at.near.sin)),
-    eaves: sum(eave),
-    subFascia: sum((plane) => ((plane.side === "Main" ? main : end).overhang > 0 ? eave(plane) : 0)),
-    gableRake: hipEnds === 1 ? 2 * (main.run + main.overhang) * alongSlope(main.at.near.pitch) : 0,
-    cornerRake: 2 * hipEnds * sum(({ cornerRake }) => cornerRake),
+    ridge: edges("ridge").reduce((total, length) => total + length, 0),
+    hips: edges("hip"),
+    eaves: sum(({ eave }) => eave),
+    subFascia: sum(({ eave, plane }) => (plane.overhang > 0 ? eave : 0)),
+    gableRake: sum(({ gableRake }) => gableRake),
+    cornerRake: sum(({ cornerRake }) => cornerRake),
     planes,
-    plan: sum(({ count, plan }) => count * plan),
-    sloped: sum(({ count, sloped }) => count * sloped),
+    plan: sum(({ plan }) => plan),
+    sloped: sum(({ sloped }) => sloped),
     sheet,
     courses: sheathingCourses(planes, sheet, spec.spacing),
     sizes: sizeTotals(frame, pieces),

@@ -88,7 +88,7 @@ describe("readRoofBlock", () => {
       endOverhang: 12,
       overhang: 16,
       spacing: 16,
-      ends: "hip and gable",
+      ends: "gable and hip",
       endPitch: 8 / 12,
       pitch: 0.5,
       length: 480,

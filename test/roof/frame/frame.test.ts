@@ -1,33 +1,51 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { boardRun } from "../../../src/roof/frame/bearers.ts";
+import { frame, hipsIn, ridgeIn, type Frame } from "../../../src/roof/frame/frame.ts";
 import type { FrameProblem } from "../../../src/roof/frame/frameProblem.ts";
-import { frame } from "../../../src/roof/frame/frame.ts";
+import { pieces } from "../../../src/roof/frame/pieces.ts";
+import { placedBoards } from "../../../src/roof/frame/placedBoards.ts";
 import type { RoofSpec } from "../../../src/roof/frame/roofSpec.ts";
 import { anyFrame, framed, usual } from "../anySpec.ts";
+import { sidesOf } from "../sides.ts";
+
+const jacksAlike = ({ marks }: Frame) => [...marks.values()].includes("J1");
 
 describe("frame", () => {
   it("sets a plain roof out as on paper: end runs of 144, ridge 144 and half a rafter past each end", () => {
-    const { main, end, ridgeLine, ridgeBoard, commons, lastBay, alike, heel, hipOverhang } = framed();
-    expect([main.run, end.run, main.king, end.king, ridgeLine, ridgeBoard]).toEqual([144, 144, 144, 144, 144, 145.5]);
+    const roof = framed();
+    const { main, end } = sidesOf(roof);
+    const { commons, heel } = roof;
+    const ridge = ridgeIn(roof)!;
+    expect([main.run, end.run, main.king, end.king, ridge.run, boardRun(ridge)]).toEqual([
+      144, 144, 144, 144, 144, 145.5,
+    ]);
     expect(main.jacks.map(({ offset }) => offset)).toEqual([120, 96, 72, 48, 24]);
-    expect([commons, lastBay, alike, hipOverhang]).toEqual([[168, 192, 216, 240, 264], null, true, 0]);
+    expect([commons.stations, commons.lastBay, jacksAlike(roof), hipsIn(roof)[0]!.overhang]).toEqual([
+      [168, 192, 216, 240, 264],
+      null,
+      true,
+      0,
+    ]);
     // Depth over the cosine less the seat's rise, 5.5 x sqrt(1.25) - 3.5 / 2.
     expect(heel).toBeCloseTo(4.39919, 5);
   });
 
   it("puts the apex of a steeper end nearer to it: run times pitch over end pitch", () => {
-    const { end, main, ridgeLine, alike } = framed({ endPitch: 1 });
-    expect([end.run, main.king, end.king, ridgeLine, alike]).toEqual([72, 72, 144, 288, false]);
+    const roof = framed({ endPitch: 1 });
+    const { main, end } = sidesOf(roof);
+    expect([end.run, main.king, end.king, ridgeIn(roof)!.run, jacksAlike(roof)]).toEqual([72, 72, 144, 288, false]);
   });
 
   it("takes ends that differ by a last bit only for alike: 45° and 12 in 12, 1.001 m and 1001 mm, and a level fascia's overhang", () => {
-    expect(
-      framed({ pitch: 1, endPitch: Math.tan(Math.PI / 4), overhang: 1.001 * 1000, endOverhang: 1001 }),
-    ).toMatchObject({ alike: true, main: { at: { near: { tan: 1 }, far: { tan: 1 } } } });
+    const roof = framed({ pitch: 1, endPitch: Math.tan(Math.PI / 4), overhang: 1.001 * 1000, endOverhang: 1001 });
+    expect(jacksAlike(roof)).toBe(true);
+    expect(hipsIn(roof)[0]).toMatchObject({ near: { tan: 1 }, far: { tan: 1 } });
     fc.assert(
       fc.property(fc.integer({ min: 3, max: 18 }), fc.integer({ min: 0, max: 40 * 16 }), (rise, sixteenths) => {
-        const { alike, main, end } = framed({ pitch: rise / 12, overhang: sixteenths / 16 });
-        expect([alike, end.overhang, end.run]).toEqual([true, main.overhang, main.run]);
+        const roof = framed({ pitch: rise / 12, overhang: sixteenths / 16 });
+        const { main, end } = sidesOf(roof);
+        expect([jacksAlike(roof), end.overhang, end.run]).toEqual([true, main.overhang, main.run]);
       }),
       { seed: 5 },
     );
@@ -40,7 +58,7 @@ describe("frame", () => {
   ] as const)(
     "takes the least length that it names, whatever the last bit of a run: %s, %s in",
     (ends, least, less) => {
-      expect(framed({ pitch: 5 / 12, endPitch: 2 / 12, ends, length: least })).toMatchObject({ pyramid: false });
+      expect(ridgeIn(framed({ pitch: 5 / 12, endPitch: 2 / 12, ends, length: least }))).toBeDefined();
       expect(frame({ ...usual, pitch: 5 / 12, endPitch: 2 / 12, ends, length: less })).toMatchObject({
         problem: { kind: "ridge too short" },
       });
@@ -48,29 +66,45 @@ describe("frame", () => {
   );
 
   it("makes a pyramid where the end runs meet: no ridge, no commons", () => {
-    expect(framed({ length: 288 })).toMatchObject({
-      pyramid: true,
-      ridgeLine: 0,
-      ridgeBoard: 0,
-      ridgeThickness: 0,
-      commons: [],
-    });
+    const roof = framed({ length: 288 });
+    expect([ridgeIn(roof), roof.commons.stations]).toEqual([undefined, []]);
   });
 
   it("runs a ridge to the gable's plate line, the last pair's outer face on it", () => {
-    const { ridgeLine, ridgeBoard, commons, lastBay } = framed({ ends: "hip and gable" });
-    expect([ridgeLine, ridgeBoard, commons.at(-1), lastBay]).toEqual([288, 288.75, 431.25, 23.25]);
+    const roof = framed({ ends: "hip and gable" });
+    const { commons } = roof;
+    const ridge = ridgeIn(roof)!;
+    expect([ridge.run, boardRun(ridge), commons.stations.at(-1), commons.lastBay]).toEqual([
+      288, 288.75, 431.25, 23.25,
+    ]);
+  });
+
+  it("mirrors a roof whose left end is the gable: the same pieces, each board across from where it stood", () => {
+    const [right, left] = (["hip and gable", "gable and hip"] as const).map((ends) => framed({ ends, endPitch: 0.75 }));
+    const brief = (roof: Frame) => pieces(roof).map(({ stands: _, ...piece }) => piece);
+    expect(brief(left!)).toEqual(brief(right!));
+    const places = (roof: Frame, mirrored: boolean) =>
+      placedBoards(roof, pieces(roof))
+        .map(({ piece, hand, to: { x, y } }) => {
+          const turned =
+            mirrored && piece.member !== "ridge" ? { left: "right", right: "left", plain: "plain" }[hand] : hand;
+          return `${piece.mark} ${turned} ${(mirrored ? 432 - x : x).toFixed(6)} ${y.toFixed(6)}`;
+        })
+        .sort();
+    expect(places(left!, true)).toEqual(places(right!, false));
   });
 
   it("leaves out the jacks whose heads would land on their seats, and counts them", () => {
     // At an offset of 4 the short point's run is 4 - 0.75 sqrt 2 - 0.75 = 2.19, under the seat of 3.5.
-    const { main } = framed({ span: 296, length: 440 });
+    const { main } = sidesOf(framed({ span: 296, length: 440 }));
     expect(main.jacks.at(-1)!.offset).toBe(28);
     expect(main.dropped).toBe(1);
   });
 
   it("takes the larger heel of two pitches, so that neither seat is wider than the one given", () => {
-    const { heel, main, end } = framed({ endPitch: 1 });
+    const roof = framed({ endPitch: 1 });
+    const { heel } = roof;
+    const { main, end } = sidesOf(roof);
     expect([main.seat, end.seat].map((seat) => Number(seat.toFixed(4)))).toEqual([3.5, 3.379]);
     expect(heel).toBeCloseTo(4.39919, 5);
   });
@@ -86,26 +120,28 @@ describe("frame", () => {
     ["a longer one: the main fascia at the hip's face", { overhang: 12, endOverhang: 16 }, 12 * Math.SQRT2 + 0.75],
     ["none at the end: only what its face reaches", { overhang: 16, endOverhang: 0 }, 0.75],
   ])("keeps a hip's tail inside both fascias: %s", (_, change, level) => {
-    expect(framed(change).hipOverhang).toBeCloseTo(level, 9);
+    expect(hipsIn(framed(change))[0]!.overhang).toBeCloseTo(level, 9);
   });
 
   it("runs a ridge as far as the cheek of a shifted hip reaches on its end side", () => {
     // Pitches 6 and 9: tan f = 3/2. The far face stands 1.5 x (2/3) / (3/2 + 2/3) = 6/13 x 1.5 off the meeting line; the cheek ends (0.75 cos f + that) / sin f past the apex.
     const sine = 3 / Math.sqrt(13);
     const past = (0.75 * (2 / Math.sqrt(13)) + (1.5 * 4) / 13) / sine;
-    expect(framed({ endPitch: 0.75, hipTop: "shifted", hipHead: "ridge" }).ridgePast).toBeCloseTo(past, 9);
+    const roof = framed({ endPitch: 0.75, hipTop: "shifted", hipHead: "ridge" });
+    expect(ridgeIn(roof)!.tail[0]!.at).toBeCloseTo(past, 9);
   });
 
   it("names the bay over an apex without a king common, and the last one to the jack past the other apex", () => {
-    expect(framed({ hipHead: "ridge" })).toMatchObject({ apexBay: 48, lastBay: 48 });
-    expect(framed({ hipHead: "ridge", length: 440 })).toMatchObject({ apexBay: 48, lastBay: 32 });
+    expect(framed({ hipHead: "ridge" }).commons).toMatchObject({ apexBay: 48, lastBay: 48 });
+    expect(framed({ hipHead: "ridge", length: 440 }).commons).toMatchObject({ apexBay: 48, lastBay: 32 });
   });
 
   it("is symmetric: an end of the main pitch has the main side's jacks", () => {
     fc.assert(
       fc.property(anyFrame, (made) => {
-        if (!made.alike) return;
-        expect(made.end.jacks).toEqual(made.main.jacks);
+        if (!jacksAlike(made)) return;
+        const { main, end } = sidesOf(made);
+        expect(end.jacks).toEqual(main.jacks);
       }),
       { seed: 5 },
     );
@@ -113,7 +149,9 @@ describe("frame", () => {
 
   it("has every jack clear of its seat and the king common farthest", () => {
     fc.assert(
-      fc.property(anyFrame, ({ main, end, spec }) => {
+      fc.property(anyFrame, (roof) => {
+        const { spec } = roof;
+        const { main, end } = sidesOf(roof);
         for (const { jacks, seat, king } of [main, end]) {
           for (const { offset, runs } of jacks) {
             expect(runs.short).toBeGreaterThanOrEqual(seat);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { alongSlope } from "../../../src/geometry/alongSlope.ts";
-import type { Point } from "../../../src/geometry/clipped.ts";
+import type { Point } from "../../../src/geometry/point.ts";
 import { outline, rafterOutline, type Outline } from "../../../src/roof/frame/outline.ts";
 import { outlineFace, reachAt, type OutlineFace } from "../../../src/roof/frame/outlineFace.ts";
 import type { Piece } from "../../../src/roof/frame/piece.ts";

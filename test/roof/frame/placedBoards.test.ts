@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Point } from "../../../src/geometry/clipped.ts";
+import type { Point } from "../../../src/geometry/point.ts";
 import { inSpace, placedBoards, type PlacedBoard } from "../../../src/roof/frame/placedBoards.ts";
 import { anyRoof, framed, HALL, SHAPES } from "../outlineSpecs.ts";
 

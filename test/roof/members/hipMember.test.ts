@@ -96,7 +96,7 @@ describe("hipMember", () => {
         const hip = member(one);
         if (hip instanceof Failure) return;
         const at = space(one.one, one.two, one.angle);
-        const seen = headCorners(one, at, hip.mainFace, hip.endFace, hip.drop).map((point) => upSlope(at, point));
+        const seen = headCorners(one, at, hip.near.face, hip.far.face, hip.drop).map((point) => upSlope(at, point));
         expect(seen.length).toBeGreaterThan(1);
         // Lengths along a dropped top start at the corner's plumb line on that top.
         const start = one.top === "backed" ? 0 : upSlope(at, [0, 0, -hip.drop]);
@@ -112,13 +112,13 @@ describe("hipMember", () => {
         const hip = member(one);
         if (hip instanceof Failure) return;
         const under = falls(space(one.one, one.two, one.angle), 2);
-        const [near, far] = [under.near * hip.mainFace, under.far * hip.endFace];
-        expect([hip.mainFall, hip.endFall]).toEqual([expect.closeTo(near, 8), expect.closeTo(far, 8)]);
-        if (one.top === "backed") expect([hip.drop, hip.mainProud, hip.endProud]).toEqual([0, 0, 0]);
+        const [near, far] = [under.near * hip.near.face, under.far * hip.far.face];
+        expect([hip.near.fall, hip.far.fall]).toEqual([expect.closeTo(near, 8), expect.closeTo(far, 8)]);
+        if (one.top === "backed") expect([hip.drop, hip.near.proud, hip.far.proud]).toEqual([0, 0, 0]);
         else expect(hip.drop).toBeCloseTo(Math.max(near, far), 8);
         if (one.top === "shifted") expect(near).toBeCloseTo(far, 8);
         if (one.top === "dropped")
-          expect([hip.mainProud, hip.endProud]).toEqual([
+          expect([hip.near.proud, hip.far.proud]).toEqual([
             expect.closeTo(Math.max(0, far - near), 8),
             expect.closeTo(Math.max(0, near - far), 8),
           ]);

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { planeWidth, roofPlanes } from "../../../src/roof/frame/roofPlanes.ts";
+import { mainBlock } from "../../../src/roof/frame/blocks.ts";
+import { faceWidth } from "../../../src/roof/frame/surface.ts";
+import { planeGroups } from "../../../src/roof/tables/planeGroups.ts";
 import { sheathingCourses } from "../../../src/roof/tables/sheathingCourses.ts";
-import { framed } from "../anySpec.ts";
+import { framed, usual } from "../anySpec.ts";
 
 const sheet = { long: 96, wide: 48 };
 
@@ -19,7 +21,7 @@ const sheet = { long: 96, wide: 48 };
  */
 describe("sheetCourses", () => {
   const courses = sheathingCourses(
-    roofPlanes(framed({ span: 192, length: 288, pitch: 0.75, overhang: 16 })),
+    planeGroups(framed({ span: 192, length: 288, pitch: 0.75, overhang: 16 })),
     sheet,
     24,
   );
@@ -44,19 +46,13 @@ describe("sheetCourses", () => {
     ).toEqual(["Main 1.3 from 96", "Main 2.1 from 0", "Main 2.2 from 48"]);
   });
 
-  const level = (width: number, up: number) =>
-    ({
-      side: "Main",
-      count: 1,
-      pitch: 1e-9,
-      levels: [
-        { up: 0, width },
-        { up, width },
-      ],
-      plan: 0,
-      sloped: 0,
-      cornerRake: 0,
-    }) as const;
+  const level = (width: number, up: number) => {
+    const figures = { pitch: 1e-9, run: up, overhang: 0, seat: 0, correction: 0 };
+    const [plane] = mainBlock(usual, { heel: 0, side: figures, end: figures }).sides;
+    const part = [0, up].map((at) => ({ at, from: 0, to: width }));
+    const face = { plane, parts: [part], plan: 0, sloped: 0, eave: 0, gableRake: 0, cornerRake: 0 };
+    return { side: "Main", faces: [face], plan: 0, sloped: 0 } as const;
+  };
   const brief = (width: number, up: number, bay: number) =>
     sheathingCourses([level(width, up)], sheet, bay).map(({ start, sheets, offCut }) => [start, sheets, offCut]);
 
@@ -126,12 +122,14 @@ describe("sheetCourses", () => {
   });
 });
 
-describe("planeWidth", () => {
+describe("faceWidth", () => {
   const plane = {
-    levels: [
-      { up: 0, width: 100 },
-      { up: 10, width: 100 },
-      { up: 60, width: 0 },
+    parts: [
+      [
+        { at: 0, from: 20, to: 120 },
+        { at: 10, from: 20, to: 120 },
+        { at: 60, from: 70, to: 70 },
+      ],
     ],
   };
   it.each([
@@ -142,6 +140,6 @@ describe("planeWidth", () => {
     [60, 0],
     [61, 0],
   ])("at %d up is %d", (up, width) => {
-    expect(planeWidth(plane, up)).toBeCloseTo(width, 12);
+    expect(faceWidth(plane, up)).toBeCloseTo(width, 12);
   });
 });

@@ -102,9 +102,10 @@ describe("stockPieces", () => {
     );
     const parts = pieces.filter(({ name }) => name.startsWith("R "));
     expect(parts.map(({ name }) => name)).toEqual(["R 1 of 3", "R 2 of 3", "R 3 of 3"]);
-    expect(parts.reduce((sum, { length }) => sum + length, 0)).toBeCloseTo(frame.ridgeBoard, 9);
+    expect(parts.reduce((sum, { length }) => sum + length, 0)).toBeCloseTo(960 - 2 * 144 + 1.5, 9);
     // The ridge begins half a rafter before the first king common, which stands the end's run from the corner.
-    for (const at of joints) expect(frame.commons.some((x) => Math.abs(x - 144 + 0.75 - at) < 1e-9)).toBe(true);
+    for (const at of joints)
+      expect(frame.commons.stations.some((x) => Math.abs(x - 144 + 0.75 - at) < 1e-9)).toBe(true);
     expect(Math.max(...parts.map(({ length }) => length))).toBeLessThanOrEqual(288);
   });
 

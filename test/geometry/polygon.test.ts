@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { clipped, type Point } from "../../src/geometry/clipped.ts";
+import type { Point } from "../../src/geometry/point.ts";
+import { clipped } from "../../src/geometry/polygon.ts";
 
 const SQUARE: readonly Point[] = [
   { x: 0, y: 0 },

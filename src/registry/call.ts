@@ -1,7 +1,7 @@
 import { Failure } from "../measure/result.ts";
 import { CellError, Refusal } from "./refusal.ts";
 import { refuse } from "./refuse.ts";
-import type { Computed, Input, Output, Reading, WorksheetFunction } from "./worksheetFunction.ts";
+import type { Cell, Computed, Input, Output, Reading, WorksheetFunction } from "./worksheetFunction.ts";
 
 /** What a host gets back from a call: something to show, or why not. */
 export type Answer = Output | Refusal | CellError;
@@ -36,7 +36,7 @@ export function call(definition: WorksheetFunction, cells: readonly Input[]): An
     values[i] = value;
   }
   const answer = definition.run(values, reading);
-  if (typeof answer === "number") return finite(definition, answer);
+  if (typeof answer === "number" && Number.isFinite(answer)) return answer;
   return answer instanceof Promise ? answer.then((a) => worded(definition, a)) : worded(definition, answer);
 }
 
@@ -48,15 +48,17 @@ function single(rows: readonly unknown[]): unknown {
   return row.length === 1 ? row[0] : RANGE;
 }
 
-function finite(definition: WorksheetFunction, answer: number): number | Refusal {
-  return Number.isFinite(answer)
+/** A number that a cell cannot show is refused, in a table too: some hosts would make 0 of it. */
+function finite(definition: WorksheetFunction, answer: Output): Output | Refusal {
+  const shows = (cell: Cell) => typeof cell !== "number" || Number.isFinite(cell);
+  return (typeof answer === "object" ? answer.every((row) => row.every(shows)) : shows(answer))
     ? answer
     : refuse(definition.name, `these values give no finite result. Check that no argument is far too large.`);
 }
 
 function worded(definition: WorksheetFunction, answer: Computed): Answer {
-  if (typeof answer === "number") return finite(definition, answer);
-  if (!(answer instanceof Failure)) return answer;
+  if (answer instanceof Refusal || answer instanceof CellError) return answer;
+  if (!(answer instanceof Failure)) return finite(definition, answer);
   const words = definition.refuses?.find(({ kind }) => kind === answer.problem.kind);
   return new Refusal(
     "#VALUE!",

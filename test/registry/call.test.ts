@@ -142,6 +142,7 @@ describe("call", () => {
       new Refusal("#VALUE!", expect.stringContaining("GIVING: these values give no finite result")),
     );
     expect(await call(giving(Promise.resolve(value)), [])).toBeInstanceOf(Refusal);
+    expect(call(giving([["Length"], [1], [value]]), [])).toBeInstanceOf(Refusal);
   });
 
   it.each<[string, unknown]>([

@@ -5,12 +5,7 @@ import { projectFiles } from "./projectFiles.ts";
 const MOST = 300;
 
 /** Files that may be longer, each with the reason why splitting them would make them harder to read. */
-const reasons: Record<string, string> = {
-  "test/functions/lumberOrder.test.ts": "Formatted a moment ago; it is split when its room is.",
-  "test/functions/readingRules.test.ts": "Formatted a moment ago; it is split when its room is.",
-  "test/functions/arguments/roofBlock.test.ts": "Formatted a moment ago; it is split when its room is.",
-  "test/roof/careless.test.ts": "Formatted a moment ago; it is split when its room is.",
-};
+const reasons: Record<string, string> = {};
 
 const files = ["src", "functions", "test"]
   .flatMap((top) => projectFiles(top))

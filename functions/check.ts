@@ -3,7 +3,7 @@ import { lengthText } from "../src/measure/lengthText.ts";
 import { Failure } from "../src/measure/result.ts";
 import { length, optionalLength } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { noTriangle } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 
 const family = "check";
 
@@ -55,7 +55,7 @@ export const cornerDeg = worksheetFunction({
     { cells: [`3'`, `4'`, `5'`], result: 90, source: "the 3-4-5 triangle (Euclid I.48)" },
     { cells: [10, 10, 10], result: 60, source: "the equilateral triangle (Euclid I.1, I.32)" },
   ],
-  refuses: [noTriangle],
+  refuses: refused("no triangle"),
   compute({ sideA, sideB, diagonal }) {
     const least = Math.abs(sideA - sideB);
     const most = sideA + sideB;

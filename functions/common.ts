@@ -11,12 +11,12 @@ import {
 } from "../src/roof/members/commonRafter.ts";
 import { Failure } from "../src/measure/result.ts";
 import { andThen } from "./arguments/corners.ts";
-import { heelAboveDepth, ridgeFillsRun, seatTakesHeel } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 
 const family = "common";
 export const roofPitch = pitch("pitch", "Pitch of the roof plane.");
 const run = length("run", "Half the span: level, from the plate line to the centre of the ridge.", {
-  example: `144 or 12'`,
+  example: ["144", `12'`],
 });
 const ridgeThickness = length("ridgeThickness", "Thickness of the ridge board; 0 for none.", {
   zero: true,
@@ -53,7 +53,7 @@ export const commonLen = worksheetFunction({
     },
     { cells: [6, 144, 1.5], result: 160.1584 },
   ],
-  refuses: [ridgeFillsRun],
+  refuses: refused("ridge fills the run"),
   compute: ({ pitch, run, ridgeThickness }) => commonLength(pitch, run, ridgeThickness),
 });
 
@@ -85,7 +85,7 @@ export const heelFunction = worksheetFunction({
     { cells: [9, 8, 4], result: 7, source: "3-4-5 triangle: 8 x 5/4 - 4 x 3/4" },
     { cells: [6, 5.5, 3.5], result: 4.3992 },
   ],
-  refuses: [seatTakesHeel],
+  refuses: refused("seat takes the heel"),
   compute: ({ pitch, depth, seat }) => heelOf(pitch, depth, seat),
 });
 
@@ -100,7 +100,7 @@ export const seatWidth = worksheetFunction({
     { cells: [9, 8, 7], result: 4, source: "3-4-5 triangle: (8 x 5/4 - 7) x 4/3" },
     { cells: [6, 5.5, 4.4], result: 3.4984 },
   ],
-  refuses: [heelAboveDepth],
+  refuses: refused("heel above depth"),
   compute: ({ pitch, depth, heel }) => seatOf(pitch, depth, heel),
 });
 
@@ -115,7 +115,7 @@ export const notchDepth = worksheetFunction({
     { cells: [9, 8, 7], result: 2.4, tolerance: 1e-9, source: "3-4-5 triangle: 8 - 7 x 4/5" },
     { cells: [6, 5.5, 4.4], result: 1.5645 },
   ],
-  refuses: [heelAboveDepth],
+  refuses: refused("heel above depth"),
   compute: ({ pitch, depth, heel }) => notchOf(pitch, depth, heel),
 });
 
@@ -149,7 +149,7 @@ export const ridgeHeight = worksheetFunction({
     },
     { cells: [6, 144, 1.5, 4.4], result: 76.025 },
   ],
-  refuses: [ridgeFillsRun],
+  refuses: refused("ridge fills the run"),
   compute: ({ pitch, run, ridgeThickness, heel }) =>
     andThen(commonLength(pitch, run, ridgeThickness), () => heel + (run - ridgeThickness / 2) * pitch),
 });
@@ -166,7 +166,7 @@ export const commonBoard = worksheetFunction({
     { cells: [9, 80, 0, 8, 5, 0], result: 103, source: "3-4-5 triangle: 80 x 5/4 + 5 x 3/5" },
     { cells: [6, 144, 1.5, 5.5, 4.4, 16], result: 180.797 },
   ],
-  refuses: [ridgeFillsRun, heelAboveDepth],
+  refuses: refused("ridge fills the run", "heel above depth"),
   compute({ pitch, run, ridgeThickness, depth, heel, overhang }) {
     const seat = seatOf(pitch, depth, heel);
     if (seat instanceof Failure) return seat;

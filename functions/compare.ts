@@ -9,9 +9,9 @@ import { comparedFigure } from "../src/roof/tables/comparison.ts";
 import { frame as framed } from "../src/roof/frame/frame.ts";
 import { pieces as piecesOf } from "../src/roof/frame/pieces.ts";
 import type { RoofSpec } from "../src/roof/frame/roofSpec.ts";
-import { blockWording } from "./words/blockRefusal.ts";
 import { listParameter, type Listed } from "./arguments/listParameter.ts";
 import { roof } from "./arguments/roofModel.ts";
+import { frameText } from "./words/frameText.ts";
 import { pricedArea, withWaste } from "./takeOff.ts";
 
 const MOST = 40;
@@ -45,15 +45,15 @@ export const compare = worksheetFunction({
       "pitches",
       "Pitches to compare: a range, or one pitch. The end pitch follows where the block leaves it blank.",
       MOST,
-      "6, or {4,6,8}",
+      [6, [4, 6, 8]],
       readPitchCell,
     ),
     listParameter(
       "spacings",
       "Spacings to compare, centre to centre: a range, or one length.",
       MOST,
-      "24, or {16,24}",
-      (name, cell, reading) => readLengthCell(name, cell, reading, { example: "24" }),
+      [24, [16, 24]],
+      (cell, reading) => readLengthCell(cell, reading, { example: "24" }),
     ),
     choice("what", `What to compare: ${WHAT.join(", ")}.`, WHAT, "longest jack"),
   ],
@@ -109,7 +109,7 @@ export const compare = worksheetFunction({
 function figure(what: What, spec: RoofSpec): Cell {
   const frame = framed(spec);
   // What to type instead is another cell's matter.
-  if (frame instanceof Failure) return `no roof: ${blockWording(frame.problem, spec.unit)[0]}`;
+  if (frame instanceof Failure) return `no roof: ${frameText(frame.problem, spec.unit)}`;
   const value = comparedFigure(what === "squares" ? "roof area" : what, frame, piecesOf(frame));
   if (what === "roof area") return pricedArea(value, spec.unit);
   return what === "squares" ? withWaste(pricedArea(value, spec.unit, "roofing"), spec.waste) : value;

@@ -12,12 +12,12 @@ import {
   hipRunToRidge,
 } from "../src/roof/members/hip.ts";
 import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
-import { dropTakesHeel, headPastCorner, noHip, ridgeFillsRun } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 
 const family = "hip";
 export const sidePitch = pitch("pitch", "Pitch of the roof plane on this side of the hip.");
 export const run = length("run", "Run of this side's common: level, from the plate line to the centre of the ridge.", {
-  example: `144 or 12'`,
+  example: ["144", `12'`],
 });
 export const hipThickness = length("hipThickness", "Thickness of the hip.", { example: "1.5" });
 export const heel = length("heel", "Height above plate of the commons.", { example: "4.4" });
@@ -44,7 +44,7 @@ export const hipRunFunction = worksheetFunction({
       tolerance: 0.06,
     },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, run, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => hipRun(at, run)),
 });
 
@@ -69,7 +69,7 @@ export const hipLen = worksheetFunction({
       source: "Radford's Cyclopedia of Construction, vol. 3: hip 18 in per foot of common run, rise 6",
     },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, run, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => alongHip(at, hipRun(at, run))),
 });
@@ -89,7 +89,7 @@ export const hipDeg = worksheetFunction({
     },
     { cells: [9, 12], result: 30.9638 },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => slopeAngle(at.slope)),
 });
 
@@ -108,7 +108,7 @@ export const hipRise = worksheetFunction({
     },
     { cells: [9, 12], result: 7.2, source: "3-4-5 triangle: 9 x 4/5" },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => at.slope * 12),
 });
 
@@ -134,7 +134,7 @@ export const hipToKing = worksheetFunction({
     },
     { cells: [9, 144, 1.5, 12], result: 208.4565 },
   ],
-  refuses: [noHip, headPastCorner],
+  refuses: refused("no hip", "head past the corner"),
   compute: ({ pitch, run, commonThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) =>
       andThen(hipRunToKing(at, run, commonThickness), (plan) => alongHip(at, plan)),
@@ -162,7 +162,7 @@ export const hipToRidge = worksheetFunction({
     },
     { cells: [9, 144, 1.5, 12], result: 208.821 },
   ],
-  refuses: [noHip, ridgeFillsRun],
+  refuses: refused("no hip", "ridge fills the run"),
   compute: ({ pitch, run, ridgeThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) =>
       andThen(hipRunToRidge(at, run, ridgeThickness), (plan) => alongHip(at, plan)),
@@ -186,7 +186,7 @@ export const hipDropFunction = worksheetFunction({
     },
     { cells: [6, 1.5, 12], result: 0.6708 },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, hipThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => hipDrop(at, hipThickness)),
 });
@@ -206,7 +206,7 @@ export const hipHeel = worksheetFunction({
     },
     { cells: [6, 4.3992, 1.5], result: 4.134 },
   ],
-  refuses: [noHip, dropTakesHeel],
+  refuses: refused("no hip", "drop takes the heel"),
   compute: ({ pitch, heel, hipThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => {
       const left = heel - hipDrop(at, hipThickness);
@@ -229,7 +229,7 @@ export const hipBack = worksheetFunction({
     },
     { cells: [9, 12], result: 21.1002 },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => slopeAngle(backing(at.near, at.slope))),
 });
@@ -255,7 +255,7 @@ export const hipMark = worksheetFunction({
     },
     { cells: [9, 48, 1.5, 12], result: 92.129 },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, offset, hipThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => alongHip(at, hipMarkRun(at.near, offset, hipThickness / 2))),
 });

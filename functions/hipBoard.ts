@@ -8,7 +8,7 @@ import { hipMember } from "../src/roof/members/hipMember.ts";
 import type { RoofSpec } from "../src/roof/frame/roofSpec.ts";
 import { atCorner, otherSide } from "./arguments/corners.ts";
 import { heel, hipThickness, run, sidePitch } from "./hip.ts";
-import { dropTakesHeel, headPastCorner, hipAbovePlate, noHip, ridgeFillsRun } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 
 const family = "hip";
 const depth = length("depth", "Depth of the hip, square to its slope.", { example: "7.25" });
@@ -76,7 +76,7 @@ export const hipKingBoard = worksheetFunction({
         "3-4-5 triangles in plan and a hip of 7.2 in 12: (180 - 0.75 x (4/5 + 3/5) + 20) x root 1.36 + 9.25 x 0.6",
     },
   ],
-  refuses: [noHip, headPastCorner, dropTakesHeel, hipAbovePlate],
+  refuses: refused("no hip", "head past the corner", "drop takes the heel", "hip too shallow for the plate"),
   compute: ({ pitch, run, hipThickness, commonThickness, depth, heel, overhang, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) =>
       boardOf(at, { run, thickness: hipThickness, depth, heel, overhang }, "king commons", commonThickness),
@@ -111,7 +111,7 @@ export const hipRidgeBoard = worksheetFunction({
     },
     { cells: [6, 144, 1.5, 1.5, 7.25, 4.4, 16], result: 242.2338 },
   ],
-  refuses: [noHip, ridgeFillsRun, dropTakesHeel, hipAbovePlate],
+  refuses: refused("no hip", "ridge fills the run", "drop takes the heel", "hip too shallow for the plate"),
   compute: ({ pitch, run, hipThickness, ridgeThickness, depth, heel, overhang, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) =>
       boardOf(at, { run, thickness: hipThickness, depth, heel, overhang }, "ridge", ridgeThickness),

@@ -8,7 +8,7 @@ import { seatOf, shortestBoard } from "../src/roof/members/commonRafter.ts";
 import type { Corner } from "../src/roof/members/corner.ts";
 import { jackEdge, jackRunFromTape, jackRuns, jackStep, jackTape, type JackRuns } from "../src/roof/members/jack.ts";
 import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
-import { heelAboveDepth, jackTooWide, noHip, shortBelowPlate, tapeBelowHeel } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 
 const family = "jack";
 const sidePitch = pitch("pitch", "Pitch of the jack's roof plane.");
@@ -18,7 +18,7 @@ const offset = length("offset", "Level distance along the jack's plate line from
 const hipThickness = length("hipThickness", "Thickness of the hip.", { example: "1.5" });
 const jackThickness = length("jackThickness", "Thickness of the jack.", { example: "1.5" });
 const heel = length("heel", "Height above plate of jacks and commons.", { example: "4.4" });
-const jackRefusals = [noHip, jackTooWide, shortBelowPlate];
+const jackRefusals = ["no hip", "jack wider than offset", "short point below plate"] as const;
 
 const runs = (
   at: Corner,
@@ -48,7 +48,7 @@ export const jackStepFunction = worksheetFunction({
     },
     { cells: [6, 24], result: 26.83, source: "framing-square table: rise 6, 24 in o.c." },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, spacing, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => jackStep(at.near, spacing)),
 });
@@ -73,7 +73,7 @@ export const jackLine = worksheetFunction({
       tolerance: 0.01,
     },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, offset, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) => jackStep(at.near, offset)),
 });
@@ -95,7 +95,7 @@ export const jackLen = worksheetFunction({
     { cells: [9, 48, 1.5, 1.5, 12], result: 79.6875, source: "3-4-5 triangle: (48.75 x 4/3 - 0.75 x 5/3) x 5/4" },
     { cells: [`6/12`, `4'`, `1 1/2"`, `1 1/2"`], result: 53.3183 },
   ],
-  refuses: jackRefusals,
+  refuses: refused(...jackRefusals),
   compute: ({ pitch, offset, hipThickness, jackThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) =>
       andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) => long * alongSlope(pitch)),
@@ -113,7 +113,7 @@ export const jackShort = worksheetFunction({
     { cells: [6, 48, 1.5, 1.5], result: 51.6413 },
     { cells: [9, 48, 1.5, 1.5, 12], result: 77.1875, source: "3-4-5 triangle: (47.25 x 4/3 - 0.75 x 5/3) x 5/4" },
   ],
-  refuses: jackRefusals,
+  refuses: refused(...jackRefusals),
   compute: ({ pitch, offset, hipThickness, jackThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) =>
       andThen(runs(at, offset, hipThickness, jackThickness), ({ short }) => short * alongSlope(pitch)),
@@ -136,7 +136,7 @@ export const jackTapeFunction = worksheetFunction({
       source: "Pythagoras on the long point's run of 63.75 and rise of 4 + 47.8125 (3-4-5 triangle)",
     },
   ],
-  refuses: jackRefusals,
+  refuses: refused(...jackRefusals),
   compute: ({ pitch, offset, hipThickness, jackThickness, heel, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, (at) =>
       andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) => jackTape(pitch, long, heel)),
@@ -163,7 +163,7 @@ export const jackFromTape = worksheetFunction({
     },
     { cells: [6, 55.4255, 4.3992], result: 53.3183, tolerance: 0.0002 },
   ],
-  refuses: [tapeBelowHeel],
+  refuses: refused("tape not above heel"),
   compute: ({ pitch, tape, heel }) => andThen(jackRunFromTape(pitch, tape, heel), (level) => level * alongSlope(pitch)),
 });
 
@@ -183,7 +183,7 @@ export const jackTilt = worksheetFunction({
     },
     { cells: [9, 12], result: 53.1301, source: "3-4-5 triangle" },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, ({ near }) => directionAngle(near.cos, near.sin)),
 });
@@ -206,7 +206,7 @@ export const jackEdgeFunction = worksheetFunction({
     },
     { cells: [6], result: 48.1897 },
   ],
-  refuses: [noHip],
+  refuses: refused("no hip"),
   compute: ({ pitch, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, ({ near }) => slopeAngle(jackEdge(near))),
 });
@@ -238,7 +238,7 @@ export const jackBoard = worksheetFunction({
     },
     { cells: [6, 48, 1.5, 1.5, 5.5, 4.4, 0], result: 55.286 },
   ],
-  refuses: [...jackRefusals, heelAboveDepth],
+  refuses: refused(...jackRefusals, "heel above depth"),
   compute({ pitch, offset, hipThickness, jackThickness, depth, heel, overhang, otherPitch, corner }) {
     const seat = seatOf(pitch, depth, heel);
     if (seat instanceof Failure) return seat;

@@ -6,7 +6,7 @@ import { isBlank } from "../src/registry/cells.ts";
 import { length, number, size } from "../src/registry/parameters.ts";
 import { worksheetFunction, type Parameter } from "../src/registry/worksheetFunction.ts";
 import { boardLengths } from "./arguments/boardLengths.ts";
-import { noBoard } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 import { DEFAULTS } from "./arguments/roofBlock.ts";
 
 const family = "lumber";
@@ -20,7 +20,7 @@ export const boardFeet = worksheetFunction({
     length("length", "Length of a piece; a bare number is inches, or millimetres where the size is in millimetres.", {
       example: "192",
     }),
-    number("count", "Number of pieces.", { from: 0, to: 1_000_000, example: "10, for ten pieces", fallback: 1 }),
+    number("count", "Number of pieces.", { from: 0, to: 1_000_000, example: "count", fallback: 1 }),
   ],
   result: "value",
   returns: "board feet: nominal thickness times nominal depth in inches, times length in feet, over 12.",
@@ -46,7 +46,7 @@ const boardsOnHand: Parameter<readonly number[] | null, "boards"> = {
   block: true,
   optional: true,
   defaultText: "even feet from 8' to 20', or 2.4 m to 6 m by 0.6 m",
-  read: (cell, reading) => (isBlank(cell) ? null : boardLengths("boards", cell, reading)),
+  read: (cell, reading) => (isBlank(cell) ? null : boardLengths(cell, reading)),
 };
 
 export const boardPick = worksheetFunction({
@@ -72,7 +72,7 @@ export const boardPick = worksheetFunction({
     { cells: [`10' 3"`, `8', 12', 16'`], result: 144 },
     { cells: ["3.1 m"], result: 3600 },
   ],
-  refuses: [noBoard],
+  refuses: refused("no board long enough"),
   compute({ length, boards }, { unit }) {
     return pickBoard(length, boards ?? DEFAULTS[unit ?? "in"].boards);
   },

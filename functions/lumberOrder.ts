@@ -1,5 +1,5 @@
+import { Failure } from "../src/measure/result.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
-import { Refusal } from "../src/registry/refusal.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { boardsParameter } from "./arguments/boardTable.ts";
 import { cutOrder, kerfParameter, type CutOrder } from "./arguments/cutOrder.ts";
@@ -92,7 +92,7 @@ export const lumberOrder = worksheetFunction({
   ],
   async compute({ pieces, boards, kerf }, reading) {
     const order = await cutOrder(pieces, boards, kerf, reading);
-    return order instanceof Refusal ? order : tableOf(columns, [...orderLines(order), null], order);
+    return order instanceof Failure ? order : tableOf(columns, [...orderLines(order), null], order);
   },
 });
 

@@ -2,7 +2,8 @@ import { MM_PER_INCH } from "../src/measure/unit.ts";
 import { tapeRound } from "../src/measure/tapeRound.ts";
 import { tapeText } from "../src/measure/tapeText.ts";
 import { choice, length } from "../src/registry/parameters.ts";
-import { worksheetFunction, type Reading } from "../src/registry/worksheetFunction.ts";
+import type { Reading } from "../src/registry/reading.ts";
+import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 
 const family = "measure";
 const any = { zero: true, negative: true } as const;

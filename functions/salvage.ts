@@ -4,7 +4,7 @@ import { choice, length } from "../src/registry/parameters.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { salvage as rescues, type Rescue } from "../src/roof/tables/salvage.ts";
-import { sidesDiffer } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { smallLength } from "./arguments/smallLength.ts";
 
@@ -86,7 +86,7 @@ export const salvage = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  refuses: [sidesDiffer],
+  refuses: refused("sides differ"),
   compute({ roof: { frame, pieces }, side, hand, longPoint }) {
     const found = rescues(frame, pieces, { side, hand, longPoint });
     if (found instanceof Failure) return found;

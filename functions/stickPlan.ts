@@ -1,5 +1,5 @@
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
-import { Refusal } from "../src/registry/refusal.ts";
+import { Failure } from "../src/measure/result.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { boardsParameter } from "./arguments/boardTable.ts";
 import { cutOrder, kerfParameter, type CutOrder } from "./arguments/cutOrder.ts";
@@ -67,7 +67,7 @@ export const stickPlan = worksheetFunction({
   ],
   async compute({ pieces, boards, kerf }, reading) {
     const order = await cutOrder(pieces, boards, kerf, reading);
-    return order instanceof Refusal ? order : tableOf(columns, rowsOf(order), order);
+    return order instanceof Failure ? order : tableOf(columns, rowsOf(order), order);
   },
 });
 

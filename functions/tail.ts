@@ -3,14 +3,7 @@ import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { levelOverhang, soffitCut, tailOf } from "../src/roof/members/tail.ts";
 import { depth, heel, roofPitch } from "./common.ts";
 import { andThen } from "./arguments/corners.ts";
-import {
-  fasciaAbovePlate,
-  fasciaMissing,
-  fasciaNotUsed,
-  fasciaTooDeep,
-  heelAboveDepth,
-  squareTailCutsSeat,
-} from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 
 const family = "common";
 const overhang = length("overhang", "Level distance from the plate line to the tail's top edge; 0 for none.", {
@@ -32,13 +25,13 @@ const tailParameters = [
   optionalLength("fascia", `${fasciaText}; for a level tailCut only.`, "none", { example: "5.5" }),
 ] as const;
 const tailRefusals = [
-  heelAboveDepth,
-  squareTailCutsSeat,
-  fasciaMissing,
-  fasciaNotUsed,
-  fasciaTooDeep,
-  fasciaAbovePlate,
-];
+  "heel above depth",
+  "square tail cuts the seat",
+  "fascia missing",
+  "fascia not used",
+  "fascia too deep",
+  "fascia above the plate",
+] as const;
 
 export const tailBoard = worksheetFunction({
   name: "TAILBOARD",
@@ -54,7 +47,7 @@ export const tailBoard = worksheetFunction({
     { cells: [9, 16, 8, 7, "level", 5], result: 23, source: "3-4-5 triangle: 16 x 5/4 + 5 x 3/5" },
     { cells: [6, 16, 5.5, 4.4], result: 20.6385 },
   ],
-  refuses: tailRefusals,
+  refuses: refused(...tailRefusals),
   compute: ({ pitch, overhang, depth, heel, tailCut, fascia }) =>
     andThen(tailOf({ pitch, overhang, depth, heel, cut: tailCut, fascia }), ({ board }) => board),
 });
@@ -71,7 +64,7 @@ export const tailDrop = worksheetFunction({
     { cells: [9, 16, 8, 7, "square"], result: 11.4, tolerance: 1e-9, source: "3-4-5 triangle: 16 x 3/4 + 8 x 4/5 - 7" },
     { cells: [9, 16, 8, 7, "level", 5], result: 10, source: "3-4-5 triangle: 16 x 3/4 + 5 - 7" },
   ],
-  refuses: tailRefusals,
+  refuses: refused(...tailRefusals),
   compute: ({ pitch, overhang, depth, heel, tailCut, fascia }) =>
     andThen(tailOf({ pitch, overhang, depth, heel, cut: tailCut, fascia }), ({ below }) => below),
 });
@@ -88,7 +81,7 @@ export const soffitCutFunction = worksheetFunction({
     { cells: [9, 16, 8, 5.5], result: 6, source: "3-4-5 triangle: (8 x 5/4 - 5.5) x 4/3" },
     { cells: [6, 16, 5.5, 3.5], result: 5.2984 },
   ],
-  refuses: [fasciaTooDeep],
+  refuses: refused("fascia too deep"),
   compute: ({ pitch, overhang, depth, fascia }) => soffitCut({ pitch, overhang, depth, fascia }),
 });
 

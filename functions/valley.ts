@@ -3,7 +3,7 @@ import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { crippleRun, valleyJackRuns } from "../src/roof/members/valley.ts";
 import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
-import { crippleVanishes, jackTooWide, noHip, noValleyJack, valleyJackVanishes } from "./words/refusals.ts";
+import { refused } from "./arguments/refused.ts";
 
 const family = "valley";
 
@@ -14,20 +14,20 @@ const jackParameters = [
     example: "48",
   }),
   length("run", "Run of the common on this side: level, from the plate line to the centre of the ridge.", {
-    example: `144 or 12'`,
+    example: ["144", `12'`],
   }),
   length("valleyThickness", "Thickness of the valley.", { example: "1.5" }),
   length("jackThickness", "Thickness of the valley jack.", { example: "1.5" }),
   length("ridgeThickness", "Thickness of the ridge; 0 for none.", { zero: true, example: "1.5" }),
 ] as const;
-const jackRefusals = [noHip, jackTooWide, valleyJackVanishes, noValleyJack];
+const jackRefusals = ["no hip", "jack wider than offset", "valley jack vanishes", "no valley jack fits"] as const;
 const crippleParameters = [
   pitch("pitch", "Pitch of the cripple's roof plane."),
   length("distance", "Distance along the plate line between the corners of hip and valley.", { example: "72" }),
   length("hipThickness", "Thickness of the hip.", { example: "1.5" }),
   length("valleyThickness", "Thickness of the valley.", { example: "1.5" }),
 ] as const;
-const crippleRefusals = [noHip, crippleVanishes];
+const crippleRefusals = ["no hip", "cripple vanishes"] as const;
 
 export const valleyJack = worksheetFunction({
   name: "VALLEYJACK",
@@ -46,7 +46,7 @@ export const valleyJack = worksheetFunction({
     },
     { cells: [6, 48, 144, 1.5, 1.5, 0, 6, 90], result: 106.9839 },
   ],
-  refuses: jackRefusals,
+  refuses: refused(...jackRefusals),
   compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, ({ near }) =>
       andThen(
@@ -71,7 +71,7 @@ export const valleyShort = worksheetFunction({
     },
     { cells: [6, 48, 144, 1.5, 1.5, 0], result: 105.3069 },
   ],
-  refuses: jackRefusals,
+  refuses: refused(...jackRefusals),
   compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, ({ near }) =>
       andThen(
@@ -96,7 +96,7 @@ export const valleyBoard = worksheetFunction({
     },
     { cells: [6, 48, 144, 1.5, 1.5, 0, 5.5], result: 109.7339 },
   ],
-  refuses: jackRefusals,
+  refuses: refused(...jackRefusals),
   compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, depth, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, ({ near }) =>
       andThen(
@@ -123,7 +123,7 @@ export const crippleLen = worksheetFunction({
     },
     { cells: [6, 120, 1.5, 1.5], result: 131.7924 },
   ],
-  refuses: crippleRefusals,
+  refuses: refused(...crippleRefusals),
   compute: ({ pitch, distance, hipThickness, valleyThickness, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, ({ near }) =>
       andThen(crippleRun(near, distance, hipThickness, valleyThickness), (run) => run * alongSlope(pitch)),
@@ -150,7 +150,7 @@ export const crippleBoard = worksheetFunction({
     },
     { cells: [6, 120, 1.5, 1.5, 1.5, 5.5], result: 136.2194 },
   ],
-  refuses: crippleRefusals,
+  refuses: refused(...crippleRefusals),
   compute: ({ pitch, distance, hipThickness, valleyThickness, crippleThickness, depth, otherPitch, corner }) =>
     atCorner(pitch, otherPitch, corner, ({ near }) =>
       andThen(

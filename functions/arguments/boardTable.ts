@@ -1,10 +1,12 @@
+import { Failure, type Result } from "../../src/measure/result.ts";
 import { isBlank } from "../../src/registry/cells.ts";
 import { headedBlock, type HeadedRow } from "../../src/registry/headedBlock.ts";
-import { number } from "../../src/registry/parameters.ts";
+import { inCell, type Reading } from "../../src/registry/reading.ts";
 import { readLengthCell } from "../../src/registry/readLengthCell.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import { readNumberCell } from "../../src/registry/readNumberCell.ts";
 import { refuse } from "../../src/registry/refuse.ts";
-import type { Input, Parameter, Reading } from "../../src/registry/worksheetFunction.ts";
+import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
+import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardLengths } from "./boardLengths.ts";
 import { readListedSize, type ListedSize } from "./pieceList.ts";
 
@@ -31,19 +33,15 @@ export const boardsParameter: Parameter<readonly ListedBoard[], "boards"> = {
   block: true,
   description: `Boards to be had: a table with the headings Size, Length and if wanted Price and Count (how many there are at most), or lengths for every size, in a range or as text such as "8' to 20' by 2'".`,
   read(input, reading) {
-    const rows = headedBlock<Heading>("boards", input, REQUIRED, OPTIONAL);
-    if (rows instanceof Refusal || rows instanceof CellError) return rows;
+    const rows = headedBlock<Heading>(input, reading, REQUIRED, OPTIONAL);
+    if (rows instanceof Failure) return rows;
     if (rows === null) {
-      const lengths = boardLengths("boards", input, reading);
-      return lengths instanceof Refusal || lengths instanceof CellError
+      const lengths = boardLengths(input, reading);
+      return lengths instanceof Failure
         ? lengths
         : lengths.map((length) => ({ size: null, length, price: null, count: null }));
     }
-    if (rows.length > MOST)
-      return new Refusal(
-        "#VALUE!",
-        `boards: more than ${MOST} kinds of board were given. Point to the ones that are to be had.`,
-      );
+    if (rows.length > MOST) return refuse<BlockProblem>(reading, { kind: "too many kinds of board", most: MOST });
     return boardTable(rows, reading);
   },
 };
@@ -51,7 +49,7 @@ export const boardsParameter: Parameter<readonly ListedBoard[], "boards"> = {
 function boardTable(
   rows: readonly HeadedRow<Heading>[],
   reading: Reading,
-): readonly ListedBoard[] | Refusal | CellError {
+): Result<readonly ListedBoard[], ArgumentProblem> {
   // A column that is empty in every row counts as left out; a host may hand its cells over as 0.
   const filled = (heading: Heading) => rows.some(({ cells }) => !isBlank(cells[heading]) && cells[heading] !== 0);
   const priced = filled("Price");
@@ -60,47 +58,28 @@ function boardTable(
   const counted = filled("Count") || (noughts > 0 && noughts < rows.length);
   const boards: ListedBoard[] = [];
   for (const { row, cells } of rows) {
-    const at = (heading: Heading) => `boards, row ${row}: ${heading}`;
-    const size = readListedSize(at("Size"), cells.Size, reading);
-    if (size instanceof Refusal || size instanceof CellError) return size;
-    const length = readLengthCell(at("Length"), cells.Length, reading, { example: `192 or 16' 0"` });
-    if (typeof length !== "number") return length;
-    const price = priced ? priceOf(at("Price"), cells.Price, reading) : null;
-    if (price instanceof Refusal || price instanceof CellError) return price;
-    const count = counted ? countOf(at("Count"), cells.Count, reading) : null;
-    if (count instanceof Refusal || count instanceof CellError) return count;
+    const at = (heading: Heading) => inCell(reading, row, heading);
+    const size = readListedSize(cells.Size, at("Size"));
+    if (size instanceof Failure) return size;
+    const length = readLengthCell(cells.Length, at("Length"), { example: ["192", `16' 0"`] });
+    if (length instanceof Failure) return length;
+    const price = priced ? readPrice(cells.Price, at("Price")) : null;
+    if (price instanceof Failure) return price;
+    const count = counted ? readCount(cells.Count, at("Count")) : null;
+    if (count instanceof Failure) return count;
     boards.push({ size, length, price, count });
   }
   return boards;
 }
 
-function priceOf(at: string, cell: Input, reading: Reading): number | Refusal | CellError {
+function readPrice(cell: Input, reading: Reading): Result<number, ArgumentProblem> {
   // 0 may be an empty cell: an order that takes such a board for free would be wrong without a word.
-  if (isBlank(cell) || cell === 0)
-    return refuse(
-      at,
-      `${isBlank(cell) ? "nothing was given" : "0 was read"}, but other boards have a price. Type a price for each board or for none; 0.01 for boards that are paid for.`,
-    );
-  return number(at, "", {
-    from: 0.000001,
-    to: 1_000_000,
-    example: "the price of one board, such as 9.85",
-    fallback: 0,
-  }).read(cell, reading);
+  if (isBlank(cell) || cell === 0) return refuse<BlockProblem>(reading, { kind: "price missing", read: cell });
+  return readNumberCell(cell, reading, { from: 0.000001, to: 1_000_000, example: "price" });
 }
 
-function countOf(at: string, cell: Input, reading: Reading): number | null | Refusal | CellError {
+function readCount(cell: Input, reading: Reading): Result<number | null, ArgumentProblem> {
   if (isBlank(cell)) return null;
-  if (cell === 0)
-    return refuse(
-      at,
-      `0 was read, as some sheets hand over an empty cell. Take the row out where there are none, or type how many there are.`,
-    );
-  return number(at, "", {
-    from: 1,
-    to: 1_000_000,
-    whole: true,
-    example: "how many there are, or nothing for as many as are wanted",
-    fallback: 0,
-  }).read(cell, reading);
+  if (cell === 0) return refuse<BlockProblem>(reading, { kind: "no boards in a row" });
+  return readNumberCell(cell, reading, { from: 1, to: 1_000_000, whole: true, example: "boards" });
 }

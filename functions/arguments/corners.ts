@@ -1,5 +1,5 @@
 import type { Degrees } from "../../src/measure/degrees.ts";
-import { Failure, type Result } from "../../src/measure/result.ts";
+import { Failure, type AnyProblem, type Result } from "../../src/measure/result.ts";
 import type { MemberProblem } from "../../src/roof/members/memberProblem.ts";
 import { cornerAngle, otherPitch } from "../../src/registry/parameters.ts";
 import { corner, type Corner } from "../../src/roof/members/corner.ts";
@@ -23,6 +23,6 @@ export function atCorner<T>(
 }
 
 /** Works on with a value of the core, or hands its reason on. (Not named "then": a module that exports that looks like a promise to import().) */
-export function andThen<T, P, U>(value: Result<T, P>, work: (value: T) => U): Result<U, P> {
+export function andThen<T, P extends AnyProblem, U>(value: Result<T, P>, work: (value: T) => U): Result<U, P> {
   return value instanceof Failure ? value : work(value);
 }

@@ -4,14 +4,14 @@ import { LimitedMap } from "../../src/measure/limitedMap.ts";
 import { Failure, type Result } from "../../src/measure/result.ts";
 import type { StockProblem } from "../../src/cutting/model/stockProblem.ts";
 import type { Unit } from "../../src/measure/unit.ts";
-import { shown } from "../../src/registry/cells.ts";
 import { optionalLength } from "../../src/registry/parameters.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import { Refusal } from "../../src/registry/refusal.ts";
 import { refuse } from "../../src/registry/refuse.ts";
-import type { Input, Reading } from "../../src/registry/worksheetFunction.ts";
+import { newReading, startOf, type Reading } from "../../src/registry/reading.ts";
+import type { Input } from "../../src/registry/worksheetFunction.ts";
+import type { BlockProblem } from "./blockProblem.ts";
 import { boardsParameter, type ListedBoard } from "./boardTable.ts";
 import { cuttingInput, type CuttingInput } from "./cuttingInput.ts";
-import { orderRefusal } from "../words/orderRefusal.ts";
 import { piecesParameter, type PieceSource } from "./pieceList.ts";
 
 /** A plan and what it was made from. */
@@ -43,10 +43,7 @@ export const kerfParameter: typeof kerfLength = {
   read(cell, reading) {
     const kerf = kerfLength.read(cell, reading);
     if (typeof kerf !== "number" || reading.unit === null || kerf <= WIDEST[reading.unit]) return kerf;
-    return refuse(
-      "kerf",
-      `${shown(cell)} was read, which is wider than a saw cuts. Type ${reading.unit === "mm" ? `"3 mm"` : `1/8"`}.`,
-    );
+    return refuse<BlockProblem>(reading, { kind: "kerf too wide", read: cell });
   },
 };
 
@@ -56,12 +53,12 @@ export async function cutOrder(
   listed: readonly ListedBoard[],
   kerf: number | null,
   { unit }: Pick<Reading, "unit">,
-): Promise<CutOrder | Refusal> {
+): Promise<Result<CutOrder, StockProblem>> {
   const cut = kerf ?? KERF[unit ?? "in"];
   const lists = cuttingInput(source, listed, unit);
   const { pieces, boards } = lists;
   const plan = await shared(pieces, boards, cut);
-  if (plan instanceof Failure) return orderRefusal(plan.problem, source, unit);
+  if (plan instanceof Failure) return placed(plan.problem, source, unit);
   return {
     ...lists,
     plan,
@@ -73,15 +70,30 @@ export async function cutOrder(
 }
 
 /** The order for raw cells, read as LUMBERORDER and STICKPLAN read them; the search is shared with these. */
-export async function orderFor(pieces: Input, boards: Input, kerf?: Input): Promise<CutOrder | Refusal | CellError> {
-  const reading: Reading = { unit: null, unitFrom: "" };
+export async function orderFor(pieces: Input, boards: Input, kerf?: Input): Promise<Result<CutOrder>> {
+  const reading = newReading("pieces");
   const source = piecesParameter.read(pieces, reading);
-  if (source instanceof Refusal || source instanceof CellError) return source;
-  const listed = boardsParameter.read(boards, reading);
-  if (listed instanceof Refusal || listed instanceof CellError) return listed;
-  const cut = kerfParameter.read(kerf, reading);
-  if (cut instanceof Refusal || cut instanceof CellError) return cut;
+  if (source instanceof Failure) return source;
+  const listed = boardsParameter.read(boards, startOf(reading, "boards"));
+  if (listed instanceof Failure) return listed;
+  const cut = kerfParameter.read(kerf, startOf(reading, "kerf"));
+  if (cut instanceof Failure) return cut;
   return cutOrder(source, listed, cut, reading);
+}
+
+const WITH_BOARDS: ReadonlySet<StockProblem["kind"]> = new Set([
+  "no board of that size",
+  "too few boards",
+  "no way found",
+]);
+
+/** The core counts pieces; a user's own list has rows. */
+function placed(problem: StockProblem, source: PieceSource, unit: Unit | null): Refusal<StockProblem> {
+  const row = "row" in problem && "list" in source ? source.list[problem.row! - 1]!.row : null;
+  const place = WITH_BOARDS.has(problem.kind)
+    ? { argument: "boards" }
+    : { argument: "pieces", ...(row === null ? {} : { row }) };
+  return new Refusal("row" in problem ? { ...problem, row } : problem, place, unit);
 }
 
 /** How many plans are kept; a sheet seldom asks for more. */

@@ -1,7 +1,11 @@
+import { Failure, type Result } from "../../src/measure/result.ts";
 import { isBlank } from "../../src/registry/cells.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import type { CellProblem } from "../../src/registry/cellProblem.ts";
+import { newReading, type Reading } from "../../src/registry/reading.ts";
+import { CellError } from "../../src/registry/refusal.ts";
 import { refuse } from "../../src/registry/refuse.ts";
-import type { Cell, Input, Parameter, Reading } from "../../src/registry/worksheetFunction.ts";
+import type { Cell, Input, Parameter } from "../../src/registry/worksheetFunction.ts";
+import type { BlockProblem } from "./blockProblem.ts";
 
 /** One value of a list: the cell as it was typed, and what it was read as. */
 export interface Listed<T> {
@@ -14,8 +18,8 @@ export function listParameter<T, const N extends string>(
   name: N,
   description: string,
   most: number,
-  example: string,
-  read: (label: string, cell: Input, reading: Reading) => T | Refusal | CellError,
+  examples: readonly [number, readonly number[]],
+  read: (cell: Input, reading: Reading) => Result<T, CellProblem>,
 ): Parameter<readonly Listed<T>[], N> {
   return {
     name,
@@ -27,18 +31,14 @@ export function listParameter<T, const N extends string>(
       for (const cell of Array.isArray(input) ? (input.flat() as Input[]) : [input]) {
         if (cell instanceof CellError) return cell;
         if (isBlank(cell)) continue;
-        if (cell === 0 && Array.isArray(input))
-          return new Refusal(
-            "#VALUE!",
-            `${name}, value ${list.length + 1}: 0 was read, as some sheets hand over an empty cell. Point to the filled cells only.`,
-          );
-        if (list.length === most)
-          return refuse(name, `more than ${most} values were given. Point to ${most} cells at most.`);
-        const value = read(Array.isArray(input) ? `${name}, value ${list.length + 1}` : name, cell, reading);
-        if (value instanceof Refusal || value instanceof CellError) return value;
+        if (Array.isArray(input)) reading.within = { value: list.length + 1 };
+        if (cell === 0 && Array.isArray(input)) return refuse<BlockProblem>(reading, { kind: "0 in a range" });
+        if (list.length === most) return refuse<BlockProblem>(newReading(name), { kind: "too many values", most });
+        const value = read(cell, reading);
+        if (value instanceof Failure) return value;
         list.push({ cell: cell as Cell, value });
       }
-      return list.length > 0 ? list : refuse(name, `nothing was given. Type ${example}.`);
+      return list.length > 0 ? list : refuse<BlockProblem>(reading, { kind: "no values", examples });
     },
   };
 }

@@ -1,17 +1,19 @@
 import { readSize, type ReadSize } from "../../src/measure/readSize.ts";
-import { Failure } from "../../src/measure/result.ts";
-import { isBlank, shown } from "../../src/registry/cells.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
+import { isBlank } from "../../src/registry/cells.ts";
 import { headedBlock, type HeadedRow } from "../../src/registry/headedBlock.ts";
 import { plainLabel } from "../../src/registry/labelledBlock.ts";
-import { choice, number } from "../../src/registry/parameters.ts";
 import { readAngle } from "../../src/registry/readAngle.ts";
+import { readChoiceCell } from "../../src/registry/readChoiceCell.ts";
+import { inCell, type Reading } from "../../src/registry/reading.ts";
 import { readLengthCell } from "../../src/registry/readLengthCell.ts";
+import { readNumberCell } from "../../src/registry/readNumberCell.ts";
 import { readPitchCell } from "../../src/registry/readPitchCell.ts";
 import { readSizeCell } from "../../src/registry/readSizeCell.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import { refuse } from "../../src/registry/refuse.ts";
-import type { Input, Parameter, Reading } from "../../src/registry/worksheetFunction.ts";
+import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
 import type { Hand } from "../../src/roof/frame/piece.ts";
+import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { ROWS } from "./roofBlock.ts";
 import { roof, type RoofModel } from "./roofModel.ts";
 
@@ -53,13 +55,13 @@ export const piecesParameter: Parameter<PieceSource, "pieces"> = {
   description:
     "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point.",
   read(input, reading) {
-    const rows = headedBlock<Heading>("pieces", input, REQUIRED, OPTIONAL);
-    if (rows instanceof Refusal || rows instanceof CellError) return rows;
+    const rows = headedBlock<Heading>(input, reading, REQUIRED, OPTIONAL);
+    if (rows instanceof Failure) return rows;
     if (rows === null) return roofPieces(input, reading);
     const list: ListedPiece[] = [];
     for (const row of rows) {
       const piece = readPiece(row, reading);
-      if (piece instanceof Refusal || piece instanceof CellError) return piece;
+      if (piece instanceof Failure) return piece;
       list.push(piece);
     }
     return { list };
@@ -68,99 +70,69 @@ export const piecesParameter: Parameter<PieceSource, "pieces"> = {
 
 const LABELS: ReadonlySet<string> = new Set(ROWS.map(plainLabel));
 
-function roofPieces(input: Input, reading: Reading): PieceSource | Refusal | CellError {
+function roofPieces(input: Input, reading: Reading): Result<PieceSource> {
   const labelled =
     Array.isArray(input) &&
     input.some(
       (row) =>
         Array.isArray(row) && typeof row[0] === "string" && row[0].length <= 64 && LABELS.has(plainLabel(row[0])),
     );
-  if (!labelled) {
-    const was = isBlank(input)
-      ? "nothing was given"
-      : Array.isArray(input)
-        ? "this block is neither"
-        : `${shown(input)} was read, which is neither`;
-    return new Refusal(
-      "#VALUE!",
-      `pieces: ${was}. Point to a list with the headings ${REQUIRED.join(", ")}, or to a roof block (Span, Length, Pitch and so on).`,
-    );
-  }
+  if (!labelled)
+    return refuse<BlockProblem>(reading, { kind: "neither list nor roof", read: input, headings: REQUIRED });
   const model = roof("pieces").read(input, reading);
-  return model instanceof Refusal || model instanceof CellError ? model : { roof: model };
+  return model instanceof Failure ? model : { roof: model };
 }
 
-function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): ListedPiece | Refusal | CellError {
-  const at = (heading: Heading) => `pieces, row ${row}: ${heading}`;
-  const name = nameOf(at("Piece"), cells.Piece);
-  if (name instanceof Refusal) return name;
-  const size = readListedSize(at("Size"), cells.Size, reading);
-  if (size instanceof Refusal || size instanceof CellError) return size;
-  const length = readLengthCell(at("Length"), cells.Length, reading, { example: `96 or 8' 0"` });
-  if (typeof length !== "number") return length;
-  const count = isBlank(cells.Count)
-    ? refuse(at("Count"), `nothing was given. Type how many, such as 4.`)
-    : number(at("Count"), "", {
-        from: 0,
-        to: 1_000_000,
-        whole: true,
-        example: "how many, such as 4",
-        fallback: 0,
-      }).read(cells.Count, reading);
-  if (typeof count !== "number") return count;
-  const slope = isBlank(cells.Pitch) || cells.Pitch === 0 ? 0 : readPitchCell(at("Pitch"), cells.Pitch);
-  if (typeof slope !== "number") return slope;
-  const tilt = tiltOf(at("Saw tilt"), cells["Saw tilt"]);
-  if (typeof tilt !== "number") return tilt;
-  const hand = handOf(at("Hand"), cells.Hand, reading);
-  if (typeof hand !== "string") return hand;
-  if (tilt > 0 && hand === "plain")
-    return refuse(at("Hand"), `a head with a saw tilt is left or right. Type left or right.`);
+function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): Result<ListedPiece, ArgumentProblem> {
+  const at = (heading: Heading) => inCell(reading, row, heading);
+  const name = readName(cells.Piece, at("Piece"));
+  if (name instanceof Failure) return name;
+  const size = readListedSize(cells.Size, at("Size"));
+  if (size instanceof Failure) return size;
+  const length = readLengthCell(cells.Length, at("Length"), { example: ["96", `8' 0"`] });
+  if (length instanceof Failure) return length;
+  const count = readNumberCell(cells.Count, at("Count"), { from: 0, to: 1_000_000, whole: true, example: "pieces" });
+  if (count instanceof Failure) return count;
+  const slope = isBlank(cells.Pitch) || cells.Pitch === 0 ? 0 : readPitchCell(cells.Pitch, at("Pitch"));
+  if (slope instanceof Failure) return slope;
+  const tilt = readTilt(cells["Saw tilt"], at("Saw tilt"));
+  if (tilt instanceof Failure) return tilt;
+  const hand = readHand(cells.Hand, at("Hand"));
+  if (hand instanceof Failure) return hand;
+  if (tilt > 0 && hand === "plain") return refuse<BlockProblem>(reading, { kind: "tilt without hand" });
   if (size.read === null && (slope > 0 || tilt > 0))
-    return refuse(
-      at("Size"),
-      `${shown(cells.Size)} is no lumber size, and a slanting cut needs thickness and depth. Type 2x8, "1.5 x 7.25" or "38 x 184".`,
-    );
+    return refuse<BlockProblem>(at("Size"), { kind: "slant of unknown size", read: cells.Size });
   return { row, name, size, length, count, hand, slope, tilt };
 }
 
-function nameOf(at: string, cell: Input): string | Refusal {
+function readName(cell: Input, reading: Reading): Result<string, BlockProblem> {
   const text = typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
-  if (text === "")
-    return refuse(
-      at,
-      `${isBlank(cell) ? "nothing was given" : `${shown(cell)} was read`}. Type what is written on the piece, such as J1.`,
-    );
-  return text.length <= LONGEST_NAME
-    ? text
-    : refuse(at, `${shown(text)} is too long for a board. Type ${LONGEST_NAME} letters at most.`);
+  if (text === "") return refuse<BlockProblem>(reading, { kind: "piece without name", read: cell });
+  if (text.length <= LONGEST_NAME) return text;
+  return refuse<BlockProblem>(reading, { kind: "name too long", read: text, most: LONGEST_NAME });
 }
 
 /** A size read as lumber where it is one; text that is no pair of measures is a name of the user's own. */
-export function readListedSize(at: string, cell: Input, reading: Reading): ListedSize | Refusal | CellError {
+export function readListedSize(cell: Input, reading: Reading): Result<ListedSize, ArgumentProblem> {
   if (typeof cell === "string" && cell.trim() !== "" && cell.trim().length <= LONGEST_NAME) {
     const read = readSize(cell);
     if (read instanceof Failure && read.problem.kind === "not a size")
       return { name: cell.trim().replace(/\s+/g, " "), read: null };
   }
-  const size = readSizeCell(at, cell, reading);
-  return size instanceof Refusal || size instanceof CellError ? size : { name: size.name, read: size };
+  const size = readSizeCell(cell, reading);
+  return size instanceof Failure ? size : { name: size.name, read: size };
 }
 
-function tiltOf(at: string, cell: Input): number | Refusal {
+function readTilt(cell: Input, reading: Reading): Result<number, BlockProblem> {
   if (isBlank(cell)) return 0;
   const value = typeof cell === "string" ? readAngle(cell) : cell;
   if (typeof value === "number" && value >= 0 && value < 85) return value;
-  return refuse(
-    at,
-    `${shown(cell)} was read; it is the saw's tilt from square, from 0 to 85 degrees. Type 45 for a regular jack.`,
-  );
+  return refuse<BlockProblem>(reading, { kind: "tilt out of range", read: cell });
 }
 
-function handOf(at: string, cell: Input, reading: Reading): Hand | Refusal | CellError {
-  const hand = choice(at, "", ["plain", "left", "right", "L", "R"] as const, "plain").read(
-    cell === 0 ? "" : cell,
-    reading,
-  );
+const HANDS = ["plain", "left", "right", "L", "R"] as const;
+
+function readHand(cell: Input, reading: Reading): Result<Hand, ArgumentProblem> {
+  const hand = isBlank(cell) || cell === 0 ? "plain" : readChoiceCell(cell, reading, HANDS);
   return hand === "L" ? "left" : hand === "R" ? "right" : hand;
 }

@@ -1,19 +1,21 @@
+import { bareNumber } from "../../src/measure/bareNumber.ts";
 import { deeperSize } from "../../src/measure/deeperSize.ts";
 import { isNominal } from "../../src/measure/isNominal.ts";
-import type { ReadSize } from "../../src/measure/readSize.ts";
 import { readLength } from "../../src/measure/readLength.ts";
-import { readSize } from "../../src/measure/readSize.ts";
-import { Failure } from "../../src/measure/result.ts";
+import { readSize, type ReadSize } from "../../src/measure/readSize.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
 import { MM_PER_INCH, type Unit } from "../../src/measure/unit.ts";
-import { isBlank, shown } from "../../src/registry/cells.ts";
 import { labelledBlock } from "../../src/registry/labelledBlock.ts";
-import { choice, number } from "../../src/registry/parameters.ts";
+import { readChoiceCell } from "../../src/registry/readChoiceCell.ts";
+import { newReading, type Reading } from "../../src/registry/reading.ts";
 import { readLengthCell, type LengthOptions } from "../../src/registry/readLengthCell.ts";
+import { readNumberCell } from "../../src/registry/readNumberCell.ts";
 import { readPitchCell } from "../../src/registry/readPitchCell.ts";
 import { readSizeCell } from "../../src/registry/readSizeCell.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
-import type { Input, Reading } from "../../src/registry/worksheetFunction.ts";
+import { refuse } from "../../src/registry/refuse.ts";
+import type { Input } from "../../src/registry/worksheetFunction.ts";
 import type { RoofSpec, Section } from "../../src/roof/frame/roofSpec.ts";
+import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardLengths } from "./boardLengths.ts";
 
 /** The rows of the roof block, in the order in which the pane writes them. */
@@ -84,180 +86,157 @@ export const DEFAULTS = {
 /** Inches: no hip roof spans 250 ft on rafters, and none is narrower than 3 m by much. */
 const WIDEST = 3000;
 
-/** Carries the first refusal out of the row readers; caught in {@link readRoofBlock} and nowhere else. */
-class Stop extends Error {
-  readonly why: Refusal | CellError;
-  constructor(why: Refusal | CellError) {
-    super();
-    this.why = why;
-  }
+/** A roof block read row by row. */
+export interface BlockReading {
+  /** A row that is wrong counts as left out. */
+  readonly spec: RoofSpec;
+  /** What is wrong, one problem for a row. */
+  readonly problems: ReadonlyMap<Row, Failure<ArgumentProblem>>;
 }
 
-function must<T>(value: T | Refusal | CellError): T {
-  if (value instanceof Refusal || value instanceof CellError) throw new Stop(value);
-  return value;
+/** Reads a roof block: two columns, label and value, in one unit. The first row at fault refuses it. */
+export function readRoofBlock(name: string, input: Input): Result<RoofSpec, ArgumentProblem> {
+  const read = readRows(name, input);
+  if (read instanceof Failure) return read;
+  const [first] = read.problems.values();
+  return first ?? read.spec;
 }
 
-function refused(label: string, words: string): never {
-  throw new Stop(new Refusal("#VALUE!", `${label}: ${words}`));
-}
-
-/**
- * Reads a roof block: two columns, label and value, in one unit.
- *
- * The unit is the row Unit, else inches unless every length text is metric. Every refusal starts with the row's label.
- */
-export function readRoofBlock(name: string, input: Input): RoofSpec | Refusal | CellError {
-  const rows = labelledBlock(name, input, ROWS);
-  if (!(rows instanceof Map)) return rows;
-  try {
-    return roofSpec(rows as Map<Row, Input>);
-  } catch (stop) {
-    if (stop instanceof Stop) return stop.why;
-    throw stop;
-  }
-}
-
-/** What may be typed for the rows that every block needs. */
-const NEEDED = {
-  in: { Span: "24' or 288", Length: "36' or 432", Pitch: `6 or "6/12"` },
-  mm: { Span: `"7.2 m"`, Length: `"10.8 m"`, Pitch: `6 or "6/12"` },
-} as const;
-
-function roofSpec(rows: Map<Row, Input>): RoofSpec {
+/** Reads every row of a roof block. The unit is the row Unit, else inches unless every length text is metric. */
+export function readRows(name: string, input: Input): Result<BlockReading, ArgumentProblem> {
+  const reading = newReading(name);
+  const rows = labelledBlock(input, reading, ROWS);
+  if (rows instanceof Failure) return rows;
   for (const row of NEVER_ZERO) if (rows.get(row) === 0) rows.delete(row);
-  const unit = blockUnit(rows);
-  for (const row of ["Span", "Length", "Pitch"] as const) {
-    if (!rows.has(row))
-      refused(row, `the block has no value for it. Type ${NEEDED[unit][row]} beside the label ${row}.`);
-  }
-  const preset = DEFAULTS[unit];
-  const reading: Reading = { unit, unitFrom: rows.has("Unit") ? "the row Unit" : "the rest of the block" };
-  const length = (row: Row, fallback: number | null, options: LengthOptions = {}) => {
-    if (rows.get(row) === 0 && !options.zero)
-      refused(row, "0 was read, as some sheets hand over an empty cell. Type a length, or take the row away.");
-    return rows.has(row) ? must(readLengthCell(row, rows.get(row), reading, options)) : fallback;
+  const problems = new Map<Row, Failure<ArgumentProblem>>();
+  const kept: Kept = (row, fallback, read) => {
+    if (problems.has(row)) return fallback;
+    reading.within = { row };
+    const value = read(rows.get(row), reading);
+    if (!(value instanceof Failure)) return value;
+    problems.set(row, value);
+    return fallback;
   };
-  const word = <T extends string>(row: Row, choices: readonly T[], fallback: T) =>
-    must(choice(row, "", choices, fallback).read(rows.get(row), reading));
-  const count = (row: Row, to: number, whole: boolean, example: string) =>
-    must(
-      number(row, "", { from: 0, to, whole, example, fallback: 0 }).read(
-        row === "Waste" ? percent(rows.get(row)) : rows.get(row),
-        reading,
-      ),
+  return { spec: roofSpec(rows, reading, kept), problems };
+}
+
+/** Reads a row; where it is at fault, keeps the problem and goes on with the fallback. */
+type Kept = <T>(row: Row, fallback: T, read: (cell: Input, at: Reading) => Result<T, ArgumentProblem>) => T;
+
+const EXAMPLES = { Span: ["24'", "288"], Length: ["36'", "432"] } as const;
+
+function roofSpec(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept): RoofSpec {
+  const optional: Kept = (row, fallback, read) => (rows.has(row) ? kept(row, fallback, read) : fallback);
+  const unit = blockUnit(rows, reading, kept, optional);
+  for (const row of ["Span", "Length", "Pitch"] as const)
+    if (!rows.has(row)) kept(row, null, (_, at) => refuse<BlockProblem>(at, { kind: "row missing", row }));
+  const preset = DEFAULTS[unit];
+  const length = <T extends number | null>(row: Row, fallback: T, options: LengthOptions): T | number =>
+    optional<T | number>(row, fallback, (cell, at) =>
+      cell === 0 && !options.zero ? refuse<BlockProblem>(at, { kind: "row of 0" }) : readLengthCell(cell, at, options),
+    );
+  const word = <T extends string>(row: Row, choices: readonly T[]) =>
+    optional(row, choices[0]!, (cell, at) => readChoiceCell(cell, at, choices));
+  const size = (row: Row, name: string) =>
+    sectionIn(
+      unit,
+      optional(row, readSize(name) as ReadSize, (cell, at) => readSizeCell(cell, { ...at, unit: null })),
     );
 
-  const pitch = must(readPitchCell("Pitch", rows.get("Pitch")));
-  const endPitch = rows.has("End pitch") ? must(readPitchCell("End pitch", rows.get("End pitch"))) : null;
-  const rafter = section("Rafter", rows.get("Rafter") ?? preset.rafter, unit);
+  const pitch = kept("Pitch", 0.5, readPitchCell);
+  const endPitch = optional<number | null>("End pitch", null, readPitchCell);
+  const rafter = size("Rafter", preset.rafter);
   const deeper = deeperSize(rafter.name);
   if (rows.has("Seat") && rows.has("Heel"))
-    refused("Heel", "the block has both Heel and Seat, and one follows from the other. Keep one of the two rows.");
-  const waste = count("Waste", 100, false, "10, for 10 per cent");
-  if (waste > 0 && waste < 1) refused("Waste", wasteAsPart(waste));
+    kept("Heel", null, (_, at) => refuse<BlockProblem>(at, { kind: "heel beside seat" }));
+  const waste = optional("Waste", 0, readWaste);
   return {
     unit,
-    span: span("Span", rows, reading, preset.least),
-    length: span("Length", rows, reading, preset.least),
+    span: kept("Span", preset.least, (cell, at) => readSpan("Span", cell, at, rows.has("Unit"))),
+    length: kept("Length", preset.least, (cell, at) => readSpan("Length", cell, at, rows.has("Unit"))),
     pitch,
     endPitch,
-    ends: word("Ends", ["hip and hip", "hip and gable", "gable and hip"], "hip and hip"),
-    spacing: length("Spacing", preset.spacing, { example: "24" })!,
-    overhang: length("Overhang", 0, { zero: true, example: "16" })!,
+    ends: word("Ends", ["hip and hip", "hip and gable", "gable and hip"]),
+    spacing: length("Spacing", preset.spacing, { example: "24" }),
+    overhang: length("Overhang", 0, { zero: true, example: "16" }),
     endOverhang: length("End overhang", null, { zero: true, example: "16" }),
     rafter,
-    hip: section("Hip", rows.get("Hip") ?? deeper, unit),
-    ridge: isNone(rows.get("Ridge")) ? null : section("Ridge", rows.get("Ridge") ?? deeper, unit),
-    seat: rows.has("Heel") ? null : length("Seat", preset.seat, { example: "3.5" }),
+    hip: size("Hip", deeper),
+    ridge: isNone(rows.get("Ridge")) ? null : size("Ridge", deeper),
+    seat: rows.has("Heel") && !rows.has("Seat") ? null : length("Seat", preset.seat, { example: "3.5" }),
     heel: length("Heel", null, { example: "4.4" }),
-    setOutFrom: word("Set out from", ["king common", "corner"], "king common"),
-    hipTop: word("Hip top", ["dropped", "backed", "shifted"], "dropped"),
-    hipHead: word("Hip head", ["king commons", "ridge"], "king commons"),
-    correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" })!,
-    endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" })!,
-    boards: boardsOnHand(rows, reading, preset),
+    setOutFrom: word("Set out from", ["king common", "corner"]),
+    hipTop: word("Hip top", ["dropped", "backed", "shifted"]),
+    hipHead: word("Hip head", ["king commons", "ridge"]),
+    correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" }),
+    endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" }),
+    boards: optional<readonly number[]>("Boards", preset.boards, (cell, at) => readBoards(cell, at, preset.least)),
     waste,
-    spares: count("Spares", 1000, true, "2, for two pieces"),
+    spares: optional("Spares", 0, (cell, at) =>
+      readNumberCell(cell, at, { from: 0, to: 1000, whole: true, example: "spares" }),
+    ),
   };
 }
 
-/** A per cent that a sheet turned into a part of one: 0.07 for 7%. */
-function wasteAsPart(waste: number): string {
-  const percent = Number((waste * 100).toPrecision(12));
-  return `${waste} was read, which a sheet makes of ${percent}%. Type ${percent} for ${percent} per cent.`;
+/** A per cent typed as text, "10%", is the number before its sign; one below 1 is what a sheet makes of it, 0.07 of 7%. */
+function readWaste(cell: Input, at: Reading): Result<number, ArgumentProblem> {
+  const bare =
+    typeof cell === "string" && cell.length < 32 && cell.trim().endsWith("%") ? cell.trim().slice(0, -1) : cell;
+  const waste = readNumberCell(bare, at, { from: 0, to: 100, example: "waste" });
+  if (waste instanceof Failure || waste === 0 || waste >= 1) return waste;
+  return refuse<BlockProblem>(at, { kind: "part for per cent", waste });
 }
 
 /** A number without a mark. */
-const isBare = (cell: Input) => typeof cell === "number" || (typeof cell === "string" && /^[\s\d.]+$/.test(cell));
+const isBare = (cell: Input) =>
+  typeof cell === "number" || (typeof cell === "string" && bareNumber(cell.trim()) !== null);
 
 /** A bare number that is far too small for its row is feet taken for inches, and one far too large for a span is millimetres. */
-function span(row: "Span" | "Length", rows: Map<Row, Input>, reading: Reading, least: number): number {
-  const cell = rows.get(row);
-  const value = must(readLengthCell(row, cell, reading, { example: NEEDED.in[row] }));
-  if (isBare(cell) && value < least) {
-    const [unit, way] =
-      reading.unit === "mm" ? ["millimetres", `"${value} m" for metres`] : ["inches", `${value}' for feet`];
-    refused(row, `${shown(cell)} was read, which is too short in ${unit}. Type ${way}.`);
-  }
-  if (isBare(cell) && row === "Span" && value >= WIDEST && reading.unit === "in" && !rows.has("Unit"))
-    refused(
-      row,
-      `${shown(cell)} was read, which is too long in inches. Type "${value} mm" for millimetres, or in beside the label Unit.`,
-    );
+function readSpan(row: "Span" | "Length", cell: Input, at: Reading, unitRow: boolean): Result<number, ArgumentProblem> {
+  const value = readLengthCell(cell, at, { example: EXAMPLES[row] });
+  if (value instanceof Failure || !isBare(cell)) return value;
+  if (value < DEFAULTS[at.unit ?? "in"].least)
+    return refuse<BlockProblem>(at, { kind: "too short in this unit", read: cell, value });
+  if (row === "Span" && value >= WIDEST && at.unit === "in" && !unitRow)
+    return refuse<BlockProblem>(at, { kind: "too long in this unit", read: cell, value });
   return value;
 }
 
 /** Bare numbers that are all far too small for a roof's boards, under half the least span, are feet or metres. */
-function boardsOnHand(
-  rows: Map<Row, Input>,
-  reading: Reading,
-  { boards, least }: { boards: readonly number[]; least: number },
-): readonly number[] {
-  if (!rows.has("Boards")) return boards;
-  const cell = rows.get("Boards");
-  const read = must(boardLengths("Boards", cell, reading));
-  const bare = typeof cell === "number" || (typeof cell === "string" && /^(?:[\s\d.,;]|to|by)+$/i.test(cell));
-  if (bare && read.at(-1)! < least / 2) {
-    const [unit, mark, units] = reading.unit === "mm" ? ["millimetres", " m", "metres"] : ["inches", "'", "feet"];
-    refused(
-      "Boards",
-      `${shown(cell)} was read, and no board so short in ${unit} frames a roof. Type "${String(cell)
-        .trim()
-        .replace(/[\d.]+/g, `$&${mark}`)}" for ${units}.`,
-    );
-  }
-  return read;
+function readBoards(cell: Input, at: Reading, least: number): Result<readonly number[], ArgumentProblem> {
+  const read = boardLengths(cell, at);
+  if (read instanceof Failure || read.at(-1)! >= least / 2 || Array.isArray(cell)) return read;
+  const parts = String(cell).split(/[\s,;]|to|by/i);
+  if (!parts.every((part) => part === "" || isBare(part))) return read;
+  return refuse<BlockProblem>(at, { kind: "boards too short in this unit", read: cell });
 }
 
-/** The unit of the whole block. Refuses a mixture by the label of the row that does not fit. */
-function blockUnit(rows: Map<Row, Input>): Unit {
-  const given = must(
-    choice("Unit", "", ["in", "mm"] as const, "in").read(rows.get("Unit"), { unit: null, unitFrom: "" }),
-  );
+/** The unit of the whole block. Rows in the other one are at fault. */
+function blockUnit(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept, optional: Kept): Unit {
+  const given = optional<Unit | null>("Unit", null, (cell, at) => readChoiceCell<Unit>(cell, at, ["in", "mm"]));
   const texts: { row: Row; unit: Unit }[] = [];
   for (const row of [...LENGTHS, ...SIZES]) {
     const cell = rows.get(row);
-    if (typeof cell !== "string" || isBlank(cell)) continue;
+    if (typeof cell !== "string") continue;
     const read = SIZES.includes(row) ? readSize(cell) : readLength(cell);
     if (read instanceof Failure || read.unit === null) continue;
     // A nominal size is a name, in any unit; only an actual one says in which.
     if (SIZES.includes(row) && isNominal(read as ReadSize)) continue;
     texts.push({ row, unit: read.unit });
   }
-  const unit = rows.has("Unit") ? given : texts.length > 0 && texts.every((text) => text.unit === "mm") ? "mm" : "in";
-  const stray = texts.find((text) => text.unit !== unit);
-  if (!stray) return unit;
-  const was = stray.unit === "mm" ? "metric" : "feet and inches";
-  const rest = unit === "mm" ? "millimetres" : "feet and inches";
-  refused(
-    stray.row,
-    `${shown(rows.get(stray.row))} is ${was}, but the block is in ${rest}. Type every length of the block in one unit${rows.has("Unit") ? ", or change the row Unit" : ""}.`,
-  );
+  const unit = given ?? (texts.length > 0 && texts.every((text) => text.unit === "mm") ? "mm" : "in");
+  const unitRow = rows.has("Unit");
+  reading.unit = unit;
+  reading.unitFrom = unitRow ? { argument: reading.argument, row: "Unit" } : "block";
+  for (const stray of texts)
+    if (stray.unit !== unit)
+      kept(stray.row, null, (read, at) =>
+        refuse<BlockProblem>(at, { kind: "row in other unit", read, unit: stray.unit, unitRow }),
+      );
+  return unit;
 }
 
-function section(row: Row, cell: Input, unit: Unit): Section {
-  const { name, thickness, depth, unit: own } = must(readSizeCell(row, cell, { unit: null, unitFrom: "" }));
+function sectionIn(unit: Unit, { name, thickness, depth, unit: own }: ReadSize): Section {
   if (own === unit) return { name, thickness, depth };
   // Dressed lumber is sold to whole millimetres: 1.5 x 5.5 in is 38 x 140.
   const metric = (inches: number) => Math.round(inches * MM_PER_INCH);
@@ -266,9 +245,4 @@ function section(row: Row, cell: Input, unit: Unit): Section {
 
 function isNone(cell: Input): boolean {
   return typeof cell === "string" && cell.trim().toLowerCase() === "none";
-}
-
-/** A per cent typed as text, "10%", is the number before its sign. */
-function percent(cell: Input): Input {
-  return typeof cell === "string" && cell.length < 32 && cell.trim().endsWith("%") ? cell.trim().slice(0, -1) : cell;
 }

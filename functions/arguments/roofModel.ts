@@ -1,12 +1,13 @@
 import { LimitedMap } from "../../src/measure/limitedMap.ts";
-import { Failure } from "../../src/measure/result.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
 import { frame, type Frame } from "../../src/roof/frame/frame.ts";
 import type { Piece } from "../../src/roof/frame/piece.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
-import { readRoofBlock } from "./roofBlock.ts";
-import { blockRefusal } from "../words/blockRefusal.ts";
+import type { FrameProblem } from "../../src/roof/frame/frameProblem.ts";
+import type { ArgumentProblem } from "./blockProblem.ts";
+import { readRoofBlock, type Row } from "./roofBlock.ts";
 
 /** A roof block read and framed: what every table of the roof is made from. */
 export interface RoofModel {
@@ -14,9 +15,12 @@ export interface RoofModel {
   readonly pieces: readonly Piece[];
 }
 
+/** Why a block is no roof. */
+export type RoofProblem = ArgumentProblem | FrameProblem;
+
 /** How many different blocks are kept framed; a sheet seldom has more roofs than that. */
 const KEPT = 32;
-const framed = new LimitedMap<string, RoofModel | Refusal>(KEPT);
+const framed = new LimitedMap<string, Result<RoofModel, RoofProblem>>(KEPT);
 
 /** A block of label and value that describes one roof; cells that share a block share its framing. */
 export function roof<const N extends string>(name: N): Parameter<RoofModel, N> {
@@ -27,17 +31,17 @@ export function roof<const N extends string>(name: N): Parameter<RoofModel, N> {
     block: true,
     read(input, reading) {
       const model = readRoof(name, input);
-      if (model instanceof Refusal || model instanceof CellError) return model;
+      if (model instanceof Failure) return model;
       // Every other length of the call is in the block's unit.
       reading.unit = model.frame.spec.unit;
-      reading.unitFrom = name;
+      reading.unitFrom = { argument: name };
       return model;
     },
   };
 }
 
 /** Reads and frames a roof block; the same cells give the same model, framed once. */
-export function readRoof(name: string, input: Input): RoofModel | Refusal | CellError {
+export function readRoof(name: string, input: Input): Result<RoofModel, RoofProblem> {
   const key = keyOf(input);
   const known = key === null ? undefined : framed.get(key);
   if (known) return known;
@@ -46,12 +50,27 @@ export function readRoof(name: string, input: Input): RoofModel | Refusal | Cell
   return model;
 }
 
-function frameBlock(name: string, input: Input): RoofModel | Refusal | CellError {
+function frameBlock(name: string, input: Input): Result<RoofModel, RoofProblem> {
   const spec = readRoofBlock(name, input);
-  if (spec instanceof Refusal || spec instanceof CellError) return spec;
+  if (spec instanceof Failure) return spec;
   const set = frame(spec);
-  return set instanceof Failure ? blockRefusal(set.problem, spec.unit) : { frame: set, pieces: pieces(set) };
+  if (!(set instanceof Failure)) return { frame: set, pieces: pieces(set) };
+  return new Refusal(set.problem, { argument: name, row: ROW_OF[set.problem.at] }, spec.unit);
 }
+
+/** The row of the block in which each part of the spec stands. */
+export const ROW_OF: Readonly<Record<FrameProblem["at"], Row>> = {
+  span: "Span",
+  length: "Length",
+  endPitch: "End pitch",
+  spacing: "Spacing",
+  hip: "Hip",
+  hipHead: "Hip head",
+  seat: "Seat",
+  heel: "Heel",
+  correction: "Correction",
+  endCorrection: "End correction",
+};
 
 /** Two blocks with the same key are the same block; null for cells that no key tells apart. */
 function keyOf(input: Input): string | null {

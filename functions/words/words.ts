@@ -1,4 +1,5 @@
 import { lengthText } from "../../src/measure/lengthText.ts";
+import type { AnyProblem } from "../../src/measure/result.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import { limitText } from "./limitText.ts";
 
@@ -6,7 +7,7 @@ import { limitText } from "./limitText.ts";
 export type Wording = readonly [wrong: string, instead?: string];
 
 /** Words for every kind of a union, so that none can be forgotten. */
-export type Words<P extends { readonly kind: string }> = {
+export type Words<P extends AnyProblem> = {
   readonly [K in P["kind"]]: (problem: Extract<P, { readonly kind: K }>, say: Say) => Wording;
 };
 
@@ -19,15 +20,20 @@ export interface Say {
   most(value: number): string;
   /** Text to be typed: in quotes in a formula. */
   typed(text: string): string;
+  /** Several values to be typed: in braces in a formula. */
+  block(values: readonly number[]): string;
 }
 
-export function sayIn(unit: Unit | null, quoted: boolean): Say {
+/** @param where a formula, or a field that takes text as it is. */
+export function sayIn(unit: Unit | null, where: "formula" | "field"): Say {
+  const formula = where === "formula";
   return {
     unit,
     length: (value) => (unit === null ? figure(value, 4) : lengthText(value, unit, 16)),
     least: (value) => limitText(value, unit, "least"),
     most: (value) => limitText(value, unit, "most"),
-    typed: (text) => (quoted ? `"${text}"` : text),
+    typed: (text) => (formula ? `"${text}"` : text),
+    block: (values) => (formula ? `{${values.join(",")}}` : values.join(", ")),
   };
 }
 

@@ -11,7 +11,8 @@ import { drawPlan } from "../drawing/views/drawPlan.ts";
 import { drawSetOut } from "../drawing/views/drawSetOut.ts";
 import type { DrawingOptions } from "../drawing/canvas/canvas.ts";
 import { lengthText } from "../measure/lengthText.ts";
-import { CellError, Refusal } from "../registry/refusal.ts";
+import { messageOf } from "../../functions/words/problemText.ts";
+import { Failure } from "../measure/result.ts";
 import { takeOff } from "../roof/tables/takeOff.ts";
 import { standaloneSvg } from "./standaloneSvg.ts";
 
@@ -65,7 +66,6 @@ export function guideDrawings(width: number): Readonly<Record<string, string>> {
 
 function model(rows: typeof HALL): RoofModel {
   const read = readRoof("roof", Object.entries({ ...HALL, ...rows }));
-  if (read instanceof Refusal) throw new Error(read.message);
-  if (read instanceof CellError) throw new Error(read.error);
+  if (read instanceof Failure) throw new Error(messageOf(read));
   return read;
 }

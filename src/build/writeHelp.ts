@@ -1,3 +1,4 @@
+import { whenRefused } from "../../functions/words/whenRefused.ts";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { GUIDE_PAGE, helpIndexPage, helpPage, helpPath } from "../registry/helpPage.ts";
@@ -9,7 +10,8 @@ import { guidePage } from "./guidePage.ts";
 export function writeHelp(folder: string, functions: readonly WorksheetFunction[]): void {
   mkdirSync(join(folder, "help/drawings/narrow"), { recursive: true });
   writeFileSync(join(folder, "help/index.html"), helpIndexPage(functions));
-  for (const definition of functions) writeFileSync(join(folder, helpPath(definition)), helpPage(definition));
+  for (const definition of functions)
+    writeFileSync(join(folder, helpPath(definition)), helpPage(definition, whenRefused));
   writeFileSync(
     join(folder, "help", GUIDE_PAGE),
     guidePage(readFileSync(new URL("../../functions/GUIDE.md", import.meta.url), "utf8")),

@@ -1,3 +1,4 @@
+import { bareNumber } from "./bareNumber.ts";
 import { cleanText } from "./cleanText.ts";
 import { exact } from "./exact.ts";
 import { Failure, type Result } from "./result.ts";
@@ -46,9 +47,9 @@ function signed(clean: string): ReadLength | null {
 }
 
 function bare(text: string): ReadLength | null {
-  if (!/^(?:\d+(?:\.\d*)?|\.\d+)(?:e[-+]?\d+)?$/.test(text)) return null;
-  const value = Number(text);
-  return Number.isFinite(value) ? { value, unit: null } : null;
+  // One sign is off already.
+  const value = /^[-+]/.test(text) ? null : bareNumber(text);
+  return value === null ? null : { value, unit: null };
 }
 
 function metric(text: string): ReadLength | null {

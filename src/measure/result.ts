@@ -3,12 +3,17 @@ export type Kinds<Table, K extends keyof Table = keyof Table> = {
   [N in K]: { readonly kind: N } & Readonly<Table[N]>;
 }[K];
 
+/** A problem of any room. */
+export interface AnyProblem {
+  readonly kind: string;
+}
+
 /**
  * In the place of a value that cannot be given: what is wrong, as data.
  *
  * The core words nothing for people; functions/words does.
  */
-export class Failure<out P> {
+export class Failure<out P extends AnyProblem = AnyProblem> {
   readonly problem: P;
   constructor(problem: P) {
     this.problem = problem;
@@ -16,4 +21,4 @@ export class Failure<out P> {
 }
 
 /** A value, or what keeps it from being given. Nothing in the core throws. */
-export type Result<T, P> = T | Failure<P>;
+export type Result<T, P extends AnyProblem = AnyProblem> = T | Failure<P>;

@@ -5,11 +5,7 @@ export function isBlank(cell: Input): boolean {
   return cell === undefined || cell === null || cell === "";
 }
 
-/** A cell as it can be shown in a message: text in quotes, and never more than 40 characters of it. */
-export function shown(cell: Input): string {
-  if (typeof cell === "string")
-    return `"${Array.from(cell.slice(0, 80)).slice(0, 40).join("")}${cell.length > 40 ? "…" : ""}"`;
-  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
-  if (typeof cell === "number" || typeof cell === "bigint") return String(cell);
-  return Array.isArray(cell) ? "a range of cells" : "something that is neither number nor text";
+/** Whether a text of a number was refused for its comma. Looks at the first characters only. */
+export function hasComma(cell: Input): boolean {
+  return typeof cell === "string" && /\d,\d/.test(cell.slice(0, 64));
 }

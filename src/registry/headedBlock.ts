@@ -1,6 +1,9 @@
 import { isBlank } from "./cells.ts";
 import { plainLabel } from "./labelledBlock.ts";
-import { CellError, type Refusal } from "./refusal.ts";
+import type { Result } from "../measure/result.ts";
+import type { CellProblem } from "./cellProblem.ts";
+import type { Reading } from "./reading.ts";
+import { CellError } from "./refusal.ts";
 import { refuse } from "./refuse.ts";
 import type { Input } from "./worksheetFunction.ts";
 
@@ -20,11 +23,11 @@ const MOST = 2000;
  * blank or, as some hosts hand over empty cells, 0. Errors in any cell pass through.
  */
 export function headedBlock<H extends string>(
-  name: string,
   input: Input,
+  reading: Reading,
   required: readonly H[],
   optional: readonly H[],
-): readonly HeadedRow<H>[] | Refusal | CellError | null {
+): Result<readonly HeadedRow<H>[] | null, CellProblem> {
   if (!Array.isArray(input) || !input.every((row) => Array.isArray(row))) return null;
   const block = input as readonly (readonly Input[])[];
   const error = errorIn(block);
@@ -37,10 +40,9 @@ export function headedBlock<H extends string>(
   const found = headings.filter((heading) => heading !== undefined);
   if (new Set(found).size < 2) return null;
   const twice = found.find((heading, i) => found.indexOf(heading) < i);
-  if (twice !== undefined) return refuse(name, `the heading ${twice} stands there twice. Keep one of the two columns.`);
+  if (twice !== undefined) return refuse(reading, { kind: "heading twice", heading: twice });
   const missing = required.find((heading) => !found.includes(heading));
-  if (missing !== undefined)
-    return refuse(name, `there is no column ${missing}. The first row needs the headings ${required.join(", ")}.`);
+  if (missing !== undefined) return refuse(reading, { kind: "heading missing", heading: missing, required });
   const rows: HeadedRow<H>[] = [];
   for (let i = first + 1; i < block.length; i++) {
     const cells: Partial<Record<H, Input>> = {};
@@ -48,14 +50,10 @@ export function headedBlock<H extends string>(
       if (heading !== undefined) cells[heading] = block[i]![j];
     });
     if (Object.values(cells).every((cell) => isBlank(cell) || cell === 0)) continue;
-    if (rows.length === MOST)
-      return refuse(
-        name,
-        `there are more than ${MOST} rows. Point to ${MOST} at most; pieces that are alike belong in one row.`,
-      );
+    if (rows.length === MOST) return refuse(reading, { kind: "too many rows", most: MOST });
     rows.push({ row: i + 1, cells });
   }
-  return rows.length > 0 ? rows : refuse(name, `there is nothing under the headings. Type a row for each.`);
+  return rows.length > 0 ? rows : refuse(reading, { kind: "no rows" });
 }
 
 function errorIn(block: readonly (readonly Input[])[]): CellError | null {

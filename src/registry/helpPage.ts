@@ -14,9 +14,10 @@ export function helpPath({ name }: Pick<WorksheetFunction, "name">): string {
   return `help/${name}.html`;
 }
 
-/** The help page of one function: plain HTML that needs nothing else, so that it shows offline. */
-export function helpPage(definition: WorksheetFunction): string {
-  const { name, summary, parameters, returns, examples, refuses = [] } = definition;
+/** The help page of one function: plain HTML that needs nothing else, so that it shows offline. `when` says when a problem comes up. */
+export function helpPage(definition: WorksheetFunction, when: (kind: string) => string): string {
+  const { name, summary, parameters, returns, examples } = definition;
+  const refuses = Object.keys(definition.refuses ?? {});
   const meanings = parameters.map(
     (parameter) =>
       `<dt><code>${escaped(parameter.name)}</code></dt><dd>${escaped(parameter.description)}<br>Written as ${escaped(kindText(parameter))}.</dd>`,
@@ -36,7 +37,7 @@ export function helpPage(definition: WorksheetFunction): string {
       : [
           `<h2>When there is no result</h2>`,
           `<p>The cell shows an error, and its message says what to type instead, when:</p>`,
-          `<ul>${refuses.map(({ when }) => `<li>${escaped(when)}</li>`).join("")}</ul>`,
+          `<ul>${refuses.map((kind) => `<li>${escaped(when(kind))}</li>`).join("")}</ul>`,
         ]),
     `<p class="caution">Geometry only: it sizes no member and proves no strength. Sizes, spans and bearing follow the local code and a licensed designer. Check the first cut against the building.</p>`,
   ]);

@@ -1,6 +1,9 @@
 import * as z from "zod/mini";
-import { isBlank, shown } from "./cells.ts";
-import { CellError, type Refusal } from "./refusal.ts";
+import type { Result } from "../measure/result.ts";
+import type { CellProblem } from "./cellProblem.ts";
+import { isBlank } from "./cells.ts";
+import type { Reading } from "./reading.ts";
+import { CellError } from "./refusal.ts";
 import { refuse } from "./refuse.ts";
 import type { Input } from "./worksheetFunction.ts";
 
@@ -19,35 +22,28 @@ export function plainLabel(text: string): string {
  * Refuses unknown and doubled labels by name, text too long for a label, and what is no block of two columns. Rows whose
  * value is blank are left out, so that their default counts.
  */
-export function labelledBlock(
-  name: string,
+export function labelledBlock<L extends string>(
   input: Input,
-  labels: readonly string[],
-): Map<string, Input> | Refusal | CellError {
+  reading: Reading,
+  labels: readonly L[],
+): Result<Map<L, Input>, CellProblem> {
   const block = Block.safeParse(input);
-  if (!block.success) {
-    const was = isBlank(input)
-      ? "nothing was given"
-      : `${Array.isArray(input) ? "this block" : shown(input)} is no roof block`;
-    return refuse(name, `${was}. Point to two columns, label and value, of at most 200 rows.`);
-  }
-  const known = new Map(labels.map((label) => [plainLabel(label), label]));
-  const values = new Map<string, Input>();
-  const seen = new Set<string>();
+  if (!block.success) return refuse(reading, { kind: "no block of labels", read: input });
+  const known = new Map<string, L>(labels.map((label) => [plainLabel(label), label]));
+  const values = new Map<L, Input>();
+  const seen = new Set<L>();
   for (const [label, value, ...more] of block.data) {
     // An empty cell comes as 0 from some hosts, wherever it stands.
     const error = [label, value].find((cell) => cell instanceof CellError);
     if (error) return error as CellError;
-    if (more.some((cell) => !isBlank(cell) && cell !== 0))
-      return refuse(name, `the block has more than two filled columns. Point to the label and value columns only.`);
+    if (more.some((cell) => !isBlank(cell) && cell !== 0)) return refuse(reading, { kind: "more than two columns" });
     if (isBlank(label) || label === 0) {
       if (isBlank(value) || value === 0) continue;
-      return refuse(name, `the value ${shown(value)} has no label beside it. Type one of: ${labels.join(", ")}.`);
+      return refuse(reading, { kind: "value without label", read: value, labels });
     }
     const spelt = typeof label === "string" && label.length <= 64 ? known.get(plainLabel(label)) : undefined;
-    if (spelt === undefined)
-      return refuse(name, `${shown(label)} is no row of a roof block. The rows are: ${labels.join(", ")}.`);
-    if (seen.has(spelt)) return refuse(name, `${spelt} stands there twice. Keep one of the two rows.`);
+    if (spelt === undefined) return refuse(reading, { kind: "unknown label", read: label, labels });
+    if (seen.has(spelt)) return refuse(reading, { kind: "label twice", label: spelt });
     seen.add(spelt);
     if (!isBlank(value)) values.set(spelt, value);
   }

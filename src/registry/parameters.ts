@@ -1,16 +1,18 @@
 import { degrees, type Degrees } from "../measure/degrees.ts";
 import type { ReadSize } from "../measure/readSize.ts";
-import { isBlank, shown } from "./cells.ts";
+import { hasComma, isBlank } from "./cells.ts";
 import { readAngle } from "./readAngle.ts";
+import { readChoiceCell } from "./readChoiceCell.ts";
 import { readLengthCell, type LengthOptions } from "./readLengthCell.ts";
+import { readNumberCell, type NumberBounds } from "./readNumberCell.ts";
 import { readPitchCell } from "./readPitchCell.ts";
 import { readSizeCell } from "./readSizeCell.ts";
-import { COMMA, hasComma, missing, refuse } from "./refuse.ts";
+import { refuse } from "./refuse.ts";
 import type { Parameter } from "./worksheetFunction.ts";
 
 /** A roof pitch as rise over run. A bare number from 1 to 24 is the rise in 12. */
 export function pitch<const N extends string>(name: N, description: string): Parameter<number, N> {
-  return { name, description, quantity: "pitch", read: (cell) => readPitchCell(name, cell) };
+  return { name, description, quantity: "pitch", read: readPitchCell };
 }
 
 /** The pitch of the plane around the corner; the same pitch when blank (read as null). */
@@ -22,7 +24,7 @@ export function otherPitch(): Parameter<number | null, "otherPitch"> {
     quantity: "pitch",
     optional: true,
     defaultText: "the same pitch",
-    read: (cell) => (isBlank(cell) || cell === 0 ? null : readPitchCell(name, cell)),
+    read: (cell, reading) => (isBlank(cell) || cell === 0 ? null : readPitchCell(cell, reading)),
   };
 }
 
@@ -32,12 +34,7 @@ export function length<const N extends string>(
   description: string,
   options: LengthOptions = {},
 ): Parameter<number, N> {
-  return {
-    name,
-    description,
-    quantity: "length",
-    read: (cell, reading) => readLengthCell(name, cell, reading, options),
-  };
+  return { name, description, quantity: "length", read: (cell, reading) => readLengthCell(cell, reading, options) };
 }
 
 /** A length that may be left out; read as null then. */
@@ -53,7 +50,7 @@ export function optionalLength<const N extends string>(
     quantity: "length",
     optional: true,
     defaultText,
-    read: (cell, reading) => (isBlank(cell) ? null : readLengthCell(name, cell, reading, options)),
+    read: (cell, reading) => (isBlank(cell) ? null : readLengthCell(cell, reading, options)),
   };
 }
 
@@ -66,15 +63,11 @@ export function cornerAngle(): Parameter<Degrees, "corner"> {
     quantity: "angle",
     optional: true,
     defaultText: "90",
-    read(cell) {
+    read(cell, reading) {
       if (isBlank(cell) || cell === 0) return degrees(90);
       const value = typeof cell === "string" ? readAngle(cell) : cell;
       if (typeof value === "number" && value > 0 && value < 180) return degrees(value);
-      if (hasComma(cell)) return refuse(name, `${shown(cell)} was read. ${COMMA}`);
-      return refuse(
-        name,
-        `${shown(cell)} was read; the angle between two plate lines is more than 0 and less than 180 degrees. Type 90 for a square corner.`,
-      );
+      return refuse(reading, { kind: hasComma(cell) ? "decimal comma" : "corner out of range", read: cell });
     },
   };
 }
@@ -83,7 +76,7 @@ export function cornerAngle(): Parameter<Degrees, "corner"> {
 export function number<const N extends string>(
   name: N,
   description: string,
-  bounds: { from: number; to: number; whole?: boolean; example: string; fallback?: number },
+  bounds: NumberBounds & { readonly fallback?: number },
 ): Parameter<number, N> {
   const optional = bounds.fallback !== undefined;
   return {
@@ -92,26 +85,7 @@ export function number<const N extends string>(
     quantity: "number",
     optional,
     ...(optional ? { defaultText: String(bounds.fallback) } : {}),
-    read(cell) {
-      if (isBlank(cell)) return bounds.fallback ?? missing(name, bounds.example);
-      const value =
-        typeof cell === "string" && cell.length < 32 && /^\s*[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?\s*$/i.test(cell)
-          ? Number(cell)
-          : cell;
-      if (
-        typeof value === "number" &&
-        value >= bounds.from &&
-        value <= bounds.to &&
-        (!bounds.whole || Number.isInteger(value))
-      )
-        return value;
-      if (hasComma(cell)) return refuse(name, `${shown(cell)} was read. ${COMMA}`);
-      const kind = bounds.whole ? "a whole number" : "a number";
-      return refuse(
-        name,
-        `${shown(cell)} was read; it must be ${kind} from ${bounds.from} to ${bounds.to}. Type ${bounds.example}.`,
-      );
-    },
+    read: (cell, reading) => (optional && isBlank(cell) ? bounds.fallback! : readNumberCell(cell, reading, bounds)),
   };
 }
 
@@ -128,18 +102,12 @@ export function choice<T extends string | number, const N extends string>(
     quantity: "text",
     optional: fallback !== undefined,
     ...(fallback === undefined ? {} : { defaultText: String(fallback) }),
-    read(cell) {
-      if (isBlank(cell)) return fallback ?? missing(name, choices.map((c) => JSON.stringify(c)).join(" or "));
-      const text = String(cell).slice(0, 64).trim().replace(/\s+/g, " ").toLowerCase();
-      return (
-        choices.find((c) => String(c).toLowerCase() === text) ??
-        refuse(name, `${shown(cell)} was read; it must be one of ${choices.join(", ")}.`)
-      );
-    },
+    read: (cell, reading) =>
+      fallback !== undefined && isBlank(cell) ? fallback : readChoiceCell(cell, reading, choices),
   };
 }
 
 /** A lumber size: nominal such as 2x8, or actual. Its unit counts for the call when it is metric. */
 export function size<const N extends string>(name: N, description: string): Parameter<ReadSize, N> {
-  return { name, description, quantity: "size", read: (cell, reading) => readSizeCell(name, cell, reading) };
+  return { name, description, quantity: "size", read: readSizeCell };
 }

@@ -1,12 +1,10 @@
-import { halfUp } from "../measure/halfUp.ts";
 import { readLength } from "../measure/readLength.ts";
-import { Failure } from "../measure/result.ts";
-import type { ReadingProblem } from "../measure/readingProblem.ts";
-import { MM_PER_INCH, type Unit } from "../measure/unit.ts";
-import { isBlank, shown } from "./cells.ts";
-import type { Refusal } from "./refusal.ts";
-import { COMMA, missing, refuse } from "./refuse.ts";
-import type { Input, Reading } from "./worksheetFunction.ts";
+import { Failure, type Result } from "../measure/result.ts";
+import type { CellProblem } from "./cellProblem.ts";
+import { isBlank } from "./cells.ts";
+import { placeOf, type Reading } from "./reading.ts";
+import { refuse } from "./refuse.ts";
+import type { Input } from "./worksheetFunction.ts";
 
 /** The largest length that is taken for one: a kilometre in millimetres, 16 miles in inches. */
 const LONGEST = 1_000_000;
@@ -17,89 +15,49 @@ export interface LengthOptions {
   readonly zero?: boolean;
   /** Below 0 is a value too (corrections). */
   readonly negative?: boolean;
-  /** An example for messages and help, in inches or in feet and inches; see {@link exampleIn}. */
-  readonly example?: string;
+  /** What may be typed, for messages: in inches, or in feet and inches. */
+  readonly example?: string | readonly string[];
 }
 
-/** Reads a length cell for the argument or row of this name, and lets its text decide or contradict the call's unit. */
+/** Reads a length cell, and lets its text decide or contradict the call's unit. */
 export function readLengthCell(
-  name: string,
   cell: Input,
   reading: Reading,
   options: LengthOptions = {},
-): number | Refusal {
-  if (typeof cell === "number") return lengthInRange(name, cell, cell, options, true, reading.unit);
-  const example = () => exampleIn(reading.unit, options.example ?? `48 or 9' 4 5/8"`);
-  if (isBlank(cell)) return missing(name, `a length, such as ${example()}`);
-  if (typeof cell !== "string") return refuse(name, `${shown(cell)} was read, which is no length. Type ${example()}.`);
+): Result<number, CellProblem> {
+  if (typeof cell === "number") return inRange(cell, cell, options, true, reading);
+  const examples = [options.example ?? ["48", `9' 4 5/8"`]].flat();
+  if (isBlank(cell)) return refuse(reading, { kind: "no length", examples });
+  if (typeof cell !== "string") return refuse(reading, { kind: "not a length", read: cell, examples });
   const read = readLength(cell);
-  if (read instanceof Failure)
-    return lengthRefusal(name, read, cell, reading.unit === null ? `${example()} or "2860 mm"` : example());
+  if (read instanceof Failure) {
+    const { kind } = read.problem;
+    return refuse(reading, kind === "decimal comma" ? { kind, read: cell } : { kind, read: cell, examples });
+  }
   if (read.unit !== null) {
     if (reading.unit === null) {
       reading.unit = read.unit;
-      reading.unitFrom = name;
-    } else if (reading.unit !== read.unit) {
-      const [here, there] = read.unit === "in" ? ["feet and inches", "metric"] : ["metric", "feet and inches"];
-      return refuse(
-        name,
-        `${shown(cell)} is ${here}, but ${reading.unitFrom} is ${there}. Type both in the same unit.`,
-      );
-    }
+      reading.unitFrom = placeOf(reading);
+    } else if (reading.unit !== read.unit)
+      return refuse(reading, { kind: "other unit", read: cell, unit: read.unit, from: reading.unitFrom });
   }
-  return lengthInRange(name, read.value, cell, options, read.unit === null, reading.unit);
+  return inRange(read.value, cell, options, read.unit === null, reading);
 }
 
-/** An example that may be typed in this call: in a metric one feet and inches would be refused. */
-function exampleIn(unit: Unit | null, example: string): string {
-  const read = unit === "mm" ? readLength(example.split(" or ")[0]!) : null;
-  return read === null || read instanceof Failure || read.unit === "mm"
-    ? example
-    : `"${halfUp(read.value * MM_PER_INCH)} mm"`;
-}
-
-function lengthInRange(
-  name: string,
+function inRange(
   value: number,
   cell: Input,
-  options: LengthOptions,
+  { zero, negative, example = "48" }: LengthOptions,
   bare: boolean,
-  unit: Unit | null,
-): number | Refusal {
-  const { zero, negative } = options;
+  reading: Reading,
+): Result<number, CellProblem> {
   if (value > 0 || (zero && value === 0) || (negative && value < 0)) {
-    if (value > LONGEST || value < -LONGEST || value !== value)
-      return refuse(
-        name,
-        `${shown(cell)} was read, which is too long. Type a length under 1,000,000, such as ${exampleIn(unit, options.example ?? "48")}.`,
-      );
+    if (value > LONGEST || value < -LONGEST)
+      return refuse(reading, { kind: "length too long", read: cell, most: LONGEST, examples: [example].flat() });
     if (bare && value >= 43000 && value <= 56000 && Number.isInteger(value))
-      return refuse(
-        name,
-        `${shown(cell)} was read, which is a date that a sheet makes of 24-6. Type 24' 6", or "${value / 1000} m" when it is millimetres.`,
-      );
+      return refuse(reading, { kind: "date for a length", read: cell, value });
     return value;
   }
-  return outOfRange(name, value, cell, exampleIn(unit, options.example ?? "48"));
-}
-
-function outOfRange(name: string, value: number, cell: Input, example: string): Refusal {
-  if (value === 0) return refuse(name, `0 was read; it must be more than 0. Type a length such as ${example}.`);
-  if (value < 0)
-    return refuse(name, `${shown(cell)} was read; it must not be negative. Type a length such as ${example}.`);
-  return refuse(name, `${shown(cell)} was read, which is no number. Type a length such as ${example}.`);
-}
-
-function lengthRefusal(name: string, { problem }: Failure<ReadingProblem>, cell: string, example: string): Refusal {
-  const was = `${shown(cell)} was read`;
-  switch (problem.kind) {
-    case "decimal comma":
-      return refuse(name, `${was}. ${COMMA}`);
-    case "zero denominator":
-      return refuse(name, `${was}, a fraction over 0. Type a length such as ${example}.`);
-    case "text too long":
-      return refuse(name, `${was}, which is far too long for a length. Type ${example}.`);
-    default:
-      return refuse(name, `${was}, which is no length. Type ${example}.`);
-  }
+  const kind = value === 0 ? "length of 0" : value < 0 ? "length below 0" : "length not a number";
+  return refuse(reading, { kind, read: cell, examples: [example].flat() });
 }

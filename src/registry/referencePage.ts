@@ -5,7 +5,7 @@ import { resultRows } from "./resultRows.ts";
 import type { Example, WorksheetFunction } from "./worksheetFunction.ts";
 
 /** The content of functions/REFERENCE.md: every function, family by family, as its definition describes it. */
-export function referencePage(functions: readonly WorksheetFunction[]): string {
+export function referencePage(functions: readonly WorksheetFunction[], when: (kind: string) => string): string {
   const all = families(functions);
   return (
     [
@@ -20,13 +20,14 @@ export function referencePage(functions: readonly WorksheetFunction[]): string {
             `- ${family.name}: ${family.functions.map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(", ")}`,
         )
         .join("\n"),
-      ...all.flatMap((family) => [`## ${family.heading}`, ...family.functions.flatMap(section)]),
+      ...all.flatMap((family) => [`## ${family.heading}`, ...family.functions.flatMap((one) => section(one, when))]),
     ].join("\n\n") + "\n"
   );
 }
 
-function section(definition: WorksheetFunction): string[] {
-  const { name, summary, parameters, returns, examples, refuses = [] } = definition;
+function section(definition: WorksheetFunction, when: (kind: string) => string): string[] {
+  const { name, summary, parameters, returns, examples } = definition;
+  const refuses = Object.keys(definition.refuses ?? {});
   return [
     `### ${name}`,
     `\`${signature(definition)}\``,
@@ -36,9 +37,7 @@ function section(definition: WorksheetFunction): string[] {
       .join("\n"),
     `Returns ${plain(returns)}`,
     ...examples.flatMap((example) => worked(definition, example)),
-    ...(refuses.length === 0
-      ? []
-      : [`Refuses, with a message, when ${plain(refuses.map(({ when }) => when).join("; or when "))}.`]),
+    ...(refuses.length === 0 ? [] : [`Refuses, with a message, when ${plain(refuses.map(when).join("; or when "))}.`]),
   ];
 }
 

@@ -1,7 +1,6 @@
 import type { Failure } from "../measure/result.ts";
-import type { Unit } from "../measure/unit.ts";
 import type { Cell, Column, Table } from "./columns.ts";
-import type { CellError, Refusal } from "./refusal.ts";
+import type { Reading } from "./reading.ts";
 
 export type { Cell, Table };
 
@@ -12,13 +11,6 @@ export type Output = OutputOf<ResultKind>;
 
 /** What a host hands over for one argument: a raw cell (null, undefined or "" when blank), or a range as rows of raw cells. */
 export type Input = unknown;
-
-/** What one call has learnt from its arguments so far: the unit its texts are in, if any said so. */
-export interface Reading {
-  unit: Unit | null;
-  /** The argument whose text decided the unit, to name in a refusal. */
-  unitFrom: string;
-}
 
 /** Words for what a parameter measures; shown in help texts. */
 export type Quantity =
@@ -36,7 +28,7 @@ export interface Parameter<T = unknown, N extends string = string> {
   /** How the default reads in help, such as "90". */
   readonly defaultText?: string;
   /** Turns a raw cell (or, for a block, rows of raw cells) into a value, or says why not. */
-  read(cell: Input, reading: Reading): T | Refusal | CellError;
+  read(cell: Input, reading: Reading): T | Failure;
 }
 
 /** A worked call: shown in the reference and run by the tests. Cells are written as in a formula; a block is rows of cells. */
@@ -49,20 +41,12 @@ export interface Example<R extends ResultKind = ResultKind> {
   readonly source?: string;
 }
 
-/** One thing a function refuses: its kind in the core, when it comes up (for the reference), and the message for people. */
-export interface Refuses {
-  readonly kind: string;
-  readonly when: string;
-  say(problem: { readonly kind: string }): string;
-}
-
 /** What the parameters read to, each under its parameter's own name. */
 export type Named<P extends readonly Parameter<any>[]> = {
   readonly [Q in P[number] as Q["name"]]: Q extends Parameter<infer T> ? T : never;
 };
 
-export type Computed<R extends ResultKind = ResultKind> =
-  OutputOf<R> | Failure<{ readonly kind: string }> | Refusal | CellError;
+export type Computed<R extends ResultKind = ResultKind> = OutputOf<R> | Failure;
 
 /** Everything that is written down about one worksheet function. */
 export interface Definition<
@@ -81,7 +65,8 @@ export interface Definition<
   /** Completes "Returns ...", with the unit. */
   readonly returns: string;
   readonly examples: readonly [Example<R>, Example<R>, ...Example<R>[]];
-  readonly refuses?: readonly Refuses[];
+  /** The core's problems that it can come to, each with the argument at fault. */
+  readonly refuses?: Readonly<Record<string, string>>;
   /** Gives its answer as a promise, so that a long search does not stop typing. */
   readonly asynchronous?: boolean;
   compute(named: Named<P>, reading: Reading): Computed<R> | Promise<Computed<R>>;

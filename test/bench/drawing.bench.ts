@@ -1,3 +1,4 @@
+import { Failure } from "../../src/measure/result.ts";
 import { drawFrame3d } from "../../src/drawing/views/drawFrame3d.ts";
 import { drawJack } from "../../src/drawing/views/drawJack.ts";
 import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
@@ -7,7 +8,6 @@ import { members } from "../../functions/members.ts";
 import { readRoof } from "../../functions/arguments/roofModel.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
 import { call } from "../../src/registry/call.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Row } from "./row.ts";
 
 /** What one keystroke may take: a frame of a screen at 60 Hz. */
@@ -27,8 +27,7 @@ export async function bench(): Promise<Row[]> {
   const options: DrawingOptions = { width: 400, length: (value) => lengthText(value, "in") };
   const framed = (round: number) => {
     const model = readRoof("roof", block(round));
-    if (model instanceof Refusal || model instanceof CellError)
-      throw new Error("The roof of the benchmark is refused.");
+    if (model instanceof Failure) throw new Error("The roof of the benchmark is refused.");
     return model;
   };
   const keystroke = (round: number): number => {

@@ -1,3 +1,4 @@
+import { messageOf } from "../../functions/words/problemText.ts";
 import { functions } from "../../functions/index.ts";
 import { call } from "../../src/registry/call.ts";
 import { Refusal } from "../../src/registry/refusal.ts";
@@ -90,6 +91,6 @@ async function rowsOf(
   cells: readonly unknown[],
 ): Promise<readonly (readonly Cell[])[]> {
   const answer = await call(definition, cells);
-  if (!Array.isArray(answer)) throw new Error(answer instanceof Refusal ? answer.message : definition.name);
+  if (!Array.isArray(answer)) throw new Error(answer instanceof Refusal ? messageOf(answer) : definition.name);
   return answer as readonly (readonly Cell[])[];
 }

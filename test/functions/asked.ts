@@ -1,3 +1,4 @@
+import { messageOf } from "../../functions/words/problemText.ts";
 import { functions } from "../../functions/index.ts";
 import { call } from "../../src/registry/call.ts";
 import type { Answer } from "../../src/registry/call.ts";
@@ -16,7 +17,7 @@ export function number(name: string, ...cells: readonly unknown[]): number {
   const answer = asked(name, ...cells);
   if (typeof answer !== "number")
     throw new Error(
-      `${name}: ${answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : "no number"}`,
+      `${name}: ${answer instanceof Refusal ? messageOf(answer) : answer instanceof CellError ? answer.error : "no number"}`,
     );
   return answer;
 }
@@ -25,7 +26,7 @@ export function number(name: string, ...cells: readonly unknown[]): number {
 export function refusal(name: string, ...cells: readonly unknown[]): string {
   const answer = asked(name, ...cells);
   if (!(answer instanceof Refusal)) throw new Error(`${name} answered ${JSON.stringify(answer)}.`);
-  return answer.message;
+  return messageOf(answer);
 }
 
 export type Row = Readonly<Record<string, Cell>>;
@@ -33,7 +34,7 @@ export type Row = Readonly<Record<string, Cell>>;
 /** The rows that a function spills, each by its headings. */
 export function rows(name: string, ...cells: readonly unknown[]): Row[] {
   const answer = asked(name, ...cells);
-  if (!Array.isArray(answer)) throw new Error(`${name}: ${answer instanceof Refusal ? answer.message : "no rows"}`);
+  if (!Array.isArray(answer)) throw new Error(`${name}: ${answer instanceof Refusal ? messageOf(answer) : "no rows"}`);
   const [headings, ...body] = answer as Cell[][];
   return body.map((row) => Object.fromEntries(headings!.map((heading, i) => [heading, row[i]!])));
 }

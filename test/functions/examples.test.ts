@@ -1,3 +1,4 @@
+import { messageOf } from "../../functions/words/problemText.ts";
 import { describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
 import { answer } from "../../src/hosts/terminal/answer.ts";
@@ -121,7 +122,7 @@ describe.each(functions.map((definition) => [definition.name, definition] as con
     given[i] = cell;
     const result = await call(definition, given);
     expect(result).toBeInstanceOf(Refusal);
-    const { message } = result as Refusal;
+    const message = messageOf(result as Refusal);
     expect(message).toContain(name);
     expect(message.length).toBeLessThan(400);
   });

@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { boardsParameter } from "../../functions/arguments/boardTable.ts";
 import { cutOrder } from "../../functions/arguments/cutOrder.ts";
 import { piecesParameter, type PieceSource } from "../../functions/arguments/pieceList.ts";
-import { Refusal } from "../../src/registry/refusal.ts";
+import { Failure } from "../../src/measure/result.ts";
+import { newReading } from "../../src/registry/reading.ts";
 import type { Cell } from "../../src/registry/worksheetFunction.ts";
 import { asked, type Row } from "./asked.ts";
 import { FEET, HEADS, least, rows } from "./orderRows.ts";
@@ -219,15 +220,15 @@ describe("the two tables", () => {
   });
 
   it("share one search", async () => {
-    const reading = { unit: null, unitFrom: "" };
+    const reading = newReading("pieces");
     const source = piecesParameter.read([HEADS, ["a", "2x4", 47, 2]], reading) as PieceSource;
     const listed = boardsParameter.read([[96]], reading);
-    if (listed instanceof Refusal || !Array.isArray(listed)) throw new Error("no boards");
+    if (!Array.isArray(listed)) throw new Error("no boards");
     const [one, two] = [await cutOrder(source, listed, null, reading), await cutOrder(source, listed, null, reading)];
-    if (one instanceof Refusal || two instanceof Refusal) throw new Error("refused");
+    if (one instanceof Failure || two instanceof Failure) throw new Error("refused");
     expect(two.plan).toBe(one.plan);
     const other = await cutOrder(source, listed, 0.25, reading);
-    expect(other instanceof Refusal || other.plan === one.plan).toBe(false);
+    expect(other instanceof Failure || other.plan === one.plan).toBe(false);
   });
 });
 

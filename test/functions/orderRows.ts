@@ -1,3 +1,4 @@
+import { messageOf } from "../../functions/words/problemText.ts";
 import { Refusal } from "../../src/registry/refusal.ts";
 import type { Cell } from "../../src/registry/worksheetFunction.ts";
 import { asked, type Row } from "./asked.ts";
@@ -7,7 +8,7 @@ type Name = "LUMBERORDER" | "STICKPLAN";
 /** The rows that a cell would spill, each by its headings. */
 export async function rows(name: Name, ...cells: readonly unknown[]): Promise<Row[]> {
   const answer = await asked(name, ...cells);
-  if (!Array.isArray(answer)) throw new Error(answer instanceof Refusal ? answer.message : JSON.stringify(answer));
+  if (!Array.isArray(answer)) throw new Error(answer instanceof Refusal ? messageOf(answer) : JSON.stringify(answer));
   const [headings, ...body] = answer as Cell[][];
   return body.map((row) => Object.fromEntries(headings!.map((heading, i) => [heading, row[i]!])));
 }
@@ -15,7 +16,7 @@ export async function rows(name: Name, ...cells: readonly unknown[]): Promise<Ro
 export async function refusal(name: Name, ...cells: readonly unknown[]): Promise<string> {
   const answer = await asked(name, ...cells);
   if (!(answer instanceof Refusal)) throw new Error(JSON.stringify(answer).slice(0, 300));
-  return answer.message;
+  return messageOf(answer);
 }
 
 export const HEADS = ["Piece", "Size", "Length", "Count"];

@@ -8,7 +8,7 @@ import { ExcelFake } from "./excelFake.ts";
 import { FakeError } from "./customFunctionsFake.ts";
 import type { HostUnderTest } from "./hostUnderTest.ts";
 
-const MESSAGE = "slope: 0 is no slope. Type a rise in 12 such as 6.";
+const MESSAGE = "slope: nothing was given. Type a lumber size, such as 2x8.";
 const refusing = worksheetFunction({
   name: "REFUSING",
   family: "test",
@@ -20,7 +20,7 @@ const refusing = worksheetFunction({
     { cells: [], result: 0 },
     { cells: [], result: 0 },
   ],
-  compute: () => new Refusal("#VALUE!", MESSAGE),
+  compute: () => new Refusal({ kind: "no size" }, { argument: "slope" }, null),
 });
 
 /** The adapter on the stand-in, with the globals that Excel's page script would bring. */

@@ -1,7 +1,8 @@
+import { inCell, placeOf, type Reading } from "../../src/registry/reading.ts";
 import { describe, expect, it } from "vitest";
 import { Failure } from "../../src/measure/result.ts";
 import { call } from "../../src/registry/call.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import { CellError, Refusal, type Place } from "../../src/registry/refusal.ts";
 import {
   worksheetFunction,
   type Definition,
@@ -37,7 +38,7 @@ describe("call", () => {
           quantity: "length",
           read: (cell, reading) => {
             reading.unit = "mm";
-            reading.unitFrom = "first";
+            reading.unitFrom = { argument: reading.argument };
             return cell;
           },
         },
@@ -45,7 +46,7 @@ describe("call", () => {
           name: "second",
           description: "It.",
           quantity: "length",
-          read: (_, reading) => `${reading.unit} from ${reading.unitFrom}`,
+          read: (_, reading) => `${reading.unit} from ${(reading.unitFrom as Place).argument}`,
         },
       ],
       compute: ({ first, second }, { unit }) => [first, second, unit].join(" "),
@@ -118,7 +119,7 @@ describe("call", () => {
 
   it("stops at the first refusal, and computes nothing", () => {
     let computed = 0;
-    const refusal = new Refusal("#VALUE!", "one: no.");
+    const refusal = new Refusal({ kind: "none" }, { argument: "one" }, null);
     const definition = worksheetFunction({
       ...base,
       name: "STOPS",
@@ -138,9 +139,7 @@ describe("call", () => {
   });
 
   it.each([NaN, Infinity, -Infinity])("refuses to show %s, from either kind of function", async (value) => {
-    expect(call(giving(value), [])).toEqual(
-      new Refusal("#VALUE!", expect.stringContaining("GIVING: these values give no finite result")),
-    );
+    expect(call(giving(value), [])).toEqual(new Refusal({ kind: "no finite result" }, { argument: "GIVING" }, null));
     expect(await call(giving(Promise.resolve(value)), [])).toBeInstanceOf(Refusal);
     expect(call(giving([["Length"], [1], [value]]), [])).toBeInstanceOf(Refusal);
   });
@@ -150,27 +149,36 @@ describe("call", () => {
     ["a text", "agrees"],
     ["a flag", true],
     ["rows", [["Piece"], [1]]],
-    ["a refusal", new Refusal("#N/A", "none.")],
+    ["a refusal", new Refusal({ kind: "none" }, null, null)],
     ["an error", new CellError("#N/A")],
   ])("hands on %s, now or later", async (_, value) => {
     expect(call(giving(value), [])).toBe(value);
     expect(await call(giving(Promise.resolve(value)), [])).toBe(value);
   });
 
-  it("words the core's reasons, with their figures", async () => {
-    const refuses = [
-      {
-        kind: "too steep",
-        when: "it is too steep",
-        say: (problem: object) => `pitch: type less than ${(problem as { most: number }).most}.`,
-      },
-    ];
-    const reason = new Failure({ kind: "too steep", most: 24 });
-    expect(call(giving(reason, { refuses }), [])).toEqual(new Refusal("#VALUE!", "pitch: type less than 24."));
-    expect(await call(giving(Promise.resolve(reason), { refuses }), [])).toEqual(
-      new Refusal("#VALUE!", "pitch: type less than 24."),
-    );
-    expect(call(giving(reason), [])).toEqual(new Refusal("#VALUE!", "GIVING: no result (too steep)."));
+  it("places the core's problems at the argument that the definition names, else at the function", async () => {
+    const refuses = { "too steep": "pitch" };
+    const failure = new Failure({ kind: "too steep", most: 24 });
+    const refusal = new Refusal(failure.problem, { argument: "pitch" }, null);
+    expect(call(giving(failure, { refuses }), [])).toEqual(refusal);
+    expect(await call(giving(Promise.resolve(failure), { refuses }), [])).toEqual(refusal);
+    expect(call(giving(failure), [])).toEqual(new Refusal(failure.problem, { argument: "GIVING" }, null));
+  });
+
+  it("reads every argument under its own name", () => {
+    const where = (name: string) =>
+      ({ ...raw(name), read: (_: unknown, reading: Reading) => JSON.stringify(placeOf(reading)) }) as const;
+    const within = {
+      ...raw("block"),
+      read: (_: unknown, reading: Reading) => (inCell(reading, 3, "Size"), 0),
+    } as const;
+    const seen = worksheetFunction({
+      ...base,
+      name: "SEEN",
+      parameters: [within, where("two")] as const,
+      compute: (named) => (named as Record<string, string>)["two"]!,
+    });
+    expect(call(seen, [])).toBe('{"argument":"two"}');
   });
 
   it("refuses arguments past the last, before it reads any", () => {
@@ -188,7 +196,7 @@ describe("call", () => {
       compute: () => 1,
     });
     expect(call(definition, [1, 2, 3])).toEqual(
-      new Refusal("#VALUE!", "FEW takes 1 argument at most and was given 3. Remove the last 2."),
+      new Refusal({ kind: "too many arguments", name: "FEW", most: 1, given: 3 }, null, null),
     );
   });
 });

@@ -1,38 +1,12 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { isBlank, shown } from "../../src/registry/cells.ts";
+import { hasComma, isBlank } from "../../src/registry/cells.ts";
 
 describe("isBlank", () => {
   it.each([undefined, null, ""])("%j is blank", (cell) => expect(isBlank(cell)).toBe(true));
   it.each([0, false, " ", "0", NaN, [], [[]], {}])("%j is not", (cell) => expect(isBlank(cell)).toBe(false));
 });
 
-describe("shown", () => {
-  it.each<[unknown, string]>([
-    ["6/12", `"6/12"`],
-    [48.5, "48.5"],
-    [NaN, "NaN"],
-    [true, "TRUE"],
-    [false, "FALSE"],
-    [10n, "10"],
-    [[[1]], "a range of cells"],
-    [{}, "something that is neither number nor text"],
-    [null, "something that is neither number nor text"],
-    [Symbol("x"), "something that is neither number nor text"],
-  ])("%o as %s", (cell, text) => expect(shown(cell)).toBe(text));
-
-  it("shows no more than 40 characters, and never half of one", () => {
-    fc.assert(
-      fc.property(fc.string({ unit: "grapheme", maxLength: 300 }), (text) => {
-        const seen = shown(text);
-        expect(Array.from(seen).length).toBeLessThanOrEqual(43);
-        expect(seen).not.toMatch(/\p{Surrogate}/u);
-        if (text.length <= 40) expect(seen).toBe(`"${text}"`);
-        else expect(seen.endsWith(`…"`)).toBe(true);
-      }),
-      { seed: 1 },
-    );
-  });
-
-  it("ends a cut text of emoji whole", () => expect(shown("🏠".repeat(50))).toBe(`"${"🏠".repeat(40)}…"`));
+describe("hasComma", () => {
+  it.each(["6,5", "1,000", "a 1,2"])("%j has one between digits", (cell) => expect(hasComma(cell)).toBe(true));
+  it.each(["6.5", "8', 12'", 65, null])("%j has none", (cell) => expect(hasComma(cell)).toBe(false));
 });

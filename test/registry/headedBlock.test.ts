@@ -1,9 +1,11 @@
+import { newReading } from "../../src/registry/reading.ts";
+import { messageOf } from "../../functions/words/problemText.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { headedBlock } from "../../src/registry/headedBlock.ts";
 import { CellError, type Refusal } from "../../src/registry/refusal.ts";
 
-const read = (input: unknown) => headedBlock("list", input, ["Piece", "Length"], ["Hand"]);
+const read = (input: unknown) => headedBlock(input, newReading("list"), ["Piece", "Length"], ["Hand"]);
 
 describe("headedBlock", () => {
   it("gives the filled rows by heading, each with its place in the block", () => {
@@ -62,7 +64,7 @@ describe("headedBlock", () => {
       /^list: there are more than 2000 rows/,
     ],
   ])("refuses %s", (_, input, words) => {
-    expect((read(input) as Refusal).message).toMatch(words);
+    expect(messageOf(read(input) as Refusal)).toMatch(words);
   });
 
   it("lets an error of any cell pass through", () => {

@@ -1,14 +1,16 @@
+import { newReading } from "../../src/registry/reading.ts";
+import { messageOf } from "../../functions/words/problemText.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { labelledBlock, plainLabel } from "../../src/registry/labelledBlock.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 
 const LABELS = ["Span", "End pitch", "Set out from"];
-const read = (input: unknown) => labelledBlock("roof", input, LABELS);
+const read = (input: unknown) => labelledBlock(input, newReading("roof"), LABELS);
 const message = (input: unknown): string => {
   const answer = read(input);
   if (!(answer instanceof Refusal)) throw new Error("It was not refused.");
-  return answer.message;
+  return messageOf(answer);
 };
 
 describe("labelledBlock", () => {

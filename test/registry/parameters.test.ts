@@ -1,3 +1,5 @@
+import { newReading, startOf, type Reading } from "../../src/registry/reading.ts";
+import { messageOf } from "../../functions/words/problemText.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
@@ -11,15 +13,17 @@ import {
   size,
 } from "../../src/registry/parameters.ts";
 import { Refusal } from "../../src/registry/refusal.ts";
-import type { Parameter, Reading } from "../../src/registry/worksheetFunction.ts";
+import type { Parameter } from "../../src/registry/worksheetFunction.ts";
 import { anyText } from "../measure/anyText.ts";
 
-const blank = (): Reading => ({ unit: null, unitFrom: "" });
-const read = <T>(parameter: Parameter<T>, cell: unknown, reading = blank()) => parameter.read(cell, reading);
+const blank = () => newReading();
+const read = <T>(parameter: Parameter<T>, cell: unknown, reading = blank()) =>
+  parameter.read(cell, startOf(reading, parameter.name));
+const metric = (argument: string): Reading => ({ unit: "mm", unitFrom: { argument }, argument: "" });
 const message = (parameter: Parameter, cell: unknown, reading = blank()): string => {
   const value = read(parameter, cell, reading);
   if (!(value instanceof Refusal)) throw new Error(`${String(value)} was not refused.`);
-  return value.message;
+  return messageOf(value);
 };
 
 const all: readonly Parameter[] = [
@@ -29,7 +33,7 @@ const all: readonly Parameter[] = [
   optionalLength("it", "It.", "none"),
   cornerAngle(),
   size("it", "It."),
-  number("it", "It.", { from: 1, to: 9, example: "3" }),
+  number("it", "It.", { from: 1, to: 9, example: "pieces" }),
   choice("it", "It.", ["plumb", "square"] as const),
   choice("it", "It.", [2, 16, 64] as const, 16),
 ];
@@ -49,8 +53,8 @@ describe("every reader", () => {
         (parameter, cell) => {
           const value = read(parameter, cell);
           if (!(value instanceof Refusal)) return;
-          expect(value.message.startsWith(`${parameter.name}: `)).toBe(true);
-          expect(value.message).toMatch(/\.$/);
+          expect(messageOf(value).startsWith(`${parameter.name}: `)).toBe(true);
+          expect(messageOf(value)).toMatch(/\.$/);
           expect(value.error).toBe("#VALUE!");
         },
       ),
@@ -77,10 +81,14 @@ describe("length", () => {
   it("learns its unit from the first text that says one", () => {
     const reading = blank();
     expect([read(zero, 48, reading), reading.unit]).toEqual([48, null]);
-    expect([read(zero, "1.2 m", reading), reading.unit, reading.unitFrom]).toEqual([1200, "mm", "overhang"]);
+    expect([read(zero, "1.2 m", reading), reading.unit, reading.unitFrom]).toEqual([
+      1200,
+      "mm",
+      { argument: "overhang" },
+    ]);
   });
   it("names itself and the argument that it goes against", () =>
-    expect(message(zero, `4'`, { unit: "mm", unitFrom: "span" })).toBe(
+    expect(message(zero, `4'`, metric("span"))).toBe(
       `overhang: "4'" is feet and inches, but span is metric. Type both in the same unit.`,
     ));
   it("knows its bounds", () => {
@@ -90,7 +98,7 @@ describe("length", () => {
   it("takes a text of a likely date for one only when it is bare", () => {
     expect(message(zero, "45000")).toContain("a date");
     expect(read(zero, "45000 mm")).toBe(45000);
-    expect(message(zero, 45000, { unit: "mm", unitFrom: "span" })).toContain(`"45 m"`);
+    expect(message(zero, 45000, metric("span"))).toContain(`"45 m"`);
   });
 });
 
@@ -112,7 +120,7 @@ describe("cornerAngle", () => {
 });
 
 describe("number", () => {
-  const count = number("count", "It.", { from: 0, to: 1000, whole: true, example: "2", fallback: 1 });
+  const count = number("count", "It.", { from: 0, to: 1000, whole: true, example: "count", fallback: 1 });
   it.each([
     [undefined, 1],
     [0, 0],
@@ -149,13 +157,13 @@ describe("size", () => {
   const it2 = size("size", "It.");
   it("reads a nominal size in any unit, and an actual one in the call's", () => {
     expect(read(it2, "2x8")).toMatchObject({ thickness: 1.5, depth: 7.25 });
-    expect(read(it2, "2x8", { unit: "mm", unitFrom: "length" })).toMatchObject({ thickness: 1.5, unit: "in" });
-    expect(message(it2, "1.5 x 7.25", { unit: "mm", unitFrom: "length" })).toContain("is inches, but length is metric");
+    expect(read(it2, "2x8", metric("length"))).toMatchObject({ thickness: 1.5, unit: "in" });
+    expect(message(it2, "1.5 x 7.25", metric("length"))).toContain("is inches, but length is metric");
   });
   it("lets millimetres decide the call's unit", () => {
     const reading = blank();
     read(it2, "38 x 184", reading);
-    expect(reading).toEqual({ unit: "mm", unitFrom: "size" });
+    expect(reading).toMatchObject({ unit: "mm", unitFrom: { argument: "size" } });
   });
   it.each([
     ["8x2", "thickness comes first. Type 2x8"],

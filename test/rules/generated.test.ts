@@ -1,3 +1,4 @@
+import { whenRefused } from "../../functions/words/whenRefused.ts";
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
@@ -6,7 +7,7 @@ import { referencePage } from "../../src/registry/referencePage.ts";
 
 describe("generated files", () => {
   it("functions/REFERENCE.md is what `npm run generate` writes today", () => {
-    expect(readFileSync("functions/REFERENCE.md", "utf8")).toBe(referencePage(functions));
+    expect(readFileSync("functions/REFERENCE.md", "utf8")).toBe(referencePage(functions, whenRefused));
   });
 
   it("functions/drawings holds what `npm run generate` writes today, and nothing else", () => {

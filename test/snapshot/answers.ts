@@ -1,3 +1,5 @@
+import { Failure } from "../../src/measure/result.ts";
+import { messageOf } from "../../functions/words/problemText.ts";
 import { createHash } from "node:crypto";
 import { readRoofBlock } from "../../functions/arguments/roofBlock.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
@@ -38,14 +40,14 @@ export async function answersOf(block: Block, index: number): Promise<Answers> {
   const tables: Record<string, unknown> = {};
   for (const [name, cells] of calls) {
     const answer = await asked(name, ...cells);
-    tables[name] = answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : answer;
+    tables[name] = answer instanceof Refusal ? messageOf(answer) : answer instanceof CellError ? answer.error : answer;
   }
   return { tables, drawings: typeof tables["MEMBERS"] === "string" ? {} : drawn(block) };
 }
 
 function drawn(block: Block): Record<string, Fingerprint> {
   const spec = readRoofBlock("roof", block);
-  if (spec instanceof Refusal || spec instanceof CellError) return {};
+  if (spec instanceof Failure) return {};
   return Object.fromEntries(allDrawings(spec, { width: 640 }).map(([name, svg]) => [name, fingerprint(svg)]));
 }
 

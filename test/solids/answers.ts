@@ -1,3 +1,4 @@
+import { messageOf } from "../../functions/words/problemText.ts";
 import { functions } from "../../functions/index.ts";
 import { call } from "../../src/registry/call.ts";
 import type { Answer } from "../../src/registry/call.ts";
@@ -17,7 +18,7 @@ export async function answered(name: string, ...cells: readonly unknown[]): Prom
   const answer = await asked(name, ...cells);
   if (typeof answer === "number") return answer;
   throw new Error(
-    `${name}(${cells.map(String).join(", ")}): ${answer instanceof Refusal ? answer.message : answer instanceof CellError ? answer.error : "no number"}`,
+    `${name}(${cells.map(String).join(", ")}): ${answer instanceof Refusal ? messageOf(answer) : answer instanceof CellError ? answer.error : "no number"}`,
   );
 }
 
@@ -28,5 +29,5 @@ export async function spilled(
 ): Promise<readonly (readonly (string | number | boolean)[])[]> {
   const answer = await asked(name, ...cells);
   if (Array.isArray(answer)) return answer as readonly (readonly (string | number | boolean)[])[];
-  throw new Error(`${name}: ${answer instanceof Refusal ? answer.message : "no rows"}`);
+  throw new Error(`${name}: ${answer instanceof Refusal ? messageOf(answer) : "no rows"}`);
 }

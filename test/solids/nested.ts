@@ -1,9 +1,11 @@
+import { Failure } from "../../src/measure/result.ts";
+import { newReading } from "../../src/registry/reading.ts";
+import { messageOf } from "../../functions/words/problemText.ts";
 import { boardsParameter } from "../../functions/arguments/boardTable.ts";
 import { cutOrder } from "../../functions/arguments/cutOrder.ts";
 import type { CutOrder } from "../../functions/arguments/cutOrder.ts";
 import { piecesParameter } from "../../functions/arguments/pieceList.ts";
 import type { PlacedPiece, PlannedBoard } from "../../src/cutting/stock.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Framed, Roof } from "./assemble.ts";
 import { beyond, opposite } from "./half.ts";
 import type { Half } from "./half.ts";
@@ -27,13 +29,13 @@ export async function orderFor(
   kerf: number,
   boards: readonly (readonly unknown[])[] = BOARDS,
 ): Promise<CutOrder> {
-  const reading = { unit: null, unitFrom: "" };
+  const reading = newReading("pieces");
   const source = piecesParameter.read(blockOf(plan), reading);
-  if (source instanceof Refusal || source instanceof CellError) throw new Error(JSON.stringify(source));
+  if (source instanceof Failure) throw new Error(JSON.stringify(source));
   const listed = boardsParameter.read(boards, reading);
-  if (listed instanceof Refusal || listed instanceof CellError) throw new Error(JSON.stringify(listed));
+  if (listed instanceof Failure) throw new Error(JSON.stringify(listed));
   const order = await cutOrder(source, listed, kerf, reading);
-  if (order instanceof Refusal) throw new Error(order.message);
+  if (order instanceof Failure) throw new Error(messageOf(order));
   return order;
 }
 

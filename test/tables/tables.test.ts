@@ -1,3 +1,4 @@
+import { messageOf } from "../../functions/words/problemText.ts";
 import { describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
 import { call } from "../../src/registry/call.ts";
@@ -24,7 +25,7 @@ const ask: Ask = (name, ...cells) => {
   const value = answer(name, ...cells);
   if (typeof value !== "number")
     throw new Error(
-      `${name}: ${value instanceof Refusal ? value.message : value instanceof CellError ? value.error : "no number"}`,
+      `${name}: ${value instanceof Refusal ? messageOf(value) : value instanceof CellError ? value.error : "no number"}`,
     );
   return value;
 };

@@ -1,5 +1,7 @@
 import type { BaseValueObject, FunctionVariantType } from "@univerjs/engine-formula";
 import { BaseFunction, ErrorType, NumberValueObject } from "@univerjs/engine-formula";
+import type { Problem } from "../../../functions/problem.ts";
+import { messageOf } from "../../../functions/words/problemText.ts";
 import type { Answer } from "../../registry/call.ts";
 import { call } from "../../registry/call.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
@@ -54,7 +56,7 @@ export function engineFunction(definition: WorksheetFunction, { messages, late }
       if (answer === null) return errorOutput(ErrorType.CONNECT);
       if (answer instanceof CellError) return errorOutput(answer.error);
       if (!(answer instanceof Refusal)) return output(answer, this.#place());
-      messages.refused(this.#place(), answer.message);
+      messages.refused(this.#place(), messageOf(answer));
       return errorOutput(answer.error);
     }
     #place(): Place {
@@ -65,8 +67,5 @@ export function engineFunction(definition: WorksheetFunction, { messages, late }
 }
 
 function faulty(definition: WorksheetFunction, fault: unknown): Refusal {
-  return new Refusal(
-    "#VALUE!",
-    `${definition.name} failed on these values (${String(fault)}). This is a fault in Longpoint, not in your sheet.`,
-  );
+  return new Refusal({ kind: "fault", name: definition.name, thrown: String(fault) } satisfies Problem, null, null);
 }

@@ -1,3 +1,4 @@
+import { messageOf } from "../../../functions/words/problemText.ts";
 import { call, type Answer } from "../../registry/call.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
 import type { Cell, Output, WorksheetFunction } from "../../registry/worksheetFunction.ts";
@@ -39,7 +40,7 @@ function fromExcel(cell: unknown): unknown {
 
 function shown(answer: Answer, block: boolean): Output {
   if (answer instanceof Refusal)
-    throw new CustomFunctions.Error(answer.error as CustomFunctions.ErrorCode, answer.message);
+    throw new CustomFunctions.Error(answer.error as CustomFunctions.ErrorCode, messageOf(answer));
   if (answer instanceof CellError) throw passed(answer.error);
   return block && !Array.isArray(answer) ? [[answer as Cell]] : answer;
 }

@@ -1,3 +1,4 @@
+import { messageOf } from "../../../functions/words/problemText.ts";
 import { LimitedMap } from "../../measure/limitedMap.ts";
 import type { Refusal } from "../../registry/refusal.ts";
 import { address } from "../address.ts";
@@ -29,7 +30,8 @@ export class RefusalLog {
   /** The message of the refusal that makes a cell show this error, or null. */
   at(sheet: string, row: number, column: number, error: string): string | null {
     const calls = [...(this.#refused.get(callerKey(address(sheet, row, column)))?.values() ?? [])];
-    return calls.findLast((refusal) => refusal.error === error)?.message ?? null;
+    const refusal = calls.findLast((one) => one.error === error);
+    return refusal ? messageOf(refusal) : null;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { ArrayExpression, AstExpression, CallExpression, ReferenceIdentifier, UnaryExpression } from "@borgar/fx";
 import { call } from "../../registry/call.ts";
+import { messageOf } from "../../../functions/words/problemText.ts";
 import { CellError, Refusal } from "../../registry/refusal.ts";
 import { NAMESPACE, type WorksheetFunction } from "../../registry/worksheetFunction.ts";
 import { lift } from "./lift.ts";
@@ -88,7 +89,7 @@ async function called(node: CallExpression, functions: Functions): Promise<Value
 
   if (definition !== undefined) {
     const answer = await call(definition, values);
-    return answer instanceof Refusal ? new FormulaError(answer.error, answer.message) : (answer as Value);
+    return answer instanceof Refusal ? new FormulaError(answer.error, messageOf(answer)) : (answer as Value);
   }
   const { least, most, compute } = native!;
   if (values.length < least || values.length > most) {

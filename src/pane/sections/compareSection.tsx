@@ -1,9 +1,10 @@
 import { compare, FIGURES, type What } from "../../../functions/compare.ts";
 import { useSignal } from "@preact/signals";
+import { fieldText } from "../../../functions/words/problemText.ts";
 import { drawComparison } from "../../drawing/views/drawComparison.ts";
 import { lengthText } from "../../measure/lengthText.ts";
+import { Failure, type Result } from "../../measure/result.ts";
 import type { Unit } from "../../measure/unit.ts";
-import { Refusal } from "../../registry/refusal.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
 import { blockRows } from "../state/blockCells.ts";
 import { Drawing } from "../controls/drawing.tsx";
@@ -15,7 +16,6 @@ import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
 import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../words/texts.ts";
-import { typedHere } from "../state/typedHere.ts";
 
 const WHAT = Object.keys(FIGURES);
 const isLength = (what: string): boolean => FIGURES[what as What].kind === "length";
@@ -34,7 +34,7 @@ export function CompareSection({ state }: { state: PaneState }) {
     asked.pitches.map((one) => [one]),
     [asked.spacings],
     asked.what,
-  ]) as Table | Refusal;
+  ]) as Result<Table>;
   const figure = figureOf(what.value, unit);
   return (
     <>
@@ -53,8 +53,8 @@ export function CompareSection({ state }: { state: PaneState }) {
         />
         <Choice label={texts.compared} value={what.value} of={WHAT} change={(value) => (what.value = value)} />
       </div>
-      <Wrong id="lp-compare-wrong" words={grid instanceof Refusal ? typedHere(grid.message) : ""} />
-      {!(grid instanceof Refusal) && (
+      <Wrong id="lp-compare-wrong" words={grid instanceof Failure ? fieldText(grid) : ""} />
+      {!(grid instanceof Failure) && (
         <>
           <TableView
             name={texts.sections.compare}

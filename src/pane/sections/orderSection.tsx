@@ -1,11 +1,13 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
+import type { Problem } from "../../../functions/problem.ts";
+import { fieldText } from "../../../functions/words/problemText.ts";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { drawSticks } from "../../drawing/cards/drawSticks.ts";
 import { stickPages } from "../../drawing/cards/stickPages.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import { Refusal } from "../../registry/refusal.ts";
+import { Failure, type Result } from "../../measure/result.ts";
 import { boardsOnHand } from "../state/boardsOnHand.ts";
 import { Drawing } from "../controls/drawing.tsx";
 import { fill } from "../writing/fill.ts";
@@ -19,7 +21,6 @@ import { PrintFrame } from "../controls/printFrame.tsx";
 import { roofTables } from "../writing/roofTables.ts";
 import { whyOf } from "../writing/sheetWork.ts";
 import { texts } from "../words/texts.ts";
-import { typedHere } from "../state/typedHere.ts";
 
 /** Milliseconds without typing before the search for an order starts. */
 const CALM = 300;
@@ -31,13 +32,16 @@ export function OrderSection({ state }: { state: PaneState }) {
   const asked: OrderAsked = { inputs: state.inputs.value, kerf: state.kerf.value };
   const key = JSON.stringify(asked);
   const kerf = kerfNow(asked.kerf, unit);
-  const ready = model !== null && !(kerf instanceof Refusal);
-  const found = useSignal<{ readonly key: string; readonly order: Order | Refusal } | null>(null);
+  const ready = model !== null && !(kerf instanceof Failure);
+  const found = useSignal<{ readonly key: string; readonly order: Result<Order> } | null>(null);
   const newest = useMemo(
     () =>
       newestOnly(
         CALM,
-        (one: OrderAsked) => orderNow(one).catch((error) => new Refusal("#VALUE!", whyOf(error))),
+        (one: OrderAsked) =>
+          orderNow(one).catch(
+            (error) => new Failure<Problem>({ kind: "fault", name: "LUMBERORDER", thrown: whyOf(error) }),
+          ),
         (one, order) => (found.value = { key: JSON.stringify(one), order }),
       ),
     [],
@@ -47,7 +51,7 @@ export function OrderSection({ state }: { state: PaneState }) {
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   // An answer for the roof before is none for this one.
   const order = found.value?.key === key ? found.value.order : null;
-  const wrong = kerf instanceof Refusal ? typedHere(kerf.message) : "";
+  const wrong = kerf instanceof Failure ? fieldText(kerf) : "";
   return (
     <>
       <p class="lp-note">{texts.orderFrom(boards)}</p>
@@ -60,7 +64,7 @@ export function OrderSection({ state }: { state: PaneState }) {
           change={(text) => (state.kerf.value = text)}
         >
           <span class="lp-understood" id="lp-kerf-read">
-            {kerf instanceof Refusal
+            {kerf instanceof Failure
               ? ""
               : asked.kerf.trim() === ""
                 ? texts.empty(kerfText(kerf, unit))
@@ -74,8 +78,8 @@ export function OrderSection({ state }: { state: PaneState }) {
           ""
         ) : order === null ? (
           <p class="lp-note">{texts.orderWorking}</p>
-        ) : order instanceof Refusal ? (
-          <p class="lp-wrong">{typedHere(order.message)}</p>
+        ) : order instanceof Failure ? (
+          <p class="lp-wrong">{fieldText(order)}</p>
         ) : (
           <p>
             {texts.orderTotal(
@@ -85,7 +89,7 @@ export function OrderSection({ state }: { state: PaneState }) {
           </p>
         )}
       </div>
-      {ready && order && !(order instanceof Refusal) && (
+      {ready && order && !(order instanceof Failure) && (
         <Found state={state} order={order} kerf={kerfText(kerf, unit)} />
       )}
     </>

@@ -1,7 +1,8 @@
 import { salvage } from "../../../functions/salvage.ts";
 import { useSignal } from "@preact/signals";
 import { argumentText } from "../../registry/formulaText.ts";
-import { Refusal } from "../../registry/refusal.ts";
+import { fieldText } from "../../../functions/words/problemText.ts";
+import { Failure, type Result } from "../../measure/result.ts";
 import { blockRows } from "../state/blockCells.ts";
 import { insert } from "../writing/insert.ts";
 import type { PaneState } from "../state/paneState.ts";
@@ -13,7 +14,6 @@ import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../controls/tableTexts.ts";
 import { texts } from "../words/texts.ts";
 import { typedCell } from "../state/typedCell.ts";
-import { typedHere } from "../state/typedHere.ts";
 
 /** What a wrongly cut jack can still become. */
 export function SalvageForm({ state }: { state: PaneState }) {
@@ -29,8 +29,8 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const found =
     length === ""
       ? null
-      : (evaluateFunction(salvage, [blockRows(state.inputs.value), chosen, hand.value, length]) as Table | Refusal);
-  const wrong = found instanceof Refusal ? typedHere(found.message) : "";
+      : (evaluateFunction(salvage, [blockRows(state.inputs.value), chosen, hand.value, length]) as Result<Table>);
+  const wrong = found instanceof Failure ? fieldText(found) : "";
   const args = [chosen, hand.value, length].map(argumentText).join(",");
   return (
     <>
@@ -48,7 +48,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
         />
       </div>
       <Wrong id="lp-salvage-wrong" words={wrong} />
-      {found && !(found instanceof Refusal) && (
+      {found && !(found instanceof Failure) && (
         <>
           <TableView
             name={texts.salvage}

@@ -1,13 +1,12 @@
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
-import { tapeBelowHeel } from "../../../functions/words/refusals.ts";
+import { fieldText } from "../../../functions/words/problemText.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { Failure } from "../../measure/result.ts";
 import { readLengthCell } from "../../registry/readLengthCell.ts";
-import { Refusal } from "../../registry/refusal.ts";
+import { newReading } from "../../registry/reading.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Piece, Side } from "../../roof/frame/piece.ts";
 import { jackRunFromTape } from "../../roof/members/jack.ts";
-import { typedHere } from "./typedHere.ts";
 
 /** A jack whose tape was measured: what that means for its long point, and how far it is from the computed one. */
 export interface Cut {
@@ -37,10 +36,10 @@ export function checkCuts(
 }
 
 function cutOf(piece: Piece, text: string, unit: Unit): Cut | string {
-  const tape = readLengthCell(piece.mark, text, { unit, unitFrom: "the roof" }, { example: "55 7/16" });
-  if (tape instanceof Refusal) return typedHere(tape.message);
+  const tape = readLengthCell(text, newReading(piece.mark, unit), { example: "55 7/16" });
+  if (tape instanceof Failure) return fieldText(tape, true);
   const run = jackRunFromTape(piece.slope, tape, piece.heel);
-  if (run instanceof Failure) return typedHere(tapeBelowHeel.say(run.problem));
+  if (run instanceof Failure) return fieldText(run);
   const longPoint = run * alongSlope(piece.slope);
   return { piece, tape, longPoint, off: longPoint - piece.longPoint };
 }

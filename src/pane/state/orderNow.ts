@@ -3,7 +3,8 @@ import { orderLines } from "../../../functions/arguments/orderLines.ts";
 import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cuttingDrawing.ts";
 import { orderProof } from "../../../functions/words/orderProof.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import { CellError, Refusal } from "../../registry/refusal.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import { newReading } from "../../registry/reading.ts";
 import type { Unit } from "../../measure/unit.ts";
 import { blockRows } from "./blockCells.ts";
 import { boardsOnHand } from "./boardsOnHand.ts";
@@ -40,9 +41,8 @@ export interface Order {
 }
 
 /** The kerf as a length, the usual one where nothing is typed; or why it cannot be read. */
-export function kerfNow(text: string, unit: Unit): number | Refusal {
-  const read = kerfParameter.read(text.trim() === "" ? undefined : text.trim(), { unit, unitFrom: "the roof" });
-  if (read instanceof CellError) return new Refusal("#VALUE!", read.error);
+export function kerfNow(text: string, unit: Unit): Result<number> {
+  const read = kerfParameter.read(text.trim() === "" ? undefined : text.trim(), newReading("kerf", unit));
   return read ?? KERF[unit];
 }
 
@@ -52,11 +52,10 @@ export function kerfText(kerf: number, unit: Unit): string {
 }
 
 /** The order that LUMBERORDER and STICKPLAN show for a roof and its boards on hand. */
-export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Order | Refusal> {
+export async function orderNow({ inputs, kerf }: OrderAsked): Promise<Result<Order>> {
   const { boards } = boardsOnHand(inputs, report(inputs));
   const order = await orderFor(blockRows(inputs), boards, kerf.trim());
-  if (order instanceof Refusal) return order;
-  if (order instanceof CellError) return new Refusal("#VALUE!", order.error);
+  if (order instanceof Failure) return order;
   const lines = linesOf(order);
   return {
     lines,

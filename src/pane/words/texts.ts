@@ -33,7 +33,6 @@ export const texts = {
   pieces: (count: number) => many(count, "piece", "pieces"),
   boardsUnderstood: (count: number, first: string, last: string) =>
     count === 1 ? first : `${count} lengths, ${first} to ${last}`,
-  cellError: "A cell of the block shows an error. Mend it in the sheet first.",
   startAgain: "Start values",
   usual: "as usual",
 

@@ -1,5 +1,4 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
-import { Refusal } from "../../registry/refusal.ts";
 import type { Area } from "../../hosts/host.ts";
 import type { Inputs } from "../state/fields.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
@@ -16,7 +15,7 @@ export interface Choice {
   /** The block itself; without it the tables hang on the block that the fields follow. */
   readonly block: boolean;
   /** The tables for a block of these inputs, or why one cannot be made. */
-  tables(inputs: Inputs): Promise<readonly TableToWrite[] | Refusal> | readonly TableToWrite[] | Refusal;
+  tables(inputs: Inputs): Promise<readonly TableToWrite[] | string> | readonly TableToWrite[] | string;
   readonly newSheets: boolean;
 }
 
@@ -76,7 +75,7 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
   const ownBlock = choice.block || !link;
   const inputs = ownBlock ? state.inputs.value : link.inputs;
   const tables = await working(state, async (signal) => Promise.race([choice.tables(inputs), stopped(signal)]));
-  if (tables instanceof Refusal) return texts.fixGeneral(tables.message);
+  if (typeof tables === "string") return texts.fixGeneral(tables);
   if (!choice.block && tables.length === 0) return texts.nothingChosen;
   return {
     inputs: ownBlock ? inputs : null,

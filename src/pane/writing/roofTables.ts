@@ -1,5 +1,6 @@
 import { argumentText } from "../../registry/formulaText.ts";
-import { Refusal } from "../../registry/refusal.ts";
+import { messageOf } from "../../../functions/words/problemText.ts";
+import { Failure } from "../../measure/result.ts";
 import { blockRows } from "../state/blockCells.ts";
 import { boardsOnHand } from "../state/boardsOnHand.ts";
 import type { Inputs } from "../state/fields.ts";
@@ -14,7 +15,7 @@ export async function roofTables(
   ids: ReadonlySet<SheetTable["id"]>,
   inputs: Inputs,
   kerf = "",
-): Promise<readonly TableToWrite[] | Refusal> {
+): Promise<readonly TableToWrite[] | string> {
   const read = report(inputs);
   const { unit } = read;
   const { boards, usual } = boardsOnHand(inputs, read);
@@ -32,7 +33,7 @@ export async function roofTables(
       blockRows(inputs),
       ...(boardsToo ? [boards, ...(cut === "" ? [] : [cut])] : []),
     ]);
-    if (now instanceof Refusal) return new Refusal(now.error, texts.notNow(texts.tables[id], now.message));
+    if (now instanceof Failure) return texts.notNow(texts.tables[id], messageOf(now));
     const formula = ({ block, cell }: HangsOn) =>
       `=RAFTER.${definition.name}(${[block, ...(boardsToo ? [fromBlock(cell("Boards")), ...(cut === "" ? [] : [argumentText(cut)])] : [])].join(",")})`;
     made.push(

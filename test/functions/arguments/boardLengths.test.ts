@@ -1,16 +1,18 @@
+import { Failure } from "../../../src/measure/result.ts";
+import { newReading } from "../../../src/registry/reading.ts";
+import { messageOf } from "../../../functions/words/problemText.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boardLengths } from "../../../functions/arguments/boardLengths.ts";
 import { CellError, Refusal } from "../../../src/registry/refusal.ts";
-import type { Reading } from "../../../src/registry/worksheetFunction.ts";
 import { anyText } from "../../measure/anyText.ts";
 
-const reading = (): Reading => ({ unit: null, unitFrom: "" });
-const read = (cell: unknown, from = reading()) => boardLengths("boards", cell, from);
+const reading = () => newReading("boards");
+const read = (cell: unknown, from = reading()) => boardLengths(cell, from);
 const message = (cell: unknown, from = reading()): string => {
   const answer = read(cell, from);
   if (!(answer instanceof Refusal)) throw new Error(`${JSON.stringify(answer)} was not refused.`);
-  return answer.message;
+  return messageOf(answer);
 };
 
 describe("boardList", () => {
@@ -40,7 +42,7 @@ describe("boardList", () => {
   it("reads the call's unit and decides it like any length", () => {
     const from = reading();
     read("2.4 m", from);
-    expect(from).toEqual({ unit: "mm", unitFrom: "boards" });
+    expect(from).toMatchObject({ unit: "mm", unitFrom: { argument: "boards" } });
     expect(message(`8'`, from)).toMatch(/^boards: "8'" is feet and inches, but boards is metric/);
     expect(message(`8', 3 m`)).toMatch(/^boards: "3 m" is metric/);
   });
@@ -84,9 +86,8 @@ describe("boardList", () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const answer = read(text);
-        if (answer instanceof CellError) throw new Error("An error came out of a text.");
-        if (answer instanceof Refusal) {
-          expect(answer.message.startsWith("boards: ")).toBe(true);
+        if (answer instanceof Failure) {
+          expect(messageOf(answer).startsWith("boards: ")).toBe(true);
           return;
         }
         expect([...answer].sort((a, b) => a - b)).toEqual(answer);

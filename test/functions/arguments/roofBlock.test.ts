@@ -1,6 +1,6 @@
+import { Failure } from "../../../src/measure/result.ts";
 import { describe, expect, it } from "vitest";
 import { DEFAULTS, readRoofBlock } from "../../../functions/arguments/roofBlock.ts";
-import { CellError, Refusal } from "../../../src/registry/refusal.ts";
 import type { RoofSpec } from "../../../src/roof/frame/roofSpec.ts";
 import { rows } from "../asked.ts";
 
@@ -13,7 +13,7 @@ const usual: Rows = [
 
 function read(block: unknown): RoofSpec {
   const spec = readRoofBlock("roof", block);
-  if (spec instanceof Refusal || spec instanceof CellError) throw new Error(JSON.stringify(spec));
+  if (spec instanceof Failure) throw new Error(JSON.stringify(spec));
   return spec;
 }
 

@@ -86,7 +86,7 @@ describe("arguments", () => {
     expect(await shows("=RAFTER.NEED(1,2)")).toBe("#VALUE!");
     expect(await t.host.messageAt("Sheet1", 0, 5)).toMatch(/1 argument/);
     expect(await shows("=RAFTER.NEED()")).toBe("#VALUE!");
-    expect(await t.host.messageAt("Sheet1", 0, 5)).toMatch(/^number: got/);
+    expect(await t.host.messageAt("Sheet1", 0, 5)).toMatch(/^number: .* was read/);
   });
 });
 
@@ -175,9 +175,9 @@ describe("functions that answer late", () => {
     await t.values("B1");
     await late();
     expect(await t.values("B1:B3")).toEqual([["#VALUE!"], ["#VALUE!"], ["#VALUE!"]]);
-    expect(await t.host.messageAt("Sheet1", 0, 1)).toBe("number: below zero.");
+    expect(await t.host.messageAt("Sheet1", 0, 1)).toMatch(/^number: these values give no finite result/);
     expect(await t.host.messageAt("Sheet1", 1, 1)).toMatch(/late/);
-    expect(await t.host.messageAt("Sheet1", 2, 1)).toBe("number: below zero.");
+    expect(await t.host.messageAt("Sheet1", 2, 1)).toMatch(/^number: these values give no finite result/);
   });
   async function late(): Promise<void> {
     while (t.sheet.late.pending) await new Promise((resolve) => setTimeout(resolve, 20));

@@ -27,7 +27,7 @@ conformance("The embedded sheet", async () => {
     },
     async refuse(sheet, row, column) {
       worksheet(sheet).getRange(row, column).setValue({ f: '=RAFTER.NEED("steep")' });
-      return 'number: got "steep". Type a number.';
+      return 'number: "steep" was read; it must be one of 1.';
     },
     undo: async () => t.undo(),
     width: async (sheet, column) => worksheet(sheet).getColumnWidth(column),

@@ -1,3 +1,4 @@
+import type { CellProblem } from "../../../src/registry/cellProblem.ts";
 import { Refusal, CellError } from "../../../src/registry/refusal.ts";
 import {
   worksheetFunction,
@@ -17,12 +18,13 @@ const block = {
   optional: true,
   read: (cell: Input) => cell,
 } as const;
+const refused = (problem: CellProblem) => new Refusal(problem, { argument: "number" }, null);
 const number = {
   name: "number",
   description: "A number.",
   quantity: "number",
   read: (cell: Input) =>
-    typeof cell === "number" ? cell : new Refusal("#VALUE!", `number: got ${JSON.stringify(cell)}. Type a number.`),
+    typeof cell === "number" ? cell : refused({ kind: "no such word", read: cell, choices: ["1"] }),
 } as const;
 
 const define = (
@@ -54,9 +56,7 @@ export const testFunctions: readonly WorksheetFunction[] = [
   define("NEED", [number], ({ number }) => number),
   // Rows of n, n * 10.
   define("ROWS", [number], ({ number }): Table | Refusal =>
-    number >= 1
-      ? Array.from({ length: number }, (_, i) => [i + 1, (i + 1) * 10])
-      : new Refusal("#N/A", "number: nothing to list."),
+    number >= 1 ? Array.from({ length: number }, (_, i) => [i + 1, (i + 1) * 10]) : refused({ kind: "no rows" }),
   ),
   define("MIXED", [], () => [
     ["6/12", 1, true],
@@ -71,10 +71,7 @@ export const testFunctions: readonly WorksheetFunction[] = [
     [number],
     ({ number }) =>
       new Promise((resolve) =>
-        setTimeout(
-          () => resolve(number < 0 ? new Refusal("#VALUE!", "number: below zero.") : [[number], [number + 1]]),
-          300,
-        ),
+        setTimeout(() => resolve(number < 0 ? refused({ kind: "no finite result" }) : [[number], [number + 1]]), 300),
       ),
     { asynchronous: true },
   ),

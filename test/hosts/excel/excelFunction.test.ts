@@ -1,13 +1,10 @@
+import type { Reading } from "../../../src/registry/reading.ts";
+import { messageOf } from "../../../functions/words/problemText.ts";
 import { beforeEach, describe, expect, it } from "vitest";
 import { excelFunction } from "../../../src/hosts/excel/excelFunction.ts";
 import { RefusalLog } from "../../../src/hosts/excel/refusalLog.ts";
 import { CellError, Refusal } from "../../../src/registry/refusal.ts";
-import {
-  worksheetFunction,
-  type Output,
-  type Parameter,
-  type Reading,
-} from "../../../src/registry/worksheetFunction.ts";
+import { worksheetFunction, type Output, type Parameter } from "../../../src/registry/worksheetFunction.ts";
 import { FakeError } from "../customFunctionsFake.ts";
 
 const any = (name: string, more: Partial<Parameter> = {}): Parameter => ({
@@ -57,6 +54,8 @@ const thrown = (run: () => unknown): FakeError => {
   throw new Error("nothing was thrown");
 };
 
+const ONE = "one: nothing was given. Type a lumber size, such as 2x8.";
+
 describe("excelFunction", () => {
   beforeEach(() => {
     refusals = new RefusalLog();
@@ -103,7 +102,7 @@ describe("excelFunction", () => {
     ).toEqual([["one"]]);
   });
   it("throws a refusal as Excel's error with the message, and keeps it by the calling cell", () => {
-    const said = new Refusal("#N/A", "boards: none is long enough. Add a longer one.");
+    const said = new Refusal({ kind: "no rows" }, { argument: "boards" }, null);
     const error = thrown(() =>
       excelFunction(
         scalar(() => said),
@@ -111,13 +110,13 @@ describe("excelFunction", () => {
       )(1, null, INVOCATION),
     );
     expect(error).toBeInstanceOf(FakeError);
-    expect(error).toEqual(new FakeError("#N/A", said.message));
-    expect(refusals.at("Sheet1", 3, 1, "#N/A")).toBe(said.message);
+    expect(error).toEqual(new FakeError("#VALUE!", messageOf(said)));
+    expect(refusals.at("Sheet1", 3, 1, "#VALUE!")).toBe(messageOf(said));
     excelFunction(
       scalar(() => 5),
       refusals,
     )(1, null, INVOCATION);
-    expect(refusals.at("Sheet1", 3, 1, "#N/A")).toBeNull();
+    expect(refusals.at("Sheet1", 3, 1, "#VALUE!")).toBeNull();
   });
   it.each(["#DIV/0!", "#N/A", "#NUM!", "#NULL!", "#VALUE!"])(
     "passes %s through unchanged, without a message",
@@ -170,11 +169,11 @@ describe("excelFunction", () => {
     ).resolves.toBe(7);
     await expect(
       excelFunction(
-        scalar(async () => new Refusal("#VALUE!", "one: no.")),
+        scalar(async () => new Refusal({ kind: "no size" }, { argument: "one" }, null)),
         refusals,
       )(1, null, INVOCATION),
-    ).rejects.toEqual(new FakeError("#VALUE!", "one: no."));
-    expect(refusals.at("Sheet1", 3, 1, "#VALUE!")).toBe("one: no.");
+    ).rejects.toEqual(new FakeError("#VALUE!", ONE));
+    expect(refusals.at("Sheet1", 3, 1, "#VALUE!")).toBe(ONE);
   });
   it("works without an invocation or its address", () => {
     expect(
@@ -186,16 +185,16 @@ describe("excelFunction", () => {
     expect(
       thrown(() =>
         excelFunction(
-          scalar(() => new Refusal("#VALUE!", "one: no.")),
+          scalar(() => new Refusal({ kind: "no size" }, { argument: "one" }, null)),
           refusals,
         )(1, null, {}),
       ).message,
-    ).toBe("one: no.");
+    ).toBe(ONE);
   });
 });
 
 describe("RefusalLog", () => {
-  const refusal = new Refusal("#VALUE!", "pitch: no.");
+  const refusal = new Refusal({ kind: "no size" }, { argument: "one" }, null);
   it.each([
     ["Sheet1!B4", "Sheet1"],
     ["sheet1!$B$4", "Sheet1"],
@@ -206,24 +205,23 @@ describe("RefusalLog", () => {
   ])("finds %s", (caller, sheet) => {
     const log = new RefusalLog();
     log.note(caller, "ONE", refusal);
-    expect(log.at(sheet, 3, 1, "#VALUE!")).toBe("pitch: no.");
+    expect(log.at(sheet, 3, 1, "#VALUE!")).toBe(ONE);
     expect(log.at(sheet, 3, 2, "#VALUE!")).toBeNull();
   });
   it("keeps functions of one cell apart and answers only for the error that shows", () => {
     const log = new RefusalLog();
     log.note("Sheet1!A1", "ONE", refusal);
-    log.note("Sheet1!A1", "TWO", new Refusal("#N/A", "boards: none."));
-    expect([log.at("Sheet1", 0, 0, "#VALUE!"), log.at("Sheet1", 0, 0, "#N/A"), log.at("Sheet1", 0, 0, "5")]).toEqual([
-      "pitch: no.",
-      "boards: none.",
-      null,
-    ]);
+    log.note("Sheet1!A1", "TWO", new Refusal({ kind: "no rows" }, { argument: "boards" }, null));
+    expect(log.at("Sheet1", 0, 0, "#VALUE!")).toMatch(/^boards: /);
+    expect(log.at("Sheet1", 0, 0, "#N/A")).toBeNull();
+    log.note("Sheet1!A1", "TWO", null);
+    expect(log.at("Sheet1", 0, 0, "#VALUE!")).toBe(ONE);
     log.note("Sheet1!A1", "ONE", null);
     expect(log.at("Sheet1", 0, 0, "#VALUE!")).toBeNull();
   });
   it("forgets the oldest before it grows without end", () => {
     const log = new RefusalLog();
     for (let row = 1; row <= 20_001; row++) log.note(`Sheet1!A${row}`, "ONE", refusal);
-    expect([log.at("Sheet1", 0, 0, "#VALUE!"), log.at("Sheet1", 20_000, 0, "#VALUE!")]).toEqual([null, "pitch: no."]);
+    expect([log.at("Sheet1", 0, 0, "#VALUE!"), log.at("Sheet1", 20_000, 0, "#VALUE!")]).toEqual([null, ONE]);
   });
 });

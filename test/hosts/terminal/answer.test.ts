@@ -12,7 +12,7 @@ const number: Parameter<number, "length"> = {
       ? cell
       : cell === undefined
         ? 7
-        : new Refusal("#VALUE!", `length: "${String(cell)}" is not a length.`),
+        : new Refusal({ kind: "not a length", read: cell, examples: ["48"] }, { argument: "length" }, null),
 };
 const block: Parameter<readonly (readonly unknown[])[], "block"> = {
   name: "block",

@@ -1,3 +1,4 @@
+import { messageOf } from "../../../functions/words/problemText.ts";
 import { describe, expect, it } from "vitest";
 import { EMPTY_INPUTS, START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { kerfNow, kerfText, orderNow, type Order } from "../../../src/pane/state/orderNow.ts";
@@ -54,7 +55,7 @@ describe("orderNow", () => {
   it("names a piece that no board holds", async () => {
     const order = await orderNow({ inputs: { ...START_INPUTS, Boards: "8'" }, kerf: "" });
     expect(order).toBeInstanceOf(Refusal);
-    expect((order as Refusal).message).toMatch(/\b(K|C|H)\b/);
+    expect(messageOf(order as Refusal)).toMatch(/\b(K|C|H)\b/);
   });
 });
 
@@ -84,6 +85,6 @@ describe("kerfNow", () => {
   it.each(["thin", "-1/8", "1e999"])("refuses %j and says what to type", (text) => {
     const read = kerfNow(text, "in");
     expect(read).toBeInstanceOf(Refusal);
-    expect((read as Refusal).message).toMatch(/^kerf: .*1\/8/);
+    expect(messageOf(read as Refusal)).toMatch(/^kerf: .*1\/8/);
   });
 });

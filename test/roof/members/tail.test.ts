@@ -144,9 +144,10 @@ describe("tailOf", () => {
       5.5,
     ],
   ])("refuses %s, with the limit", (_, other, kind, key, bound, limit) => {
-    const reason = tailOf({ ...given, ...other }) as Failure<object>;
+    const reason = tailOf({ ...given, ...other }) as Failure;
     expect(reason.problem).toEqual({ kind, [bound]: expect.closeTo(limit, 12) });
-    const within = (reason.problem as Record<string, number>)[bound]! * (bound === "most" ? 1 - 1e-9 : 1 + 1e-9);
+    const within =
+      (reason.problem as unknown as Record<string, number>)[bound]! * (bound === "most" ? 1 - 1e-9 : 1 + 1e-9);
     expect(tailOf({ ...given, ...other, [key]: within })).not.toBeInstanceOf(Failure);
   });
 

@@ -1,0 +1,50 @@
+import type { Kinds } from "../../src/measure/result.ts";
+import type { Unit } from "../../src/measure/unit.ts";
+import type { CellProblem } from "../../src/registry/cellProblem.ts";
+
+interface Read {
+  /** The raw cell. */
+  read: unknown;
+}
+
+interface BlockProblems {
+  "row missing": { row: "Span" | "Length" | "Pitch" };
+  "row of 0": object;
+  "heel beside seat": object;
+  /** 0.07 for 7%. */
+  "part for per cent": { waste: number };
+  "too short in this unit": Read & { value: number };
+  "too long in this unit": Read & { value: number };
+  "boards too short in this unit": Read;
+  /** `unitRow`: the block says its unit in a row of its own. */
+  "row in other unit": Read & { unit: Unit; unitRow: boolean };
+
+  "no length of board": object;
+  "text too long for boards": Read;
+  "comma between metres": Read;
+  "too many lengths of board": { most: number };
+  "range without ends or step": Read;
+  "range runs backwards": Read;
+  "0 in a range": object;
+  "too many kinds of board": { most: number };
+  "price missing": Read;
+  "no boards in a row": object;
+
+  "no values": { examples: readonly [number, readonly number[]] };
+  "too many values": { most: number };
+
+  "neither list nor roof": Read & { headings: readonly string[] };
+  "piece without name": Read;
+  "name too long": Read & { most: number };
+  "tilt out of range": Read;
+  "tilt without hand": object;
+  "slant of unknown size": Read;
+
+  "kerf too wide": Read;
+}
+
+/** Why a block, a list or a range cannot be read, those of single cells included. */
+export type BlockProblem<K extends keyof BlockProblems = keyof BlockProblems> = Kinds<BlockProblems, K>;
+
+/** All that reading arguments can come to. */
+export type ArgumentProblem = BlockProblem | CellProblem;

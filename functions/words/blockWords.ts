@@ -1,0 +1,116 @@
+import type { Unit } from "../../src/measure/unit.ts";
+import { isBlank } from "../../src/registry/cells.ts";
+import type { BlockProblem } from "../arguments/blockProblem.ts";
+import { shown } from "./shown.ts";
+import type { Say, Words } from "./words.ts";
+
+/** Why a block, a list or a range cannot be read. */
+export const blockWords: Words<BlockProblem> = {
+  "row missing": ({ row }, say) => [
+    "the block has no value for it",
+    `Type ${row === "Pitch" ? `6 or ${say.typed("6/12")}` : say.unit === "mm" ? say.typed(METRIC[row]) : USUAL[row]} beside the label ${row}`,
+  ],
+  "row of 0": () => ["0 was read, as some sheets hand over an empty cell", "Type a length, or take the row away"],
+  "heel beside seat": () => [
+    "the block has both Heel and Seat, and one follows from the other",
+    "Keep one of the two rows",
+  ],
+  "part for per cent": ({ waste }) => {
+    const percent = Number((waste * 100).toPrecision(12));
+    return [`${waste} was read, which a sheet makes of ${percent}%`, `Type ${percent} for ${percent} per cent`];
+  },
+  "too short in this unit": ({ read, value }, { unit, typed }) => [
+    `${shown(read)} was read, which is too short in ${UNIT[unit ?? "in"]}`,
+    `Type ${unit === "mm" ? `${typed(`${value} m`)} for metres` : `${value}' for feet`}`,
+  ],
+  "too long in this unit": ({ read, value }, say) => [
+    `${shown(read)} was read, which is too long in inches`,
+    `Type ${say.typed(`${value} mm`)} for millimetres, or in beside the label Unit`,
+  ],
+  "boards too short in this unit": ({ read }, { unit, typed }) => {
+    const [mark, units] = unit === "mm" ? [" m", "metres"] : ["'", "feet"];
+    const marked = String(read)
+      .trim()
+      .replace(/[\d.]+/g, `$&${mark}`);
+    return [
+      `${shown(read)} was read, and no board so short in ${UNIT[unit ?? "in"]} frames a roof`,
+      `Type ${typed(marked)} for ${units}`,
+    ];
+  },
+  "row in other unit": ({ read, unit, unitRow }) => [
+    `${shown(read)} is ${unit === "mm" ? "metric" : "feet and inches"}, but the block is in ${unit === "mm" ? "feet and inches" : "millimetres"}`,
+    `Type every length of the block in one unit${unitRow ? ", or change the row Unit" : ""}`,
+  ],
+
+  "no length of board": (_, say) => [
+    "no length of board was given",
+    `Type lengths such as 8', 12', 16', or ${say.typed("8' to 20' by 2'")}`,
+  ],
+  "text too long for boards": ({ read }) => [
+    `${shown(read)} was read, which is too long for a list of lengths`,
+    "Type lengths such as 8', 12', 16'",
+  ],
+  "comma between metres": ({ read }) => [
+    `${shown(read)} was read`,
+    "Type a decimal point instead of a decimal comma, and a blank after a comma between two lengths",
+  ],
+  "too many lengths of board": ({ most }) => [
+    `more than ${most} lengths of board were given`,
+    "Type the few that are on hand",
+  ],
+  "range without ends or step": ({ read }, say) => [
+    `${shown(read)} was read`,
+    `Type the shortest length, the longest and the step between them, such as ${range(say)}`,
+  ],
+  "range runs backwards": ({ read }) => [`${shown(read)} runs backwards`, "Type the shortest length first"],
+  "0 in a range": () => ["0 was read, as some sheets hand over an empty cell", "Point to the filled cells only"],
+  "too many kinds of board": ({ most }) => [
+    `more than ${most} kinds of board were given`,
+    "Point to the ones that are to be had",
+  ],
+  "price missing": ({ read }) => [
+    `${isBlank(read) ? "nothing was given" : "0 was read"}, but other boards have a price`,
+    "Type a price for each board or for none; 0.01 for boards that are paid for",
+  ],
+  "no boards in a row": () => [
+    "0 was read, as some sheets hand over an empty cell",
+    "Take the row out where there are none, or type how many there are",
+  ],
+
+  "no values": ({ examples: [one, several] }, { block }) => ["nothing was given", `Type ${one}, or ${block(several)}`],
+  "too many values": ({ most }) => [`more than ${most} values were given`, `Point to ${most} cells at most`],
+
+  "neither list nor roof": ({ read, headings }) => [
+    isBlank(read)
+      ? "nothing was given"
+      : Array.isArray(read)
+        ? "this block is neither"
+        : `${shown(read)} was read, which is neither`,
+    `Point to a list with the headings ${headings.join(", ")}, or to a roof block (Span, Length, Pitch and so on)`,
+  ],
+  "piece without name": ({ read }) => [
+    isBlank(read) ? "nothing was given" : `${shown(read)} was read`,
+    "Type what is written on the piece, such as J1",
+  ],
+  "name too long": ({ read, most }) => [`${shown(read)} is too long for a board`, `Type ${most} letters at most`],
+  "tilt out of range": ({ read }) => [
+    `${shown(read)} was read; it is the saw's tilt from square, from 0 to 85 degrees`,
+    "Type 45 for a regular jack",
+  ],
+  "tilt without hand": () => ["a head with a saw tilt is left or right", "Type left or right"],
+  "slant of unknown size": ({ read }, { typed }) => [
+    `${shown(read)} is no lumber size, and a slanting cut needs thickness and depth`,
+    `Type 2x8, ${typed("1.5 x 7.25")} or ${typed("38 x 184")}`,
+  ],
+
+  "kerf too wide": ({ read }, { unit, typed }) => [
+    `${shown(read)} was read, which is wider than a saw cuts`,
+    `Type ${unit === "mm" ? typed("3 mm") : `1/8"`}`,
+  ],
+};
+
+const UNIT: Readonly<Record<Unit, string>> = { in: "inches", mm: "millimetres" };
+const USUAL = { Span: "24' or 288", Length: "36' or 432" } as const;
+const METRIC = { Span: "7.2 m", Length: "10.8 m" } as const;
+
+const range = ({ unit, typed }: Say) => typed(unit === "mm" ? "2.4 m to 6 m by 0.6 m" : "8' to 20' by 2'");

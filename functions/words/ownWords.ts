@@ -1,0 +1,14 @@
+import type { OwnProblem } from "../problem.ts";
+import type { Words } from "./words.ts";
+
+/** Problems of single functions. */
+export const ownWords: Words<OwnProblem> = {
+  "no triangle": ({ least, most }, say) => [
+    `with these sides it lies between ${say.least(least)} and ${say.most(most)}`,
+    "Measure the diagonal between the ends of the two sides again",
+  ],
+  "sides differ": () => [
+    "the main and end jacks of this roof differ",
+    "Type Main or End, whichever the jack was cut for",
+  ],
+};

@@ -62,10 +62,12 @@ export function SalvageForm({ state }: { state: PaneState }) {
                   state,
                   spillingTable(
                     { title: texts.salvage, sheet: texts.salvageSheet },
-                    ({ block }) => `=RAFTER.SALVAGE(${block},${args})`,
-                    salvage.columns,
-                    found,
-                    [],
+                    {
+                      formula: ({ block }) => `=RAFTER.SALVAGE(${block},${args})`,
+                      columns: salvage.columns,
+                      now: found,
+                      onTape: [],
+                    },
                   ),
                 )
               }

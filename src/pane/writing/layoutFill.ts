@@ -2,12 +2,10 @@ import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Area, BlockLayout, CellLayout, WriteStep } from "../../hosts/host.ts";
 import { blockLayout, blockRows } from "../state/blockCells.ts";
-import type { Column } from "../../registry/columns.ts";
-import type { Table } from "../state/evaluateFunction.ts";
 import type { Inputs } from "../state/fields.ts";
 import { freeSheetName } from "./freeSheetName.ts";
 import type { TablePlace } from "./blockAt.ts";
-import { layoutTable } from "./layoutTable.ts";
+import { layoutTable, type TableFormula } from "./layoutTable.ts";
 import { areaReference, reference } from "../state/reference.ts";
 import { texts } from "../words/texts.ts";
 
@@ -45,18 +43,14 @@ export interface FillLayout {
   readonly block: Area;
 }
 
-/** A table that is one call on the block, as it spills now. */
+/** A table that is one call on the block. */
 export function spillingTable(
-  name: { title: string; sheet: string },
-  formula: (on: HangsOn) => string,
-  columns: readonly Column[],
-  now: Table,
-  onTape: readonly string[],
+  name: Pick<TableToWrite, "title" | "sheet">,
+  { formula, ...shown }: Omit<TableFormula, "formula" | "unitCell"> & { readonly formula: (on: HangsOn) => string },
 ): TableToWrite {
   return {
     ...name,
-    layout: (place, on) =>
-      layoutTable(place, { formula: formula(on), columns, now, onTape, unitCell: on.cell("Unit") }),
+    layout: (place, on) => layoutTable(place, { ...shown, formula: formula(on), unitCell: on.cell("Unit") }),
   };
 }
 

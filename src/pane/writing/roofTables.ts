@@ -39,10 +39,7 @@ export async function roofTables(
     made.push(
       spillingTable(
         { title: texts.tables[id], sheet: texts.sheets[id] },
-        formula,
-        definition.columns,
-        now,
-        unit === "in" ? onTape : [],
+        { formula, columns: definition.columns, now, onTape: unit === "in" ? onTape : [] },
       ),
     );
   }

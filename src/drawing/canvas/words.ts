@@ -65,21 +65,32 @@ export const WORDS = {
   sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
   plane: (side: string, numbers: readonly number[], sheets: number): string =>
     `${side} ${numbers.length === 1 ? `plane ${numbers[0]}` : `planes ${numbers.join(" and ")}, each`}: ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}`,
-  course: (
-    number: number,
-    edge: string,
-    start: string | null,
-    sheets: number,
-    offCut: string | null,
-    kept: boolean,
-  ): string =>
+  course: ({
+    number,
+    edge,
+    start,
+    sheets,
+    offCut,
+    kept,
+  }: {
+    number: number;
+    edge: string;
+    start: string | null;
+    sheets: number;
+    offCut: string | null;
+    kept: boolean;
+  }): string =>
     `Course ${number}, ${edge}: ${[...(start === null ? [] : [`off-cut ${start}`]), ...(sheets === 0 ? [] : [sheets === 1 ? "1 sheet" : `${sheets} sheets`])].join(", ")}${offCut === null ? "" : `, ${offCut} left, ${kept ? "starts the next" : "waste"}`}`,
   sticks: {
     title: "Cutting plan",
-    board: (number: string, size: string, length: string, left: string) =>
-      `Board ${number}: ${size}, ${length}; left over ${left}`,
-    boards: (first: string, last: string, times: string, size: string, length: string, left: string) =>
-      `Boards ${first} to ${last}, ${times} times: ${size}, ${length}; left over ${left}`,
+    boards: ({
+      first,
+      times,
+      size,
+      length,
+      left,
+    }: Record<"first" | "times", number> & Record<"size" | "length" | "left", string>) =>
+      `${times === 1 ? `Board ${first}` : `Boards ${first} to ${first + times - 1}, ${times} times`}: ${size}, ${length}; left over ${left}`,
     alike: (count: string, mark: string, each: string) => `${count} × ${mark}, each ${each}`,
     key: "Heavy line: a piece's top edge, along which it is measured. Where that is the lower edge the piece is turned end for end, its crown down: take a straight board. Dashed: the cut on the far face. Hatched: left over.",
   },

@@ -109,8 +109,7 @@ function drawStick(canvas: Canvas, stick: Stick, scale: number, from: number): n
 }
 
 function headOf({ words: { sticks }, length }: Canvas, { number, times, size, length: long, leftOver }: Stick): string {
-  if (times === 1) return sticks.board(String(number), size, length(long), length(leftOver));
-  return sticks.boards(String(number), String(number + times - 1), String(times), size, length(long), length(leftOver));
+  return sticks.boards({ first: number, times, size, length: length(long), left: length(leftOver) });
 }
 
 /** Lengths along the top edges of the pieces that are turned round or of those that are not, neighbours that are alike taken together, in pixels. */

@@ -184,12 +184,12 @@ function titleOf({ side, alike, courses }: Laid, { words }: Canvas): string {
 }
 
 function courseText({ course, length, start, sheets, offCut }: Course, kept: boolean, canvas: Canvas): string {
-  return canvas.words.course(
-    course,
-    canvas.length(length),
-    start > 0 ? canvas.length(start) : null,
+  return canvas.words.course({
+    number: course,
+    edge: canvas.length(length),
+    start: start > 0 ? canvas.length(start) : null,
     sheets,
-    offCut > 0 ? canvas.length(offCut) : null,
+    offCut: offCut > 0 ? canvas.length(offCut) : null,
     kept,
-  );
+  });
 }

@@ -1,4 +1,4 @@
-import { headings, type Column } from "../src/registry/columns.ts";
+import { columnAt, type Column } from "../src/registry/columns.ts";
 import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
 import { cell, heading, note, numbers, title } from "./cells.ts";
 
@@ -64,7 +64,7 @@ export function tableSheet(
   const line = (row: number): (BookCell | null)[] => [
     ...shown.map((format): BookCell | null => (format === null ? null : cell("", { format }))),
     ...onTape
-      .map((one) => `${letter(headings(columns).indexOf(one))}${row}`)
+      .map((one) => `${letter(columnAt(columns, one))}${row}`)
       .map((at) => cell(`=IF(${at}="","",RAFTER.TAPE(${at}))`)),
   ];
   return {

@@ -43,6 +43,13 @@ export function headings(columns: readonly Column[]): Cell[] {
   return columns.map(({ heading }) => heading);
 }
 
+/** Which of these columns stands under a heading, counted from 0. */
+export function columnAt(columns: readonly Column[], wanted: string): number {
+  const at = columns.findIndex(({ heading }) => heading === wanted);
+  if (at < 0) throw new Error(`No column is called ${wanted}.`);
+  return at;
+}
+
 /** The table that these columns make of these rows, headings first. */
 export function tableOf<Row, Shared>(
   columns: readonly Column<Row, Shared>[],

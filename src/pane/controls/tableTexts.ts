@@ -1,6 +1,6 @@
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
-import type { Cell, Column, ColumnKind, Table } from "../../registry/columns.ts";
+import { columnAt, type Cell, type Column, type ColumnKind, type Table } from "../../registry/columns.ts";
 
 /** A cell of a table as people read it: lengths on the tape or in millimetres, angles to the hundredth. */
 export function cellText(kind: ColumnKind, cell: Cell, unit: Unit): string {
@@ -19,14 +19,14 @@ export function cellText(kind: ColumnKind, cell: Cell, unit: Unit): string {
   }
 }
 
-/** Some columns of a table as texts, in the order asked for; columns it does not have are left out. */
+/** Some columns of a table as texts, in the order asked for. */
 export function tableTexts(
   columns: readonly Column[],
   [, ...rows]: Table,
   unit: Unit,
   wanted: readonly string[],
 ): { headings: string[]; rows: string[][]; numbers: boolean[] } {
-  const at = wanted.map((name) => columns.findIndex(({ heading }) => heading === name)).filter((column) => column >= 0);
+  const at = wanted.map((name) => columnAt(columns, name));
   return {
     headings: at.map((i) => String(columns[i]!.heading)),
     rows: rows.map((row) => at.map((i) => cellText(columns[i]!.kind, row[i] ?? "", unit))),

@@ -1,4 +1,5 @@
 import { jackTable } from "../../../functions/jackTable.ts";
+import { columnAt } from "../../registry/columns.ts";
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import type { Cut } from "../state/checkCuts.ts";
 import type { Table } from "../state/evaluateFunction.ts";
@@ -31,7 +32,7 @@ export function layoutCheck(
   const first = firstLine(place) + 1;
   const below = (at: number, count: number) =>
     areaReference({ sheet, row: first, column: column + at, rows: count, columns: 1 }, sheet);
-  const scheduled = (name: string) => below(WIDTHS.length + columns.findIndex(({ heading }) => heading === name), rows);
+  const scheduled = (name: string) => below(WIDTHS.length + columnAt(columns, name), rows);
   const offs = below(4, measured);
 
   const line = (i: number): CellLayout[] => {

@@ -1,5 +1,5 @@
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
-import type { Column } from "../../registry/columns.ts";
+import { columnAt, type Column } from "../../registry/columns.ts";
 import type { Table } from "../state/evaluateFunction.ts";
 import { relative } from "../state/reference.ts";
 import { texts } from "../words/texts.ts";
@@ -29,7 +29,7 @@ export function roomToGrow(now: Table): number {
  */
 export function layoutTable(place: TablePlace, { formula, columns, now, onTape, unitCell }: TableFormula): BlockLayout {
   const rows = roomToGrow(now);
-  const tapes = onTape.map((name) => columns.findIndex(({ heading }) => heading === name)).filter((at) => at >= 0);
+  const tapes = onTape.map((name) => columnAt(columns, name));
   const heading = [
     ...spilledHeading(formula, columns.length),
     ...tapes.map((at): CellLayout => ({ content: texts.onTape(String(columns[at]!.heading)), style: "heading" })),

@@ -17,7 +17,7 @@ const table = [
 
 describe("tableTexts", () => {
   it("shows lengths on the tape, angles in degrees, and only the columns asked for", () => {
-    expect(tableTexts(columns, table, "in", ["Long point", "Saw tilt", "Nowhere", "Left", "Cost"])).toEqual({
+    expect(tableTexts(columns, table, "in", ["Long point", "Saw tilt", "Left", "Cost"])).toEqual({
       headings: ["Long point", "Saw tilt", "Left", "Cost"],
       rows: [
         [`9' 4 5/8"`, "45.00°", "4", "9.50"],
@@ -28,5 +28,8 @@ describe("tableTexts", () => {
   });
   it("shows millimetres in a metric roof", () => {
     expect(tableTexts(columns, table, "mm", ["Long point"]).rows).toEqual([["113 mm"], ["52 mm"]]);
+  });
+  it("does not pass over a column that is not there", () => {
+    expect(() => tableTexts(columns, table, "in", ["Nowhere"])).toThrow("No column is called Nowhere");
   });
 });

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { columnAt } from "../../../src/registry/columns.ts";
 import { textWidth } from "../../../src/drawing/canvas/textWidth.ts";
 import { TABLES } from "../../../src/pane/writing/tables.ts";
 import { evaluateFunction, type Table } from "../../../src/pane/state/evaluateFunction.ts";
@@ -59,3 +60,7 @@ it.each(TABLES.filter(({ boardsToo }) => !boardsToo))(
     }
   },
 );
+
+it.each(TABLES)("$definition.name: what is shown on the tape is a length", ({ definition: { columns }, onTape }) => {
+  expect(onTape.map((name) => columns[columnAt(columns, name)]!.kind)).toEqual(onTape.map(() => "length"));
+});

@@ -4,6 +4,7 @@ import { alongSlope } from "../../geometry/alongSlope.ts";
 import { Failure } from "../../measure/result.ts";
 import { readLengthCell } from "../../registry/readLengthCell.ts";
 import { newReading } from "../../registry/reading.ts";
+import { Refusal } from "../../registry/refusal.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Piece, Side } from "../../roof/frame/piece.ts";
 import { jackRunFromTape } from "../../roof/members/jack.ts";
@@ -39,7 +40,7 @@ function cutOf(piece: Piece, text: string, unit: Unit): Cut | string {
   const tape = readLengthCell(text, newReading(piece.mark, unit), { example: "55 7/16" });
   if (tape instanceof Failure) return fieldText(tape, true);
   const run = jackRunFromTape(piece.slope, tape, piece.heel);
-  if (run instanceof Failure) return fieldText(run);
+  if (run instanceof Failure) return fieldText(new Refusal(run.problem, { argument: piece.mark }, unit), true);
   const longPoint = run * alongSlope(piece.slope);
   return { piece, tape, longPoint, off: longPoint - piece.longPoint };
 }

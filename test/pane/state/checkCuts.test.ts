@@ -37,7 +37,8 @@ describe("checkCuts", () => {
     ["long", /J1: .*no length/],
     ["0", /J1: 0 was read/],
     ["2860 mm", /J1: .*metric/],
-    ["3", /heel|height|tape/i],
+    // Height above plate: 7.25 x 13.4164 / 12 - 3.5 x 6 / 12 = 6.36 in, rounded up on the tape.
+    ["3", /^J1: .*heel.*Type more than 6 3\/8"\.$/],
     ["x".repeat(10_000), /J1: /],
   ])("says why %s cannot be a tape", (text, words) => {
     expect(checkCuts(model, { J1: text }).wrong["J1"]).toMatch(words);

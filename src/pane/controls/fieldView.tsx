@@ -2,6 +2,7 @@ import { useSignal } from "@preact/signals";
 import type { Field } from "../state/fields.ts";
 import { NEEDED } from "../state/fields.ts";
 import { helpDrawing } from "./helpDrawing.ts";
+import { Wrong } from "./textEntry.tsx";
 import type { PaneState } from "../state/paneState.ts";
 import { setInput } from "../state/paneState.ts";
 import { changeUnit } from "../state/changeUnit.ts";
@@ -38,9 +39,7 @@ export function FieldView({ state, field }: { state: PaneState; field: Field }) 
       <span class="lp-understood" id={`${id}-read`}>
         {message === undefined && words ? (value.trim() === "" ? texts.empty(words) : words) : ""}
       </span>
-      <p class="lp-wrong" id={`${id}-wrong`} hidden={message === undefined}>
-        {message}
-      </p>
+      <Wrong id={`${id}-wrong`} words={message ?? ""} />
       <div class="lp-helpbox" id={`${id}-help`} hidden={!open.value}>
         <Help field={field} />
       </div>

@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from "../src/registry/worksheetFunction.ts";
+import type { Problem } from "./problem.ts";
 import { cautions } from "./cautions.ts";
 import { checks } from "./check.ts";
 import { commons } from "./common.ts";
@@ -20,7 +21,7 @@ import { takeOff } from "./takeOff.ts";
 import { valleys } from "./valley.ts";
 
 /** Every worksheet function, family by family, in the order of the reference. */
-export const functions: readonly WorksheetFunction[] = [
+export const functions: readonly WorksheetFunction<Problem>[] = [
   ...measures,
   ...pitches,
   ...commons,

@@ -1,6 +1,5 @@
 import { pickBoard } from "../src/cutting/pickBoard.ts";
 import { boardFeetPerFoot } from "../src/measure/boardFeetPerFoot.ts";
-import { Failure } from "../src/measure/result.ts";
 import { MM_PER_INCH } from "../src/measure/unit.ts";
 import { isBlank } from "../src/registry/cells.ts";
 import { length, number, size } from "../src/registry/parameters.ts";
@@ -33,10 +32,8 @@ export const boardFeet = worksheetFunction({
     },
     { cells: ["1.5 x 7.25", 144], result: 16 },
   ],
-  compute({ size: { name }, length, count }, { unit }) {
-    const perFoot = boardFeetPerFoot(name);
-    return perFoot instanceof Failure ? perFoot : (perFoot * count * length) / (unit === "mm" ? MM_PER_INCH : 1) / 12;
-  },
+  compute: ({ size, length, count }, { unit }) =>
+    (boardFeetPerFoot(size) * count * length) / (unit === "mm" ? MM_PER_INCH : 1) / 12,
 });
 
 const boardsOnHand: Parameter<readonly number[] | null, "boards"> = {

@@ -4,7 +4,7 @@ import { limitText } from "./limitText.ts";
 import { smallLength } from "../arguments/smallLength.ts";
 
 /** What people read for each note of the core, its lengths as read on a tape or in millimetres. */
-const WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: Unit) => string } = {
+export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: Unit) => string } = {
   corrected: ({ by }, unit) => `Correction ${smallLength(by, unit)} is in the lengths`,
   "tilt over 45": ({ complement }) => `saw tilt over 45°: cut ${angle(complement)} from the square face, or by hand`,
   "tilt over 60": ({ complement }) =>
@@ -53,7 +53,7 @@ const angle = (degrees: number) => `${Number(degrees.toFixed(2))}°`;
 
 /** A note in words. */
 export function noteText<K extends Note["kind"]>(note: Note<K>, unit: Unit): string {
-  return WORDS[note.kind as K](note, unit);
+  return NOTE_WORDS[note.kind as K](note, unit);
 }
 
 /** All notes of a piece as one cell of text. */

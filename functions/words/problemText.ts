@@ -10,7 +10,7 @@ import { placeText } from "./placeText.ts";
 import { stockWords } from "./stockWords.ts";
 import { sayIn, type Say, type Wording, type Words } from "./words.ts";
 
-const WORDS: Words<Problem> = {
+export const WORDS: Words<Problem> = {
   ...cellWords,
   ...blockWords,
   ...frameWords,

@@ -1,7 +1,5 @@
 import { nominalOf } from "./nominalOf.ts";
-import { readSize } from "./readSize.ts";
-import { Failure, type Result } from "./result.ts";
-import type { ReadingProblem } from "./readingProblem.ts";
+import type { ReadSize } from "./readSize.ts";
 import { MM_PER_INCH } from "./unit.ts";
 
 /**
@@ -10,16 +8,12 @@ import { MM_PER_INCH } from "./unit.ts";
  * A board foot is 144 cubic inches, nominal. An actual size that is a dressed one counts as its nominal size; any other counts as
  * what it is cut from, each side rounded up to the next whole inch (common practice, no source).
  *
- * @returns a problem where {@link readSize} gives one.
- *
  * @example
- * boardFeetPerFoot("2x6") // => 1
- * boardFeetPerFoot("38 x 184") // => 2 * 8 / 12
- * boardFeetPerFoot("1.75 x 9.5") // => 2 * 10 / 12
+ * boardFeetPerFoot(readSize("2x6")) // => 1
+ * boardFeetPerFoot(readSize("38 x 184")) // => 2 * 8 / 12
+ * boardFeetPerFoot(readSize("1.75 x 9.5")) // => 2 * 10 / 12
  */
-export function boardFeetPerFoot(text: string): Result<number, ReadingProblem> {
-  const size = readSize(text);
-  if (size instanceof Failure) return size;
+export function boardFeetPerFoot(size: ReadSize): number {
   const dressed = nominalOf(size);
   if (dressed) return (dressed.nominalThickness * dressed.nominalDepth) / 12;
   const perInch = size.unit === "mm" ? MM_PER_INCH : 1;

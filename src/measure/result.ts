@@ -13,7 +13,7 @@ export interface AnyProblem {
  *
  * The core words nothing for people; functions/words does.
  */
-export class Failure<out P extends AnyProblem = AnyProblem> {
+export class Failure<const out P extends AnyProblem = AnyProblem> {
   readonly problem: P;
   constructor(problem: P) {
     this.problem = problem;

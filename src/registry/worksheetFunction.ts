@@ -1,4 +1,4 @@
-import type { Failure } from "../measure/result.ts";
+import type { AnyProblem, Failure } from "../measure/result.ts";
 import type { Cell, Column, Table } from "./columns.ts";
 import type { Reading } from "./reading.ts";
 
@@ -46,12 +46,16 @@ export type Named<P extends readonly Parameter<any>[]> = {
   readonly [Q in P[number] as Q["name"]]: Q extends Parameter<infer T> ? T : never;
 };
 
-export type Computed<R extends ResultKind = ResultKind> = OutputOf<R> | Failure;
+export type Computed<R extends ResultKind = ResultKind, F extends AnyProblem = any> = OutputOf<R> | Failure<F>;
+
+type Answers<R extends ResultKind> = Computed<R> | Promise<Computed<R>>;
+type ProblemIn<A> = A extends Failure<infer F> ? F : never;
 
 /** Everything that is written down about one worksheet function. */
 export interface Definition<
   P extends readonly Parameter<any>[] = readonly Parameter<any>[],
   R extends ResultKind = ResultKind,
+  A extends Answers<R> = Answers<R>,
 > {
   /** Without the namespace: "JACKLEN". */
   readonly name: string;
@@ -69,13 +73,13 @@ export interface Definition<
   readonly refuses?: Readonly<Record<string, string>>;
   /** Gives its answer as a promise, so that a long search does not stop typing. */
   readonly asynchronous?: boolean;
-  compute(named: Named<P>, reading: Reading): Computed<R> | Promise<Computed<R>>;
+  compute(named: Named<P>, reading: Reading): A;
 }
 
-/** A definition ready to be called. Hosts, help, metadata and tests are all made from it. */
-export interface WorksheetFunction extends Omit<Definition, "compute"> {
+/** A definition ready to be called, whose own problems are F. Hosts, help, metadata and tests are all made from it. */
+export interface WorksheetFunction<F extends AnyProblem = any> extends Omit<Definition, "compute"> {
   /** Computes from what the parameters read, in their order. */
-  run(values: readonly unknown[], reading: Reading): Computed | Promise<Computed>;
+  run(values: readonly unknown[], reading: Reading): Computed<ResultKind, F> | Promise<Computed<ResultKind, F>>;
 }
 
 /** A function whose table has the same columns for every call. */
@@ -84,18 +88,21 @@ export type TableFunction = WorksheetFunction & { readonly columns: readonly Col
 /** The namespace in a sheet: cells hold =RAFTER.JACKLEN(...). */
 export const NAMESPACE = "RAFTER";
 
+type Made<A> = WorksheetFunction<ProblemIn<Awaited<A>>>;
+
 /** Makes a worksheet function of its definition; the compiler checks `compute` against the parameters' names and the result. */
 export function worksheetFunction<
   const P extends readonly Parameter<any>[],
   const R extends ResultKind,
   const C extends readonly Column[] | undefined,
->(definition: Definition<P, R> & { readonly columns?: C }): WorksheetFunction & { readonly columns: C } {
+  A extends Answers<R>,
+>(definition: Definition<P, R, A> & { readonly columns?: C }): Made<A> & { readonly columns: C } {
   const { compute, ...described } = definition;
   const ByName = byName(definition.parameters);
   return {
     ...described,
     columns: definition.columns as C,
-    run: (values, reading) => compute(new ByName(values) as unknown as Named<P>, reading),
+    run: (values, reading) => compute(new ByName(values) as unknown as Named<P>, reading) as ReturnType<Made<A>["run"]>,
   };
 }
 

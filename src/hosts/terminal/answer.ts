@@ -56,7 +56,7 @@ function parsed(formula: string): AstExpression {
 /** The parser's complaint in words for people: what is missing at the end, or near what it stopped. */
 function unreadable(text: string, { message, sourceOffset = 0 }: { message: string; sourceOffset?: number }): string {
   if (message.includes("unterminated"))
-    return 'A text has no closing quote. Inside a text, inches are typed as two quotes: "8\' 7 3/16""".';
+    return 'A text has no closing quote. Inside a text, inches are typed as two quotes: "9\' 4 5/8""".';
   if (sourceOffset >= text.length && /Invalid syntax|but got \(END\)/.test(message))
     return "The formula ends too early: a bracket or a value is missing.";
   return `The formula cannot be read near "${text.slice(Math.max(0, sourceOffset - 10), sourceOffset + 10)}".`;

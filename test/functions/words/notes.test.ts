@@ -1,10 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exactText, limitText } from "../../../functions/words/limitText.ts";
-import { notesText, noteText } from "../../../functions/words/notes.ts";
+import { readRoof } from "../../../functions/arguments/roofModel.ts";
+import { NOTE_WORDS, notesText, noteText } from "../../../functions/words/notes.ts";
 import { jackTable } from "../../../functions/jackTable.ts";
 import { readLength } from "../../../src/measure/readLength.ts";
 import { Failure } from "../../../src/measure/result.ts";
+import { plateMarks } from "../../../src/roof/tables/plateMarks.ts";
+import { blocks } from "../../snapshot/blocks.ts";
 import { call } from "../../../src/registry/call.ts";
 
 const value = (text: string): number => {
@@ -53,6 +56,29 @@ describe("noteText", () => {
   it("gives all notes in one text", () => {
     expect(notesText([], "in")).toBe("");
     expect(notesText([{ kind: "kings meet" }, { kind: "last bay", width: 12 }], "in")).toMatch(/^.+; last bay 1' 0"$/);
+  });
+
+  it("has no words for a note that no roof has", () => {
+    const usual = [
+      ["Span", 288],
+      ["Length", 600],
+      ["Overhang", 16],
+      ["Hip head", "ridge"],
+    ];
+    const roofs = [
+      ...blocks(60),
+      [...usual.slice(0, 2), ["Pitch", 6], ["Overhang", 2]],
+      [...usual, ["Pitch", 6], ["Rafter", "3.0 x 5.5"], ["Hip", "2x10"], ["Ridge", "2x10"]],
+      [...usual, ["Pitch", 5], ["End pitch", 7], ["Hip", "2x12"], ["Ridge", "2x12"]],
+      [...usual, ["Pitch", 4], ["End pitch", 10], ["Hip", "2x12"], ["Ridge", "2x12"]],
+    ];
+    const kinds = roofs.flatMap((block) => {
+      const model = readRoof("roof", block);
+      if (model instanceof Failure) return [];
+      const marks = plateMarks(model.frame).flatMap((plate) => plate.marks);
+      return [...model.pieces, ...marks].flatMap(({ notes }) => notes.map(({ kind }) => kind));
+    });
+    expect([...new Set(kinds)].sort()).toEqual(Object.keys(NOTE_WORDS).sort());
   });
 });
 

@@ -1,6 +1,6 @@
 import { KERF, kerfParameter, orderFor, type CutOrder } from "../../../functions/arguments/cutOrder.ts";
 import { orderLines } from "../../../functions/arguments/orderLines.ts";
-import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cuttingDrawing.ts";
+import { cuttingDrawing, type CuttingDrawing } from "../../../functions/arguments/cuttingDrawing.ts";
 import { orderProof } from "../../../functions/words/orderProof.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { Failure, type Result } from "../../measure/result.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { orderFor } from "../../../functions/arguments/cutOrder.ts";
-import { cuttingDrawing, type CuttingDrawing } from "../../../functions/words/cuttingDrawing.ts";
+import { cuttingDrawing, type CuttingDrawing } from "../../../functions/arguments/cuttingDrawing.ts";
 import { drawSticks, type Stick } from "../../../src/drawing/cards/drawSticks.ts";
 import { stickPages } from "../../../src/drawing/cards/stickPages.ts";
 import { lengthText } from "../../../src/measure/lengthText.ts";

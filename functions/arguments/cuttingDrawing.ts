@@ -1,7 +1,7 @@
 import type { Stick } from "../../src/drawing/cards/drawSticks.ts";
 import type { Unit } from "../../src/measure/unit.ts";
-import type { CutOrder } from "../arguments/cutOrder.ts";
-import { ridgeNote } from "./ridgeNote.ts";
+import type { CutOrder } from "./cutOrder.ts";
+import { ridgeNote } from "../words/ridgeNote.ts";
 
 /** What the drawing of a cutting plan needs. */
 export interface CuttingDrawing {

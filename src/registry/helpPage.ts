@@ -23,7 +23,7 @@ export function helpPage(definition: WorksheetFunction, when: (kind: string) => 
       `<dt><code>${escaped(parameter.name)}</code></dt><dd>${escaped(parameter.description)}<br>Written as ${escaped(kindText(parameter))}.</dd>`,
   );
   return plainPage(name, [
-    `<nav><a href="index.html">All functions</a> <a href="${GUIDE_PAGE}">The trade, as used here</a></nav>`,
+    `<nav><a href="index.html">All functions</a> <a href="${GUIDE_PAGE}">Terms and measurements</a></nav>`,
     `<h1>${escaped(name)}</h1>`,
     `<p>${escaped(summary)}</p>`,
     `<p><code>=${escaped(signature(definition))}</code></p>`,
@@ -47,7 +47,7 @@ export function helpPage(definition: WorksheetFunction, when: (kind: string) => 
 export function helpIndexPage(functions: readonly WorksheetFunction[]): string {
   return plainPage("All functions", [
     `<h1>All functions</h1>`,
-    `<p><a href="${GUIDE_PAGE}">The trade, as Longpoint uses it</a>: how to make a first jack schedule, what each word means, where each length is measured, every row of the roof block and column of the tables, with drawings.</p>`,
+    `<p><a href="${GUIDE_PAGE}">Terms and measurements</a>: a first jack schedule, what each word means, where to measure each length, every row of the roof block and every column of the tables, with drawings.</p>`,
     `<p>In a cell, begin with <code>=RAFTER.</code> and a name below: <code>=RAFTER.PITCHDEG(6)</code>. For a whole roof start with <a href="JACKTABLE.html">JACKTABLE</a>. Where a cell shows an error, select it: the pane says what to type instead.</p>`,
     ...families(functions).flatMap(({ heading, functions: own }) => [
       `<h2>${escaped(heading)}</h2>`,

@@ -47,7 +47,7 @@ describe.each(["light", "dark"] as const)("the guide, %s", (colorScheme) => {
 
 it("a function's help page leads to the guide", async () => {
   const { page, close } = await open("bench", "help/JACKTABLE.html");
-  await page.getByRole("link", { name: "The trade, as used here" }).click();
+  await page.getByRole("link", { name: "Terms and measurements" }).click();
   await page.getByRole("heading", { name: "The roof block" }).waitFor();
   await close();
 });

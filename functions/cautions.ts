@@ -222,11 +222,11 @@ export const cautions = worksheetFunction({
         ["Jacks above the hip's top corner", "8.9 mm", "none: sheathing lies on both", "common practice, no source",
          "8.9 mm here; the local code governs"],
         ["Saw tilt, main jacks", "69.79°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "over 60° here: lay it out on both faces, or cut the complement 20.21° from the square face; the local code governs"],
+         "over 60° here: lay out both faces, cut from both, finish by hand; the local code governs"],
         ["Saw tilt, end jacks", "20.21°", "most portable saws tilt 45°, some 60°", "common practice, no source",
          "within 45° here; the local code governs"],
         ["Saw tilt, hip's head", "69.79°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "over 60° here: lay it out on both faces, or cut the complement 20.21° from the square face; the local code governs"],
+         "over 60° here: lay out both faces, cut from both, finish by hand; the local code governs"],
         ["Widest bay, corners included", "700 mm", "the spacing, 600 mm", "common practice, no source",
          "100 mm more here; sheathing spans it; the local code governs"],
         ["Sizes of ridge, hips and rafters", "not done here", "span tables, or a licensed designer", "IRC 2021, chapter 8",
@@ -272,9 +272,8 @@ function compared(caution: Caution, unit: Unit): string {
 }
 
 function tiltCompared(tilt: number): string {
-  const complement = `${Number((90 - tilt).toFixed(2))}°`;
   if (tilt <= 45 + 1e-9) return "within 45° here";
   return tilt <= 60 + 1e-9
-    ? `over 45° here: a saw that tilts 60°, or the complement ${complement} from the square face`
-    : `over 60° here: lay it out on both faces, or cut the complement ${complement} from the square face`;
+    ? "over 45° here: lay out both faces and cut from both, or use a saw that tilts farther"
+    : "over 60° here: lay out both faces, cut from both, finish by hand";
 }

@@ -5,41 +5,40 @@ import { smallLength } from "../arguments/smallLength.ts";
 
 /** What people read for each note of the core, its lengths as read on a tape or in millimetres. */
 export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: Unit) => string } = {
-  corrected: ({ by }, unit) => `Correction ${smallLength(by, unit)} is in the lengths`,
-  "tilt over 45": ({ complement }) => `saw tilt over 45°: cut ${angle(complement)} from the square face, or by hand`,
-  "tilt over 60": ({ complement }) =>
-    `saw tilt over 60°, past portable saws: lay out both faces, or cut ${angle(complement)} from the square face`,
-  "tail tilt over 45": ({ complement }) =>
-    `tail's saw tilt over 45°: cut ${angle(complement)} from the square face, or by hand`,
-  "tail tilt over 60": ({ complement }) =>
-    `tail's saw tilt over 60°, past portable saws: lay out both faces, or cut ${angle(complement)} from the square face`,
-  "proud of hip": ({ by }, unit) => `stands ${smallLength(by, unit)} above the hip's top corner`,
+  corrected: ({ by }, unit) => `Correction ${smallLength(by, unit)} already added`,
+  "tilt over 45": () => `saw tilt over 45°: lay out both faces and cut from both, or use a saw that tilts farther`,
+  "tilt over 60": () => `saw tilt over 60°, past portable saws: lay out both faces, cut from both, finish by hand`,
+  "tail tilt over 45": () =>
+    `tail's saw tilt over 45°: lay out both faces and cut from both, or use a saw that tilts farther`,
+  "tail tilt over 60": () =>
+    `tail's saw tilt over 60°, past portable saws: lay out both faces, cut from both, finish by hand`,
+  "proud of hip": ({ by }, unit) => `stands ${smallLength(by, unit)} proud of the hip`,
   "toe below hip": ({ by }, unit) => `toe of the cut hangs ${smallLength(by, unit)} below the hip`,
-  "corner bay": ({ width }, unit) => `corner bay ${smallLength(width, unit)}, blocked`,
+  "corner bay": ({ width }, unit) => `${smallLength(width, unit)} left at the corner: block it`,
   "corner bay, seat": ({ width }, unit) =>
-    `corner bay ${smallLength(width, unit)}, blocked: a shorter jack would land on its seat`,
+    `${smallLength(width, unit)} left at the corner: block it; a shorter jack would land on its seat`,
   "king bay": ({ width }, unit) => `bay to the king common ${smallLength(width, unit)}`,
   "odd bay": ({ width }, unit) => `bay ${smallLength(width, unit)}`,
   "apex bay": ({ width }, unit) => `bay over the apex ${smallLength(width, unit)}`,
   "last bay": ({ width }, unit) => `last bay ${smallLength(width, unit)}`,
-  "gable pair": () => "last pair at the gable, outer face on its plate line",
+  "gable pair": () => "last pair stands at the gable, outer face on its plate line",
   "at gable": () => "at the gable, outer face on its plate line",
-  "above end plane": ({ by }, unit) => `stands ${smallLength(by, unit)} above the end plane at the apex: bevel`,
+  "above end plane": ({ by }, unit) => `top stands ${smallLength(by, unit)} above the end slope: plane it off`,
   "above main plane": ({ by }, unit) =>
-    `top corners stand ${smallLength(by, unit)} above the main planes at the apex: bevel`,
-  "kings meet": () => "meets its opposite, nothing taken off",
-  butts: ({ by }, unit) => `butts the apex: ${smallLength(by, unit)}, level, is off its lengths`,
+    `top corners stand ${smallLength(by, unit)} above the main slopes: plane them off`,
+  "kings meet": () => "meets its opposite: no ridge deduction",
+  butts: ({ by }, unit) => `butts the ridge end; ${smallLength(by, unit)} (level) already deducted`,
   "ridge runs on": ({ by }, unit) => `runs ${smallLength(by, unit)} past each apex`,
   "ridge thinner than rafters": ({ least }, unit) =>
     `thinner than the rafters: hips on the ridge need ${limitText(least, unit, "least")}`,
-  "ridge to gable": () => "ends on the gable's plate line; gable overhang is framed outside it",
+  "ridge to gable": () => "ends on the gable's plate line; frame a gable overhang outside it",
   backed: ({ main }) => `backed ${angle(main)} both ways`,
   "backed, two": ({ main, end }) => `backed ${angle(main)} main, ${angle(end)} end`,
   dropped: ({ by }, unit) => `dropped ${smallLength(by, unit)}, plumb`,
   shifted: ({ main, end }, unit) =>
     `shifted: faces ${smallLength(main, unit)} to the main side, ${smallLength(end, unit)} to the end side of the corner line`,
   "jacks proud": ({ by, backMain, backEnd }, unit) =>
-    `flatter side's jacks stand ${smallLength(by, unit)} above its corner: back it ${angle(backMain)} main, ${angle(backEnd)} end, or shift it`,
+    `jacks of the flatter side stand ${smallLength(by, unit)} proud of the hip: back it ${angle(backMain)} main and ${angle(backEnd)} end, or shift it`,
   "farthest point": ({ by }, unit) => `farthest point of the head ${smallLength(by, unit)} past its centre line`,
   "hip too shallow": ({ least }, unit) =>
     `too shallow for the jacks' whole cut: take a hip at least ${limitText(least, unit, "least")} deep`,

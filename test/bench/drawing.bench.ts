@@ -22,7 +22,7 @@ const block = (round: number) => [
   ["Overhang", 16],
 ];
 
-/** The time of a keystroke in the pane: block read and framed, plan and jack drawn, both tables made; and the frame in the round alone. */
+/** The time of a keystroke in the pane: block read and framed, plan and jack drawn, both tables made; and 3-D frame alone. */
 export async function bench(): Promise<Row[]> {
   const options: DrawingOptions = { width: 400, length: (value) => lengthText(value, "in") };
   const framed = (round: number) => {
@@ -41,7 +41,7 @@ export async function bench(): Promise<Row[]> {
     const { frame, pieces } = framed(round);
     return drawFrame3d(frame, pieces, options).length;
   };
-  return [row("keystroke: plan, jack and both tables", keystroke), row("the frame in the round", round3d)];
+  return [row("keystroke: plan, jack and both tables", keystroke), row("3-D frame", round3d)];
 }
 
 function row(name: string, work: (round: number) => number): Row {

@@ -55,7 +55,7 @@ describe("the pane of the Excel build, on the stand-in for Excel", () => {
     const before = await everything();
     await pane().getByLabel("Span", { exact: true }).fill("28'");
     await pane().getByRole("button", { name: "Fill the sheet" }).click();
-    await expect.poll(() => pane().locator(".lp-says").textContent()).toContain("Written: Roof block, Jack schedule");
+    await expect.poll(() => pane().locator(".lp-says").textContent()).toContain("Roof block, Jack schedule written to");
     const written = await everything();
     expect(written.map(({ name }) => name)).toEqual(["Sheet1", "Roof", "Jacks"]);
     expect(written[1]!.cells.map(([, { formula }]) => formula)).toContain("28'");
@@ -63,9 +63,9 @@ describe("the pane of the Excel build, on the stand-in for Excel", () => {
       expect.stringMatching(/^=RAFTER\.JACKTABLE\(Roof!\$A\$\d+:\$B\$\d+\)$/),
     );
     await pane()
-      .getByRole("button", { name: /^Take back/ })
+      .getByRole("button", { name: /^Undo this fill/ })
       .click();
-    await expect.poll(() => pane().locator(".lp-says").textContent()).toContain("Taken back");
+    await expect.poll(() => pane().locator(".lp-says").textContent()).toContain("Undone");
     expect(await everything()).toEqual(before);
   });
 
@@ -96,11 +96,11 @@ describe("the pane of the Excel build, on the stand-in for Excel", () => {
     await pane().getByRole("progressbar").waitFor();
     await pane().getByRole("button", { name: "Stop" }).click();
     await t.page.evaluate(() => (globalThis as unknown as { letGo: () => void }).letGo());
-    await expect.poll(() => pane().locator(".lp-says").textContent()).toBe("Stopped. Nothing was left behind.");
+    await expect.poll(() => pane().locator(".lp-says").textContent()).toBe("Stopped. Nothing was written.");
     expect(await everything()).toEqual(before);
     expect(
       await pane()
-        .getByRole("button", { name: /^Take back/ })
+        .getByRole("button", { name: /^Undo this fill/ })
         .count(),
     ).toBe(0);
   });

@@ -89,9 +89,9 @@ describe("the pane beside the sheet", () => {
     await fill();
     await t.page
       .locator("#pane")
-      .getByRole("button", { name: /^Take back/ })
+      .getByRole("button", { name: /^Undo this fill/ })
       .click();
-    await expect.poll(() => t.page.locator("#pane").textContent()).toContain("Taken back");
+    await expect.poll(() => t.page.locator("#pane").textContent()).toContain("Undone");
     expect(await sheets()).toEqual(before);
     await fill();
     await t.page.evaluate(() => window.longpoint.undo());
@@ -104,7 +104,7 @@ describe("the pane beside the sheet", () => {
     await type(roof, row, 1, "16");
     await t.page
       .locator("#pane")
-      .getByRole("button", { name: /^Take back/ })
+      .getByRole("button", { name: /^Undo this fill/ })
       .click();
     await expect.poll(() => t.page.locator("#pane").textContent()).toContain(`${roof}!B${row + 1}`);
     expect(await cells(roof, row, 1, 1, 1)).toEqual([[16]]);

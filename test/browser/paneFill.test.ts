@@ -9,7 +9,7 @@ describe("the pane fills the sheet", () => {
   it("keeps tape text right as a table grows and shrinks, follows its block, and takes it back when nothing was edited", async () => {
     const before = await everything();
     await button("Fill the sheet").click();
-    await expect.poll(() => says().textContent()).toContain("Written: Roof block, Jack schedule, at Roof!A1");
+    await expect.poll(() => says().textContent()).toContain("Roof block, Jack schedule written to Roof!A1");
     const schedule = async () => (await values("Jacks 2", 1, 0, 40, 19)).filter(([piece]) => piece !== "");
     const tapes = async () =>
       (await values("Jacks 2", 1, 16, 40, 3)).filter((line) => line.some((value) => value !== "")).length;
@@ -50,13 +50,13 @@ describe("the pane fills the sheet", () => {
     const metric = await schedule();
     expect(metric.length).toBeGreaterThan(3);
     for (const row of metric) expect(row[16]).toBe(`${Math.round(row[5] as number)} mm`);
-    await button(/^Take back/).click();
+    await button(/^Undo this fill/).click();
     await expect.poll(() => says().textContent()).toContain("Nothing was taken back: Roof!B2");
     for (let i = 0; i < edits; i++) await t.page.evaluate(() => window.longpoint.undo());
-    await button(/^Take back/).click();
+    await button(/^Undo this fill/).click();
     await expect.poll(sheets).toEqual(["Bid", "Jacks"]);
     expect(await everything()).toEqual(before);
-    expect(await button(/^Take back/).count()).toBe(0);
+    expect(await button(/^Undo this fill/).count()).toBe(0);
   });
 
   it("writes beside what is there, on new sheets, or over it when told twice", async () => {
@@ -73,8 +73,8 @@ describe("the pane fills the sheet", () => {
     };
     const takeBack = async () => {
       await expect.poll(() => says().textContent()).toContain("Written");
-      await button(/^Take back/).click();
-      await expect.poll(() => says().textContent()).toContain("Taken back");
+      await button(/^Undo this fill/).click();
+      await expect.poll(() => says().textContent()).toContain("Undone");
       expect(await everything()).toEqual(before);
       await show("Bid", 4, 3);
     };
@@ -99,7 +99,7 @@ describe("the pane fills the sheet", () => {
     await takeBack();
 
     await press();
-    await button("Write over them").click();
+    await button("Overwrite them").click();
     expect(await everything()).toEqual(before);
     await button(/^Yes, replace \d+ cells/).click();
     await takeBack();

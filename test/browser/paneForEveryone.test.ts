@@ -71,7 +71,7 @@ describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
     await pane().getByLabel("on new sheets").check();
     await pane().getByRole("button", { name: "Fill the sheet" }).click();
     await pane()
-      .getByRole("button", { name: /^Take back/ })
+      .getByRole("button", { name: /^Undo this fill/ })
       .waitFor();
     expect(await findings()).toEqual([]);
     await shot(`pane-${colorScheme}`);
@@ -141,7 +141,7 @@ describe("the pane by keyboard alone", () => {
     expect(order.at(-1)).toBe("Fill the sheet");
     await t.page.keyboard.press("Enter");
     await pane()
-      .getByRole("button", { name: /^Take back/ })
+      .getByRole("button", { name: /^Undo this fill/ })
       .waitFor();
     expect(await t.page.evaluate(() => window.longpoint.host.sheets())).toContain("Roof");
   });

@@ -92,7 +92,7 @@ describe("drawn points are the roof's own, to scale", () => {
     }
   });
 
-  it("the frame in the round shows every board, some side of each", () => {
+  it("3-D frame shows every board, some side of each", () => {
     for (const spec of Object.values(SHAPES)) {
       const { frame, pieces } = framed(spec);
       const drawn = drawnBoards(drawFrame3d(frame, pieces, options));
@@ -102,7 +102,7 @@ describe("drawn points are the roof's own, to scale", () => {
     }
   });
 
-  it("the frame in the round keeps lengths of one direction in one ratio: the ridge, turned by 28 degrees", () => {
+  it("3-D frame keeps lengths of one direction in one ratio: the ridge, turned by 28 degrees", () => {
     const { frame, pieces } = framed(HALL);
     const ridge = drawnBoards(drawFrame3d(frame, pieces, options)).filter(({ piece }) => piece === "R");
     const xs = ridge.flatMap(({ points }) => points.map(({ x }) => x));

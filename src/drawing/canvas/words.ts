@@ -28,15 +28,15 @@ export const WORDS = {
   foot: "Foot, as it stands",
   head: "Head, from above",
   longPointFace: {
-    left: "LP on left face, looking up",
-    right: "LP on right face, looking up",
+    left: "LP on left face, facing uphill",
+    right: "LP on right face, facing uphill",
     plain: "both faces alike",
   },
   toHead: "To the head",
   hip: "Hip",
   plan: "Framing plan",
   corner: "Corner",
-  frame: "The frame in the round",
+  frame: "3-D frame",
   hands: { left: "Left", right: "Right" },
   plateMain: "Main plate, to the near edge",
   plateEnd: "End plate",
@@ -44,20 +44,20 @@ export const WORDS = {
   hipMarksEnd: "Up the hip, end side",
   handKey: "Hollow: left hand. Filled: right hand.",
   handLetters: "L and R: left and right hand.",
-  handSeen: "Hands are seen from outside, looking up the hip.",
+  handSeen: "Stand outside and look up the hip to tell the hand.",
   mainSide: "main side",
   endSide: "end side",
-  faces: { left: "Left face, looking up", right: "Right face, looking up" },
+  faces: { left: "Left face, facing uphill", right: "Right face, facing uphill" },
   markFrom: "Marks from the corner's plumb line, squared across",
   ridge: "Ridge",
   ridgeMarks: "Both faces: from the end to each one's near side",
   setOut: "Setting out along the main plate, centre to centre",
-  apex: "The apex, from above",
+  apex: "Apex, from above",
   ridgePast: "Ridge past the apex",
   endKingShort: "End king common short",
-  hipTops: "The top of the hip, looking up it",
+  hipTops: "Top of the hip, facing uphill",
   dropped: (length: string) => `Dropped ${length}, plumb`,
-  proud: (length: string, side: string) => `Jacks of the ${side} stand ${length} above its corner`,
+  proud: (length: string, side: string) => `Jacks of the ${side} stand ${length} proud of the hip`,
   backed: (main: string, end: string) =>
     main === end ? `Backed ${main} both ways` : `Backed ${main} main side, ${end} end side`,
   shifted: (main: string, end: string) => `Faces ${main} to the main side, ${end} to the end side`,
@@ -104,12 +104,13 @@ export const WORDS = {
     toHead: "To the head",
     boardLength: "Length",
     counts: { left: "left", right: "right", plain: "in all" },
-    board: (size: string, board: string, need: string) => `Take a ${size} of ${board} (it needs ${need}), crown up.`,
-    noBoard: (size: string, need: string) => `No board on hand holds it: it needs ${need} of ${size}.`,
+    board: (size: string, board: string, need: string) =>
+      `Take a ${size} of ${board}, crown up. The piece needs ${need}.`,
+    noBoard: (size: string, need: string) => `No board on hand is long enough. The piece needs ${need} of ${size}.`,
     head: (rise: string, run: string) =>
       `Head: square on ${rise} and ${run}, plumb line on the ${rise} side. Saw square across.`,
     headJack: (rise: string, run: string, tilt: string) =>
-      `Head, on the long-point face (left hand: left face, right hand: right face, looking up): square on ${rise} and ${run}, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}: the far face comes out shorter.`,
+      `Head, on the long-point face (left jack: left face; right jack: right face; facing uphill): square on ${rise} and ${run}, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}: the far face comes out shorter.`,
     hipHead: (rise: string, run: string, own: string) =>
       `Head: square on ${rise} and ${run} (or ${own} and 12), plumb line on the ${rise} side.`,
     cheeks: (tilt: string, back: string) =>
@@ -118,35 +119,37 @@ export const WORDS = {
       `Cheeks, from a plumb line on each face, so far back along the top from the point: main side's face ${mainBack}, tilt ${main}; end side's ${endBack}, tilt ${end}.`,
     cheekOne: (side: string, tilt: string) =>
       `One cheek, from the ${side}'s face: tilt ${tilt}, the far face comes out shorter.`,
-    mainFace: "Main side: right face of a right hip, left of a left, looking up.",
-    hook: (length: string) => `Hook on the long point, ${length} down the top edge: plumb line over the plate.`,
+    mainFace: "Main side: right face of a right hip, left face of a left hip, facing uphill.",
+    hook: (length: string) =>
+      `Hook the long point. Mark ${length} down the top edge; the plumb line there is the building line.`,
     hookHip: (length: string) =>
-      `Hook on the middle of the head, ${length} down the middle of the top: plumb line over the corner.`,
-    hookHead: (length: string) => `Hook on the head, ${length} down the top edge: plumb line over the plate.`,
-    tiltBack: "Saw back to 0°.",
+      `Hook the middle of the head. Mark ${length} down the middle of the top; the plumb line there stands over the corner.`,
+    hookHead: (length: string) =>
+      `Hook the head. Mark ${length} down the top edge; the plumb line there is the building line.`,
+    tiltBack: "Set the saw back to 0°.",
     seat: (heel: string, seat: string) =>
-      `Down that line ${heel} to the seat corner; seat level from there towards the head, ${seat}.`,
+      `Down that line ${heel} to the bird's-mouth corner; seat cut level from there, uphill, ${seat}.`,
     tail: (tail: string, overhang: string) =>
-      `From the same line ${tail} on down the top edge (${overhang} level): plumb tail cut.`,
+      `From the same line mark ${tail} on down the top edge (${overhang} level): plumb tail cut.`,
     tailHip: (tail: string, overhang: string) =>
       `On down the middle of the top ${tail} (${overhang} level): the tail's end.`,
-    tailBoth: (tilt: string) => `Saw along both fascias: tilt ${tilt} from each face.`,
+    tailBoth: (tilt: string) => `Cut the tail to a point, ${tilt} from each face, so both fascias lie flat.`,
     tailTwo: (main: string, end: string) =>
-      `Saw along both fascias: tilt ${main} from the main side's face, ${end} from the end side's.`,
+      `Cut the tail to a point, ${main} from the main side's face and ${end} from the end side's, so both fascias lie flat.`,
     tailOne: (fascia: string, face: string, tilt: string) =>
-      `Saw along the ${fascia}'s fascia, the only one it meets: tilt ${tilt} from the ${face}'s face.`,
+      `Cut the tail along the ${fascia}'s fascia, the only one it meets: tilt ${tilt} from the ${face}'s face.`,
     noTail: "No tail: the plumb line over the plate is the end cut.",
     ridge: (length: string) => `Cut both ends square, ${length} long.`,
     ridgeSides: "Square each mark down both faces; an X goes on the far side of the line.",
     ridgeHips: "The cheek of a hip covers each face from an end to the farther line of H.",
     marks:
-      "Hook on the plumb line over the corner, lay off each mark up the top and square it across; the slanted lines are the sides of the jacks.",
-    mirror: "Drawn for the right hand: the left hand is its mirror image.",
-    fromSquare: (complement: string) => `(or ${complement} from the square face)`,
+      "Hook the plumb line over the corner. Lay off each mark up the top and square it across; the slanted lines are the sides of the jacks.",
+    mirror: "Drawn for the right hand; the left hand is its mirror image.",
+    pastSaws: "(past most saws: lay out both faces, cut from both)",
     roof: (span: string, length: string, pitch: string, endPitch: string) =>
       `Roof ${span} by ${length}, ${pitch} in 12${endPitch === pitch ? "" : `, ends ${endPitch} in 12`}.`,
     cautions:
-      "Geometry only: no size or strength is proved; follow the local code, span tables and a licensed designer. Check the first cut against the building. Blade guard, eye protection and fall protection as the local rules ask.",
+      "Geometry only: no size or strength is proved. Follow the local code, span tables and a licensed designer. Check the first cut against the building. Use the blade guard, eye protection and fall protection that local rules ask for.",
   },
 } as const;
 

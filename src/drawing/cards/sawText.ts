@@ -5,12 +5,12 @@ import type { Words } from "../canvas/words.ts";
 const MOST = 45;
 
 /**
- * A tilt as it is set on the saw, in degrees; past what many saws have, also the one that makes the same cut from the square face.
+ * A tilt as it is set on the saw, in degrees; past what many saws have, with what to do instead.
  *
  * @example
- * sawText(56.309932, WORDS) // => "56.31° (or 33.69° from the square face)"
+ * sawText(56.309932, WORDS) // => "56.31° (past most saws: lay out both faces, cut from both)"
  */
 export function sawText(tilt: number, words: Words): string {
   const shown = angleText(tilt);
-  return parseFloat(shown) > MOST ? `${shown} ${words.card.fromSquare(angleText(90 - tilt))}` : shown;
+  return parseFloat(shown) > MOST ? `${shown} ${words.card.pastSaws}` : shown;
 }

@@ -84,7 +84,7 @@ export function OrderSection({ state }: { state: PaneState }) {
           <p>
             {texts.orderTotal(
               order.boards,
-              unit === "mm" ? texts.metres(order.length / 1000) : lengthText(order.length, unit),
+              unit === "mm" ? texts.meters(order.length / 1000) : lengthText(order.length, unit),
             )}
           </p>
         )}

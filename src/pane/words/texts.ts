@@ -7,7 +7,7 @@ const listed = (items: readonly string[], most = 8) =>
 /** Every word that the pane shows or writes, in one place for whoever translates it. Rows and headings of the tables are the functions' own. */
 export const texts = {
   title: "Longpoint",
-  lead: "Hip roof, every jack to its long point.",
+  lead: "Hip roofs, every jack to its long point.",
   sections: {
     roof: "Roof",
     drawing: "Drawing",
@@ -28,13 +28,13 @@ export const texts = {
     Length: "Nothing is typed. Type the length of the building along the plates, such as 36'.",
     Pitch: "Nothing is typed. Type the rise in 12, such as 6.",
   },
-  choices: { in: "feet and inches", mm: "millimetres" } as Readonly<Record<string, string>>,
+  choices: { in: "feet and inches", mm: "millimeters" } as Readonly<Record<string, string>>,
   noRidge: "no ridge board",
   pieces: (count: number) => many(count, "piece", "pieces"),
   boardsUnderstood: (count: number, first: string, last: string) =>
     count === 1 ? first : `${count} lengths, ${first} to ${last}`,
-  startAgain: "Start values",
-  usual: "as usual",
+  startAgain: "Reset",
+  usual: "default",
 
   help: {
     Span: "Across the building, from the outer edge of one plate to the outer edge of the other. Type 24', 24' 6, 24-6 or 7320 mm.",
@@ -58,17 +58,17 @@ export const texts = {
     "End overhang": "Level, at the hipped ends. Leave it empty and the fascia runs level around the corner.",
     Heel: "Plumb, over the plate's outer edge, from its top to the top of the rafter. Type it in place of Seat, and leave Seat empty.",
     Correction:
-      "Added to the long point of every main jack, as the first jack tried has taught. Check a cut, below, works it out.",
+      "What the test jack was short (+) or long (-). Added to the long point of every main jack. Check a cut, below, works it out.",
     "End correction": "The same for the jacks of the ends.",
     Boards: "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
-    Waste: "Per cent added to areas and to board feet.",
-    Spares: "Commons ordered beyond the count: any jack can be cut from one.",
+    Waste: "Percent added to areas and to board feet.",
+    Spares: "Extra commons to order. Any jack can come out of one.",
     Unit: "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
   } satisfies Record<Row, string>,
 
-  scheduleCaption: "Jacks as they would be cut, longest first",
+  scheduleCaption: "Jacks to cut, longest first",
   scrolls: (name: string) => `${name}, scrolls sideways`,
-  notYet: "Shows here once every field above can be read.",
+  notYet: "The jacks show here once every field above can be read.",
   jackCount: (jacks: number, kinds: number) =>
     `${many(jacks, "jack", "jacks")} of ${many(kinds, "length", "lengths")}.`,
 
@@ -99,56 +99,50 @@ export const texts = {
     titles.length <= 3 ? titles.join(", ") : `${titles[0]} and ${titles.length - 1} more`,
   onTape: (heading: string) => `${heading}, on tape`,
   cautionInSheet:
-    "Geometry only: no strength is proved. Sizes, spans, ties and bracing follow the local code and a licensed designer. Check the first cut against the building.",
+    "Geometry only: no strength is proved. Take sizes, spans, ties and bracing from the local code and a licensed designer. Check the first cut against the building.",
   what: "What to write",
   where: "Where",
   onNewSheets: "on new sheets",
   atSelection: (cell: string) => `at the selected cell, ${cell}`,
   fill: "Fill the sheet",
   nothingChosen: "Choose at least one thing to write.",
-  fixFirst: (row: string) => `Nothing was written: ${row} cannot be read yet.`,
+  fixFirst: (row: string) => `Nothing was written. Fix ${row} first.`,
   fixGeneral: (words: string) => `Nothing was written. ${words}`,
   notNow: (table: string, why: string) => `${table} cannot be made of this roof: ${why}`,
-  written: (title: string, at: string) => `Written: ${title}, at ${at}.`,
+  written: (title: string, at: string) => `${title} written to ${at}.`,
   writing: (done: number, of: number) => `Writing, ${done} of ${of} cells`,
   working: "Working it out",
   stop: "Stop",
-  stopped: "Stopped. Nothing was left behind.",
+  stopped: "Stopped. Nothing was written.",
   failed: (why: string) => `Nothing was written. ${why}`,
-  takeBack: (title: string) => `Take back: ${title}`,
-  takenBack: (title: string) => `Taken back: ${title}.`,
+  takeBack: (title: string) => `Undo this fill: ${title}`,
+  takenBack: (title: string) => `Undone: ${title}.`,
   notTakenBack: (cells: readonly string[]) =>
-    `Nothing was taken back: ${listed(cells)} ${cells.length === 1 ? "was" : "were"} edited since.`,
+    `Nothing was undone: ${listed(cells)} ${cells.length === 1 ? "was" : "were"} edited since.`,
 
   linked: (at: string) => `Follows the roof block at ${at}.`,
-  unlink: "Let go",
-  lostLink: (at: string) => `The roof block at ${at} is gone. The fields keep what they show.`,
-  foundBlock: (at: string) => `A roof block stands at ${at}.`,
+  unlink: "Unlink",
+  lostLink: (at: string) => `The roof block at ${at} was deleted. These fields still show its last values.`,
+  foundBlock: (at: string) => `There is a roof block at ${at}.`,
   useBlock: "Use this block",
-  usingBlock: (at: string) => `The fields show the roof block at ${at} and follow it.`,
+  usingBlock: (at: string) => `These fields now follow the roof block at ${at}.`,
   differs: (rows: readonly string[]) => `Not yet in the sheet: ${rows.join(", ")}.`,
   update: "Write into the block",
   updated: "Block",
-  reread: "Back to the sheet's values",
+  reread: "Reload from sheet",
   lacking: (rows: readonly string[]) =>
-    `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or fill the sheet with a new block.`,
+    `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or write a new block.`,
 
   drawingOf: "Shown",
-  views: {
-    plan: "the whole plan",
-    corner: "one corner",
-    piece: "one piece",
-    hip: "the hip",
-    round: "the frame in the round",
-  },
+  views: { plan: "the whole plan", corner: "one corner", piece: "one piece", hip: "the hip", round: "3-D frame" },
   bothHands: "both",
   piece: "Piece",
   side: "Side",
   hand: "Hand",
 
   checkLead:
-    "Measure with the tape from the plate's outer top edge, at the seat, straight to where the long point will be. Type what it reads.",
-  checkColumns: ["Piece", "Measured", "Off by", "Tape as computed", "Means long point"],
+    "Hook the tape on the plate's outer top edge, at the seat. Pull it straight to where the long point will be. Type what it reads.",
+  checkColumns: ["Piece", "Measured", "Off by", "Tape should read", "Long point on site"],
   tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
   agrees: "agrees",
   longer: (by: string) => `${by}, longer`,
@@ -174,7 +168,7 @@ export const texts = {
       : `${where}${count} measured, off by ${least} to ${most}; the middle one (median) is ${median}, their mean ${mean}.`;
   },
   grows: (by: string, over: string) =>
-    `The differences change by ${by} from the jack nearest the corner to the farthest measured, ${over} along the plate: one correction does not fit all.`,
+    `The error grows from the corner up, by ${by} over ${over} of plate: check square and pitch. One correction will not fit all.`,
   standsOut: (mark: string, by: string, others: string) =>
     `${mark} is ${by} from the median of the others, which lie within ${others} of each other: measure it once more.`,
   useCorrection: (rows: readonly string[], length: string) =>
@@ -182,12 +176,12 @@ export const texts = {
   clearMeasured: "Clear the tapes",
   writeCheck: "Write the check into the sheet",
   checkSheet: "Check",
-  checkHeadings: ["Piece", "Tape measured", "Computed", "Means long point", "Off by"],
+  checkHeadings: ["Piece", "Tape measured", "Computed", "Long point on site", "Off by"],
   medianInSheet: "Median",
 
   salvage: "A jack that was cut wrong",
   salvageLead:
-    "What it can still become, least lost first. The side it was cut for, the hand it was cut to, its length to the long point along the top edge.",
+    "What it can still become, least loss first. Give the side and hand it was cut for, and its long point along the top edge.",
   cutAt: "Long point as cut",
   salvageSheet: "Salvage",
   writeSalvage: "Write this into the sheet",
@@ -203,7 +197,7 @@ export const texts = {
   orderWorking: "Working the order out.",
   orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
   orderColumns: ["Board", "To buy", "For waste", "Left over"],
-  metres: (length: number) => `${Number(length.toFixed(2))} m`,
+  meters: (length: number) => `${Number(length.toFixed(2))} m`,
   sentence: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
   scrollsDown: (name: string) => `${name}, scrolls`,
   planFor: (span: string, length: string, kerf: string) =>
@@ -213,28 +207,28 @@ export const texts = {
   orderPrices:
     "By price: in the sheet, give RAFTER.LUMBERORDER a table of boards with the headings Size, Length and Price (and Count for what is on hand) in place of the lengths. It then finds the cheapest order.",
 
-  cardsLead: "One card for each distinct piece, black and white. The browser's print also saves them as a PDF.",
+  cardsLead: "One card for each distinct piece, in black and white. Print, or save as PDF from the print window.",
   paper: "Paper",
   perPage: "Cards to a page",
   printCards: "Print the cut cards",
-  cardsIntoSheet: "Put the cards into the sheet as pictures",
-  cardsDrawn: "Pictures stay as they were drawn: after a change of the roof, put them in again.",
+  cardsIntoSheet: "Insert the cards into the sheet as pictures",
+  cardsDrawn: "These do not update. Insert them again after a change.",
 
-  figures: "This roof's figures beside the published ones",
+  figures: "Your roof's figures beside the published ones",
 
   ask: {
-    occupiedTitle: "There is something there already",
+    occupiedTitle: "These cells are not empty",
     occupied: (cells: readonly string[]) =>
       `${many(cells.length, "cell is", "cells are")} filled where this would go: ${listed(cells, 12)}.`,
     nothingYet: "Nothing has been written yet.",
     beside: "Further right, where it is free",
     newSheets: "On new sheets",
-    over: "Write over them",
+    over: "Overwrite them",
     overSure: (count: number) => `Yes, replace ${many(count, "cell", "cells")}`,
     cancel: "Write nothing",
     cancelled: "Nothing was written.",
     differsTitle: "Which roof?",
-    differsWhy: "What is written now hangs on the block in the sheet.",
+    differsWhy: "New tables will use the block in the sheet, not the fields above.",
     asInSheet: "Fill from the block as it is",
     updateTitle: "Change the block in the sheet?",
     change: ({ at, from, to, formula }: { at: string; from: string; to: string; formula: boolean }) =>
@@ -244,9 +238,9 @@ export const texts = {
   },
 
   cautions: [
-    "Geometry only: it sizes no member and proves no strength.",
-    "Sizes, spans, bearing, ties, bracing, uplift and the support of ridge and hips follow the local code, span tables and a licensed designer.",
-    "Brace hip and common straight before you measure from them, and check the first cut against the building.",
-    "Cutting and working at height: blade guard, eye protection and fall protection as the local rules ask.",
+    "Geometry only: Longpoint sizes no member and proves no strength.",
+    "Take sizes, spans, bearing, ties, bracing, uplift and the support of ridge and hips from the local code, span tables and a licensed designer.",
+    "Brace hip and commons straight before you measure from them. Check the first cut against the building.",
+    "When you cut or work at height, use the blade guard, eye protection and fall protection that local rules ask for.",
   ],
 } as const;

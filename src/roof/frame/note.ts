@@ -4,11 +4,10 @@ import type { Kinds } from "../../measure/result.ts";
 interface Notes {
   /** Added to the long point. */
   corrected: { by: number };
-  /** `complement`: the tilt from the board's square face, which a saw can take. */
-  "tilt over 45": { tilt: number; complement: number };
-  "tilt over 60": { tilt: number; complement: number };
-  "tail tilt over 45": { tilt: number; complement: number };
-  "tail tilt over 60": { tilt: number; complement: number };
+  "tilt over 45": { tilt: number };
+  "tilt over 60": { tilt: number };
+  "tail tilt over 45": { tilt: number };
+  "tail tilt over 60": { tilt: number };
   "proud of hip": { by: number };
   "toe below hip": { by: number };
   "corner bay": { width: number };

@@ -20,7 +20,7 @@ export function toeBelowHip({ spec }: Frame, { slope, drop, section }: Hip, { pi
 
 /** Most portable saws tilt to 45 degrees, some to 60 (common practice, no source). */
 function tiltNotes(tilt: number, of: "" | "tail " = ""): Note[] {
-  const figures = { tilt, complement: 90 - tilt };
+  const figures = { tilt };
   if (tilt > 60 + NONE) return [{ kind: `${of}tilt over 60`, ...figures }];
   return tilt > 45 + NONE ? [{ kind: `${of}tilt over 45`, ...figures }] : [];
 }

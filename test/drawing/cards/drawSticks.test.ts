@@ -217,7 +217,7 @@ describe("stickPages", () => {
     expect(html).toContain("break-inside:avoid");
     expect(notes[0]).toMatch(/joined over rafters/);
     expect(html.replaceAll("\u00a0", " ")).toContain(notes[0]!.replaceAll('"', "&#34;"));
-    expect(html).toMatch(/Blade guard, eye protection/);
+    expect(html).toMatch(/blade guard, eye protection/);
     // All boards to one scale, whichever svg they stand in.
     expect(new Set([...html.matchAll(/data-scale="([^"]+)"/g)].map(([, scale]) => scale)).size).toBe(1);
     expect(html).not.toMatch(/https?:\/\/(?!www\.w3\.org)/);

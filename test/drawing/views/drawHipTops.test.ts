@@ -35,7 +35,7 @@ describe("drawHipTops", () => {
   it("says what was done to the top, and which jacks stand proud", () => {
     const texts = (spec: RoofSpec) => drawnTexts(drawn(spec)).map(({ text }) => text);
     expect(texts(HALL)).toEqual(["Top", "end side", "main side", `Dropped 1/4", plumb`]);
-    expect(texts(unequal)).toContain(`Jacks of the main side stand 1/4" above its corner`);
+    expect(texts(unequal)).toContain(`Jacks of the main side stand 1/4" proud of the hip`);
     expect(texts({ ...HALL, hipTop: "backed" })).toContain("Backed 18.43° both ways");
   });
 });

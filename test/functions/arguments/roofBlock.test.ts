@@ -173,7 +173,7 @@ describe("a metric block", () => {
     expect(rows("JACKTABLE", block)[0]).toMatchObject({ Offset: 2400, "Plate mark": 2381 });
     expect(rows("PLATEMARKS", block)[0]).toMatchObject({
       Mark: 581,
-      Note: "hook at the left corner, seen from outside; corner bay 600 mm, blocked",
+      Note: "hook at the left corner, seen from outside; 600 mm left at the corner: block it",
     });
     const units = new Set(rows("TAKEOFF", block).map((row) => row["Unit"]));
     expect(units).toEqual(new Set(["m", "m2", "sheets of 1200 x 2400 mm", "pieces", "board feet"]));

@@ -21,7 +21,7 @@ describe("noteText", () => {
     const proud = (by: number) => noteText({ kind: "proud of hip", by }, "in");
     expect(proud(0.2652)).toContain(`17/64"`);
     expect(proud(1.2652)).toContain(`1 1/4"`);
-    expect(noteText({ kind: "tilt over 45", tilt: 53.1301, complement: 36.8699 }, "in")).toContain("36.87°");
+    expect(noteText({ kind: "backed", main: 18.434949 }, "in")).toContain("18.43°");
   });
 
   it("gives millimetres whole, the small ones to a tenth", () => {

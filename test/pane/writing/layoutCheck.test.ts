@@ -22,7 +22,7 @@ describe("layoutCheck", () => {
       "Piece",
       "Tape measured",
       "Computed",
-      "Means long point",
+      "Long point on site",
       "Off by",
       undefined,
       "=RAFTER.JACKTABLE(Roof!$A$2:$B$18)",

@@ -34,7 +34,7 @@ describe("writing", () => {
     expect([state.work.value, state.written.value.length, state.says.value]).toEqual([
       null,
       0,
-      "Stopped. Nothing was left behind.",
+      "Stopped. Nothing was written.",
     ]);
   });
   it("says why it failed", async () => {
@@ -50,12 +50,12 @@ describe("writing", () => {
     await writeStep(state, step);
     await takeBack(state);
     expect([state.says.value, state.written.value.length]).toEqual([
-      "Nothing was taken back: Jacks!B4 was edited since.",
+      "Nothing was undone: Jacks!B4 was edited since.",
       1,
     ]);
     edited = [];
     await takeBack(state);
-    expect([state.says.value, state.written.value.length]).toEqual(["Taken back: Jacks.", 0]);
+    expect([state.says.value, state.written.value.length]).toEqual(["Undone: Jacks.", 0]);
   });
   it("takes back what was written when a stop came too late for the sheet", async () => {
     const rows = block();
@@ -70,7 +70,7 @@ describe("writing", () => {
     expect([rows[0]![0], state.written.value, state.says.value]).toEqual([
       "Title",
       [],
-      "Stopped. Nothing was left behind.",
+      "Stopped. Nothing was written.",
     ]);
   });
   it("does not say that nothing was written where only what came after it failed", async () => {
@@ -80,6 +80,6 @@ describe("writing", () => {
       throw new Error("That sheet cannot be shown.");
     };
     expect(await once(state, task)).toBeNull();
-    expect(state.says.value).toBe("Written: Jacks, at Bid!A1.");
+    expect(state.says.value).toBe("Jacks written to Bid!A1.");
   });
 });

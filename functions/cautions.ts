@@ -1,3 +1,4 @@
+import { roofCells } from "./arguments/roofCells.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
@@ -129,13 +130,7 @@ export const cautions = worksheetFunction({
   returns: "a table of text that spills, with headings; it approves nothing, and the local code governs.",
   examples: [
     {
-      cells: [
-        [
-          ["Span", 288],
-          ["Length", 432],
-          ["Pitch", 6],
-        ],
-      ],
+      cells: [roofCells({ Span: 288, Length: 432, Pitch: 6 })],
       // prettier-ignore
       result: [
         headings(columns),
@@ -183,14 +178,7 @@ export const cautions = worksheetFunction({
     },
     {
       cells: [
-        [
-          ["Span", "5 m"],
-          ["Length", "8 m"],
-          ["Pitch", "12°"],
-          ["End pitch", "30°"],
-          ["Ridge", "none"],
-          ["Heel", "110 mm"],
-        ],
+        roofCells({ Span: "5 m", Length: "8 m", Pitch: "12°", "End pitch": "30°", Ridge: "none", Heel: "110 mm" }),
       ],
       // prettier-ignore
       result: [

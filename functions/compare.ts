@@ -1,3 +1,4 @@
+import { roofCells } from "./arguments/roofCells.ts";
 import { Failure } from "../src/measure/result.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { choice } from "../src/registry/parameters.ts";
@@ -29,11 +30,7 @@ export const FIGURES = {
 export type What = keyof typeof FIGURES;
 const WHAT = Object.keys(FIGURES) as What[];
 
-const small = [
-  ["Span", 144],
-  ["Length", 192],
-  ["Pitch", 6],
-] as const;
+const small = roofCells({ Span: 144, Length: 192, Pitch: 6 });
 
 export const compare = worksheetFunction({
   name: "COMPARE",

@@ -1,3 +1,4 @@
+import { roofCells } from "./arguments/roofCells.ts";
 import { Failure } from "../src/measure/result.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
@@ -20,12 +21,7 @@ const columns: readonly Column<OrderLine | null, CutOrder>[] = [
 ];
 
 /** A small hip roof, whose figures the examples of MEMBERS show: kings of 80.4984 and 79.6599, hips of 106.875, jacks of 53.3183 and 26.4855 in. */
-const small = [
-  ["Span", 144],
-  ["Length", 144],
-  ["Pitch", 6],
-  ["Spacing", 24],
-] as const;
+const small = roofCells({ Span: 144, Length: 144, Pitch: 6, Spacing: 24 });
 const list = [
   ["Piece", "Size", "Length", "Count"],
   ["stud", "2x4", 30, 4],

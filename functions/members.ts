@@ -1,3 +1,4 @@
+import { roofCells } from "./arguments/roofCells.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
@@ -33,19 +34,8 @@ const columns: readonly Column<Piece, Unit>[] = [
 ];
 
 /** The examples' roofs. */
-const SMALL = [
-  ["Span", 144],
-  ["Length", 144],
-  ["Pitch", 6],
-  ["Spacing", 24],
-] as const;
-const GABLE = [
-  ["Span", `12'`],
-  ["Length", `20'`],
-  ["Pitch", 6],
-  ["Seat", 3.5],
-  ["Ends", "hip and gable"],
-] as const;
+const SMALL = roofCells({ Span: 144, Length: 144, Pitch: 6, Spacing: 24 });
+const GABLE = roofCells({ Span: `12'`, Length: `20'`, Pitch: 6, Seat: 3.5, Ends: "hip and gable" });
 
 export const members = worksheetFunction({
   name: "MEMBERS",

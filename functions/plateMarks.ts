@@ -1,3 +1,4 @@
+import { roofCells } from "./arguments/roofCells.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
@@ -38,14 +39,7 @@ export const plateMarks = worksheetFunction({
     "a table that spills, with headings; marks to the edge nearer the hook, and bays centre to centre, in the unit of the block.",
   examples: [
     {
-      cells: [
-        [
-          ["Span", 144],
-          ["Length", 192],
-          ["Pitch", 6],
-          ["Spacing", 24],
-        ],
-      ],
+      cells: [roofCells({ Span: 144, Length: 192, Pitch: 6, Spacing: 24 })],
       // prettier-ignore
       result: [
         headings(columns),
@@ -69,14 +63,7 @@ export const plateMarks = worksheetFunction({
         "set out by hand: king common at the end's run of 72, jacks at 24 and 48 less, marks half a rafter nearer the corner",
     },
     {
-      cells: [
-        [
-          ["Span", "3 m"],
-          ["Length", "4.5 m"],
-          ["Pitch", 8],
-          ["Ends", "hip and gable"],
-        ],
-      ],
+      cells: [roofCells({ Span: "3 m", Length: "4.5 m", Pitch: 8, Ends: "hip and gable" })],
       // prettier-ignore
       result: [
         headings(columns),

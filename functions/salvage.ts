@@ -1,3 +1,4 @@
+import { roofCells } from "./arguments/roofCells.ts";
 import { Failure } from "../src/measure/result.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { choice, length } from "../src/registry/parameters.ts";
@@ -45,16 +46,7 @@ export const salvage = worksheetFunction({
     "a table that spills, with headings; lengths in the unit of the block. One row says so where it can become none.",
   examples: [
     {
-      cells: [
-        [
-          ["Span", 192],
-          ["Length", 288],
-          ["Pitch", 6],
-        ],
-        "Both",
-        "left",
-        80.1511,
-      ],
+      cells: [roofCells({ Span: 192, Length: 288, Pitch: 6 }), "Both", "left", 80.1511],
       // prettier-ignore
       result: [
         headings(columns),
@@ -69,16 +61,7 @@ export const salvage = worksheetFunction({
         "by hand: 1.5 tan 45° / cos 26.57° = 1.6771 lost to the other hand, 26.8328 to the next jack (framing-square table: 26.83)",
     },
     {
-      cells: [
-        [
-          ["Span", 192],
-          ["Length", 288],
-          ["Pitch", 6],
-        ],
-        "Main",
-        "right",
-        `1' 8"`,
-      ],
+      cells: [roofCells({ Span: 192, Length: 288, Pitch: 6 }), "Main", "right", `1' 8"`],
       result: [
         headings(columns),
         ["none", "Main", "right", "", "", "shorter than every jack that it could become: keep it for blocking", 0],

@@ -1,3 +1,4 @@
+import { roofCells } from "./arguments/roofCells.ts";
 import { slopeAngle } from "../src/geometry/angle.ts";
 import { lengthText } from "../src/measure/lengthText.ts";
 import type { Unit } from "../src/measure/unit.ts";
@@ -65,14 +66,7 @@ export const takeOff = worksheetFunction({
     "a table that spills, with headings; feet, square feet and squares, or metres and square metres for a metric block.",
   examples: [
     {
-      cells: [
-        [
-          ["Span", 192],
-          ["Length", 288],
-          ["Pitch", 9],
-          ["Overhang", 16],
-        ],
-      ],
+      cells: [roofCells({ Span: 192, Length: 288, Pitch: 9, Overhang: 16 })],
       // prettier-ignore
       result: [
         headings(columns),
@@ -110,15 +104,15 @@ export const takeOff = worksheetFunction({
     },
     {
       cells: [
-        [
-          ["Span", "5000 mm"],
-          ["Length", "8000 mm"],
-          ["Pitch", 9],
-          ["Ends", "hip and gable"],
-          ["Overhang", "400 mm"],
-          ["Waste", 10],
-          ["Spares", 2],
-        ],
+        roofCells({
+          Span: "5000 mm",
+          Length: "8000 mm",
+          Pitch: 9,
+          Ends: "hip and gable",
+          Overhang: "400 mm",
+          Waste: 10,
+          Spares: 2,
+        }),
       ],
       // prettier-ignore
       result: [

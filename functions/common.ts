@@ -15,7 +15,7 @@ import { refused } from "./arguments/refused.ts";
 
 const family = "common";
 export const roofPitch = pitch("pitch", "Pitch of the roof plane.");
-const run = length("run", "Half the span: level, from the plate line to the centre of the ridge.", {
+const run = length("run", "Half the span: level, from the plate line to the center of the ridge.", {
   example: ["144", `12'`],
 });
 const ridgeThickness = length("ridgeThickness", "Thickness of the ridge board; 0 for none.", {

@@ -17,7 +17,7 @@ import { pricedArea, withWaste } from "./takeOff.ts";
 
 const MOST = 40;
 
-/** What can be compared: the kind of figure, and what it is in where the block is in inches or in millimetres. */
+/** What can be compared: the kind of figure, and what it is in where the block is in inches or in millimeters. */
 export const FIGURES = {
   "longest jack": { kind: "length", in: "in", mm: "mm" },
   step: { kind: "length", in: "in", mm: "mm" },
@@ -47,7 +47,7 @@ export const compare = worksheetFunction({
     ),
     listParameter(
       "spacings",
-      "Spacings to compare, centre to centre: a range, or one length.",
+      "Spacings to compare, center to center: a range, or one length.",
       MOST,
       [24, [16, 24]],
       (cell, reading) => readLengthCell(cell, reading, { example: "24" }),
@@ -56,7 +56,7 @@ export const compare = worksheetFunction({
   ],
   result: "table",
   returns:
-    "a grid that spills: a pitch in each row, a spacing in each column; lengths in the unit of the block, areas in square feet or square metres, squares with the block's waste, board feet without waste and spares. Where no roof can be framed, the cell says why.",
+    "a grid that spills: a pitch in each row, a spacing in each column; lengths in the unit of the block, areas in square feet or square meters, squares with the block's waste, board feet without waste and spares. Where no roof can be framed, the cell says why.",
   examples: [
     {
       cells: [small, [[6, 12]], [[16, 24]], "step"],
@@ -66,7 +66,7 @@ export const compare = worksheetFunction({
         [12, 22.63, 33.94],
       ],
       tolerance: 0.005,
-      source: "the framing-square table: difference in jacks at 16 and 24 in on centres, rise 6 and 12",
+      source: "the framing-square table: difference in jacks at 16 and 24 in on centers, rise 6 and 12",
     },
     {
       cells: [small, [[6], [9]], 24],

@@ -16,7 +16,7 @@ import { refused } from "./arguments/refused.ts";
 
 const family = "hip";
 export const sidePitch = pitch("pitch", "Pitch of the roof plane on this side of the hip.");
-export const run = length("run", "Run of this side's common: level, from the plate line to the centre of the ridge.", {
+export const run = length("run", "Run of this side's common: level, from the plate line to the center of the ridge.", {
   example: ["144", `12'`],
 });
 export const hipThickness = length("hipThickness", "Thickness of the hip.", { example: "1.5" });
@@ -115,7 +115,7 @@ export const hipRise = worksheetFunction({
 export const hipToKing = worksheetFunction({
   name: "HIPTOKING",
   family,
-  summary: "Length of a hip along its top centre line, from the corner's plumb line to its head between king commons.",
+  summary: "Length of a hip along its top center line, from the corner's plumb line to its head between king commons.",
   parameters: [
     sidePitch,
     run,
@@ -144,7 +144,7 @@ export const hipToKing = worksheetFunction({
 export const hipToRidge = worksheetFunction({
   name: "HIPTORIDGE",
   family,
-  summary: "Length of a hip along its top centre line, from the corner's plumb line to its head on the ridge's face.",
+  summary: "Length of a hip along its top center line, from the corner's plumb line to its head on the ridge's face.",
   parameters: [
     sidePitch,
     run,
@@ -176,7 +176,7 @@ export const hipDropFunction = worksheetFunction({
   parameters: [sidePitch, hipThickness, ...otherSide],
   result: "value",
   returns:
-    "the plumb drop of a hip centred on the meeting line, in the unit of hipThickness; at two pitches the larger side's.",
+    "the plumb drop of a hip centered on the meeting line, in the unit of hipThickness; at two pitches the larger side's.",
   examples: [
     {
       cells: [12, 1.5],
@@ -194,7 +194,7 @@ export const hipDropFunction = worksheetFunction({
 export const hipHeel = worksheetFunction({
   name: "HIPHEEL",
   family,
-  summary: "Height above plate of a dropped hip on its centre line, over the corner.",
+  summary: "Height above plate of a dropped hip on its center line, over the corner.",
   parameters: [sidePitch, heel, hipThickness, ...otherSide],
   result: "value",
   returns: "the height, in the unit of heel: the commons' less the drop.",
@@ -238,10 +238,10 @@ export const hipMark = worksheetFunction({
   name: "HIPMARK",
   family,
   summary:
-    "Where a jack's centre meets the near face of the hip, along the hip's top from the corner's plumb line squared across.",
+    "Where a jack's center meets the near face of the hip, along the hip's top from the corner's plumb line squared across.",
   parameters: [
     sidePitch,
-    length("offset", "Level distance along the plate line from the corner to the jack's centre.", { example: "48" }),
+    length("offset", "Level distance along the plate line from the corner to the jack's center.", { example: "48" }),
     hipThickness,
     ...otherSide,
   ],

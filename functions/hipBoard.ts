@@ -61,7 +61,7 @@ export const hipKingBoard = worksheetFunction({
   ],
   result: "value",
   returns:
-    "the length of the board, in the unit of run, to the farthest point of the head: at two pitches that is not on its centre line.",
+    "the length of the board, in the unit of run, to the farthest point of the head: at two pitches that is not on its center line.",
   examples: [
     {
       cells: [6, 144, 1.5, 1.5, 7.25, 4.4, 16],

@@ -12,7 +12,7 @@ import { refused } from "./arguments/refused.ts";
 
 const family = "jack";
 const sidePitch = pitch("pitch", "Pitch of the jack's roof plane.");
-const offset = length("offset", "Level distance along the jack's plate line from the corner to the jack's centre.", {
+const offset = length("offset", "Level distance along the jack's plate line from the corner to the jack's center.", {
   example: "48",
 });
 const hipThickness = length("hipThickness", "Thickness of the hip.", { example: "1.5" });
@@ -31,10 +31,10 @@ const runs = (
 export const jackStepFunction = worksheetFunction({
   name: "JACKSTEP",
   family,
-  summary: "Difference in length between neighbouring jacks.",
+  summary: "Difference in length between neighboring jacks.",
   parameters: [
     sidePitch,
-    length("spacing", "Spacing of the jacks, centre to centre.", { example: "24" }),
+    length("spacing", "Spacing of the jacks, center to center.", { example: "24" }),
     ...otherSide,
   ],
   result: "value",
@@ -56,7 +56,7 @@ export const jackStepFunction = worksheetFunction({
 export const jackLine = worksheetFunction({
   name: "JACKLINE",
   family,
-  summary: "Line length of a jack: from the plate line to the centre line of the hip, with no thickness taken off.",
+  summary: "Line length of a jack: from the plate line to the center line of the hip, with no thickness taken off.",
   parameters: [sidePitch, offset, ...otherSide],
   result: "value",
   returns: "the length along the slope, in the unit of offset.",
@@ -90,7 +90,7 @@ export const jackLen = worksheetFunction({
       cells: [6, 48, 1.5, 1.5],
       result: 53.3183,
       source:
-        "NAVEDTRA 14044, ch. 2: half the 45-degree thickness of the hip off the centre line; (48 - 1.5 x 16.97 / 12 / 2 + 0.75) x 13.4164 / 12",
+        "NAVEDTRA 14044, ch. 2: half the 45-degree thickness of the hip off the center line; (48 - 1.5 x 16.97 / 12 / 2 + 0.75) x 13.4164 / 12",
     },
     { cells: [9, 48, 1.5, 1.5, 12], result: 79.6875, source: "3-4-5 triangle: (48.75 x 4/3 - 0.75 x 5/3) x 5/4" },
     { cells: [`6/12`, `4'`, `1 1/2"`, `1 1/2"`], result: 53.3183 },

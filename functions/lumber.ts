@@ -16,7 +16,7 @@ export const boardFeet = worksheetFunction({
   summary: "Board feet of lumber of a nominal size.",
   parameters: [
     size("size", `Lumber size: nominal (2x8) or actual ("1.5 x 7.25", "38 x 184").`),
-    length("length", "Length of a piece; a bare number is inches, or millimetres where the size is in millimetres.", {
+    length("length", "Length of a piece; a bare number is inches, or millimeters where the size is in millimeters.", {
       example: "192",
     }),
     number("count", "Number of pieces.", { from: 0, to: 1_000_000, example: "count", fallback: 1 }),

@@ -96,5 +96,5 @@ export const lumberOrder = worksheetFunction({
 function lineNote({ size, first, waste }: OrderLine, order: CutOrder): string {
   if (waste === null) return first ? ridgeNote(order, size) : "";
   const short = waste.short > 0 ? `; ${waste.short} more are asked than there are` : "";
-  return `plus ${order.waste} per cent waste, not in the plan and not in the least possible${short}`;
+  return `plus ${order.waste} percent waste, not in the plan and not in the least possible${short}`;
 }

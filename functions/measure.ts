@@ -36,10 +36,10 @@ export const inches = worksheetFunction({
 export const toMm = worksheetFunction({
   name: "TOMM",
   family,
-  summary: "A length in millimetres, whatever it was typed in.",
-  parameters: [length("length", `Length: a number of millimetres, or text such as 2.86 m or 9' 4 5/8".`, any)],
+  summary: "A length in millimeters, whatever it was typed in.",
+  parameters: [length("length", `Length: a number of millimeters, or text such as 2.86 m or 9' 4 5/8".`, any)],
   result: "value",
-  returns: "millimetres; a bare number is millimetres already.",
+  returns: "millimeters; a bare number is millimeters already.",
   examples: [
     { cells: [`100"`], result: 2540, source: INCH },
     { cells: ["2.86 m"], result: 2860 },

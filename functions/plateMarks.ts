@@ -36,7 +36,7 @@ export const plateMarks = worksheetFunction({
   result: "table",
   columns,
   returns:
-    "a table that spills, with headings; marks to the edge nearer the hook, and bays centre to centre, in the unit of the block.",
+    "a table that spills, with headings; marks to the edge nearer the hook, and bays center to center, in the unit of the block.",
   examples: [
     {
       cells: [roofCells({ Span: 144, Length: 192, Pitch: 6, Spacing: 24 })],

@@ -63,7 +63,7 @@ export const takeOff = worksheetFunction({
   result: "table",
   columns,
   returns:
-    "a table that spills, with headings; feet, square feet and squares, or metres and square metres for a metric block.",
+    "a table that spills, with headings; feet, square feet and squares, or meters and square meters for a metric block.",
   examples: [
     {
       cells: [roofCells({ Span: 192, Length: 288, Pitch: 9, Overhang: 16 })],
@@ -131,19 +131,19 @@ export const takeOff = worksheetFunction({
         ["Roof, plan", 51.04, "m2", "all planes, level"],
         ["Roof, sloped", 63.8, "m2", "all planes, along the slope"],
         ["Ridge and hip cap", 15.1845, "m", "ridge and hips, no waste added"],
-        ["Underlayment", 70.18, "m2", "sloped area, plus 10 per cent waste; laps are extra"],
-        ["Roofing", 70.18, "m2", "sloped area, plus 10 per cent waste"],
+        ["Underlayment", 70.18, "m2", "sloped area, plus 10 percent waste; laps are extra"],
+        ["Roofing", 70.18, "m2", "sloped area, plus 10 percent waste"],
         ["Sheathing, net area", 63.8, "m2", "sloped area"],
-        ["Sheathing with waste", 70.18, "m2", "sloped area, plus 10 per cent waste"],
+        ["Sheathing with waste", 70.18, "m2", "sloped area, plus 10 percent waste"],
         ["Sheathing, net sheets", 23, "sheets of 1200 x 2400 mm", "net area over a sheet's, rounded up"],
         ["Sheathing, sheets by courses", 32, "sheets of 1200 x 2400 mm",
          "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next"],
         ["38 x 140 mm, pieces", 37, "pieces", "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut"],
         ["38 x 140 mm, lineal", 119.2982, "m", "each piece on its shortest board"],
-        ["38 x 140 mm, board feet", 430.5381, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
+        ["38 x 140 mm, board feet", 430.5381, "board feet", "nominal, each piece on its shortest board, plus 10 percent waste"],
         ["38 x 184 mm, pieces", 3, "pieces", "as MEMBERS counts them"],
         ["38 x 184 mm, lineal", 14.9379, "m", "each piece on its shortest board"],
-        ["38 x 184 mm, board feet", 71.8795, "board feet", "nominal, each piece on its shortest board, plus 10 per cent waste"],
+        ["38 x 184 mm, board feet", 71.8795, "board feet", "nominal, each piece on its shortest board, plus 10 percent waste"],
       ],
       tolerance: 0.0001,
     },
@@ -169,7 +169,7 @@ function itemsOf(model: RoofModel): Item[] {
     unit: sqft,
     how,
   });
-  const plus = waste === 0 ? "no waste added" : `plus ${waste} per cent waste`;
+  const plus = waste === 0 ? "no waste added" : `plus ${waste} percent waste`;
   return [
     lineal("Ridge", total.ridge, ridgeHow(model)),
     lineal("Hips", hips, `${total.hips.length} from apex to fascia, each ${lengthText(total.hips[0]!, unit)}`),

@@ -10,10 +10,10 @@ const family = "valley";
 const depth = length("depth", "Depth of the piece, square to its slope.", { example: "5.5" });
 const jackParameters = [
   pitch("pitch", "Pitch of the valley jack's roof plane."),
-  length("offset", "Level distance along the plate line from the inner corner to the jack's centre.", {
+  length("offset", "Level distance along the plate line from the inner corner to the jack's center.", {
     example: "48",
   }),
-  length("run", "Run of the common on this side: level, from the plate line to the centre of the ridge.", {
+  length("run", "Run of the common on this side: level, from the plate line to the center of the ridge.", {
     example: ["144", `12'`],
   }),
   length("valleyThickness", "Thickness of the valley.", { example: "1.5" }),

@@ -12,7 +12,7 @@ import {
   angle,
   between,
   CAUTION,
-  centred,
+  centered,
   heading,
   INCHES,
   input,
@@ -124,7 +124,7 @@ const left: BookCell[][] = [
   [label("Ridge"), input("2x10")],
   [label("Seat"), input(3.5, INCHES)],
   [label("Hip top"), input("dropped")],
-  [label("Waste"), input(10, 'General" per cent"')],
+  [label("Waste"), input(10, 'General" percent"')],
   [label("Spares"), input(1, 'General" piece"')],
 ];
 
@@ -132,7 +132,7 @@ const right: (BookCell | null)[][] = [
   [
     heading("Priced"),
     numbers("Quantity"),
-    centred("Unit"),
+    centered("Unit"),
     numbers("Price"),
     numbers("Amount"),
     heading(""),
@@ -196,7 +196,7 @@ const right: (BookCell | null)[][] = [
     how: "all other pieces of the sheet Members",
   }),
   [strong("Sum"), null, null, null, total("=SUM(H7:H12)", MONEY)],
-  [label("Overhead"), input(12, 'General" per cent"'), null, null, result("=H13*E14/100", MONEY)],
+  [label("Overhead"), input(12, 'General" percent"'), null, null, result("=H13*E14/100", MONEY)],
   [strong("Bid"), null, null, null, total("=H13+H14", MONEY)],
   [],
   [heading("Assumed"), numbers("Value")],

@@ -31,7 +31,7 @@ export const title = styled(LOOKS.title);
 export const heading = styled(LOOKS.heading);
 /** Over a column of numbers. */
 export const numbers = styled({ ...LOOKS.heading, across: "right" });
-export const centred = styled({ ...LOOKS.heading, across: "center" });
+export const centered = styled({ ...LOOKS.heading, across: "center" });
 /** A word between two columns of numbers. */
 export const between = styled({ ...LOOKS.label, across: "center" });
 export const label = styled(LOOKS.label);

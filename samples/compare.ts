@@ -45,7 +45,7 @@ const BLOCK: readonly (readonly [BookCell, BookCell])[] = [
   [label("Rafter"), input("2x8")],
   [label("Hip"), input("2x10")],
   [label("Ridge"), input("2x10")],
-  [label("Waste"), input(10, 'General" per cent"')],
+  [label("Waste"), input(10, 'General" percent"')],
 ];
 
 /** Figures of the whole roof to lay side by side, each a call that spills. Another one is one more entry. */

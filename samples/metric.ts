@@ -56,15 +56,15 @@ const left: BookCell[][] = [
   [label("Ridge"), input("45 x 245 mm")],
   [label("Seat"), input(70, MM)],
   [label("Set out from"), input("king common")],
-  [label("Waste"), input(8, 'General" per cent"')],
+  [label("Waste"), input(8, 'General" percent"')],
 ];
 
 const JOB = "Visitor shelter";
 const FOLLOWS = "Nothing is typed here: this sheet follows the roof on the sheet Job.";
-const MM_TABLE = [JOB, `Lengths in millimetres, angles in degrees. ${FOLLOWS}`] as const;
+const MM_TABLE = [JOB, `Lengths in millimeters, angles in degrees. ${FOLLOWS}`] as const;
 const BOUGHT = [
   JOB,
-  "Lengths in millimetres. Nothing is typed here: this sheet follows the roof on the sheet Job and the boards on the sheet Boards.",
+  "Lengths in millimeters. Nothing is typed here: this sheet follows the roof on the sheet Job and the boards on the sheet Boards.",
 ] as const;
 const METRIC = { ...SLIM, Size: 96, Offset: 64, Tape: 64 } as const;
 
@@ -118,10 +118,10 @@ const right: (BookCell | null)[][] = [
   [label("Thickness of ridge and hip"), input(45, MM)],
 ];
 
-/** A roof in metres and millimetres. The building and its prices are invented. */
+/** A roof in meters and millimeters. The building and its prices are invented. */
 export const metric: Sample = {
   name: "metric",
-  says: "A roof in metres and millimetres",
+  says: "A roof in meters and millimeters",
   book: {
     title: "Visitor shelter: hip roof in metric",
     sheets: [
@@ -131,7 +131,7 @@ export const metric: Sample = {
           [title("Visitor shelter at a nature reserve: hip roof, metric")],
           [
             note(
-              "An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length and amount follows. Lengths may be typed in m, cm or mm; bare numbers are millimetres.",
+              "An invented building with invented prices. Change a shaded cell, here or on the sheet Boards, and every length and amount follows. Lengths may be typed in m, cm or mm; bare numbers are millimeters.",
             ),
           ],
           [CAUTION],

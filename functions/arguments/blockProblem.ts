@@ -12,7 +12,7 @@ interface BlockProblems {
   "row of 0": object;
   "heel beside seat": object;
   /** 0.07 for 7%. */
-  "part for per cent": { waste: number };
+  "part for percent": { waste: number };
   "too short in this unit": Read & { value: number };
   "too long in this unit": Read & { value: number };
   "boards too short in this unit": Read;
@@ -21,7 +21,7 @@ interface BlockProblems {
 
   "no length of board": object;
   "text too long for boards": Read;
-  "comma between metres": Read;
+  "comma between meters": Read;
   "too many lengths of board": { most: number };
   "range without ends or step": Read;
   "range runs backwards": Read;

@@ -26,7 +26,7 @@ export function boardLengths(cell: Input, reading: Reading): Result<readonly num
     return refused({ kind: "text too long for boards", read: cell });
   // The comma parts lengths: 2,4 m would be read as 2 and as 4 m.
   if (typeof cell === "string" && /\d,\d/.test(cell) && /m/i.test(cell))
-    return refused({ kind: "comma between metres", read: cell });
+    return refused({ kind: "comma between meters", read: cell });
   const cells: Input[] = Array.isArray(cell)
     ? cell.flat()
     : typeof cell === "string"

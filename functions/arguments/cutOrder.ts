@@ -21,7 +21,7 @@ export interface CutOrder extends CuttingInput {
   readonly unit: Unit | null;
   readonly kerf: number;
   readonly priced: boolean;
-  /** Per cent that a roof block adds. */
+  /** Percent that a roof block adds. */
   readonly waste: number;
 }
 

@@ -78,7 +78,7 @@ function ofList(
   return { pieces, boards: boardsOf(listed, names), depths, ridge: null };
 }
 
-/** Thickness and depth in the unit of the call; dressed lumber is sold to whole millimetres. */
+/** Thickness and depth in the unit of the call; dressed lumber is sold to whole millimeters. */
 function sectionOf({ read }: ListedSize, unit: Unit | null): { thickness: number; depth: number } {
   if (read === null) return { thickness: 0, depth: 0 };
   const metric = (inches: number) => Math.round(inches * MM_PER_INCH);

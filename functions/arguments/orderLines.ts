@@ -12,7 +12,7 @@ export interface OrderLine {
   readonly leftOver: number;
   /** The first line of its size. */
   readonly first: boolean;
-  /** Bought for waste, and not in the plan: how many more the per cent asks than there are. */
+  /** Bought for waste, and not in the plan: how many more the percent asks than there are. */
   readonly waste: { readonly short: number } | null;
 }
 

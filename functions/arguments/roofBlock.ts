@@ -178,20 +178,20 @@ function roofSpec(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept): 
   };
 }
 
-/** A per cent typed as text, "10%", is the number before its sign; one below 1 is what a sheet makes of it, 0.07 of 7%. */
+/** A percent typed as text, "10%", is the number before its sign; one below 1 is what a sheet makes of it, 0.07 of 7%. */
 function readWaste(cell: Input, at: Reading): Result<number, ArgumentProblem> {
   const bare =
     typeof cell === "string" && cell.length < 32 && cell.trim().endsWith("%") ? cell.trim().slice(0, -1) : cell;
   const waste = readNumberCell(bare, at, { from: 0, to: 100, example: "waste" });
   if (waste instanceof Failure || waste === 0 || waste >= 1) return waste;
-  return refuse<BlockProblem>(at, { kind: "part for per cent", waste });
+  return refuse<BlockProblem>(at, { kind: "part for percent", waste });
 }
 
 /** A number without a mark. */
 const isBare = (cell: Input) =>
   typeof cell === "number" || (typeof cell === "string" && bareNumber(cell.trim()) !== null);
 
-/** A bare number that is far too small for its row is feet taken for inches, and one far too large for a span is millimetres. */
+/** A bare number that is far too small for its row is feet taken for inches, and one far too large for a span is millimeters. */
 function readSpan(row: "Span" | "Length", cell: Input, at: Reading, unitRow: boolean): Result<number, ArgumentProblem> {
   const value = readLengthCell(cell, at, { example: EXAMPLES[row] });
   if (value instanceof Failure || !isBare(cell)) return value;
@@ -202,7 +202,7 @@ function readSpan(row: "Span" | "Length", cell: Input, at: Reading, unitRow: boo
   return value;
 }
 
-/** Bare numbers that are all far too small for a roof's boards, under half the least span, are feet or metres. */
+/** Bare numbers that are all far too small for a roof's boards, under half the least span, are feet or meters. */
 function readBoards(cell: Input, at: Reading, least: number): Result<readonly number[], ArgumentProblem> {
   const read = boardLengths(cell, at);
   if (read instanceof Failure || read.at(-1)! >= least / 2 || Array.isArray(cell)) return read;
@@ -238,7 +238,7 @@ function blockUnit(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept, 
 
 function sectionIn(unit: Unit, { name, thickness, depth, unit: own }: ReadSize): Section {
   if (own === unit) return { name, thickness, depth };
-  // Dressed lumber is sold to whole millimetres: 1.5 x 5.5 in is 38 x 140.
+  // Dressed lumber is sold to whole millimeters: 1.5 x 5.5 in is 38 x 140.
   const metric = (inches: number) => Math.round(inches * MM_PER_INCH);
   return { name, thickness: metric(thickness), depth: metric(depth) };
 }

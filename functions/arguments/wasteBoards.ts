@@ -4,12 +4,12 @@ import type { CutOrder } from "./cutOrder.ts";
 /** Boards to be bought over and above the plan, for waste. */
 export interface WasteBoards extends Pick<PlannedBoard, "size" | "length" | "price"> {
   readonly count: number;
-  /** How many more the per cent asks than there are. */
+  /** How many more the percent asks than there are. */
   readonly short: number;
 }
 
 /**
- * A roof's Waste per cent as whole boards: of every size that part of the length ordered, in boards of the longest length ordered, of which any piece of the
+ * A roof's Waste percent as whole boards: of every size that part of the length ordered, in boards of the longest length ordered, of which any piece of the
  * size can be cut again.
  */
 export function wasteBoards({ plan, boards, waste }: CutOrder): WasteBoards[] {

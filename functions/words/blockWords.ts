@@ -15,20 +15,20 @@ export const blockWords: Words<BlockProblem> = {
     "the block has both Heel and Seat, and one follows from the other",
     "Keep one of the two rows",
   ],
-  "part for per cent": ({ waste }) => {
+  "part for percent": ({ waste }) => {
     const percent = Number((waste * 100).toPrecision(12));
-    return [`${waste} was read, which a sheet makes of ${percent}%`, `Type ${percent} for ${percent} per cent`];
+    return [`${waste} was read, which a sheet makes of ${percent}%`, `Type ${percent} for ${percent} percent`];
   },
   "too short in this unit": ({ read, value }, { unit, typed }) => [
     `${shown(read)} was read, which is too short in ${UNIT[unit ?? "in"]}`,
-    `Type ${unit === "mm" ? `${typed(`${value} m`)} for metres` : `${value}' for feet`}`,
+    `Type ${unit === "mm" ? `${typed(`${value} m`)} for meters` : `${value}' for feet`}`,
   ],
   "too long in this unit": ({ read, value }, say) => [
     `${shown(read)} was read, which is too long in inches`,
-    `Type ${say.typed(`${value} mm`)} for millimetres, or in beside the label Unit`,
+    `Type ${say.typed(`${value} mm`)} for millimeters, or in beside the label Unit`,
   ],
   "boards too short in this unit": ({ read }, { unit, typed }) => {
-    const [mark, units] = unit === "mm" ? [" m", "metres"] : ["'", "feet"];
+    const [mark, units] = unit === "mm" ? [" m", "meters"] : ["'", "feet"];
     const marked = String(read)
       .trim()
       .replace(/[\d.]+/g, `$&${mark}`);
@@ -38,7 +38,7 @@ export const blockWords: Words<BlockProblem> = {
     ];
   },
   "row in other unit": ({ read, unit, unitRow }) => [
-    `${shown(read)} is ${unit === "mm" ? "metric" : "feet and inches"}, but the block is in ${unit === "mm" ? "feet and inches" : "millimetres"}`,
+    `${shown(read)} is ${unit === "mm" ? "metric" : "feet and inches"}, but the block is in ${unit === "mm" ? "feet and inches" : "millimeters"}`,
     `Type every length of the block in one unit${unitRow ? ", or change the row Unit" : ""}`,
   ],
 
@@ -50,7 +50,7 @@ export const blockWords: Words<BlockProblem> = {
     `${shown(read)} was read, which is too long for a list of lengths`,
     "Type lengths such as 8', 12', 16'",
   ],
-  "comma between metres": ({ read }) => [
+  "comma between meters": ({ read }) => [
     `${shown(read)} was read`,
     "Type a decimal point instead of a decimal comma, and a blank after a comma between two lengths",
   ],
@@ -109,7 +109,7 @@ export const blockWords: Words<BlockProblem> = {
   ],
 };
 
-const UNIT: Readonly<Record<Unit, string>> = { in: "inches", mm: "millimetres" };
+const UNIT: Readonly<Record<Unit, string>> = { in: "inches", mm: "millimeters" };
 const USUAL = { Span: "24' or 288", Length: "36' or 432" } as const;
 const METRIC = { Span: "7.2 m", Length: "10.8 m" } as const;
 

@@ -33,7 +33,7 @@ export const cellWords: Words<CellProblem> = {
   ],
   "date for a length": ({ read, value }, say) => [
     `${shown(read)} was read, which is a date that a sheet makes of 24-6`,
-    `Type 24' 6", or ${say.typed(`${value / 1000} m`)} when it is millimetres`,
+    `Type 24' 6", or ${say.typed(`${value / 1000} m`)} when it is millimeters`,
   ],
   "length of 0": ({ examples }, say) => [
     "0 was read; it must be more than 0",
@@ -90,7 +90,7 @@ export const cellWords: Words<CellProblem> = {
   ],
   "size turned round": ({ read, instead }) => [`${shown(read)} was read; thickness comes first`, `Type ${instead}`],
   "size in other unit": ({ read, unit, from }) => [
-    `${shown(read)} is ${unit === "mm" ? "millimetres" : "inches"}, but ${unitSource(from)} is ${SYSTEM[other(unit)]}`,
+    `${shown(read)} is ${unit === "mm" ? "millimeters" : "inches"}, but ${unitSource(from)} is ${SYSTEM[other(unit)]}`,
     "Type both in the same unit",
   ],
 
@@ -154,7 +154,7 @@ const COUNTED: Readonly<Record<Counted, string>> = {
   count: "10, for ten pieces",
   pieces: "how many, such as 4",
   spares: "2, for two pieces",
-  waste: "10, for 10 per cent",
+  waste: "10, for 10 percent",
   boards: "how many there are, or nothing for as many as are wanted",
   price: "the price of one board, such as 9.85",
 };

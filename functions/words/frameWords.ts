@@ -30,7 +30,7 @@ export const frameWords: Words<FrameProblem> = {
   ],
   "spacing too narrow": ({ least }, say) => [
     "rafters so near each other leave no room to nail",
-    `Type ${say.least(least)} or more, centre to centre${say.unit === "in" ? "; feet need their mark, as 2'" : ""}`,
+    `Type ${say.least(least)} or more, center to center${say.unit === "in" ? "; feet need their mark, as 2'" : ""}`,
   ],
   "too many rafters": ({ rafters, spacing, most }, say) => [
     `at a spacing of ${say.length(spacing)} more than ${rafters} rafters would stand along a plate`,

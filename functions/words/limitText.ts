@@ -4,7 +4,7 @@ import type { Unit } from "../../src/measure/unit.ts";
 /**
  * A limit in words, rounded to the side that works: down for the most that may be typed, up for the least.
  *
- * Sixteenths of an inch or whole millimetres; with no unit, four decimals.
+ * Sixteenths of an inch or whole millimeters; with no unit, four decimals.
  */
 export function limitText(value: number, unit: Unit | null, bound: "most" | "least"): string {
   const parts = unit === "in" ? 16 : unit === "mm" ? 1 : 1e4;

@@ -3,7 +3,7 @@ import type { Note } from "../../src/roof/frame/note.ts";
 import { limitText } from "./limitText.ts";
 import { smallLength } from "../arguments/smallLength.ts";
 
-/** What people read for each note of the core, its lengths as read on a tape or in millimetres. */
+/** What people read for each note of the core, its lengths as read on a tape or in millimeters. */
 export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: Unit) => string } = {
   corrected: ({ by }, unit) => `Correction ${smallLength(by, unit)} already added`,
   "tilt over 45": () => `saw tilt over 45°: lay out both faces and cut from both, or use a saw that tilts farther`,
@@ -39,11 +39,11 @@ export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: U
     `shifted: faces ${smallLength(main, unit)} to the main side, ${smallLength(end, unit)} to the end side of the corner line`,
   "jacks proud": ({ by, backMain, backEnd }, unit) =>
     `jacks of the flatter side stand ${smallLength(by, unit)} proud of the hip: back it ${angle(backMain)} main and ${angle(backEnd)} end, or shift it`,
-  "farthest point": ({ by }, unit) => `farthest point of the head ${smallLength(by, unit)} past its centre line`,
+  "farthest point": ({ by }, unit) => `farthest point of the head ${smallLength(by, unit)} past its center line`,
   "hip too shallow": ({ least }, unit) =>
     `too shallow for the jacks' whole cut: take a hip at least ${limitText(least, unit, "least")} deep`,
   "short overhang": ({ overhang }, unit) =>
-    `overhang only ${smallLength(overhang, unit)}: ${unit === "mm" ? "metres need their m" : "feet need their mark"}`,
+    `overhang only ${smallLength(overhang, unit)}: ${unit === "mm" ? "meters need their m" : "feet need their mark"}`,
   "fascia not level": ({ levelEnd }, unit) =>
     `fascias not level: an end overhang of ${smallLength(levelEnd, unit)} would be`,
 };

@@ -13,5 +13,5 @@ export function orderProof({ plan, priced, unit }: CutOrder): string {
   const money = (value: number) => (priced ? value.toFixed(2) : lengthText(value, unit));
   const sizes = plan.sizes.filter(({ proved }) => !proved).map(({ size }) => size);
   const gap = plan.cost - plan.bound;
-  return `not proved: the order comes to ${money(plan.cost)}, and at most ${money(gap)} of it (${((gap / plan.cost) * 100).toFixed(2)} per cent) could be saved, on ${sizes.join(", ")}; the search stopped at its limit`;
+  return `not proved: the order comes to ${money(plan.cost)}, and at most ${money(gap)} of it (${((gap / plan.cost) * 100).toFixed(2)} percent) could be saved, on ${sizes.join(", ")}; the search stopped at its limit`;
 }

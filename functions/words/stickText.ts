@@ -12,7 +12,7 @@ export function markOf({ name, hand }: Pick<PlacedPiece, "name" | "hand">): stri
  * The pieces of a board in the order in which they are cut from its left end.
  *
  * "a | b": one cut ends a and starts b. "a + b": the slanting cut of both heads, and b is turned end for end. "a; b": cuts of different slant, nothing shared.
- * Neighbours that are alike are counted: "3 x C".
+ * Neighbors that are alike are counted: "3 x C".
  *
  * @example
  * stickText([{ name: "J1", hand: "left", shares: "none" }, { name: "J1", hand: "right", shares: "compound" }, { name: "C", hand: "plain", shares: "plumb" }]) // => "J1 L + J1 R | C"

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import TerserPlugin from "terser-webpack-plugin";
 import type { Configuration } from "webpack";
 import { embeddedAliases } from "./embeddedAliases.ts";
-import { licences } from "./licences.ts";
+import { licenses } from "./licenses.ts";
 import { pageRules } from "./pageRules.ts";
 
 /** How webpack makes the bench page. esbuild does the small work: it is four times as fast here as webpack's own minifier. */
@@ -31,7 +31,7 @@ export function benchConfig(root: string, outDir: string): Configuration {
     plugins: [
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }),
       new HtmlWebpackPlugin({ template: join(page, "index.html"), minify: false }),
-      licences(),
+      licenses(),
     ],
     stats: "errors-warnings",
   };

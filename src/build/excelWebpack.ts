@@ -2,7 +2,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import { resolve } from "node:path";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import type { Configuration } from "webpack";
-import { licences } from "./licences.ts";
+import { licenses } from "./licenses.ts";
 import { pageRules } from "./pageRules.ts";
 import { withoutDocs } from "./withoutDocs.ts";
 
@@ -29,7 +29,7 @@ export function excelWebpack(folder: string, mode: "production" | "development" 
     },
     // "..." is webpack's own minifier, which makes the smaller script here; esbuild does the style sheet.
     optimization: { minimizer: ["...", new EsbuildPlugin({ include: /\.css$/, css: true })] },
-    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" }), licences()],
+    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" }), licenses()],
     performance: false,
   };
 }

@@ -18,7 +18,7 @@
  * - a compound head against a plumb tail: the long point touches the tail's line, and the wedge is lost; `length` holds it already.
  *
  * **What a board loses.** A board comes square, so a group of one slope loses one slant D tan A (`lean`), half of the triangle at each end. Groups of
- * different slope on one board do not share: each loses its own. There is one kerf between any two neighbours on a board and none at its ends:
+ * different slope on one board do not share: each loses its own. There is one kerf between any two neighbors on a board and none at its ends:
  * the first and the last cut of a slanted group start in the triangle that falls off anyway, and a piece that ends just where the board ends needs no
  * cut. So pieces fit in a board of length L when
  *

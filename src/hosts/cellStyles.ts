@@ -1,6 +1,6 @@
 import type { CellLayout } from "./host.ts";
 
-/** How a style of a plan looks in a sheet. Sizes in points, colours as #rrggbb; what is not named stays as it is. */
+/** How a style of a plan looks in a sheet. Sizes in points, colors as #rrggbb; what is not named stays as it is. */
 export interface CellStyle {
   readonly bold?: boolean;
   readonly italic?: boolean;

@@ -13,7 +13,7 @@ const DEEPER = { in: 2, mm: 50 } as const;
  * The next deeper size of the same thickness, written the same way: what a hip or a ridge is made of when its rafters are this size.
  *
  * Nominal and dressed sizes go to the next dressed depth (5 in nominal is passed over: it is hardly stocked; common practice, no source),
- * in whole millimetres for metric ones. Every other size grows by 2 in or 50 mm. A text that is no size comes back unchanged.
+ * in whole millimeters for metric ones. Every other size grows by 2 in or 50 mm. A text that is no size comes back unchanged.
  *
  * @example
  * deeperSize("2x6") // => "2x8"

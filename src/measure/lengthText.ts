@@ -4,7 +4,7 @@ import { tapeText } from "./tapeText.ts";
 import type { Unit } from "./unit.ts";
 
 /**
- * A length for people: tape text for inches, whole millimetres (half up), and up to 3 decimals where there is no unit.
+ * A length for people: tape text for inches, whole millimeters (half up), and up to 3 decimals where there is no unit.
  *
  * @example
  * lengthText(112.625, "in") // => "9' 4 5/8\""

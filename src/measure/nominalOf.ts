@@ -3,12 +3,12 @@ import type { DressedSize } from "./dressedSizes.ts";
 import type { ReadSize } from "./readSize.ts";
 import { MM_PER_INCH } from "./unit.ts";
 
-/** How far a dressed size may be written from its exact one: metric sizes are rounded to whole millimetres, inches to 1/64 in. */
+/** How far a dressed size may be written from its exact one: metric sizes are rounded to whole millimeters, inches to 1/64 in. */
 const SLACK_MM = 0.5;
 const SLACK_IN = 1 / 64;
 
 /**
- * The dressed size that an actual size is, in inches or in millimetres (38 x 184 is a 2x8), or null when it is none.
+ * The dressed size that an actual size is, in inches or in millimeters (38 x 184 is a 2x8), or null when it is none.
  *
  * @example
  * nominalOf({ thickness: 38, depth: 184, unit: "mm", name: "38 x 184 mm" }) // => { nominalThickness: 2, nominalDepth: 8, thickness: 1.5, depth: 7.25 }

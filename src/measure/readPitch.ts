@@ -63,7 +63,7 @@ function degrees(text: string): number | null {
 
 function percent(text: string): number | null {
   return (
-    before(text, / ?(?:%|percent|per cent)$/)
+    before(text, / ?(?:%|percent|percent)$/)
       ?.div(100)
       .valueOf() ?? null
   );

@@ -18,7 +18,7 @@ export interface ReadSize {
   readonly name: string;
 }
 
-/** From here on a thickness is in millimetres: no rafter is 15 in thick and none 14 mm. */
+/** From here on a thickness is in millimeters: no rafter is 15 in thick and none 14 mm. */
 const THINNEST_MM = 15;
 
 /** Nothing sawn or glued is deeper, in inches: a larger number is a slip. */
@@ -28,7 +28,7 @@ const DEEPEST_IN = 100;
 const THINNEST_IN = 1 / 16;
 
 /**
- * Reads a lumber size, thickness first: nominal (2x8), actual inches (1.5 x 7.25, 1 1/2 x 7 1/4) or actual millimetres (38 x 184).
+ * Reads a lumber size, thickness first: nominal (2x8), actual inches (1.5 x 7.25, 1 1/2 x 7 1/4) or actual millimeters (38 x 184).
  *
  * Two whole numbers are a nominal size in inches, unless both are 15 or more or mm is written; with a decimal or a fraction in
  * either number they are actual inches (2.0 x 8.0). An inch mark alone does not make a size actual: 2" x 8" is a 2x8.
@@ -69,10 +69,10 @@ function read(clean: string): Pair | null {
   const [a, b] = [first, second].map(
     (part) => exact(part.replace(/ ?(?:mm|inches|inch|in|")\.?$/, ""))?.valueOf() ?? 0,
   ) as [number, number];
-  const millimetres = [first, second].some((part) => /mm\.?$/.test(part));
+  const millimeters = [first, second].some((part) => /mm\.?$/.test(part));
   const inchMark = [first, second].some((part) => /(?:"|in|inch|inches)\.?$/.test(part));
-  if (millimetres && inchMark) return null;
-  const metric = millimetres || (!inchMark && Math.min(a, b) >= THINNEST_MM);
+  if (millimeters && inchMark) return null;
+  const metric = millimeters || (!inchMark && Math.min(a, b) >= THINNEST_MM);
   const perInch = metric ? MM_PER_INCH : 1;
   if (Math.min(a, b) < THINNEST_IN * perInch || Math.max(a, b) > DEEPEST_IN * perInch) return null;
   const written = /[./]/.test(clean.replace(/(?:mm|in|inch|inches)\.$/, ""));

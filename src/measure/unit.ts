@@ -1,5 +1,5 @@
-/** The two units a call can be in: inches, or millimetres. */
+/** The two units a call can be in: inches, or millimeters. */
 export type Unit = "in" | "mm";
 
-/** Millimetres in an inch, exactly (international yard and pound agreement, 1959). */
+/** Millimeters in an inch, exactly (international yard and pound agreement, 1959). */
 export const MM_PER_INCH = 25.4;

@@ -41,11 +41,11 @@ export function labelledBlock<L extends string>(
       if (isBlank(value) || value === 0) continue;
       return refuse(reading, { kind: "value without label", read: value, labels });
     }
-    const spelt = typeof label === "string" && label.length <= 64 ? known.get(plainLabel(label)) : undefined;
-    if (spelt === undefined) return refuse(reading, { kind: "unknown label", read: label, labels });
-    if (seen.has(spelt)) return refuse(reading, { kind: "label twice", label: spelt });
-    seen.add(spelt);
-    if (!isBlank(value)) values.set(spelt, value);
+    const spelled = typeof label === "string" && label.length <= 64 ? known.get(plainLabel(label)) : undefined;
+    if (spelled === undefined) return refuse(reading, { kind: "unknown label", read: label, labels });
+    if (seen.has(spelled)) return refuse(reading, { kind: "label twice", label: spelled });
+    seen.add(spelled);
+    if (!isBlank(value)) values.set(spelled, value);
   }
   return values;
 }

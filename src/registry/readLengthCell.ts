@@ -6,7 +6,7 @@ import { placeOf, type Reading } from "./reading.ts";
 import { refuse } from "./refuse.ts";
 import type { Input } from "./worksheetFunction.ts";
 
-/** The largest length that is taken for one: a kilometre in millimetres, 16 miles in inches. */
+/** The largest length that is taken for one: a kilometre in millimeters, 16 miles in inches. */
 const LONGEST = 1_000_000;
 
 /** What a length may be, beside positive. */

@@ -1,7 +1,7 @@
 import type { Unit } from "../measure/unit.ts";
 import type { Place } from "./refusal.ts";
 
-/** What one call has learnt from its arguments so far, and where it reads. */
+/** What one call has learned from its arguments so far, and where it reads. */
 export interface Reading {
   /** The unit its texts are in, if any said so. */
   unit: Unit | null;
@@ -12,7 +12,7 @@ export interface Reading {
   within?: Omit<Place, "argument"> | undefined;
 }
 
-/** A reading that has learnt nothing yet. */
+/** A reading that has learned nothing yet. */
 export function newReading(argument = "", unit: Unit | null = null): Reading {
   return { unit, unitFrom: null, argument };
 }

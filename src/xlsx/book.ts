@@ -54,7 +54,7 @@ export interface Rectangle {
   readonly columns: number;
 }
 
-/** How a cell looks. Colours as #rrggbb, sizes in points. */
+/** How a cell looks. Colors as #rrggbb, sizes in points. */
 export interface Look {
   readonly format?: string;
   readonly font?: string;

@@ -51,7 +51,7 @@ function rgb(color: string): Color {
   return { rgb: color.slice(1).toUpperCase() };
 }
 
-/** A file's style as a look; what a look has no place for is named in `left`. `resolve` turns the file's colours into #rrggbb. */
+/** A file's style as a look; what a look has no place for is named in `left`. `resolve` turns the file's colors into #rrggbb. */
 export function lookOf(style: CellStyle, resolve: (color: Color) => string | null, left: Set<string>): Look | null {
   const { font = {}, fill, border = {}, alignment = {}, numFmt } = style;
   const color = font.color && resolve(font.color);

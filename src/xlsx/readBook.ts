@@ -92,7 +92,7 @@ function some(names: readonly string[]): string {
   return names.length > 4 ? `${names.slice(0, 3).join(", ")} and ${names.length - 3} more` : names.join(", ");
 }
 
-/** Colours of the file's theme as #rrggbb; null where a colour is the reader's own choice. */
+/** Colors of the file's theme as #rrggbb; null where a color is the reader's own choice. */
 function colors({ themeColors = [] }: Workbook): (color: Color) => string | null {
   return ({ rgb, theme, tint, indexed }) => {
     if (rgb) return `#${rgb.slice(-6).toLowerCase()}`;

@@ -90,7 +90,7 @@ describe("printed cut cards", () => {
     expect(Math.abs(Number(height) - PAPERS[paper.paper].height * 72)).toBeLessThan(1);
   });
 
-  it("as a picture: black, white and greys of text edges only, every card inked, the printer's margin white", async () => {
+  it("as a picture: black, white and grays of text edges only, every card inked, the printer's margin white", async () => {
     await page.setContent(htmlOf(ROOFS["regular"]!, { paper: "letter", perPage: 4 }).html);
     const shot = await page.locator(".page").first().screenshot();
     const seen = await page.evaluate(
@@ -102,11 +102,11 @@ describe("printed cut cards", () => {
         const context = canvas.getContext("2d")!;
         context.drawImage(image, 0, 0);
         const { data: pixels } = context.getImageData(0, 0, image.width, image.height);
-        const count = { coloured: 0, margin: 0, quarters: [0, 0, 0, 0] };
+        const count = { colored: 0, margin: 0, quarters: [0, 0, 0, 0] };
         for (let i = 0; i < pixels.length; i += 4) {
           const [r, g, b] = [pixels[i]!, pixels[i + 1]!, pixels[i + 2]!];
           const [x, y] = [(i / 4) % image.width, Math.floor(i / 4 / image.width)];
-          if (Math.max(r, g, b) - Math.min(r, g, b) > 8) count.coloured++;
+          if (Math.max(r, g, b) - Math.min(r, g, b) > 8) count.colored++;
           if (r > 128) continue;
           if (Math.min(x, y, image.width - x, image.height - y) < 24) count.margin++;
           count.quarters[(x > image.width / 2 ? 1 : 0) + (y > image.height / 2 ? 2 : 0)]!++;
@@ -115,7 +115,7 @@ describe("printed cut cards", () => {
       },
       `data:image/png;base64,${shot.toString("base64")}`,
     );
-    expect(seen.coloured).toBe(0);
+    expect(seen.colored).toBe(0);
     expect(seen.margin).toBe(0);
     for (const ink of seen.quarters) expect(ink).toBeGreaterThan(2000);
   });

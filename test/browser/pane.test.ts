@@ -56,7 +56,7 @@ async function rowOf(sheet: string, label: string): Promise<number> {
 }
 
 // A square corner of equal pitches with boards 1 1/2 in thick, as trade manuals have it: half the 45-degree thickness of the hip off the
-// centre line, half the jack's own thickness on, along the slope.
+// center line, half the jack's own thickness on, along the slope.
 const longPoint = (offset: number, pitch: number) =>
   (offset - (1.5 / 2) * Math.SQRT2 + 1.5 / 2) * Math.hypot(1, pitch / 12);
 

@@ -62,7 +62,7 @@ describe("checks and comparisons in the pane", () => {
     const grid = await values("Compare", 4, 0, 4, 3);
     expect(grid[0]).toEqual(["longest jack, in", 16, 24]);
     await enter("Compare", 2, 1, "step");
-    // The framing-square table: difference in jacks at 16 and 24 in on centres, rise 6, 9 and 12.
+    // The framing-square table: difference in jacks at 16 and 24 in on centers, rise 6, 9 and 12.
     const steps = await values("Compare", 5, 1, 3, 2);
     [
       [17.89, 26.83],

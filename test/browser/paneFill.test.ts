@@ -14,7 +14,7 @@ describe("the pane fills the sheet", () => {
     const tapes = async () =>
       (await values("Jacks 2", 1, 16, 40, 3)).filter((line) => line.some((value) => value !== "")).length;
     const then = await schedule();
-    // NAVEDTRA 14044, ch. 2: neighbours differ by the common difference, 26.83 in at rise 6 and 24 in on centre.
+    // NAVEDTRA 14044, ch. 2: neighbors differ by the common difference, 26.83 in at rise 6 and 24 in on center.
     const lengths = then.map((row) => row[5] as number);
     lengths.slice(1).forEach((length, i) => expect(lengths[i]! - length).toBeCloseTo(26.83, 2));
     const feet = Math.floor(lengths[0]! / 12);
@@ -37,7 +37,7 @@ describe("the pane fills the sheet", () => {
       expect(await tapes()).toBe(now.length);
       await expect.poll(() => field("Span").inputValue()).toBe(span);
     }
-    // Turned to millimetres, the tape column must not make feet of them.
+    // Turned to millimeters, the tape column must not make feet of them.
     await retype({
       Span: "9000",
       Length: "14000",

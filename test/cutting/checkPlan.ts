@@ -42,7 +42,7 @@ export function checkPlan(plan: CutPlan, { pieces, boards, kerf }: Instance): vo
  * Cuts the board: every piece as the solid it is, in coordinates of the board's side face (x, y) and thickness (z from the near face), with depth 1 and thickness 1.
  *
  * Depth and thickness do not matter, only lean = D tan A and turn = t tan f / cos A: a piece is between two planes x = x0 + lean y - turn z (or turn (z - 1), ...), so
- * that two neighbours lie a kerf apart everywhere if they do at the four corners of the section.
+ * that two neighbors lie a kerf apart everywhere if they do at the four corners of the section.
  */
 function checkPlaces(board: PlannedBoard, { pieces, kerf }: Instance): void {
   let before: ((y: number, z: number) => number) | null = null;
@@ -75,7 +75,7 @@ function checkPlaces(board: PlannedBoard, { pieces, kerf }: Instance): void {
   expect(board.leftOver).toBeCloseTo(Math.max(0, board.length - board.used), 9);
 }
 
-/** Whether all pieces on the board are of one slant: only then is the cut between neighbours known to be as wide as its spread. */
+/** Whether all pieces on the board are of one slant: only then is the cut between neighbors known to be as wide as its spread. */
 function sameSlant(board: PlannedBoard, pieces: Instance["pieces"], piece: number): boolean {
   return board.pieces.every((other) => pieces[other.piece]!.slant === pieces[piece]!.slant);
 }

@@ -14,7 +14,7 @@ async function optimum(model: string): Promise<number | null> {
   return solution.ObjectiveValue;
 }
 
-/** What pieces take of a board, given how many of each: lengths, a kerf between neighbours, a lean per slant, less a turn for every left and right pair. */
+/** What pieces take of a board, given how many of each: lengths, a kerf between neighbors, a lean per slant, less a turn for every left and right pair. */
 export function lengthTaken(pieces: readonly StockPiece[], counts: readonly number[], kerf: number): number {
   const leans = new Map<string, number>();
   const hands = new Map<string, { left: number; right: number; turn: number }>();

@@ -19,7 +19,7 @@ export const inches = (value: number) => lengthText(value, "in");
 
 const section = (name: string, thickness: number, depth: number) => ({ name, thickness, depth });
 
-/** Roofs whose drawings are hard to lay out: many members on little paper, millimetres, hardly any jack. */
+/** Roofs whose drawings are hard to lay out: many members on little paper, millimeters, hardly any jack. */
 export const ROOFS: Readonly<Record<string, RoofSpec>> = {
   ...SHAPES,
   "large and dense": {

@@ -112,10 +112,10 @@ describe("every drawing", () => {
     }
   });
 
-  it("is black and white for print, and follows the page's colours on a screen", () => {
+  it("is black and white for print, and follows the page's colors on a screen", () => {
     for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640, theme: "print" }))
       expect(new Set(svg.match(/(?:fill|stroke):[^;"]+/g)!.map((style) => style.split(":")[1]))).toEqual(
-        new Set([...["#000", "#fff", "#555", "none"].filter((colour) => svg.includes(`:${colour}`))]),
+        new Set([...["#000", "#fff", "#555", "none"].filter((color) => svg.includes(`:${color}`))]),
       );
     for (const [, svg] of allDrawings(ROOFS["regular"]!, { width: 640 })) expect(svg).not.toMatch(/:#/);
   });

@@ -209,7 +209,7 @@ describe("LUMBERORDER on a list", () => {
       /^kerf: "11'" was read, which is wider than a saw cuts\. Type 1\/8"\.$/,
     ],
     [
-      "millimetres of kerf among feet",
+      "millimeters of kerf among feet",
       [[HEADS, ["a", "2x4", `7'`, 1]], [[`8'`]], 3],
       /^kerf: 3 was read, which is wider than a saw cuts/,
     ],

@@ -160,7 +160,7 @@ describe("the two tables", () => {
       ["Waste", 10],
     ];
     const order = await rows("LUMBERORDER", block, FEET);
-    const waste = order.filter(({ Note }) => String(Note).startsWith("plus 10 per cent waste"));
+    const waste = order.filter(({ Note }) => String(Note).startsWith("plus 10 percent waste"));
     expect(waste.map(({ Size }) => Size)).toEqual(["2x8", "2x6"]);
     for (const row of waste) {
       const own = order.filter((one) => one["Size"] === row["Size"] && one !== row);
@@ -197,7 +197,7 @@ describe("the two tables", () => {
     const row = order.find(({ Size, Note }) => Size === "2x8" && String(Note).includes("waste"))!;
     expect([row["Count"], row["Note"]]).toEqual([
       1,
-      "plus 50 per cent waste, not in the plan and not in the least possible; 2 more are asked than there are",
+      "plus 50 percent waste, not in the plan and not in the least possible; 2 more are asked than there are",
     ]);
   });
 
@@ -257,7 +257,7 @@ describe("large lists", { timeout: 60_000 }, () => {
     expect(gap / cost).toBeLessThan(0.02);
     if (gap > 1e-6 * cost)
       expect(least(order)["Note"]).toMatch(
-        /^not proved: the order comes to .*, and at most .* of it \(\d+\.\d\d per cent\) could be saved, on 2x4/,
+        /^not proved: the order comes to .*, and at most .* of it \(\d+\.\d\d percent\) could be saved, on 2x4/,
       );
   });
 });

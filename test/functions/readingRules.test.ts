@@ -6,7 +6,7 @@ import { asked, number, refusal } from "./asked.ts";
 
 describe("a pitch: a bare number from 1 to 24 is the rise in 12", () => {
   it.each([1, 6, 6.5, 24])("%s", (cell) => expect(number("PITCHRISE", cell)).toBeCloseTo(cell, 12));
-  // tan 26.565... = 1/2; 50 per cent is 1 in 2.
+  // tan 26.565... = 1/2; 50 percent is 1 in 2.
   it.each([
     "6/12",
     "6:12",
@@ -77,9 +77,9 @@ describe("a length: text with marks decides the unit", () => {
     ["2.86 m", 2860],
     ["2860 mm", 2860],
     ["286 cm", 2860],
-  ])("%s is %s millimetres", (cell, millimetres) => {
-    expect(number("TOMM", cell)).toBe(millimetres);
-    expect(number("INCHES", cell)).toBeCloseTo(millimetres / 25.4, 12);
+  ])("%s is %s millimeters", (cell, millimeters) => {
+    expect(number("TOMM", cell)).toBe(millimeters);
+    expect(number("INCHES", cell)).toBeCloseTo(millimeters / 25.4, 12);
   });
   it.each([
     ["24' 6", 294],

@@ -70,7 +70,7 @@ describe("the Excel build", () => {
     expect([...associated.keys()].sort()).toEqual(
       (JSON.parse(file("functions.json")) as ExcelMetadata).functions.map(({ id }) => id).sort(),
     );
-    // NAVEDTRA 14044, chapter 2: common difference for 16 in centres at 8 in 12 is 19.23 in.
+    // NAVEDTRA 14044, chapter 2: common difference for 16 in centers at 8 in 12 is 19.23 in.
     expect(associated.get("JACKSTEP")!("8/12", 16, null, null, { address: "Sheet1!A1" })).toBeCloseTo(19.23, 2);
     expect(() => associated.get("JACKSTEP")!("", 16, null, null, { address: "Sheet1!A1" })).toThrow(FakeError);
   });

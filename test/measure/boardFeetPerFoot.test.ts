@@ -26,7 +26,7 @@ describe("boardFeetPerFoot", () => {
     expect(feetOf(size)).toBeCloseTo(feet, 12);
   });
 
-  it("is the same for a nominal size and for its dressed size in inches and in millimetres", () => {
+  it("is the same for a nominal size and for its dressed size in inches and in millimeters", () => {
     fc.assert(
       fc.property(fc.constantFrom(...dressedSizes), (size) => {
         const nominal = feetOf(sizeName(size.nominalThickness, size.nominalDepth, "nominal"));

@@ -11,7 +11,7 @@ const nominal = (text: string) => {
 };
 
 describe("nominalOf", () => {
-  // Whole-millimetre sizes of dressed lumber as sold in Canada (38 x 140, 38 x 184, 38 x 235, 38 x 286): common practice, no source.
+  // Whole-millimeter sizes of dressed lumber as sold in Canada (38 x 140, 38 x 184, 38 x 235, 38 x 286): common practice, no source.
   it.each([
     ["38 x 89", "2x4"],
     ["38 x 140", "2x6"],

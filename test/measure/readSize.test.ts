@@ -69,7 +69,7 @@ describe("readSize", () => {
     ["38.5 x 184", 38.5, 184],
     ["12 x 140 mm", 12, 140],
     ["15x15", 15, 15],
-  ])("reads %s in millimetres", (text, thickness, depth) => {
+  ])("reads %s in millimeters", (text, thickness, depth) => {
     expect(readSize(text)).toEqual({ thickness, depth, unit: "mm", name: `${thickness} x ${depth} mm` });
   });
 

@@ -27,7 +27,7 @@ const giving = (value: unknown, more: Partial<Definition> = {}): WorksheetFuncti
   worksheetFunction({ ...base, name: "GIVING", parameters: [], compute: () => value as never, ...more });
 
 describe("call", () => {
-  it("hands the readings on by name, and what the call has learnt of its unit", () => {
+  it("hands the readings on by name, and what the call has learned of its unit", () => {
     const seen = worksheetFunction({
       ...base,
       name: "SEEN",

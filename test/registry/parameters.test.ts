@@ -160,7 +160,7 @@ describe("size", () => {
     expect(read(it2, "2x8", metric("length"))).toMatchObject({ thickness: 1.5, unit: "in" });
     expect(message(it2, "1.5 x 7.25", metric("length"))).toContain("is inches, but length is metric");
   });
-  it("lets millimetres decide the call's unit", () => {
+  it("lets millimeters decide the call's unit", () => {
     const reading = blank();
     read(it2, "38 x 184", reading);
     expect(reading).toMatchObject({ unit: "mm", unitFrom: { argument: "size" } });

@@ -13,7 +13,7 @@ describe("Unequal pitches: the step on side 1 uses m2 / m1, easily turned upside
     ["main", main, 6, 12, "Main"],
     ["end", end, 12, 6, "End"],
   ] as const)("on the %s side", (_, at, pitch, other, side) => {
-    const step = jackInSpace(at, 72, 1.5, 1.5).centre - jackInSpace(at, 48, 1.5, 1.5).centre;
+    const step = jackInSpace(at, 72, 1.5, 1.5).center - jackInSpace(at, 48, 1.5, 1.5).center;
     expect(number("JACKSTEP", pitch, 24, other)).toBeCloseTo(step, 10);
     // The saw follows the plumb line; its tilt is the angle in plan between the hip's face and the plane square to the jack.
     const tilt = degrees(Math.atan2(at.along[1], at.along[0]));
@@ -25,7 +25,7 @@ describe("Unequal pitches: the step on side 1 uses m2 / m1, easily turned upside
   });
 });
 
-describe("The jack's deduction is T / (2 cos f), not T / 2; long point and centre differ by t tan f / (2 cos A).", () => {
+describe("The jack's deduction is T / (2 cos f), not T / 2; long point and center differ by t tan f / (2 cos A).", () => {
   it.each([
     [6, 6, 90],
     [6, 12, 90],
@@ -40,9 +40,9 @@ describe("The jack's deduction is T / (2 cos f), not T / 2; long point and centr
     ];
     expect(long).toBeCloseTo(wood.long, 10);
     expect(short).toBeCloseTo(wood.short, 10);
-    // The centre of the cut, halfway, is as far short of the hip's centre line as a jack of no thickness would be.
+    // The center of the cut, halfway, is as far short of the hip's center line as a jack of no thickness would be.
     expect(number("JACKLINE", pitch, 60, other, corner) - (long + short) / 2).toBeCloseTo(
-      jackInSpace(space(pitch, other, corner), 60, 0, t).centre - wood.centre,
+      jackInSpace(space(pitch, other, corner), 60, 0, t).center - wood.center,
       10,
     );
   });
@@ -136,7 +136,7 @@ describe("The hip must be deep enough for the jack's whole cut: hip depth / cos(
   });
 });
 
-describe("A centred dropped hip at unequal pitches leaves the other side's jacks proud by drop - drop_s. Warn, and offer the backed or the shifted hip.", () => {
+describe("A centered dropped hip at unequal pitches leaves the other side's jacks proud by drop - drop_s. Warn, and offer the backed or the shifted hip.", () => {
   const unequal = [
     ["Pitch", 6],
     ["End pitch", 9],

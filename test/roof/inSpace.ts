@@ -63,22 +63,22 @@ export function space(nearRise: number, farRise: number, corner = 90): Space {
   };
 }
 
-/** The long and the short point of a jack of the near plane, their lengths up the slope from the plumb line over the plate line, and its centre's. */
+/** The long and the short point of a jack of the near plane, their lengths up the slope from the plumb line over the plate line, and its center's. */
 export function jackInSpace(
   at: Space,
   offset: number,
   hipThickness: number,
   jackThickness: number,
-): { long: number; short: number; centre: number; longPoint: Vec; shortPoint: Vec } {
+): { long: number; short: number; center: number; longPoint: Vec; shortPoint: Vec } {
   const face = at.face(hipThickness / 2);
-  const [longPoint, shortPoint, centrePoint] = [offset + jackThickness / 2, offset - jackThickness / 2, offset].map(
+  const [longPoint, shortPoint, centerPoint] = [offset + jackThickness / 2, offset - jackThickness / 2, offset].map(
     (x) => meet(atX(x), at.near, face),
   ) as [Vec, Vec, Vec];
   const up = (point: Vec) => Math.sign(point[1]) * far(point, [point[0], 0, 0]);
-  return { long: up(longPoint), short: up(shortPoint), centre: up(centrePoint), longPoint, shortPoint };
+  return { long: up(longPoint), short: up(shortPoint), center: up(centerPoint), longPoint, shortPoint };
 }
 
-/** How far each roof plane lies, plumb, under the meeting line at the faces of a hip centred on it. */
+/** How far each roof plane lies, plumb, under the meeting line at the faces of a hip centered on it. */
 export function falls(at: Space, thickness: number): { near: number; far: number } {
   const [ux, uy] = at.along;
   const s = 100;

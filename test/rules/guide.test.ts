@@ -73,14 +73,14 @@ describe("the guide's table of the roof block", () => {
       // What the guide names as the default may be typed, too.
       expect(read(row, rows.get(row)!.blank)).toEqual(read(row, ""));
     }
-    const [feet, metres] = rows.get("Boards")!.blank.split(", ");
+    const [feet, meters] = rows.get("Boards")!.blank.split(", ");
     expect(read("Boards", feet!)).toMatchObject({ boards: inches.boards });
     expect(
       readRoofBlock("roof", [
         ["Span", "7 m"],
         ["Length", "9 m"],
         ["Pitch", 6],
-        ["Boards", metres!],
+        ["Boards", meters!],
       ]),
     ).toMatchObject({ boards: mm.boards });
   });

@@ -137,7 +137,7 @@ describe("what the samples come to, by hand", () => {
     expect(value("metric", "Job", 9, 4)).toBeCloseTo((3600 - 22.5) / Math.cos(Math.PI / 6), 6);
   });
 
-  it("metric: an order in metres, proved least, whose boards come to the sum", () => {
+  it("metric: an order in meters, proved least, whose boards come to the sum", () => {
     const sheet = (name: string) =>
       books
         .get("metric")!

@@ -2,7 +2,7 @@ import { beyond, opposite } from "./half.ts";
 import type { Half } from "./half.ts";
 import { heading } from "./frame.ts";
 import type { Frame } from "./frame.ts";
-import { centreLine } from "./measure.ts";
+import { centerLine } from "./measure.ts";
 import { member } from "./member.ts";
 import { faceTowards, inside, rafterFrame } from "./rafter.ts";
 import { dot, scale, sub, UP } from "./vector.ts";
@@ -18,7 +18,7 @@ export function apexOf(shop: Shop, corner: RoofCorner, run: number): Vec {
     { thickness: 1, depth: 1 },
     { ends: [beyond(heading(corner.meeting), corner.at), opposite(inside(corner, corner.sides[0], -run))] },
   );
-  return centreLine(shop, line).high;
+  return centerLine(shop, line).high;
 }
 
 /** The faces, towards the corner, of two king commons that run to the apex. */

@@ -2,7 +2,7 @@ import { degrees, inches } from "./agreement.ts";
 import type { Agreement } from "./agreement.ts";
 import { beyond, depthIn, opposite } from "./half.ts";
 import { heading, seenFrom } from "./frame.ts";
-import { arris, centreLine, edgeAngle, lengthsFromPlate, markOnHip, ON, sawCut } from "./measure.ts";
+import { arris, centerLine, edgeAngle, lengthsFromPlate, markOnHip, ON, sawCut } from "./measure.ts";
 import { member } from "./member.ts";
 import { inside } from "./rafter.ts";
 import { measured, rowFor, rowsOf } from "./schedule.ts";
@@ -48,7 +48,7 @@ function rafterDetails(shop: Shop, roof: Roof, piece: Framed): Details {
     piece.kind === "jack" ? beyond(piece.bears!.face.normal, corner) : opposite(beyond(inward, apexOver(roof, at)));
   const line = member(shop, piece.frame, piece, { ends: [plateLine, lineEnd] });
   return {
-    "Line length": centreLine(shop, line).length,
+    "Line length": centerLine(shop, line).length,
     Tape: lengths.tape,
     Tail: arris(piece, corners, "left").length - lengths.left,
     Heel: opened.low[2],
@@ -72,7 +72,7 @@ function hipDetails(shop: Shop, roof: Roof, piece: Framed): Details {
   const plateCorner = corners.find((c) => distance(c, corner) < ON)!;
   return {
     "Line length": markOnHip(shop, piece, corner, apexOver(roof, piece.at!)),
-    Heel: centreLine(shop, board).low[2],
+    Heel: centerLine(shop, board).low[2],
     Seat: Math.max(...corners.filter((c) => Math.abs(c[2]) < ON).map((c) => depthFrom(corner, ahead, c))),
     Notch: piece.depth + seenFrom(piece.frame, plateCorner)[2],
     "Head cut": plumbCut(board as Framed, shop.corners(board.solid)),

@@ -1,7 +1,7 @@
 import { add, cross, dot, leftOf, plan, scale, sub, unit } from "./vector.ts";
 import type { Vec } from "./vector.ts";
 
-/** How a member lies: a point of its top centre line, and its own three directions. */
+/** How a member lies: a point of its top center line, and its own three directions. */
 export interface Frame {
   readonly at: Vec;
   /** Up the slope, along the top edge. */

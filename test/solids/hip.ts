@@ -7,7 +7,7 @@ import { member } from "./member.ts";
 import type { Cuts, Member, Section } from "./member.ts";
 import type { Shop } from "./shop.ts";
 
-/** How a hip's top meets the roof planes. "level" is the board as it comes, its centre line in the meeting line. */
+/** How a hip's top meets the roof planes. "level" is the board as it comes, its center line in the meeting line. */
 export type HipTop = "level" | "backed" | "dropped" | "shifted";
 
 /** How far the top of a board under a frame stands above each of the two roof planes, plumb, read off its corners. */
@@ -37,6 +37,6 @@ export function hip(shop: Shop, corner: RoofCorner, section: Section, top: HipTo
   return { ...piece, solid: shop.trim(piece.solid, ...corner.sides.map(({ above }) => opposite(above))) };
 }
 
-/** A valley rafter, centred under its line: the planes rise to both sides of it, so its square top stands under both. */
+/** A valley rafter, centered under its line: the planes rise to both sides of it, so its square top stands under both. */
 export const valley = (shop: Shop, { meeting }: RoofCorner, section: Section, cuts: Cuts): Member =>
   member(shop, meeting, section, cuts);

@@ -12,7 +12,7 @@ import { hip, hipFrame, proud } from "./hip.ts";
 import type { HipTop } from "./hip.ts";
 import { member } from "./member.ts";
 import type { Member } from "./member.ts";
-import { centreLine, extent, sawCut } from "./measure.ts";
+import { centerLine, extent, sawCut } from "./measure.ts";
 import { tail } from "./rafter.ts";
 import { Refusal } from "../../src/registry/refusal.ts";
 import { add, angle, cross, dot, scale, sub, unit, UP } from "./vector.ts";
@@ -51,7 +51,7 @@ export async function hipCheck(shop: Shop, one: CornerCase): Promise<Agreement[]
   const ahead = heading(corner.meeting);
   const overCorner = beyond(ahead, corner.at);
   const apex = apexOf(shop, corner, run);
-  const line = centreLine(
+  const line = centerLine(
     shop,
     member(shop, corner.meeting, section, { ends: [overCorner, opposite(beyond(ahead, apex))] }),
   );
@@ -60,7 +60,7 @@ export async function hipCheck(shop: Shop, one: CornerCase): Promise<Agreement[]
 
   const cheeks = kingFaces(shop, corner, apex, t);
   const dropped = cut("dropped", ...cheeks);
-  const droppedLine = centreLine(shop, dropped);
+  const droppedLine = centerLine(shop, dropped);
   const face = ridgeFace(shop, corner, apex, ridge || 1);
   const toRidge = cut("dropped", face);
   const [drop1, drop2] = proud(shop, corner, corner.meeting, section.thickness);
@@ -78,7 +78,7 @@ export async function hipCheck(shop: Shop, one: CornerCase): Promise<Agreement[]
     degrees("HIPDEG", slopeOf(sub(line.high, line.low)), await ask("HIPDEG")),
     inches("HIPRISE", rise * 12, await ask("HIPRISE")),
     inches("HIPTOKING", droppedLine.length, await ask("HIPTOKING", run, t)),
-    inches("HIPTORIDGE", centreLine(shop, toRidge).length, await ask("HIPTORIDGE", run, ridge || 1)),
+    inches("HIPTORIDGE", centerLine(shop, toRidge).length, await ask("HIPTORIDGE", run, ridge || 1)),
     inches("HIPDROP", Math.max(drop1, drop2), await ask("HIPDROP", section.thickness)),
     await hipHeel(droppedLine.low[2], "HIPHEEL", pitch, heel, section.thickness, other, one.angle),
     degrees("HIPBACK", backing(shop, corner, backed, 0), await ask("HIPBACK")),

@@ -10,7 +10,7 @@ import { heading } from "./frame.ts";
 import { hip } from "./hip.ts";
 import { member } from "./member.ts";
 import type { Member } from "./member.ts";
-import { centreLine, edgeAngle, extent, lengthsFromPlate, markOnHip, sawCut } from "./measure.ts";
+import { centerLine, edgeAngle, extent, lengthsFromPlate, markOnHip, sawCut } from "./measure.ts";
 import { faceTowards, inside, rafterFrame, tail } from "./rafter.ts";
 import { add, dot, scale } from "./vector.ts";
 import type { Shop } from "./shop.ts";
@@ -76,12 +76,12 @@ export async function jackCheck(shop: Shop, one: CornerCase, which: Which): Prom
   const corners = shop.corners(jack.solid);
   const cut = sawCut(jack, corners, face);
 
-  // The line length: the same board cut on the hip's centre plane, measured on its own centre line.
-  const centred = member(shop, jack.frame, one.jack, { ends: [inside(corner, side), beyond(face.normal, corner.at)] });
-  const line = centreLine(shop, centred).length;
+  // The line length: the same board cut on the hip's center plane, measured on its own center line.
+  const centered = member(shop, jack.frame, one.jack, { ends: [inside(corner, side), beyond(face.normal, corner.at)] });
+  const line = centerLine(shop, centered).length;
 
-  // The mark: where the jack's centre meets the near face, squared across the hip's top from there to over the corner.
-  const meets = centreLine(shop, jack).high;
+  // The mark: where the jack's center meets the near face, squared across the hip's top from there to over the corner.
+  const meets = centerLine(shop, jack).high;
   const mark = markOnHip(shop, hip, corner.at, meets);
 
   const {

@@ -20,20 +20,20 @@ export interface Edge {
   readonly length: number;
 }
 
-/** The top edge of a member on one of its side faces, or on its centre line when it is cut open there. */
+/** The top edge of a member on one of its side faces, or on its center line when it is cut open there. */
 export function topEdge({ frame }: Member, corners: readonly Vec[], across: number): Edge {
   const on = corners
     .map((point) => ({ point, seen: seenFrom(frame, point) }))
     .filter(({ seen }) => Math.abs(seen[1] - across) < ON && Math.abs(seen[2]) < ON)
     .sort((a, b) => a.seen[0] - b.seen[0]);
-  if (on.length < 2) throw new Error(`No top edge ${across} in from the centre line.`);
+  if (on.length < 2) throw new Error(`No top edge ${across} in from the center line.`);
   const low = on[0]!.point;
   const high = on.at(-1)!.point;
   return { low, high, length: distance(low, high) };
 }
 
-/** The top centre line of a piece: the edge that appears when it is sawn in two along it. */
-export function centreLine(shop: Shop, piece: Member): Edge {
+/** The top center line of a piece: the edge that appears when it is sawn in two along it. */
+export function centerLine(shop: Shop, piece: Member): Edge {
   return topEdge(piece, shop.corners(shop.trim(piece.solid, beyond(piece.frame.left, piece.frame.at))), 0);
 }
 

@@ -1,7 +1,7 @@
 import { answered } from "./answers.ts";
 import { beyond, depthIn, opposite } from "./half.ts";
 import { heading } from "./frame.ts";
-import { centreLine, ON } from "./measure.ts";
+import { centerLine, ON } from "./measure.ts";
 import { above } from "./proof.ts";
 import { measured, rowFor, rowsOf } from "./schedule.ts";
 import { dot } from "./vector.ts";
@@ -28,7 +28,7 @@ const reads = (said: number, { measured: length, least }: Due): boolean =>
 function onHip(shop: Shop, piece: Framed): Due[] {
   const { face, on } = piece.bears!;
   const hip = on[0]!;
-  const meets = centreLine(shop, piece).high;
+  const meets = centerLine(shop, piece).high;
   const half = shop.corners(shop.trim(piece.solid, beyond(piece.frame.left, piece.frame.at)));
   const toe = Math.min(
     ...half
@@ -55,13 +55,13 @@ function onHip(shop: Shop, piece: Framed): Due[] {
   ];
 }
 
-/** How far a hip's head reaches past its own centre line, along its top. */
-function pastCentre(shop: Shop, piece: Framed): Due {
+/** How far a hip's head reaches past its own center line, along its top. */
+function pastCenter(shop: Shop, piece: Framed): Due {
   const far = Math.max(...shop.corners(piece.solid).map((c) => dot(piece.frame.along, c)));
   return {
-    about: "head past the centre line",
-    words: /farthest point of the head (.+?) past its centre line/,
-    measured: far - dot(piece.frame.along, centreLine(shop, piece).high),
+    about: "head past the center line",
+    words: /farthest point of the head (.+?) past its center line/,
+    measured: far - dot(piece.frame.along, centerLine(shop, piece).high),
   };
 }
 
@@ -74,7 +74,7 @@ function due(shop: Shop, roof: Roof, piece: Framed): Due[] {
     // Plumb below the hip; the part of it square to the hip's slope is what its depth lacks.
     const toe = Math.max(...toes);
     return [
-      pastCentre(shop, piece),
+      pastCenter(shop, piece),
       {
         about: "hip too shallow",
         words: /take a hip at least (.+?) deep/,

@@ -7,7 +7,7 @@ import type { RoofCorner, Side } from "./corner.ts";
 import type { Cuts } from "./member.ts";
 import type { Vec } from "./vector.ts";
 
-/** The top line of a common or jack of a side whose centre stands at an offset along the plate line. */
+/** The top line of a common or jack of a side whose center stands at an offset along the plate line. */
 export const rafterFrame = ({ at, heel }: RoofCorner, { plate, inward, pitch }: Side, offset: number): Frame =>
   frameOf(add(add(at, scale(plate, offset)), [0, 0, heel]), add(inward, [0, 0, pitch]));
 

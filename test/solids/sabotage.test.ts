@@ -74,7 +74,7 @@ describe("the proof finds what it is there to find", { timeout: 60_000 }, () => 
     ).toHaveLength(4);
   });
 
-  it("a jack with no thickness of its own: its long point where its centre should be", async () => {
+  it("a jack with no thickness of its own: its long point where its center should be", async () => {
     expect(
       await foundWith(regular, (cut) => ({ ...cut, longPoint: cut.longPoint - (0.75 * Math.hypot(6, 12)) / 12 })),
     ).not.toEqual([]);

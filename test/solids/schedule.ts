@@ -1,7 +1,7 @@
 import { spilled } from "./answers.ts";
 import { inches } from "./agreement.ts";
 import type { Agreement } from "./agreement.ts";
-import { centreLine, extent, lengthsFromPlate, markOnHip, sawCut } from "./measure.ts";
+import { centerLine, extent, lengthsFromPlate, markOnHip, sawCut } from "./measure.ts";
 import { inside } from "./rafter.ts";
 import { sideOf } from "./settingOut.ts";
 import { dot, sub } from "./vector.ts";
@@ -37,7 +37,7 @@ const on = (row: Row, heading: string): number => Number(row[heading]);
 
 const known = new WeakMap<Framed, Measured>();
 
-/** What a piece measures, whatever it is; measured once. A hip is measured on its top's centre line from the corner's plumb line. */
+/** What a piece measures, whatever it is; measured once. A hip is measured on its top's center line from the corner's plumb line. */
 export function measured(shop: Shop, piece: Framed): Measured {
   const before = known.get(piece);
   if (before) return before;
@@ -52,8 +52,8 @@ function measure(shop: Shop, piece: Framed): Measured {
   if (piece.kind === "ridge") return { piece, longPoint: board, shortPoint: board, board, tape: 0, tilt: 0 };
   const at = piece.at!;
   if (piece.kind === "hip") {
-    // Squared across from over the corner: a shifted hip's own centre line need not reach back that far.
-    const length = markOnHip(shop, piece, at.corner.at, centreLine(shop, piece).high);
+    // Squared across from over the corner: a shifted hip's own center line need not reach back that far.
+    const length = markOnHip(shop, piece, at.corner.at, centerLine(shop, piece).high);
     return { piece, longPoint: length, shortPoint: length, board, tape: 0, tilt: 0 };
   }
   const { longPoint, shortPoint, tape } = lengthsFromPlate(shop, piece, inside(at.corner, sideOf(at)));
@@ -130,7 +130,7 @@ export async function jackTableCheck(shop: Shop, roof: Roof): Promise<{ agreemen
     agreements.push(
       say("Offset", piece.at!.offset),
       say("Plate mark", Math.min(...fromCorner)),
-      say("Hip mark", markOnHip(shop, hip, at, centreLine(shop, piece).high)),
+      say("Hip mark", markOnHip(shop, hip, at, centerLine(shop, piece).high)),
       say("Long point", one.longPoint),
       say("Short point", one.shortPoint),
       say("Tape", one.tape),

@@ -2,7 +2,7 @@ import { level, tangent, type Ask, type PrintedTable } from "./printed.ts";
 
 const HIP = 1.5;
 const VALLEY = 2;
-/** The run of a cripple between the centre lines of hip and valley: half of each, seen at 45 degrees, is added to its length. */
+/** The run of a cripple between the center lines of hip and valley: half of each, seen at 45 degrees, is added to its length. */
 const crippleRun = (ask: Ask, plate: string): number =>
   (level(ask, 6, ask("CRIPPLELEN", 6, plate, `${HIP}"`, `${VALLEY}"`)) + ((HIP + VALLEY) / 2) * Math.SQRT2) / 12;
 

@@ -18,7 +18,7 @@ describe("a formula in a file", () => {
     expect(typedFormula(stored)).toBe(typed);
   });
 
-  it("reads names however they are spelt", () => {
+  it("reads names however they are spelled", () => {
     expect(typedFormula("_XLDUDF_RAFTER_jacklen(6)+_xlfn.CONCAT(A1)")).toBe("=RAFTER.JACKLEN(6)+CONCAT(A1)");
     expect(storedFormula("=rafter.jacklen(6)")).toBe("_xldudf_RAFTER_JACKLEN(6)");
   });

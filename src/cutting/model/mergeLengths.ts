@@ -1,6 +1,6 @@
 import type { Cut, Item, Problem } from "./problem.ts";
 
-/** A problem in which neighbouring lengths count as one, and which of the finer items each coarse one stands for. */
+/** A problem in which neighboring lengths count as one, and which of the finer items each coarse one stands for. */
 export interface Coarse {
   readonly problem: Problem;
   readonly members: readonly (readonly number[])[];

@@ -11,7 +11,7 @@ import type { Cut, Problem } from "../model/problem.ts";
 import type { Relaxed, Row } from "./simplex.ts";
 
 /**
- * Beyond this many distinct pieces in one size neighbouring lengths are counted as one, some COARSE in all (see coarsened): as the longer for a plan, as the shorter for the
+ * Beyond this many distinct pieces in one size neighboring lengths are counted as one, some COARSE in all (see coarsened): as the longer for a plan, as the shorter for the
  * bound. A gap of about one in a hundred may then remain.
  */
 const MOST_DISTINCT = 300;

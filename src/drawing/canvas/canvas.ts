@@ -25,7 +25,7 @@ export interface TextStyle {
   readonly anchor?: "start" | "middle" | "end";
   /** Read from below upwards. */
   readonly vertical?: boolean;
-  readonly colour?: keyof Theme;
+  readonly color?: keyof Theme;
   readonly bold?: boolean;
 }
 
@@ -80,14 +80,14 @@ export class Canvas {
 
   /** Draws boards to the scale of a view; with an opening, only what shows in it. */
   boards(view: View, boards: readonly BoardShape[], opening?: Box): void {
-    const polygons = boards.map(({ polygon, mark, hand, colour = "ink", fill = "wood" }) => {
+    const polygons = boards.map(({ polygon, mark, hand, color = "ink", fill = "wood" }) => {
       const points = polygon.map((point) => onCanvas(view, point));
       for (const side of sidesOfPolygon(points)) {
         const shown = opening ? segmentIn(side, opening) : side;
         if (shown) this.#edges.add(shown);
       }
       if (fill !== "none") this.#grounds.push({ polygon: points, around: boxAround(points), fill });
-      return `<polygon data-piece="${mark}" data-hand="${hand}" points="${points.map(pair).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[colour]}"/>`;
+      return `<polygon data-piece="${mark}" data-hand="${hand}" points="${points.map(pair).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[color]}"/>`;
     });
     const { left, top, right, bottom } = opening ?? { left: 0, top: 0, right: 0, bottom: 0 };
     const frame = [left, top, right - left, bottom - top].map(short);
@@ -103,19 +103,17 @@ export class Canvas {
     );
   }
 
-  line(points: readonly Point[], colour: keyof Theme = "faint", dash = ""): void {
+  line(points: readonly Point[], color: keyof Theme = "faint", dash = ""): void {
     for (const [i, to] of points.slice(1).entries()) this.#rules.add([points[i]!, to]);
     this.#lines.push(
-      `<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[colour]}"${colour === "accent" ? ` stroke-width="${WEIGHTS.accent}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`,
+      `<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[color]}"${color === "accent" ? ` stroke-width="${WEIGHTS.accent}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`,
     );
   }
 
   /** A filled shape among the lines: an arrow's head, a flag. */
-  shape(points: readonly Point[], colour: keyof Theme): void {
+  shape(points: readonly Point[], color: keyof Theme): void {
     for (const side of sidesOfPolygon(points)) this.#rules.add(side);
-    this.#lines.push(
-      `<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[colour]};stroke:none"/>`,
-    );
+    this.#lines.push(`<polygon points="${points.map(pair).join(" ")}" style="fill:${this.theme[color]};stroke:none"/>`);
   }
 
   boxOf(at: Point, text: string, { anchor = "middle", vertical = false, bold = false }: TextStyle = {}): Box {
@@ -195,11 +193,11 @@ export class Canvas {
     return bold ? this.size * 1.08 : this.size;
   }
 
-  /** A text with what it needs to be read: a ground that breaks off the lines behind it, and the ground's colour round its letters. */
+  /** A text with what it needs to be read: a ground that breaks off the lines behind it, and the ground's color round its letters. */
   #written({
     at,
     text,
-    style: { anchor = "middle", vertical = false, colour = "ink", bold = false },
+    style: { anchor = "middle", vertical = false, color = "ink", bold = false },
     box,
   }: Written): string {
     const under = this.#grounds.findLast(
@@ -218,7 +216,7 @@ export class Canvas {
     const turn = vertical ? ` transform="rotate(-90 ${short(at.x)} ${short(at.y)})"` : "";
     const halo = ground === "paper" ? "" : `;stroke:${this.theme[ground]}`;
     // On a filled board letters are cut out of the fill.
-    const fill = this.theme[ground === "wood" || ground === "paper" ? colour : "paper"];
+    const fill = this.theme[ground === "wood" || ground === "paper" ? color : "paper"];
     return `${backing}<text x="${short(at.x)}" y="${short(at.y)}"${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${turn}${bold ? ' font-weight="600"' : ""} style="fill:${fill}${halo}">${escaped(text)}</text>`;
   }
 
@@ -236,7 +234,7 @@ export interface BoardShape {
   readonly polygon: readonly Point[];
   readonly mark: string;
   readonly hand: Hand;
-  readonly colour?: keyof Theme;
+  readonly color?: keyof Theme;
   readonly fill?: keyof Theme | "none";
 }
 

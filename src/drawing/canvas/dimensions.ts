@@ -157,7 +157,7 @@ export interface Reading {
 /**
  * Writes readings side by side, each at the end of a leader from its place, square to the line they stand on.
  *
- * Where they have no room, every second is left out, then every third and so on: the rest can be counted from its neighbours.
+ * Where they have no room, every second is left out, then every third and so on: the rest can be counted from its neighbors.
  * Under and over a line the texts stand on end; beside one they lie.
  */
 export function drawReadings(

@@ -14,12 +14,12 @@ export function boardShape(
   polygon: readonly Point[],
   tells: boolean,
 ): BoardShape {
-  const colour = piece.member === "jack" ? "accent" : "ink";
+  const color = piece.member === "jack" ? "accent" : "ink";
   return {
     polygon,
     mark: piece.mark,
     hand,
-    colour,
-    fill: tells && hand === "right" && piece.member === "jack" ? colour : "wood",
+    color,
+    fill: tells && hand === "right" && piece.member === "jack" ? color : "wood",
   };
 }

@@ -1,4 +1,4 @@
-/** The colours of a drawing as CSS values. */
+/** The colors of a drawing as CSS values. */
 export interface Theme {
   /** Lines and text. */
   readonly ink: string;
@@ -12,7 +12,7 @@ export interface Theme {
 }
 
 /**
- * On a screen the page decides, by custom properties; without them the page's own text and ground colours serve, light or
+ * On a screen the page decides, by custom properties; without them the page's own text and ground colors serve, light or
  * dark. On paper a drawing is black and white.
  */
 export const THEMES = {

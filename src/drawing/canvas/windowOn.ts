@@ -56,8 +56,7 @@ export function windowOn(
 
 /** Writes the marks of boards, over an edge only those that stand nowhere else. */
 function labelBoards(canvas: Canvas, view: View, boards: readonly PlacedBoard[], opening: Box): void {
-  const style = (board: PlacedBoard) =>
-    ({ colour: board.piece.member === "jack" ? "accent" : "ink", opening }) as const;
+  const style = (board: PlacedBoard) => ({ color: board.piece.member === "jack" ? "accent" : "ink", opening }) as const;
   const shown = new Set(
     boards
       .filter((board) => labelBoard(canvas, view, board, style(board)))

@@ -51,7 +51,7 @@ export const WORDS = {
   markFrom: "Marks from the corner's plumb line, squared across",
   ridge: "Ridge",
   ridgeMarks: "Both faces: from the end to each one's near side",
-  setOut: "Setting out along the main plate, centre to centre",
+  setOut: "Setting out along the main plate, center to center",
   apex: "Apex, from above",
   ridgePast: "Ridge past the apex",
   endKingShort: "End king common short",

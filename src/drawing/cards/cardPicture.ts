@@ -23,7 +23,7 @@ interface Text {
 /**
  * A whole cut card as one picture (SVG text), for a sheet that takes pictures: name, counts, figures, drawing, what to do in order, note and cautions.
  *
- * Black on white whatever the sheet's colours are, because it is drawn for print. Gives its height in pixels too.
+ * Black on white whatever the sheet's colors are, because it is drawn for print. Gives its height in pixels too.
  */
 export function cardPicture(
   { mark, title, counts, figures, steps, notes, cautions, drawing }: CutCard,

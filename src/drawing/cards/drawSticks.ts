@@ -51,7 +51,7 @@ export function drawSticks(sticks: readonly Stick[], options: StickOptions): str
   for (const stick of sticks) bottom = drawStick(canvas, stick, scale, bottom) + 2 * AIR;
   if (!canvas.brief)
     bottom =
-      canvas.lines([words.sticks.key, words.handSeen], { left: 0, right: width }, bottom, { colour: "faint" }) + AIR;
+      canvas.lines([words.sticks.key, words.handSeen], { left: 0, right: width }, bottom, { color: "faint" }) + AIR;
   return canvas.svg(bottom, words.sticks.title, sticks.map((stick) => headOf(canvas, stick)).join(". "));
 }
 
@@ -112,7 +112,7 @@ function headOf({ words: { sticks }, length }: Canvas, { number, times, size, le
   return sticks.boards({ first: number, times, size, length: length(long), left: length(leftOver) });
 }
 
-/** Lengths along the top edges of the pieces that are turned round or of those that are not, neighbours that are alike taken together, in pixels. */
+/** Lengths along the top edges of the pieces that are turned round or of those that are not, neighbors that are alike taken together, in pixels. */
 function dimensionsOf(
   { words, length, width, size }: Canvas,
   pieces: readonly StickPiece[],

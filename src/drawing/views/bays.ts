@@ -1,4 +1,4 @@
-/** A run of equal bays, from the first member's centre to the last one's. */
+/** A run of equal bays, from the first member's center to the last one's. */
 export interface Bay {
   readonly from: number;
   readonly to: number;
@@ -10,7 +10,7 @@ export interface Bay {
 const SAME = 1e-6;
 
 /**
- * Neighbouring bays of one width, taken together, as they are written on a plan.
+ * Neighboring bays of one width, taken together, as they are written on a plan.
  *
  * @example
  * bays([0, 12, 36, 60]) // => [{ from: 0, to: 12, count: 1, each: 12 }, { from: 12, to: 60, count: 2, each: 24 }]

@@ -81,14 +81,14 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
       upEnd.map(({ x, text }) => ({ at: x, text })),
       { way: "up", object: top, at: top - 9, least: left, most: opening.right },
     );
-    canvas.text({ x: left, y: 2 * lineHeight - 3 }, words.hipMarksEnd, { anchor: "start", colour: "faint" });
+    canvas.text({ x: left, y: 2 * lineHeight - 3 }, words.hipMarksEnd, { anchor: "start", color: "faint" });
   }
-  for (const board of [...onMain, ...onEnd]) labelBoard(canvas, view, board, { colour: "accent", opening });
+  for (const board of [...onMain, ...onEnd]) labelBoard(canvas, view, board, { color: "accent", opening });
 
   const bottom = opening.bottom + below + lineHeight;
-  canvas.text({ x: 0, y: lineHeight - 3 }, words.plateEnd, { anchor: "start", colour: "faint" });
-  canvas.text({ x: width, y: lineHeight - 3 }, words.hipMarks, { anchor: "end", colour: "faint" });
-  canvas.text({ x: left, y: bottom }, words.plateMain, { anchor: "start", colour: "faint" });
+  canvas.text({ x: 0, y: lineHeight - 3 }, words.plateEnd, { anchor: "start", color: "faint" });
+  canvas.text({ x: width, y: lineHeight - 3 }, words.hipMarks, { anchor: "end", color: "faint" });
+  canvas.text({ x: left, y: bottom }, words.plateMain, { anchor: "start", color: "faint" });
   return canvas.svg(
     bottom + 6,
     words.corner,

@@ -112,12 +112,12 @@ function drawPlane(canvas: Canvas, one: Laid, boards: TakeOff["sheet"], widest: 
         { x: edge + to, y: upper },
         { x: edge + x, y: upper },
       ];
-      canvas.boards(view, [{ polygon, mark: text, hand: "plain", colour: "faint", fill }]);
+      canvas.boards(view, [{ polygon, mark: text, hand: "plain", color: "faint", fill }]);
       numbers.push({
         text,
         from: at(edge + x, upper),
         to: at(edge + to, from),
-        colour: fill === "wood" ? "ink" : "accent",
+        color: fill === "wood" ? "ink" : "accent",
       });
     };
     if (start > 0) piece(0, start, String(number || ""), "none");
@@ -159,11 +159,11 @@ interface SheetNumber {
   readonly text: string;
   readonly from: Point;
   readonly to: Point;
-  readonly colour: "ink" | "accent";
+  readonly color: "ink" | "accent";
 }
 
 /** Writes a number in the middle of its sheet, or beside the hip's line that runs through there, if the sheet has room for it. */
-function writeNumber(canvas: Canvas, { text, from, to, colour }: SheetNumber): void {
+function writeNumber(canvas: Canvas, { text, from, to, color }: SheetNumber): void {
   const { left, right } = canvas.boxOf({ x: 0, y: 0 }, text);
   if (right - left >= to.x - from.x - 2) return;
   const y = (from.y + to.y) / 2 + canvas.size * 0.3;
@@ -171,7 +171,7 @@ function writeNumber(canvas: Canvas, { text, from, to, colour }: SheetNumber): v
   canvas.label(
     [0, -0.5, 0.5, -1, 1].map((part) => ({ x: (from.x + to.x) / 2 + part * room, y })),
     text,
-    { colour },
+    { color },
   );
 }
 

@@ -55,13 +55,12 @@ export function drawFoot(canvas: Canvas, shown: Shown, room: Room, facts?: Room)
   canvas.line([{ x: face, y: Math.min(top + 4, at(plate!).y) }, at(plate!), seatCorner], "faint", "2 2");
   // Under the line of the plate's top as far in as may be, else over it.
   const ends = [0, 4, 8, 12, 16, 20, 24, 28].map((back) => x(beyond) - inward * (2 + back));
-  const plateStyle: TextStyle = { anchor: flip ? "start" : "end", colour: "faint" };
+  const plateStyle: TextStyle = { anchor: flip ? "start" : "end", color: "faint" };
   const plateAt = [size + 2, -4]
     .flatMap((y) => ends.map((end) => ({ x: end, y: seatCorner.y + y })))
     .find((place) => canvas.isClear(place, words.plate, plateStyle));
   if (plateAt) canvas.text(plateAt, words.plate, plateStyle);
-  if (!canvas.brief)
-    canvas.text({ x: room.left, y: room.top + size }, words.foot, { anchor: "start", colour: "faint" });
+  if (!canvas.brief) canvas.text({ x: room.left, y: room.top + size }, words.foot, { anchor: "start", color: "faint" });
   const dimensions = [
     flat(0, piece.seat, words.seat, piece.seat),
     ...(piece.overhang > 0 ? [flat(from, 0, words.overhang, piece.overhang)] : []),

@@ -90,11 +90,11 @@ function sidesOf(board: PlacedBoard, sections: readonly OutlineFace[]): Side[] {
 
 /** The sides that face the reader and are large enough to be seen. */
 function shapesOf({ piece, hand }: PlacedBoard, sides: readonly Side[], least: number): BoardShape[] {
-  const colour = piece.member === "jack" ? "accent" : "ink";
+  const color = piece.member === "jack" ? "accent" : "ink";
   return sides
     .map(({ corners }) => corners.map(projected))
     .filter((polygon) => doubleArea(polygon) > least)
-    .map((polygon) => ({ polygon, mark: piece.mark, hand, colour }));
+    .map((polygon) => ({ polygon, mark: piece.mark, hand, color }));
 }
 
 /** Twice a polygon's area, positive where its corners run counterclockwise as seen: then the side faces the reader. */
@@ -130,7 +130,7 @@ function writeFeet(canvas: Canvas, view: View, nearest: readonly PlacedBoard[]):
       const place = canvas.label(
         places,
         text,
-        { anchor: aside ? "end" : "middle", colour: board.piece.member === "jack" ? "accent" : "ink" },
+        { anchor: aside ? "end" : "middle", color: board.piece.member === "jack" ? "accent" : "ink" },
         first,
       );
       if (!place) continue;

@@ -46,8 +46,7 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
   const ends = along(from, farthest);
   const shape: BoardShape = { polygon: edge.map(turned), mark: piece.mark, hand };
 
-  if (!canvas.brief)
-    canvas.text({ x: room.left, y: room.top + size }, words.head, { anchor: "start", colour: "faint" });
+  if (!canvas.brief) canvas.text({ x: room.left, y: room.top + size }, words.head, { anchor: "start", color: "faint" });
   canvas.boards(view, [shape], {
     left: Math.min(ends.from, ends.to),
     right: Math.max(ends.from, ends.to) + 1,
@@ -73,7 +72,7 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
     canvas.text({ x: longPoint.x + out * 9, y: longPoint.y + size * 0.35 }, words.longPointShort, {
       anchor,
       bold: true,
-      colour: "accent",
+      color: "accent",
     });
     // Inside the corner, on the wood.
     canvas.text({ x: shortPoint.x - out * 4, y: shortPoint.y + size + 1 }, words.shortPointShort, {

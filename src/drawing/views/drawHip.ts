@@ -29,7 +29,7 @@ export function drawHip(
   const room = { left: 0, right: width };
   let bottom = 0;
   if (part !== "cuts") {
-    bottom = canvas.lines([words.markFrom], room, 0, { colour: "faint" });
+    bottom = canvas.lines([words.markFrom], room, 0, { color: "faint" });
     for (const name of ["left", "right"] as const)
       bottom = drawFace(canvas, shown, name, { ...room, top: bottom + 6 }, part === "all");
   }
@@ -60,7 +60,7 @@ export function drawHip(
   );
 }
 
-/** One side face, its lengths under it, with the jacks that meet it: a reading to each one's centre, and the plumb lines of its two sides. */
+/** One side face, its lengths under it, with the jacks that meet it: a reading to each one's center, and the plumb lines of its two sides. */
 function drawFace(
   canvas: Canvas,
   { piece, hand, outline: { shape, marks, edge, ...faces } }: Shown,

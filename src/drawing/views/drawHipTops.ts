@@ -53,8 +53,8 @@ function drawOne(canvas: Canvas, one: RoofCase, room: Room): number {
   canvas.line([at(-reach, -reach * fall.end), at(0, 0), at(reach, -reach * fall.main)], "accent");
   canvas.line([at(0, 0), at(0, low)], "faint", "8 3 2 3");
   const beside = (side: -1 | 1) => ({ x: at(side * 0.62 * reach, 0).x, y: at(0, low).y - 4 });
-  canvas.text(beside(-1), words.endSide, { colour: "faint" });
-  canvas.text(beside(1), words.mainSide, { colour: "faint" });
+  canvas.text(beside(-1), words.endSide, { color: "faint" });
+  canvas.text(beside(1), words.mainSide, { color: "faint" });
   return canvas.lines(factsOf(canvas, one), room, at(0, low).y + 2) + 2;
 }
 

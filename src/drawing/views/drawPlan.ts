@@ -67,7 +67,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
     [`${tells ? words.handKey : words.handLetters} ${words.handSeen}`],
     { left: 0, right: width },
     bottom,
-    { colour: "faint" },
+    { color: "faint" },
   );
   return canvas.svg(
     bottom + 6,
@@ -100,7 +100,7 @@ function chainsOf(canvas: Canvas, boards: readonly PlacedBoard[], { spec, blocks
   return { main: chain(on("x", 0), spec.length), end: chain(on("y", main!.ends[0].corner.x), spec.span) };
 }
 
-/** Distances between neighbours on one plate line. */
+/** Distances between neighbors on one plate line. */
 function spacings(feet: readonly PlacedBoard[]): number[] {
   const main = feet
     .filter(({ foot }) => foot.y === 0)
@@ -140,19 +140,19 @@ function writeLabels(canvas: Canvas, view: View, feet: readonly PlacedBoard[], u
   const write = (board: PlacedBoard, text: string): Point | undefined => {
     const { x, y } = onCanvas(view, board.from);
     const { heading } = board;
-    const colour = board.piece.member === "jack" ? "accent" : "ink";
+    const color = board.piece.member === "jack" ? "accent" : "ink";
     if (heading.x !== 0)
       return canvas.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, {
         anchor: heading.x > 0 ? "end" : "start",
-        colour,
+        color,
       });
     if (upright)
       return canvas.label([{ x: x + size * 0.28, y: y + heading.y * 4 }], text, {
         vertical: true,
         anchor: heading.y > 0 ? "end" : "start",
-        colour,
+        color,
       });
-    return canvas.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { colour });
+    return canvas.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { color });
   };
   for (const once of [
     ({ piece }: PlacedBoard) => piece.mark,

@@ -18,7 +18,7 @@ export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): 
   const room = {
     left: 0,
     right: width,
-    top: canvas.lines([words.ridgeMarks], { left: 0, right: width }, 0, { colour: "faint" }) + 6,
+    top: canvas.lines([words.ridgeMarks], { left: 0, right: width }, 0, { color: "faint" }) + 6,
   };
   const view: View = {
     ...lyingView("ridge", face.polygon, room, false),

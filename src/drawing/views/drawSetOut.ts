@@ -10,7 +10,7 @@ import { windowOn } from "../canvas/windowOn.ts";
 /** Least width of one corner, in pixels. */
 const LEAST = 260;
 
-/** How the members of a corner are set out along the main plate, roof beside roof: bays centre to centre, from the corner to the king common. */
+/** How the members of a corner are set out along the main plate, roof beside roof: bays center to center, from the corner to the king common. */
 export function drawSetOut(cases: readonly RoofCase[], options: DrawingOptions): string {
   const canvas = new Canvas(options);
   const { words } = canvas;

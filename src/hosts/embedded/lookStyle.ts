@@ -110,7 +110,7 @@ function keyOf<K extends string>(names: Readonly<Record<K, unknown>>, value: unk
   return (Object.keys(names) as K[]).find((name) => names[name] === value);
 }
 
-/** The sheet's colours are #rgb, #rrggbb or rgb(r,g,b); a file takes #rrggbb. */
+/** The sheet's colors are #rgb, #rrggbb or rgb(r,g,b); a file takes #rrggbb. */
 function hex(color: Nullable<string>): string | null {
   if (!color) return null;
   const short = /^#([\da-f])([\da-f])([\da-f])$/i.exec(color);

@@ -122,7 +122,7 @@ function toExcel(content: string | number): string | number {
   return typeof content === "number" || content === "" || content.startsWith("=") ? content : `'${content}`;
 }
 
-/** Styles of one row, neighbours of one style together. */
+/** Styles of one row, neighbors of one style together. */
 function paint(range: Excel.Range, i: number, line: readonly (CellLayout | null)[]): void {
   for (let j = 0, end; j < line.length; j = end) {
     const style = line[j]?.style;

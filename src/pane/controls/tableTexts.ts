@@ -2,7 +2,7 @@ import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
 import { columnAt, type Cell, type Column, type ColumnKind, type Table } from "../../registry/columns.ts";
 
-/** A cell of a table as people read it: lengths on the tape or in millimetres, angles to the hundredth. */
+/** A cell of a table as people read it: lengths on the tape or in millimeters, angles to the hundredth. */
 export function cellText(kind: ColumnKind, cell: Cell, unit: Unit): string {
   if (typeof cell !== "number") return String(cell);
   switch (kind) {

@@ -83,7 +83,7 @@ export function CompareSection({ state }: { state: PaneState }) {
   );
 }
 
-/** A figure as people read it: a length on the tape or in whole millimetres. */
+/** A figure as people read it: a length on the tape or in whole millimeters. */
 function figureOf(what: string, unit: Unit): (cell: Cell) => string {
   return (cell) =>
     typeof cell !== "number" ? String(cell) : isLength(what) ? lengthText(cell, unit) : String(Number(cell.toFixed(2)));

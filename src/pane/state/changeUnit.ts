@@ -19,7 +19,7 @@ export function changeUnit(state: PaneState, to: string): void {
   state.inputs.value = spec && (to === "in" || to === "mm") && to !== spec.unit ? inUnit(inputs, spec, to) : inputs;
 }
 
-/** Every length and size that is typed, in the other unit: to the millimetre, or the sixteenth. Empty fields stay empty. */
+/** Every length and size that is typed, in the other unit: to the millimeter, or the sixteenth. Empty fields stay empty. */
 export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
   const length = (value: number) => (to === "mm" ? String(halfUp(value * MM_PER_INCH)) : tapeText(value / MM_PER_INCH));
   const sizes = (section: Section | null) => (section ? sizeIn(section, to) : "none");

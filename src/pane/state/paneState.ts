@@ -92,7 +92,7 @@ export function ask(state: PaneState, question: Omit<Question, "answer">): Promi
       choices: [...question.choices, { id: "cancel", label: texts.ask.cancel }],
       answer(id) {
         state.question.value = null;
-        if (id === "cancel") state.says.value = texts.ask.cancelled;
+        if (id === "cancel") state.says.value = texts.ask.canceled;
         resolve(id === "cancel" ? null : id);
       },
     };

@@ -43,7 +43,7 @@ export const texts = {
     Pitch: "Rise of the main sides over a run of 12. Type 6, 6/12, 26.57° or 50%.",
     "End pitch":
       "Rise of the hipped ends over 12, where it is not the pitch of the main sides. Leave it empty for the same.",
-    Spacing: "Centre to centre of commons and jacks, level, along the plate.",
+    Spacing: "Center to center of commons and jacks, level, along the plate.",
     Overhang: "Level, from the plate's outer edge to the plumb cut of the tail, on the main sides. 0 for none.",
     Rafter: "Commons and jacks. Nominal, such as 2x8, or as measured: 1.5 x 7.25 or 38 x 184.",
     Hip: "Usually one size deeper than the rafters, so that the whole cut of a jack bears on it.",
@@ -53,7 +53,7 @@ export const texts = {
       "Where the spacing starts along the plate: at the king common, so that the jacks follow it to the corner, or at the corner.",
     Ends: "Hips at both ends, or hips at one end and a gable at the other.",
     "Hip top":
-      "Dropped: left square and lowered until its top corners touch the roof. Backed: bevelled both ways. Shifted: moved sideways where the pitches differ.",
+      "Dropped: left square and lowered until its top corners touch the roof. Backed: beveled both ways. Shifted: moved sideways where the pitches differ.",
     "Hip head": "What the hips meet at the top: the king commons, or the ridge itself.",
     "End overhang": "Level, at the hipped ends. Leave it empty and the fascia runs level around the corner.",
     Heel: "Plumb, over the plate's outer edge, from its top to the top of the rafter. Type it in place of Seat, and leave Seat empty.",
@@ -85,7 +85,7 @@ export const texts = {
     cutting: "Cutting plan",
   },
   /** Beside a bare number in the block. */
-  units: { pitch: "in 12", Waste: "per cent", Spares: "pieces" },
+  units: { pitch: "in 12", Waste: "percent", Spares: "pieces" },
   tables: {
     schedule: "Jack schedule",
     members: "All members",
@@ -226,7 +226,7 @@ export const texts = {
     over: "Overwrite them",
     overSure: (count: number) => `Yes, replace ${many(count, "cell", "cells")}`,
     cancel: "Write nothing",
-    cancelled: "Nothing was written.",
+    canceled: "Nothing was written.",
     differsTitle: "Which roof?",
     differsWhy: "New tables will use the block in the sheet, not the fields above.",
     asInSheet: "Fill from the block as it is",

@@ -25,7 +25,7 @@ export function roomToGrow(now: Table): number {
  * The cells of one table: its formula spills under a heading row, and beside it stands the tape text of its lengths.
  *
  * The tape column has a formula in every row that the table may yet grow into; it shows nothing where the table has no row. A block
- * turned to millimetres later would make feet of them, so each looks at the unit first.
+ * turned to millimeters later would make feet of them, so each looks at the unit first.
  */
 export function layoutTable(place: TablePlace, { formula, columns, now, onTape, unitCell }: TableFormula): BlockLayout {
   const rows = roomToGrow(now);
@@ -46,7 +46,7 @@ export function layoutTable(place: TablePlace, { formula, columns, now, onTape, 
   });
 }
 
-/** A length of a table as it is read on a tape; empty where the table has no row, and whole millimetres in a metric roof. */
+/** A length of a table as it is read on a tape; empty where the table has no row, and whole millimeters in a metric roof. */
 export function tapeFormula(cell: string, unitCell: string | null): string {
   const tape = `RAFTER.TAPE(${cell})`;
   const text = unitCell === null ? tape : `IF(${unitCell}="mm",ROUND(${cell},0)&" mm",${tape})`;

@@ -25,7 +25,7 @@ function tiltNotes(tilt: number, of: "" | "tail " = ""): Note[] {
   return tilt > 45 + NONE ? [{ kind: `${of}tilt over 45`, ...figures }] : [];
 }
 
-/** An overhang that short, in inches or millimetres, is mostly one in feet or metres whose mark was left out. */
+/** An overhang that short, in inches or millimeters, is mostly one in feet or meters whose mark was left out. */
 const SHORT = 3;
 
 function overhangNotes(overhang: number): Note[] {

@@ -9,7 +9,7 @@ import type { Jack } from "./rafterLines.ts";
 export interface OutlineMark {
   readonly mark: string;
   readonly face: "left" | "right";
-  /** To its centre, and to its two sides, nearer the foot (or the first end) first. */
+  /** To its center, and to its two sides, nearer the foot (or the first end) first. */
   readonly at: number;
   readonly from: number;
   readonly to: number;

@@ -19,7 +19,7 @@ export interface Rafter {
   readonly kind: "rafter";
   readonly member: "common" | "king common" | "jack";
   readonly plane: RoofPlane;
-  /** Its centre, along the plate line from the left end; and the same point in plan. */
+  /** Its center, along the plate line from the left end; and the same point in plan. */
   readonly station: number;
   readonly foot: Point;
   readonly head: RafterEnd;
@@ -91,9 +91,9 @@ export function jackRow(hip: Hip, plane: RoofPlane, king: number, spec: RoofSpec
 export interface CommonRow {
   readonly block: Block;
   readonly stations: readonly number[];
-  /** Centre to centre, from the last common to what stands after it, where that is no whole spacing; else null. */
+  /** Center to center, from the last common to what stands after it, where that is no whole spacing; else null. */
   readonly lastBay: number | null;
-  /** Hips on the ridge: centre to centre over the apex, from the longest jack to the first common; null with king commons. */
+  /** Hips on the ridge: center to center over the apex, from the longest jack to the first common; null with king commons. */
   readonly apexBay: number | null;
 }
 

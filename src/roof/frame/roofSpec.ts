@@ -18,7 +18,7 @@ export interface RoofSpec {
   readonly endPitch: number | null;
   /** Left and right end, seen from the front. */
   readonly ends: "hip and hip" | "hip and gable" | "gable and hip";
-  /** Centre to centre. */
+  /** Center to center. */
   readonly spacing: number;
   /** Level, from the plate line to the plumb tail cut. */
   readonly overhang: number;
@@ -34,12 +34,12 @@ export interface RoofSpec {
   readonly setOutFrom: "king common" | "corner";
   readonly hipTop: "dropped" | "backed" | "shifted";
   readonly hipHead: "king commons" | "ridge";
-  /** Added to the long point of every main jack and every end jack, learnt from the first one tried. */
+  /** Added to the long point of every main jack and every end jack, learned from the first one tried. */
   readonly correction: number;
   readonly endCorrection: number;
   /** Lengths of board on hand, shortest first. */
   readonly boards: readonly number[];
-  /** Per cent, and pieces. */
+  /** Percent, and pieces. */
   readonly waste: number;
   readonly spares: number;
 }

@@ -27,7 +27,7 @@ export function jackOffsets(
 /**
  * Distances of the commons from the king common along the ridge, both ends left out.
  *
- * Every spacing, as long as the piece clears what stands at the other end by `clear`, centre to centre.
+ * Every spacing, as long as the piece clears what stands at the other end by `clear`, center to center.
  *
  * @example
  * commonStations(24, 100, 1.5) // => [24, 48, 72, 96]

@@ -19,7 +19,7 @@ export function alongHip({ slope }: Corner, level: number): number {
 }
 
 /**
- * How far short of the apex a hip's centre line meets the near face of this side's king common, level along the hip.
+ * How far short of the apex a hip's center line meets the near face of this side's king common, level along the hip.
  *
  * That face stands half the common's thickness off the apex. Between two king commons the larger of both sides governs.
  *
@@ -31,7 +31,7 @@ export function shortOfKings({ cos }: CornerSide, commonThickness: number): numb
 }
 
 /**
- * How far short of the apex a hip's centre line meets the ridge's face, level along the hip.
+ * How far short of the apex a hip's center line meets the ridge's face, level along the hip.
  *
  * The ridge is parallel to the near plate, so half its thickness comes off the near run.
  *
@@ -42,7 +42,7 @@ export function shortOfRidge({ near }: Corner, ridgeThickness: number): number {
   return ridgeThickness / 2 / near.sin;
 }
 
-/** Level distance from corner to the hip's head between king commons, on its centre line. */
+/** Level distance from corner to the hip's head between king commons, on its center line. */
 export function hipRunToKing(
   at: Corner,
   run: number,
@@ -53,7 +53,7 @@ export function hipRunToKing(
   return level > 0 ? level : new Failure({ kind: "head past the corner", least: short * at.near.sin });
 }
 
-/** Level distance from corner to the hip's head on the ridge's face, on its centre line. */
+/** Level distance from corner to the hip's head on the ridge's face, on its center line. */
 export function hipRunToRidge(
   at: Corner,
   run: number,
@@ -73,7 +73,7 @@ export function dropOn(side: CornerSide, slope: number, face: number): number {
 }
 
 /**
- * Plumb drop of a square-topped hip centred on the meeting line: the larger side's, so that no corner stands above a plane.
+ * Plumb drop of a square-topped hip centered on the meeting line: the larger side's, so that no corner stands above a plane.
  *
  * @example
  * hipDrop(corner(0.5, 0.5, degrees(90)), 1.5) // => 0.75 * 0.5 * Math.SQRT1_2
@@ -109,10 +109,10 @@ export function backing(side: CornerSide, slope: number): number {
 }
 
 /**
- * Where a jack's centre meets the hip's near face: level distance along the hip from the corner, squared across to its centre line.
+ * Where a jack's center meets the hip's near face: level distance along the hip from the corner, squared across to its center line.
  *
  * The near face stands `face` off the meeting line, which brings the mark back by face times tan f; measured on the
- * centre line every jack would sit wrong by that much.
+ * center line every jack would sit wrong by that much.
  */
 export function hipMarkRun(side: CornerSide, offset: number, face: number): number {
   return offset / side.cos - face * side.tan;

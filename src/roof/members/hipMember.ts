@@ -22,7 +22,7 @@ export interface HipSide {
 export interface HipMember {
   /** Level from corner to apex. */
   readonly run: number;
-  /** Level to its head on the centre line of its top. */
+  /** Level to its head on the center line of its top. */
   readonly headRun: number;
   /** Along the slope, from the corner's plumb line to the farthest point of its head within its own thickness. */
   readonly farthest: number;

@@ -3,7 +3,7 @@ import { Failure, type Result } from "../../measure/result.ts";
 import type { MemberProblem } from "./memberProblem.ts";
 import type { CornerSide } from "./corner.ts";
 
-/** Level runs of a jack from the plate line to its long point, its short point and the hip's centre line. */
+/** Level runs of a jack from the plate line to its long point, its short point and the hip's center line. */
 export interface JackRuns {
   readonly line: number;
   readonly long: number;
@@ -40,16 +40,16 @@ export function jackRuns(
       least: Math.max(thickness, face / side.sin + thickness / 2),
     });
   const line = offset * side.tan;
-  const centre = line - face / side.cos;
+  const center = line - face / side.cos;
   const half = (thickness * side.tan) / 2;
-  const short = centre - half;
+  const short = center - half;
   if (!(short > 0))
     return new Failure({ kind: "short point below plate", least: face / side.sin + thickness / 2, offset });
-  return { line, long: centre + half, short };
+  return { line, long: center + half, short };
 }
 
 /**
- * Difference in length between neighbouring jacks: s tan f / cos A.
+ * Difference in length between neighboring jacks: s tan f / cos A.
  *
  * @example
  * jackStep(corner(0.75, 0.75, degrees(90)).near, 16) // => 20

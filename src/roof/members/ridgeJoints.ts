@@ -12,8 +12,8 @@ const SLACK = 1e-9;
  *
  * Joining a ridge where a pair of rafters holds it, supported as the local code says, is common practice, no source.
  *
- * @param rafters where the rafters' centres stand, from the ridge's first end; in any order, in the unit of the lengths.
- * @returns the joints from the first end; none when one board holds the ridge; null when two neighbouring places are farther apart than every board.
+ * @param rafters where the rafters' centers stand, from the ridge's first end; in any order, in the unit of the lengths.
+ * @returns the joints from the first end; none when one board holds the ridge; null when two neighboring places are farther apart than every board.
  *
  * @example
  * ridgeJoints(432, [96, 216, 336], [{ length: 240, cost: 240 }]) // => [216]

@@ -22,14 +22,14 @@ export function valleyJackRuns(
   MemberProblem<"no valley jack fits" | "jack wider than offset" | "valley jack vanishes">
 > {
   const faces = ridgeThickness / 2 + valleyThickness / 2 / side.cos;
-  const centre = run - faces - offset * side.tan;
+  const center = run - faces - offset * side.tan;
   const half = (jackThickness * side.tan) / 2;
   if (run <= faces + 3 * half) return new Failure({ kind: "no valley jack fits", least: faces + 3 * half });
   if (jackThickness > offset)
     return new Failure({ kind: "jack wider than offset", thickness: jackThickness, offset, least: jackThickness });
-  if (!(centre > half))
-    return new Failure({ kind: "valley jack vanishes", most: offset + (centre - half) / side.tan, offset });
-  return { long: centre + half, short: centre - half };
+  if (!(center > half))
+    return new Failure({ kind: "valley jack vanishes", most: offset + (center - half) / side.tan, offset });
+  return { long: center + half, short: center - half };
 }
 
 /**

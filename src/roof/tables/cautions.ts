@@ -26,7 +26,7 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
   const { spec, heel } = frame;
   const { rafter } = spec;
   const hip = hipsIn(frame)[0]!;
-  // Metric lumber and the code's metric figures are in whole millimetres: 1 1/2 in is 38.
+  // Metric lumber and the code's metric figures are in whole millimeters: 1 1/2 in is 38.
   const inches = (value: number) => (spec.unit === "mm" ? Math.round(value * MM_PER_INCH) : value);
   const cutEnd = Math.max(...[hip.near, hip.far].map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
   const hipPiece = pieces.find(({ member }) => member === "hip")!;

@@ -11,7 +11,7 @@ export interface PlateMark {
   readonly hand: Hand;
   /** From the hook of the tape to the member's edge nearer the hook. */
   readonly mark: number;
-  /** Centre to centre from the member before; from the corner to the centre for the first. */
+  /** Center to center from the member before; from the corner to the center for the first. */
   readonly bay: number;
   readonly notes: readonly Note[];
 }
@@ -74,22 +74,22 @@ function listOf(frame: Frame, plane: RoofPlane, hook: "left" | "right"): PlateLi
   const { spec, rafters, marks } = frame;
   const standing = rafters
     .filter((rafter) => rafter.plane === plane)
-    .map((rafter) => ({ rafter, centre: hook === "left" ? rafter.station : plane.width - rafter.station }))
-    .sort((a, b) => a.centre - b.centre);
+    .map((rafter) => ({ rafter, center: hook === "left" ? rafter.station : plane.width - rafter.station }))
+    .sort((a, b) => a.center - b.center);
   return {
     plate: sideName([plane]),
     end: plane.end,
     hook,
     plates: 1,
-    marks: standing.map(({ rafter, centre }, i): PlateMark => {
+    marks: standing.map(({ rafter, center }, i): PlateMark => {
       const before = standing[i - 1];
-      const bay = centre - (before?.centre ?? 0);
+      const bay = center - (before?.center ?? 0);
       const odd = before !== undefined && Math.abs(bay - spec.spacing) > NONE;
       const named: Note = { kind: before?.rafter.member === "common" ? "last bay" : "odd bay", width: bay };
       return {
         piece: marks.get(rafter)!,
         hand: handOf(rafter),
-        mark: centre - spec.rafter.thickness / 2,
+        mark: center - spec.rafter.thickness / 2,
         bay,
         notes: [...placeNotes(frame, rafter), ...(odd ? [named] : [])],
       };

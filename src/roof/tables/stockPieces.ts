@@ -42,9 +42,9 @@ export interface RoofOrder {
  *
  * All end cuts of a roof's pieces are plumb, so with u measured along the top edge and every depth brought up to it along the plumb line, a piece is
  * its own plan stretched by 1 / cos A: a common a rectangle, a jack a trapezoid. A hip's tail is cut to two fascias and its head to two
- * king commons: it is taken for the rectangle around that, so that it shares no more than one plumb cut with its neighbours, from which its cheeks are cut
+ * king commons: it is taken for the rectangle around that, so that it shares no more than one plumb cut with its neighbors, from which its cheeks are cut
  * afterwards. Where hips lie on the ridge the head is one cheek across the whole board, and a left and a right share it as jacks do. A
- * backed hip counts before its top is bevelled.
+ * backed hip counts before its top is beveled.
  *
  * @param ridgeBoards boards of the ridge's size: a longer ridge is joined at commons (see {@link ridgeJoints}), or left whole where that cannot be.
  */

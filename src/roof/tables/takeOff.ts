@@ -43,7 +43,7 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
   const planes = planeGroups(frame);
   const sheet = SHEETS[spec.unit];
   const sum = (of: (face: RoofFace) => number) => surface.faces.reduce((total, face) => total + of(face), 0);
-  // On its centre line an edge ends at the fascia that it meets first.
+  // On its center line an edge ends at the fascia that it meets first.
   const edges = (kind: "ridge" | "hip") =>
     surface.edges.filter((edge) => edge.kind === kind).map(({ run, slope }) => run * alongSlope(slope));
   return {

@@ -7,7 +7,7 @@ describe("spread", () => {
     ["leaves places that have room", [10, 30, 60], 10, [10, 30, 60]],
     ["moves two that touch apart evenly", [50, 52], 10, [46, 56]],
     ["keeps to the bounds", [0, 2, 99], 10, [0, 10, 90]],
-    ["pushes a neighbour along", [50, 50, 56], 10, [42, 52, 62]],
+    ["pushes a neighbor along", [50, 50, 56], 10, [42, 52, 62]],
   ])("%s", (_, places, gap, expected) => {
     expect(spread(places, gap, 0, 90)).toEqual(expected);
   });

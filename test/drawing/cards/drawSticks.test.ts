@@ -179,7 +179,7 @@ describe("drawSticks", () => {
     expect(draw(await sheetOf("regular"), 640, "screen")).not.toMatch(/:#/);
   });
 
-  it("counts neighbours that are alike, and only neighbours", () => {
+  it("counts neighbors that are alike, and only neighbors", () => {
     const piece = (name: string, start: number) => ({
       name,
       hand: "plain" as const,

@@ -143,7 +143,7 @@ describe("readRoofBlock", () => {
         ["Unit", "mm"],
       ]),
     ).toMatchObject(metric);
-    // A nominal size is a name in either unit; in a metric block it is what it is dressed to, in whole millimetres.
+    // A nominal size is a name in either unit; in a metric block it is what it is dressed to, in whole millimeters.
     expect(
       read([
         ["Span", 6000],
@@ -169,7 +169,7 @@ describe("a metric block", () => {
     ["Boards", "3 m, 4.2 m"],
     ["Waste", 10],
   ];
-  it("has its schedule, marks and boards in millimetres, its quantities in metres", () => {
+  it("has its schedule, marks and boards in millimeters, its quantities in meters", () => {
     expect(rows("JACKTABLE", block)[0]).toMatchObject({ Offset: 2400, "Plate mark": 2381 });
     expect(rows("PLATEMARKS", block)[0]).toMatchObject({
       Mark: 581,

@@ -190,7 +190,7 @@ const limits: readonly (readonly [string, Limit])[] = [
     },
   ],
   [
-    "millimetres",
+    "millimeters",
     {
       given: { ...metric, Spacing: "70 mm" },
       row: "Spacing",

@@ -24,7 +24,7 @@ describe("noteText", () => {
     expect(noteText({ kind: "backed", main: 18.434949 }, "in")).toContain("18.43°");
   });
 
-  it("gives millimetres whole, the small ones to a tenth", () => {
+  it("gives millimeters whole, the small ones to a tenth", () => {
     const toe = (by: number) => noteText({ kind: "toe below hip", by }, "mm");
     expect(toe(27.3)).toContain("27 mm");
     expect(toe(2.73)).toContain("2.7 mm");

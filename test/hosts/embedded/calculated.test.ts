@@ -51,7 +51,7 @@ describe("a book calculated without a page", () => {
       { value: 3, spilled: true },
       { value: 4, spilled: true },
     ]);
-    // NAVEDTRA 14044, ch. 2: 19.23 in at unit rise 8, 16 in on centres.
+    // NAVEDTRA 14044, ch. 2: 19.23 in at unit rise 8, 16 in on centers.
     expect(rows[3]![0]!.value).toBeCloseTo(19.23, 2);
   });
 });

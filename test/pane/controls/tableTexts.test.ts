@@ -26,7 +26,7 @@ describe("tableTexts", () => {
       numbers: [true, true, true, true],
     });
   });
-  it("shows millimetres in a metric roof", () => {
+  it("shows millimeters in a metric roof", () => {
     expect(tableTexts(columns, table, "mm", ["Long point"]).rows).toEqual([["113 mm"], ["52 mm"]]);
   });
   it("does not pass over a column that is not there", () => {

@@ -12,7 +12,7 @@ describe("the cells of a roof block", () => {
     ["Pitch", "6", { content: 6, style: "input", format: 'General "in 12"' }],
     ["Pitch", "6/12", { content: "6/12", style: "input" }],
     ["Correction", "-0.125", { content: -0.125, style: "input", format: 'General "in"' }],
-    ["Waste", "10", { content: 10, style: "input", format: 'General "per cent"' }],
+    ["Waste", "10", { content: 10, style: "input", format: 'General "percent"' }],
     ["Rafter", "2x8", { content: "2x8", style: "input" }],
     ["Boards", "96", { content: 96, style: "input" }],
   ] as const)("%s %s", (row, text, cell) => {

@@ -7,7 +7,7 @@ import { report } from "../../../src/pane/state/report.ts";
 const spec = report(START_INPUTS).model!.frame.spec;
 
 describe("inUnit", () => {
-  it("turns lengths into millimetres and keeps names of sizes", () => {
+  it("turns lengths into millimeters and keeps names of sizes", () => {
     expect(inUnit(START_INPUTS, spec, "mm")).toMatchObject({
       Span: "7315",
       Length: "10973",
@@ -41,7 +41,7 @@ describe("inUnit", () => {
       Unit: "in",
     });
   });
-  it("gives a roof that can be read, whose span differs by less than half a millimetre", () => {
+  it("gives a roof that can be read, whose span differs by less than half a millimeter", () => {
     fc.assert(
       fc.property(fc.integer({ min: 160, max: 600 }), (span) => {
         const inputs = { ...START_INPUTS, Span: String(span), Length: String(span * 2) };

@@ -71,7 +71,7 @@ describe("differences", () => {
     expect(only(cut(24, 0.125), cut(48, 0.1875), cut(72, 0.0625)).standsOut).toBeNull();
     expect(only(cut(24, 0), cut(48, 0.5), cut(72, 1)).standsOut).toBeNull();
   });
-  it("take the middle one, which one slip of the tape does not move past its neighbours", () => {
+  it("take the middle one, which one slip of the tape does not move past its neighbors", () => {
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 2, maxLength: 9 }),

@@ -128,7 +128,7 @@ describe("outline", () => {
     expect(Math.min(...jack.polygon.map(({ x }) => x))).toBe(jack.points["seat corner"]!.x);
   });
 
-  it("marks a hip where the jacks' centres meet its faces, as the jacks say", () => {
+  it("marks a hip where the jacks' centers meet its faces, as the jacks say", () => {
     const { frame, pieces } = framed(SHAPES["unequal pitches, shifted hips"]!);
     const { marks } = outline(
       frame,

@@ -19,7 +19,7 @@ describe("pieces", () => {
     ).toEqual(["JM1", "JE1", "JM2", "JE2", "JE3", "JM3", "JE4", "JE5"]);
   });
 
-  it("jacks of a framing-square table: 26.83 in apart at 6 in 12 and 24 in on centres, the first pair of each hand at every corner", () => {
+  it("jacks of a framing-square table: 26.83 in apart at 6 in 12 and 24 in on centers, the first pair of each hand at every corner", () => {
     const jacks = jacksOf(pieces(framed()));
     jacks.slice(1).forEach(({ longPoint }, i) => expect(jacks[i]!.longPoint - longPoint).toBeCloseTo(26.83, 2));
     expect(jacks.map(({ left, right, plain }) => [left, right, plain])).toEqual(Array(5).fill([4, 4, 0]));
@@ -64,7 +64,7 @@ describe("pieces", () => {
     expect(jacksOf(pieces(framed({ endCorrection: 0.25 }))).map(({ side }) => side)).toContain("End");
   });
 
-  it("a roof in millimetres is the same roof", () => {
+  it("a roof in millimeters is the same roof", () => {
     const metric = (value: number) => value * MM_PER_INCH;
     const section = ({ name, thickness, depth }: { name: string; thickness: number; depth: number }) => ({
       name,

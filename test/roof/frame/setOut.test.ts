@@ -11,7 +11,7 @@ describe("jackOffsets", () => {
     ["from it, none where the corner comes first", "king common", 24, 24, []],
     ["from the corner", "corner", 24, 144, [120, 96, 72, 48, 24]],
     ["from it, an odd bay left at the king common", "corner", 24, 130, [120, 96, 72, 48, 24]],
-    // A clear thickness between the faces: 123 - 120 = 3 is two thicknesses, centre to centre.
+    // A clear thickness between the faces: 123 - 120 = 3 is two thicknesses, center to center.
     ["from it, a jack just clear of the king common", "corner", 24, 123, [120, 96, 72, 48, 24]],
     ["from it, none that is not", "corner", 24, 122.9, [96, 72, 48, 24]],
   ] as const)("%s", (_, setOutFrom, spacing, king, offsets) => {

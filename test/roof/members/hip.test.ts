@@ -87,7 +87,7 @@ describe("a hip", () => {
     );
   });
 
-  it("is marked where a jack's centre meets its near face, squared across", () => {
+  it("is marked where a jack's center meets its near face, squared across", () => {
     fc.assert(
       fc.property(corners, between(30, 200), thickness, (given, offset, thick) => {
         const at = space(given.one, given.two, given.angle);
@@ -101,11 +101,11 @@ describe("a hip", () => {
     );
   });
 
-  // Careless: the mark measured on the centre line, T tan f / 2 further up.
-  it("is not marked where the jack's centre line meets its own", () =>
+  // Careless: the mark measured on the center line, T tan f / 2 further up.
+  it("is not marked where the jack's center line meets its own", () =>
     expect(number("HIPMARK", 6, 48, 3)).toBeLessThan(number("HIPLEN", 6, 48) - 1));
 
-  it("has its head where its centre line meets the nearer king common's face", () => {
+  it("has its head where its center line meets the nearer king common's face", () => {
     fc.assert(
       fc.property(corners, run, thickness, (given, level, thick) => {
         const at = space(given.one, given.two, given.angle);

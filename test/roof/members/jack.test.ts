@@ -53,7 +53,7 @@ describe("a jack", () => {
     );
   });
 
-  it("is one step longer than its neighbour, n steps than the nth", () => {
+  it("is one step longer than its neighbor, n steps than the nth", () => {
     fc.assert(
       fc.property(jack, between(12, 48), fc.integer({ min: 1, max: 12 }), ([at, off, hip, own], spacing, n) => {
         const { near } = cornerOf(at);

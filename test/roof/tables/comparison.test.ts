@@ -7,7 +7,7 @@ import { framed } from "../anySpec.ts";
 describe("comparedFigure", () => {
   const frame = framed();
   it.each([
-    // The framing-square table: difference in jacks at 24 in on centres, rise 6; hip 18.00 in per foot of run.
+    // The framing-square table: difference in jacks at 24 in on centers, rise 6; hip 18.00 in per foot of run.
     ["step", 26.83, 2],
     ["hip length", 12 * 18 - 0.75 * 1.5, 2],
     ["jacks", 40, 9],
@@ -71,7 +71,7 @@ describe("COMPARE", () => {
     ]);
   });
 
-  it("a metric block compares in metres", () => {
+  it("a metric block compares in meters", () => {
     const metric = [
       ["Span", "6 m"],
       ["Length", "9 m"],

@@ -107,7 +107,7 @@ describe("SALVAGE", () => {
     expect(rows("SALVAGE", block, "Main", "left", 10)).toMatchObject([{ Piece: "none", Hand: "left" }]);
   });
 
-  it("in millimetres", () => {
+  it("in millimeters", () => {
     // J3 stands at 3000 - 3 x 600 = 1200, hips 38 thick: (1200 - 19 sqrt 2 + 19) / cos 30.
     const longPoint = (1200 - 19 * Math.SQRT2 + 19) / Math.cos(Math.PI / 6);
     expect(

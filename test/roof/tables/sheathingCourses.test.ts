@@ -88,7 +88,7 @@ describe("sheetCourses", () => {
       ],
     ],
     [
-      "at 16 in on centres two bays are 32",
+      "at 16 in on centers two bays are 32",
       160,
       96,
       16,

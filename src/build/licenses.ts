@@ -1,6 +1,6 @@
 import LicensePlugin from "webpack-license-plugin";
 
-/** Licences that may be shipped; any other stops the build, so that none comes in unseen. */
+/** Licenses that may be shipped; any other stops the build, so that none comes in unseen. */
 const ACCEPTED = [
   "MIT",
   "Apache-2.0",
@@ -21,12 +21,12 @@ interface Bundled {
   readonly noticeText?: string | null;
 }
 
-/** Writes licences.txt beside a bundle: every package in it with its licence and notice, as those ask. */
-export function licences() {
+/** Writes licenses.txt beside a bundle: every package in it with its license and notice, as those ask. */
+export function licenses() {
   return new LicensePlugin({
-    outputFilename: "licences.json",
+    outputFilename: "licenses.json",
     includeNoticeText: true,
-    // Its package.json names no licence; its LICENSE file and its source do. It holds an identifier and calls nobody.
+    // Its package.json names no license; its LICENSE file and its source do. It holds an identifier and calls nobody.
     licenseOverrides: { "@univerjs/telemetry@0.25.1": "Apache-2.0" },
     unacceptableLicenseTest: (license: string) =>
       !license
@@ -34,7 +34,7 @@ export function licences() {
         .split(/ OR /)
         .some((one) => ACCEPTED.includes(one)),
     additionalFiles: {
-      "licences.txt": (packages: readonly Bundled[]) => packages.map(section).join(`\n${"-".repeat(72)}\n\n`),
+      "licenses.txt": (packages: readonly Bundled[]) => packages.map(section).join(`\n${"-".repeat(72)}\n\n`),
     },
   });
 }

@@ -2,17 +2,17 @@ import { roofCells } from "./arguments/roofCells.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import type { Piece } from "../src/roof/frame/piece.ts";
+import { sideName, type Piece } from "../src/roof/frame/piece.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { notesText } from "./words/notes.ts";
 import { tiltCell } from "./words/tiltCell.ts";
 
 const columns: readonly Column<Piece, Unit>[] = [
   column("Piece", "text", ({ mark }) => mark),
-  column("Side", "text", ({ side }) => side ?? ""),
+  column("Side", "text", ({ planes }) => sideName(planes)),
   column("Offset", "length", ({ offset }) => offset!),
-  column("Plate mark", "length", ({ plateMark }) => plateMark!),
-  column("Hip mark", "length", ({ hipMark }) => hipMark!),
+  column("Plate mark", "length", ({ foot }) => foot.mark!),
+  column("Hip mark", "length", ({ head }) => head.mark!),
   column("Long point", "length", ({ longPoint }) => longPoint),
   column("Short point", "length", ({ shortPoint }) => shortPoint),
   column("Tape", "length", ({ tape }) => tape!),
@@ -22,8 +22,8 @@ const columns: readonly Column<Piece, Unit>[] = [
   column("Right", "count", ({ right }) => right),
   column("Note", "text", ({ notes }, unit) => notesText(notes, unit), 420),
   column("Plumb cut", "angle", ({ headCut }) => headCut),
-  column("Edge angle", "angle", ({ edge }) => edge!),
-  column("From hip head", "length", ({ hipMarkFromHead }) => hipMarkFromHead!),
+  column("Edge angle", "angle", ({ head }) => head.edge!),
+  column("From hip head", "length", ({ head }) => head.markFromHead!),
 ];
 
 /** The examples' roofs. */

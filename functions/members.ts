@@ -2,7 +2,7 @@ import { roofCells } from "./arguments/roofCells.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import type { Piece } from "../src/roof/frame/piece.ts";
+import { sideName, type Piece } from "../src/roof/frame/piece.ts";
 import { pieceBoardFeet } from "../src/roof/tables/pieceBoardFeet.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { notesText } from "./words/notes.ts";
@@ -12,7 +12,7 @@ import { tiltCell } from "./words/tiltCell.ts";
 const columns: readonly Column<Piece, Unit>[] = [
   column("Piece", "text", ({ mark }) => mark),
   column("Member", "text", ({ member }) => member, 110),
-  column("Side", "text", ({ side }) => side ?? ""),
+  column("Side", "text", ({ planes }) => (planes.length === 0 ? "" : sideName(planes))),
   column("Left", "count", ({ left }) => left),
   column("Right", "count", ({ right }) => right),
   column("Plain", "count", ({ plain }) => plain),
@@ -26,7 +26,7 @@ const columns: readonly Column<Piece, Unit>[] = [
   column("Line length", "length", ({ lineLength }) => lineLength),
   column("Short point", "length", ({ shortPoint }) => shortPoint),
   column("Tape", "length", ({ tape }) => tape ?? ""),
-  column("Edge angle", "angle", ({ edge }) => edge ?? ""),
+  column("Edge angle", "angle", ({ head }) => head.edge ?? ""),
   column("Tail", "length", ({ tail }) => tail),
   column("Heel", "length", ({ heel }) => heel),
   column("Seat", "length", ({ seat }) => seat),

@@ -106,8 +106,8 @@ export const plateMarks = worksheetFunction({
 });
 
 /** "Main" where one list does for both; else which end of the plate the tape is hooked at. */
-function plateName({ plate, hook, plates }: PlateList): string {
-  return plate === "End" || plates === 2 ? plate : `${plate}, hooked ${hook}`;
+function plateName({ plate, end, hook, plates }: PlateList): string {
+  return end || plates === 2 ? plate : `${plate}, hooked ${hook}`;
 }
 
 /** The first mark of a plate also says where the tape is hooked. */

@@ -4,6 +4,7 @@ import type { Unit } from "../src/measure/unit.ts";
 import { choice, length } from "../src/registry/parameters.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { sideName } from "../src/roof/frame/piece.ts";
 import { salvage as rescues, type Rescue } from "../src/roof/tables/salvage.ts";
 import { refused } from "./arguments/refused.ts";
 import { roof } from "./arguments/roofModel.ts";
@@ -11,13 +12,16 @@ import { smallLength } from "./arguments/smallLength.ts";
 
 const columns: readonly Column<Rescue, Unit>[] = [
   column("Piece", "text", ({ piece }) => piece.mark),
-  column("Side", "text", ({ piece }) => piece.side ?? ""),
+  column("Side", "text", ({ piece }) => sideName(piece.planes)),
   column("Hand", "text", ({ hand }) => hand),
   column("Long point", "length", ({ piece }) => piece.longPoint),
   column("Cut off", "length", ({ lost }) => lost),
   column("How", "text", how, 480),
   column("Needed", "count", ({ piece, hand }) => piece[hand]),
 ];
+
+/** Whether the jack is one of an end; null where that makes no difference. */
+const SIDES = { Main: false, End: true, Both: null } as const;
 
 /** Less than a tape shows. */
 const UNSEEN = { in: 1 / 32, mm: 0.5 } as const;
@@ -71,7 +75,7 @@ export const salvage = worksheetFunction({
   ],
   refuses: refused("sides differ"),
   compute({ roof: { frame, pieces }, side, hand, longPoint }) {
-    const found = rescues(frame, pieces, { side, hand, longPoint });
+    const found = rescues(frame, pieces, { end: SIDES[side], hand, longPoint });
     if (found instanceof Failure) return found;
     if (found.length > 0) return tableOf(columns, found, frame.spec.unit);
     const none = "shorter than every jack that it could become: keep it for blocking";

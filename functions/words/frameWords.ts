@@ -21,11 +21,11 @@ export const frameWords: Words<FrameProblem> = {
     `Type a Seat of more than ${say.least(least)}, a deeper Rafter, or pitches nearer each other`,
   ],
   "length too short": (problem, say) => [
-    `the hipped end${problem.hipEnds === 2 ? "s take" : " takes"} more than that`,
+    `the hipped end${problem.pyramid !== null ? "s take" : " takes"} more than that`,
     `Type ${lengths(problem, say)}`,
   ],
   "ridge too short": (problem, say) => [
-    `the ridge would be too short ${problem.hipEnds === 2 ? "for its king commons to stand side by side" : "between king commons and gable"}`,
+    `the ridge would be too short ${problem.pyramid !== null ? "for its king commons to stand side by side" : "between king commons and gable"}`,
     `Type ${lengths(problem, say)}`,
   ],
   "spacing too narrow": ({ least }, say) => [
@@ -71,7 +71,7 @@ export const frameWords: Words<FrameProblem> = {
   ],
 };
 
-function lengths({ hipEnds, pyramid, least }: { hipEnds: 1 | 2; pyramid: number; least: number }, say: Say): string {
+function lengths({ pyramid, least }: { pyramid: number | null; least: number }, say: Say): string {
   const more = `${say.least(least)} or more`;
-  return hipEnds === 2 ? `${exactText(pyramid, say.unit ?? "in")} for a pyramid, or ${more}` : more;
+  return pyramid === null ? more : `${exactText(pyramid, say.unit ?? "in")} for a pyramid, or ${more}`;
 }

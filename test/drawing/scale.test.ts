@@ -127,9 +127,9 @@ describe("drawn points are the roof's own, to scale", () => {
     ])
       expect(svg).toMatch(new RegExp(`[ >]${inches(value)}<`));
     const corner = drawCorner(frame, pieces, options).replaceAll("&#34;", '"');
-    for (const { plateMark, hipMark } of pieces.filter(({ member }) => member === "jack")) {
-      expect(corner).toContain(`>${inches(plateMark!)}<`);
-      expect(corner).toContain(`>${inches(hipMark!)}<`);
+    for (const { foot, head } of pieces.filter(({ member }) => member === "jack")) {
+      expect(corner).toContain(`>${inches(foot.mark!)}<`);
+      expect(corner).toContain(`>${inches(head.mark!)}<`);
     }
   });
 });

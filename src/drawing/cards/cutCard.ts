@@ -1,5 +1,5 @@
 import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
-import type { Piece } from "../../roof/frame/piece.ts";
+import { sideName, type Piece } from "../../roof/frame/piece.ts";
 import type { CardOptions } from "./cardOptions.ts";
 import { boardStep } from "../canvas/boardStep.ts";
 import { drawHip } from "../views/drawHip.ts";
@@ -39,9 +39,10 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
     const draw = (width: number, brief: boolean): DrawingOptions => ({ width, length, words, theme: "print", brief });
     const card = (drawing: CutCard["drawing"], steps: readonly string[]): CutCard => ({
       mark: piece.mark,
-      title: [words.card.members[piece.member], ...(piece.side === null ? [] : [words.card.sides[piece.side]])].join(
-        ", ",
-      ),
+      title: [
+        words.card.members[piece.member],
+        ...(piece.planes.length === 0 ? [] : [words.card.sides[sideName(piece.planes)]]),
+      ].join(", "),
       counts: countsText(piece, words),
       figures: figuresOf(piece, options),
       steps,
@@ -93,7 +94,9 @@ function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCar
   if (piece.member === "ridge") return [{ name: words.card.boardLength, value: length(piece.longPoint) }];
   if (piece.tape === null) return [{ name: words.card.toHead, value: length(piece.longPoint) }];
   const [name, check] =
-    piece.tilts.length > 0 ? [words.longPoint, words.card.checkTape] : [words.card.toHead, words.card.checkTapeHead];
+    piece.head.tilts.length > 0
+      ? [words.longPoint, words.card.checkTape]
+      : [words.card.toHead, words.card.checkTapeHead];
   return [
     { name, value: length(piece.longPoint) },
     { name: check, value: length(piece.tape) },
@@ -103,11 +106,11 @@ function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCar
 function rafterSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
   const { length, words = WORDS } = options;
   const { card } = words;
-  const handed = piece.tilts.length > 0;
+  const handed = piece.head.tilts.length > 0;
   const rise = figure(piece.slope * 12);
   return [
     boardStep(frame, piece, options),
-    handed ? card.headJack(rise, "12", sawText(piece.tilts[0]!, words)) : card.head(rise, "12"),
+    handed ? card.headJack(rise, "12", sawText(piece.head.tilts[0]!, words)) : card.head(rise, "12"),
     handed ? card.hook(length(piece.longPoint)) : card.hookHead(length(piece.longPoint)),
     `${handed ? `${card.tiltBack} ` : ""}${card.seat(length(piece.heel), length(piece.seat))}`,
     piece.tail > 0 ? card.tail(length(piece.tail), length(piece.overhang)) : card.noTail,

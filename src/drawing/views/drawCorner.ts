@@ -1,6 +1,6 @@
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { JackRow } from "../../roof/frame/rafterLines.ts";
-import type { Piece } from "../../roof/frame/piece.ts";
+import { jacksAlike, type Piece } from "../../roof/frame/piece.ts";
 import { inSpace, placedBoards } from "../../roof/frame/placedBoards.ts";
 import { drawReadings } from "../canvas/dimensions.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
@@ -19,7 +19,7 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   const { size, words, width, lineHeight, length } = canvas;
   const [main, end] = frame.rows as readonly [JackRow, JackRow];
   const [mainOverhang, endOverhang] = [main.plane.overhang, end.plane.overhang];
-  const alike = pieces.some(({ member, side }) => member === "jack" && side === "Both");
+  const alike = jacksAlike(pieces);
   const boards = placedBoards(frame, pieces).filter(({ piece }) => piece.member !== "ridge");
   const hip = boards.find(({ piece, foot }) => piece.member === "hip" && foot.x === 0 && foot.y === 0)!;
   const jacks = boards.filter(({ piece }) => piece.member === "jack");
@@ -34,10 +34,10 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
       }));
 
   const room = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => textWidth(text, size))) + 13;
-  const left = room(onEnd.map(({ piece }) => length(piece.plateMark!)));
-  const right = room(onMain.map(({ piece }) => length(piece.hipMark!)));
-  const above = alike ? 0 : room(onEnd.map(({ piece }) => length(piece.hipMark!)));
-  const below = room(onMain.map(({ piece }) => length(piece.plateMark!)));
+  const left = room(onEnd.map(({ piece }) => length(piece.foot.mark!)));
+  const right = room(onMain.map(({ piece }) => length(piece.head.mark!)));
+  const above = alike ? 0 : room(onEnd.map(({ piece }) => length(piece.head.mark!)));
+  const below = room(onMain.map(({ piece }) => length(piece.foot.mark!)));
   const air = 2 * frame.spec.rafter.thickness;
   const reach = { x: main.king + air, y: end.king + air };
   const scale = (width - left - right) / (reach.x + endOverhang + air);
@@ -58,12 +58,12 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
 
   drawReadings(
     canvas,
-    onMain.map(({ piece }) => ({ at: at(piece.plateMark!, 0).x, text: length(piece.plateMark!) })),
+    onMain.map(({ piece }) => ({ at: at(piece.foot.mark!, 0).x, text: length(piece.foot.mark!) })),
     { way: "down", object: at(0, 0).y, at: opening.bottom + 6, least: left, most: opening.right },
   );
   drawReadings(
     canvas,
-    onEnd.map(({ piece }) => ({ at: at(0, piece.plateMark!).y, text: length(piece.plateMark!) })),
+    onEnd.map(({ piece }) => ({ at: at(0, piece.foot.mark!).y, text: length(piece.foot.mark!) })),
     { way: "left", object: at(0, 0).x, at: left - 4, least: top, most: opening.bottom },
   );
   const upHip = hipMarks("right");
@@ -92,6 +92,6 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
   return canvas.svg(
     bottom + 6,
     words.corner,
-    `${words.corner}. ${[...onMain, ...onEnd].map((board) => `${labelOf(board, words)}: ${words.plate} ${length(board.piece.plateMark!)}, ${words.hipMarks} ${length(board.piece.hipMark!)}`).join("; ")}.`,
+    `${words.corner}. ${[...onMain, ...onEnd].map((board) => `${labelOf(board, words)}: ${words.plate} ${length(board.piece.foot.mark!)}, ${words.hipMarks} ${length(board.piece.head.mark!)}`).join("; ")}.`,
   );
 }

@@ -57,7 +57,7 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
   const points = edge.filter(({ x }) => x >= nearest - 1e-9 * Math.abs(nearest)).map(at);
   canvas.line(points, "accent");
   let line = bottom + 2;
-  if (piece.tilts.length === 1 && piece.edge !== null) {
+  if (piece.head.tilts.length === 1 && piece.head.edge !== null) {
     const [long, other] = [outline.longFace, outline.longFace === "left" ? "right" : "left"].map(
       (name) => outline[name as "left" | "right"],
     );
@@ -81,14 +81,17 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
     line = canvas.lines([words.longPointFace[hand]], room, line, { bold: true });
   }
   // A card says the angles in its steps.
-  if (canvas.brief && piece.tilts.length > 0) return line + 4;
+  if (canvas.brief && piece.head.tilts.length > 0) return line + 4;
   const tilts =
-    piece.tilts.length === 2 && piece.tilts[0] !== piece.tilts[1]
-      ? `${angleText(piece.tilts[0]!)} ${words.mainSide}, ${angleText(piece.tilts[1]!)} ${words.endSide}`
-      : piece.tilts.map(angleText).join(" / ");
+    piece.head.tilts.length === 2 && piece.head.tilts[0] !== piece.head.tilts[1]
+      ? `${angleText(piece.head.tilts[0]!)} ${words.mainSide}, ${angleText(piece.head.tilts[1]!)} ${words.endSide}`
+      : piece.head.tilts.map(angleText).join(" / ");
   const facts =
-    piece.tilts.length === 0
+    piece.head.tilts.length === 0
       ? [words.squareAcross]
-      : [`${words.sawTilt} ${tilts}`, ...(piece.edge === null ? [] : [`${words.edgeAngle} ${angleText(piece.edge)}`])];
+      : [
+          `${words.sawTilt} ${tilts}`,
+          ...(piece.head.edge === null ? [] : [`${words.edgeAngle} ${angleText(piece.head.edge)}`]),
+        ];
   return canvas.lines(facts, room, line) + 4;
 }

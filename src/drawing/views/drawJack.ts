@@ -19,7 +19,7 @@ export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): str
   // The head stands under the head: at the side to which it points.
   const flip = hand === "left";
   // A square head need not be shown on a card: what is said of the foot stands there, and takes less room.
-  const square = canvas.brief && piece.tilts.length === 0;
+  const square = canvas.brief && piece.head.tilts.length === 0;
   const half = width * (square ? (flip ? 0.36 : 0.64) : 0.5);
   const [head, foot] =
     width < WIDE
@@ -38,7 +38,11 @@ export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): str
           ];
   const footEnd = drawFoot(canvas, shown, { ...foot!, top: below }, square ? { ...head!, top: below } : undefined);
   const headEnd = square ? footEnd : drawHead(canvas, shown, { ...head!, top: width < WIDE ? footEnd + 6 : below });
-  const { longPoint, tape, tilts } = piece;
+  const {
+    longPoint,
+    tape,
+    head: { tilts },
+  } = piece;
   const name = labelOf(shown, words);
   return canvas.svg(
     Math.max(footEnd, headEnd) + 2,

@@ -27,7 +27,7 @@ export function drawSide(canvas: Canvas, shown: Shown, room: Room): number {
     ...(piece.tail > 0 ? [along(-piece.tail, 0, words.tail, piece.tail)] : []),
   ];
   const over = [
-    along(0, piece.longPoint, piece.tilts.length > 0 ? words.longPoint : words.toHead, piece.longPoint),
+    along(0, piece.longPoint, piece.head.tilts.length > 0 ? words.longPoint : words.toHead, piece.longPoint),
     ...(canvas.brief ? [] : rest),
   ];
   const view: View = { ...level, y: room.top + dimensionDepth(over, size, reach(room)) + 3 };

@@ -33,7 +33,7 @@ export function hipSteps(frame: Frame, piece: Piece, options: CardOptions): stri
 function headText(frame: Frame, piece: Piece, { length, words = WORDS }: CardOptions): string {
   const { edge, left, right, longFace } = outline(frame, piece, "right");
   const { card } = words;
-  const [first, second] = piece.tilts.map((tilt) => sawText(tilt, words));
+  const [first, second] = piece.head.tilts.map((tilt) => sawText(tilt, words));
   const point = Math.max(...edge.map(({ x }) => x));
   const [mainBack, endBack] = [right, left].map(({ points }) => length(point - points.head!.x));
   if (second === undefined) return card.cheekOne(longFace === "right" ? words.mainSide : words.endSide, first!);

@@ -7,6 +7,7 @@ import type { Table } from "../state/evaluateFunction.ts";
 import { SalvageForm } from "./salvageForm.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../words/texts.ts";
+import { sideName } from "../../roof/frame/piece.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
@@ -43,7 +44,7 @@ export function CheckSection({ state }: { state: PaneState }) {
       ))}
       <div aria-live="polite">
         {differences(cuts, unit).map((found) => (
-          <Found key={found.side} state={state} found={found} unit={unit} />
+          <Found key={sideName(found.planes)} state={state} found={found} unit={unit} />
         ))}
       </div>
       {cuts.length > 0 && (
@@ -100,20 +101,18 @@ function Measured({ state, mark, wrong }: { state: PaneState; mark: string; wron
 /** What the differences of one side come to, and the correction that follows. */
 function Found({ state, found, unit }: { state: PaneState; found: Differences; unit: Unit }) {
   const { spec } = state.report.value.model!.frame;
-  const rows: readonly Row[] =
-    found.side === "Both"
-      ? ["Correction", "End correction"]
-      : found.side === "Main"
-        ? ["Correction"]
-        : ["End correction"];
+  const { planes, count, median, mean, least, most, grows, standsOut } = found;
+  const rows: readonly Row[] = [
+    ...(planes.every(({ end }) => end) ? [] : ["Correction" as const]),
+    ...(planes.some(({ end }) => end) ? ["End correction" as const] : []),
+  ];
   const length = (value: number) => nonBreaking(signed(value, unit));
-  const sum = (found.side === "End" ? spec.endCorrection : spec.correction) + found.median;
-  const { side, count, median, mean, least, most, grows, standsOut } = found;
+  const sum = (rows[0] === "Correction" ? spec.correction : spec.endCorrection) + median;
   return (
     <div class="lp-found">
       <p>
         {texts.differ({
-          side,
+          side: rows.length === 2 ? "" : sideName(planes),
           count,
           median: length(median),
           mean: length(mean),

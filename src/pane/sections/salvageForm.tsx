@@ -13,6 +13,7 @@ import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../controls/tableTexts.ts";
 import { texts } from "../words/texts.ts";
+import { jacksAlike } from "../../roof/frame/piece.ts";
 import { typedCell } from "../state/typedCell.ts";
 
 /** What a wrongly cut jack can still become. */
@@ -21,9 +22,7 @@ export function SalvageForm({ state }: { state: PaneState }) {
   const hand = useSignal("left");
   const longPoint = useSignal("");
   const { model, unit } = state.report.value;
-  const sides = model?.pieces.some(({ member, side }) => member === "jack" && side === "Both")
-    ? ["Both"]
-    : ["Main", "End"];
+  const sides = model && jacksAlike(model.pieces) ? ["Both"] : ["Main", "End"];
   const chosen = sides.includes(side.value) ? side.value : sides[0]!;
   const length = typedCell(longPoint.value);
   const found =

@@ -6,7 +6,8 @@ import { readLengthCell } from "../../registry/readLengthCell.ts";
 import { newReading } from "../../registry/reading.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import type { Unit } from "../../measure/unit.ts";
-import type { Piece, Side } from "../../roof/frame/piece.ts";
+import type { RoofPlane } from "../../roof/frame/blocks.ts";
+import type { Piece } from "../../roof/frame/piece.ts";
 import { jackRunFromTape } from "../../roof/members/jack.ts";
 
 /** A jack whose tape was measured: what that means for its long point, and how far it is from the computed one. */
@@ -47,7 +48,7 @@ function cutOf(piece: Piece, text: string, unit: Unit): Cut | string {
 
 /** What the differences of one side come to, as arithmetic. Lengths in the roof's unit. */
 export interface Differences {
-  readonly side: Side;
+  readonly planes: readonly RoofPlane[];
   readonly count: number;
   readonly median: number;
   readonly mean: number;
@@ -62,15 +63,17 @@ export interface Differences {
 /** Less than these is what a tape and a hand leave open (common practice, no source). In the unit. */
 const SEEN = { in: { step: 1 / 32, range: 1 / 8, apart: 1 / 4 }, mm: { step: 0.5, range: 3, apart: 6 } } as const;
 
-/** The differences of each side that has any. */
+/** The differences of each side that has any: those of jacks for sides and ends alike, or the sides' before the ends'. */
 export function differences(cuts: readonly Cut[], unit: Unit): Differences[] {
-  return (["Both", "Main", "End"] as const).flatMap((side) => {
-    const here = cuts.filter(({ piece }) => piece.side === side).sort((a, b) => a.piece.offset! - b.piece.offset!);
+  return [false, true].flatMap((end) => {
+    const here = cuts
+      .filter(({ piece }) => piece.planes[0]!.end === end)
+      .sort((a, b) => a.piece.offset! - b.piece.offset!);
     if (here.length === 0) return [];
     const offs = here.map(({ off }) => off);
     return [
       {
-        side,
+        planes: here.flatMap(({ piece }) => piece.planes),
         count: here.length,
         median: median(offs),
         mean: offs.reduce((sum, off) => sum + off, 0) / offs.length,

@@ -162,7 +162,7 @@ export const texts = {
     least: string;
     most: string;
   }) => {
-    const where = side === "Both" ? "" : `${side} jacks: `;
+    const where = side === "" ? "" : `${side} jacks: `;
     return count === 1
       ? `${where}1 measured, off by ${median}.`
       : `${where}${count} measured, off by ${least} to ${most}; the middle one (median) is ${median}, their mean ${mean}.`;

@@ -4,7 +4,7 @@ import { plumbDepthOf } from "../members/commonRafter.ts";
 import type { Corner, CornerSide } from "../members/corner.ts";
 import type { HipMember, HipSide } from "../members/hipMember.ts";
 import { plumbEnd, endReach, tiltOf, type PlumbCut } from "../members/plumbEnd.ts";
-import type { Block, RoofPlane } from "./blocks.ts";
+import { inBlock, type Block, type RoofPlane } from "./blocks.ts";
 import type { RoofSpec, Section } from "./roofSpec.ts";
 import type { RoofEdge, Surface } from "./surface.ts";
 
@@ -63,35 +63,38 @@ export function hipsOf(
 ): Hip[] {
   return block.ends
     .filter((end) => end !== null)
-    .flatMap((end) => block.sides.map((side) => [side, end] as const))
-    .flatMap(([side, end]) =>
-      edges
-        .filter(
-          ({ kind, left, right }) => kind === "hip" && [left, right].includes(side) && [left, right].includes(end),
-        )
-        .map((edge) =>
-          hipOf(
-            edge,
-            { ...at.near, ...member.near, plane: side },
-            { ...at.far, ...member.far, plane: end },
-            at,
-            member,
-            spec,
-            heel,
-          ),
-        ),
+    .flatMap((end) =>
+      block.sides.flatMap((side) =>
+        edges
+          .filter((edge) => edge.kind === "hip" && between(edge, side, end))
+          .map((edge) => hipOf(edge, side, end, at, member, spec, heel)),
+      ),
     );
 }
 
+/** Whether two planes meet in an edge. */
+const between = ({ left, right }: RoofEdge, one: RoofPlane, other: RoofPlane): boolean =>
+  (left === one && right === other) || (left === other && right === one);
+
+// One by one: to spread two objects into another is slow.
+const sideOf = (
+  plane: RoofPlane,
+  { pitch, tan, sin, cos }: CornerSide,
+  { face, fall, proud }: HipSide,
+): BearerSide => ({ plane, pitch, tan, sin, cos, face, fall, proud });
+
 function hipOf(
   { right }: RoofEdge,
-  near: BearerSide,
-  far: BearerSide,
-  { slope }: Corner,
-  { run: line, headRun, farthest, drop, tilts, backing, head }: HipMember,
+  side: RoofPlane,
+  end: RoofPlane,
+  at: Corner,
+  member: HipMember,
   { hip }: RoofSpec,
   heel: number,
 ): Hip {
+  const { run, headRun, farthest, drop, tilts, backing, head } = member;
+  const [near, far] = [sideOf(side, at.near, member.near), sideOf(end, at.far, member.far)];
+  const { slope } = at;
   const hand = right === near.plane ? "right" : "left";
   const { plane, sin } = near;
   const cos = hand === "right" ? near.cos : -near.cos;
@@ -116,7 +119,7 @@ function hipOf(
     hand,
     foot: cornerOf(near.plane, far.plane),
     heading,
-    run: line,
+    run,
     height,
     tail: tail.cuts,
     head,
@@ -150,21 +153,10 @@ export function ridgeOf(
   past: number,
 ): Bearer | null {
   const [right, left] = block.sides;
-  const edge = edges.find(
-    (one) => one.kind === "ridge" && [one.left, one.right].includes(right) && [one.left, one.right].includes(left),
-  );
-  if (!edge) return null;
+  if (!edges.some((edge) => edge.kind === "ridge" && between(edge, right, left))) return null;
   const face = (ridge?.thickness ?? 0) / 2;
-  const side = (plane: RoofPlane): BearerSide => ({
-    plane,
-    pitch: plane.pitch,
-    tan: 0,
-    sin: 0,
-    cos: 1,
-    face,
-    fall: face * plane.pitch,
-    proud: 0,
-  });
+  const side = (plane: RoofPlane) =>
+    sideOf(plane, { pitch: plane.pitch, tan: 0, sin: 0, cos: 1 }, { face, fall: face * plane.pitch, proud: 0 });
   const [first, last] = block.ends;
   const run = block.length - first.run - (last?.run ?? 0);
   return {
@@ -175,10 +167,7 @@ export function ridgeOf(
     far: side(left),
     slope: 0,
     hand: "right",
-    foot: {
-      x: block.corner.x + first.run * block.along.x + right.run * block.across.x,
-      y: block.corner.y + first.run * block.along.y + right.run * block.across.y,
-    },
+    foot: inBlock(block, first.run, right.run),
     heading: block.along,
     run,
     height: heel + (right.run - face) * right.pitch,

@@ -75,16 +75,18 @@ function block(
 ): Block {
   const { corner, along, length, span, gable, settled } = given;
   const across = { x: -along.y, y: along.x };
-  const at = (s: number, w: number): Point => ({
-    x: corner.x + s * along.x + w * across.x,
-    y: corner.y + s * along.y + w * across.y,
-  });
+  const at = (s: number, w: number) => inBlock({ corner, along, across }, s, w);
   let count = before.flatMap(planesOf).length;
   const plane = (end: boolean, left: Point, inward: Point, width: number): RoofPlane => {
     const figures = end ? settled.end : settled.side;
     const [x, y] = [inward.x * figures.pitch, inward.y * figures.pitch];
     return {
-      ...figures,
+      // One by one: a spread into an object of this size is slow.
+      pitch: figures.pitch,
+      run: figures.run,
+      overhang: figures.overhang,
+      seat: figures.seat,
+      correction: figures.correction,
       x,
       y,
       z: settled.heel - x * left.x - y * left.y,
@@ -119,6 +121,15 @@ export function planesOf({ sides, ends }: Block): readonly RoofPlane[] {
   return [...sides, ...ends.filter((end) => end !== null)];
 }
 
+/** A point of a block's plan: so far along it, and so far across. */
+export function inBlock(
+  { corner, along, across }: Pick<Block, "corner" | "along" | "across">,
+  s: number,
+  w: number,
+): Point {
+  return { x: corner.x + s * along.x + w * across.x, y: corner.y + s * along.y + w * across.y };
+}
+
 /** A point of a plane's plan: so far along its plate line from the left end, and so far level up from that line. */
 export function onPlane({ corner, right, inward }: RoofPlane, along: number, up: number): Point {
   return { x: corner.x + along * right.x + up * inward.x, y: corner.y + along * right.y + up * inward.y };
@@ -132,11 +143,8 @@ export function fromPlane({ corner, right, inward }: RoofPlane, { x, y }: Point)
 
 /** What a block's roof covers in plan, overhangs included, counterclockwise. */
 export function outlineOf(block: Block): Point[] {
-  const { corner, along, across, length, span, sides, ends, gableOverhang } = block;
-  const at = (s: number, w: number): Point => ({
-    x: corner.x + s * along.x + w * across.x,
-    y: corner.y + s * along.y + w * across.y,
-  });
+  const { length, span, sides, ends, gableOverhang } = block;
+  const at = (s: number, w: number) => inBlock(block, s, w);
   const [first, last] = [-ends[0].overhang, length + (ends[1]?.overhang ?? gableOverhang)];
   const [right, left] = [-sides[0].overhang, span + sides[1].overhang];
   return [at(first, right), at(last, right), at(last, left), at(first, left)];

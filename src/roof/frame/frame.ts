@@ -51,9 +51,9 @@ export function frame(spec: RoofSpec): Result<Frame, FrameProblem> {
   const endRun = mainRun * (spec.pitch / endPitch);
   const heel = commonHeel(spec, endPitch);
   if (heel instanceof Failure) return heel;
-  const shape = ridgeShape(spec, endRun);
-  if (shape instanceof Failure) return shape;
-  const wrong = contradiction(spec, mainRun, endRun, shape.pyramid);
+  const line = ridgeLine(spec, endRun);
+  if (line instanceof Failure) return line;
+  const wrong = contradiction(spec, mainRun, endRun, line === 0);
   if (wrong) return wrong;
   const hip = hipMember(at, spec, mainRun);
   if (hip instanceof Failure) return new Failure({ kind: "roof too narrow", at: "span", span: spec.span });
@@ -161,23 +161,21 @@ function hipBelowPlate(spec: RoofSpec, endPitch: number, heel: number, drop: num
   return new Failure({ kind: "hip drops below plate", at: "seat", drop, heel, most });
 }
 
-type RidgeShape = { line: number; pyramid: boolean };
-
-function ridgeShape({ length, ends, rafter }: RoofSpec, endRun: number): Result<RidgeShape, FrameProblem> {
-  const hipEnds = ends === "hip and hip" ? 2 : 1;
-  const line = length - hipEnds * endRun;
-  const pyramid = hipEnds === 2 && Math.abs(line) <= 1e-9 * length;
+/** Length of the ridge line, 0 where hips meet in a point. */
+function ridgeLine({ length, ends, rafter }: RoofSpec, endRun: number): Result<number, FrameProblem> {
+  const gable = ends !== "hip and hip";
+  const taken = gable ? endRun : 2 * endRun;
+  const line = length - taken;
+  if (!gable && Math.abs(line) <= 1e-9 * length) return 0;
   // Two king commons, or one and the gable's pair, must stand side by side.
-  const clear = hipEnds === 2 ? 2 * rafter.thickness : 4 * rafter.thickness;
-  if (pyramid) return { line: 0, pyramid };
+  const clear = (gable ? 4 : 2) * rafter.thickness;
   // The least length that a refusal names is taken, whatever the last bit of a run.
-  if (line >= clear - 1e-9 * length) return { line, pyramid };
+  if (line >= clear - 1e-9 * length) return line;
   return new Failure({
     kind: line < 0 ? "length too short" : "ridge too short",
     at: "length",
-    pyramid: 2 * endRun,
-    least: hipEnds * endRun + clear,
-    hipEnds,
+    pyramid: gable ? null : taken,
+    least: taken + clear,
   });
 }
 

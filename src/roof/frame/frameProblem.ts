@@ -7,9 +7,9 @@ interface FrameProblems {
   "seat too wide": { at: "seat"; most: number };
   /** `most` is the plumb depth of the flatter side, `heel` what both sides need. */
   "no seat on the flatter side": { at: "seat"; heel: number; most: number; least: number };
-  /** `pyramid`: the one shorter length that will do. */
-  "length too short": { at: "length"; least: number; pyramid: number; hipEnds: 1 | 2 };
-  "ridge too short": { at: "length"; least: number; pyramid: number; hipEnds: 1 | 2 };
+  /** `pyramid`: the one shorter length that will do; null with a gable. */
+  "length too short": { at: "length"; least: number; pyramid: number | null };
+  "ridge too short": { at: "length"; least: number; pyramid: number | null };
   "spacing too narrow": { at: "spacing"; least: number };
   "too many rafters": { at: "span" | "length"; rafters: number; spacing: number; most: number };
   "spacing wider than run": { at: "spacing"; run: number; spacing: number };

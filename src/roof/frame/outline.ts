@@ -3,7 +3,7 @@ import type { Hip } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import { onBoard, outlineFace, type OutlineFace } from "./outlineFace.ts";
 import { outlineMarks, type OutlineMark } from "./outlineMarks.ts";
-import { hipShape, rafterShape, ridgeOutlineShape, type OutlineShape } from "./outlineShape.ts";
+import { hipShape, rafterShape, type OutlineShape } from "./outlineShape.ts";
 import type { Hand, Piece } from "./piece.ts";
 
 /** What a piece looks like from its two sides and from above: all that a drawing of it needs. Lengths in the roof's unit. */
@@ -24,13 +24,7 @@ export interface Outline {
 /** The outline of a piece for one hand: side faces, top edge, and the marks on a hip or ridge. */
 export function outline(frame: Frame, piece: Piece, hand: Hand): Outline {
   return {
-    ...outlineOf(
-      piece.member === "hip"
-        ? hipShape(piece.stands[0] as Hip, hand)
-        : piece.member === "ridge"
-          ? ridgeOutlineShape(piece)
-          : rafterShape(piece, hand),
-    ),
+    ...outlineOf(piece.member === "hip" ? hipShape(piece.stands[0] as Hip, hand) : rafterShape(piece, hand)),
     marks: outlineMarks(frame, piece, hand),
   };
 }

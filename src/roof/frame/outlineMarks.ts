@@ -45,9 +45,8 @@ function ridgeMarks(frame: Frame, ridge: Bearer): OutlineMark[] {
     frame.rafters
       .filter(({ head, plane }) => head.bearer === ridge && plane === side.plane)
       .map((rafter): OutlineMark => {
-        // From the ridge's foot, and from the end of its board.
-        const start = i === 0 ? rafter.plane.width - rafter.station : rafter.station;
-        const at = start - frame.blocks[ridge.block]!.ends[0].run + first;
+        const { x, y } = rafter.spot;
+        const at = first + (x - ridge.foot.x) * ridge.heading.x + (y - ridge.foot.y) * ridge.heading.y;
         return { mark: frame.marks.get(rafter)!, face: i === 0 ? "left" : "right", at, from: at - half, to: at + half };
       })
       .sort((a, b) => a.at - b.at),

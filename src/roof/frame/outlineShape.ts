@@ -30,16 +30,16 @@ export interface OutlineShape {
   readonly seat: number | null;
 }
 
-/** A common, king common or jack. A left jack has its long point on its left face, a right one on its right: they are mirror images. */
+/** A common, king common, jack or ridge. A left jack has its long point on its left face, a right one on its right: they are mirror images. */
 export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
-  const { longRun, shortRun, overhang, section, slope, heel, seat } = piece;
+  const { longRun, shortRun, overhang, section, slope, heel, seat, member } = piece;
   const half = section.thickness / 2;
   const leftRun = hand === "right" ? shortRun : longRun;
   const rightRun = hand === "left" ? shortRun : longRun;
   return {
     slope,
     heel,
-    seat,
+    seat: member === "ridge" ? null : seat,
     plumbDepth: plumbDepthOf(slope, section.depth),
     plan: [
       { x: -overhang, y: -half },
@@ -102,28 +102,5 @@ function mirrored(shape: OutlineShape): OutlineShape {
     rightFall: shape.leftFall,
     leftHeel: shape.rightHeel,
     rightHeel: shape.leftHeel,
-  };
-}
-
-/** The ridge: a plain board from end to end, its top edge at height 0 of its own. */
-export function ridgeOutlineShape({ longRun, section }: Piece): OutlineShape {
-  const half = section.thickness / 2;
-  return {
-    slope: 0,
-    heel: 0,
-    seat: null,
-    plumbDepth: section.depth,
-    plan: [
-      { x: 0, y: -half },
-      { x: longRun, y: -half },
-      { x: longRun, y: half },
-      { x: 0, y: half },
-    ],
-    left: half,
-    right: -half,
-    leftFall: 0,
-    rightFall: 0,
-    leftHeel: 0,
-    rightHeel: 0,
   };
 }

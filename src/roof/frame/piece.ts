@@ -8,14 +8,31 @@ import type { Section } from "./roofSpec.ts";
 export type Member = "ridge" | "common" | "king common" | "hip" | "jack";
 export type Side = "Main" | "End" | "Both";
 
-/** What tables call the planes that a piece stands on. */
+/** What tables and drawings call the planes, one at least, that a piece stands on; the roof's code compares the planes. */
 export function sideName(planes: readonly Pick<RoofPlane, "end">[]): Side {
   const ends = planes.filter(({ end }) => end).length;
   return ends === 0 ? "Main" : ends === planes.length ? "End" : "Both";
 }
 
+/** Whether the jacks of a roof's sides and of its ends are the same pieces. */
+export const jacksAlike = (pieces: readonly Piece[]): boolean =>
+  pieces.every(({ member, planes }) => member !== "jack" || planes.some((plane) => plane.end !== planes[0]!.end));
+
 /** A hand, seen from outside looking up the hip from its foot; plain where a piece has none. */
 export type Hand = "left" | "right" | "plain";
+
+/** How an end of a piece is cut, and where it is marked on what it meets. */
+export interface PieceEnd {
+  /** null where it meets a plate or another rafter, or nothing. */
+  readonly bearer: Bearer["kind"] | null;
+  /** Saw tilts of its cheeks from square: none where it is cut square, two for a hip between king commons. */
+  readonly tilts: readonly Degrees[];
+  /** What its cut leaves across the top edge, from square; null where it is square or has two cheeks. */
+  readonly edge: Degrees | null;
+  /** A jack's edge nearer the corner on the plate; its centre along the hip's face from the corner, and from the hip's head. */
+  readonly mark: number | null;
+  readonly markFromHead: number | null;
+}
 
 /**
  * One distinct piece of a roof, and how many of it are cut. Lengths in the roof's unit, along the top edge from the plumb
@@ -25,8 +42,8 @@ export interface Piece {
   /** What is written on the board: "J3". */
   readonly mark: string;
   readonly member: Member;
-  /** The plate line it stands on; null for ridge and hips, which belong to no one side. */
-  readonly side: Side | null;
+  /** The planes that it stands in, one for each of it; none for ridge and hips, which belong to no one side. */
+  readonly planes: readonly RoofPlane[];
   readonly left: number;
   readonly right: number;
   readonly plain: number;
@@ -47,19 +64,14 @@ export interface Piece {
   readonly tail: number;
   /** The plumb cut; 0 for the square ends of a ridge. */
   readonly headCut: Degrees;
-  /** Saw tilts of the head's cheeks from square: none where it is cut square, two for a hip between king commons. */
-  readonly tilts: readonly Degrees[];
-  /** What the head cut leaves across the top edge, from square; null where it is square or has two cheeks. */
-  readonly edge: Degrees | null;
+  readonly foot: PieceEnd;
+  readonly head: PieceEnd;
   /** Height above plate, level seat width and depth of the notch square to the slope; 0 for the ridge. */
   readonly heel: number;
   readonly seat: number;
   readonly notch: number;
-  /** A jack's level offset from the corner; where its edge nearer the corner is marked on the plate; its marks on the hip. */
+  /** A jack's level offset from the corner. */
   readonly offset: number | null;
-  readonly plateMark: number | null;
-  readonly hipMark: number | null;
-  readonly hipMarkFromHead: number | null;
   readonly notes: readonly Note[];
   /** Every one of it where it stands. */
   readonly stands: readonly (Bearer | Rafter)[];

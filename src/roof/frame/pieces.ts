@@ -1,6 +1,6 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { slopeAngle } from "../../geometry/angle.ts";
-import { degrees, type Degrees } from "../../measure/degrees.ts";
+import { degrees } from "../../measure/degrees.ts";
 import { notchOfSeat, shortestBoard } from "../members/commonRafter.ts";
 import { alongHip, hipMarkRun } from "../members/hip.ts";
 import { jackTape } from "../members/jack.ts";
@@ -8,7 +8,7 @@ import type { Alike } from "./alike.ts";
 import { boardRun, sideOn, type Bearer, type Hip } from "./bearers.ts";
 import { hipsIn, ridgeIn, type Frame } from "./frame.ts";
 import { commonNotes, hipNotes, jackNotes, kingNotes, ridgeNotes } from "./notes.ts";
-import { sideName, type Piece } from "./piece.ts";
+import type { Piece, PieceEnd } from "./piece.ts";
 import { handOf, headRuns, type Jack } from "./rafterLines.ts";
 
 /** Every distinct piece of a roof: ridge, commons, king commons, hips, then jacks, longest first. */
@@ -21,10 +21,8 @@ export function pieces(frame: Frame): readonly Piece[] {
   return [...ridgePiece(frame), ...others, hipPiece(frame), ...jacks.sort((a, b) => b.longPoint - a.longPoint)];
 }
 
-const SQUARE: readonly Degrees[] = [];
-
-/** What only a jack has. */
-const NO_MARKS = { offset: null, plateMark: null, hipMark: null, hipMarkFromHead: null };
+/** An end that is cut square across, and marked on nothing. */
+const SQUARE: PieceEnd = { bearer: null, tilts: [], edge: null, mark: null, markFromHead: null };
 
 function ridgePiece(frame: Frame): Piece[] {
   const ridge = ridgeIn(frame);
@@ -34,7 +32,7 @@ function ridgePiece(frame: Frame): Piece[] {
     {
       mark: "R",
       member: "ridge",
-      side: null,
+      planes: [],
       left: 0,
       right: 0,
       plain: 1,
@@ -50,12 +48,12 @@ function ridgePiece(frame: Frame): Piece[] {
       overhang: 0,
       tail: 0,
       headCut: degrees(0),
-      tilts: SQUARE,
-      edge: null,
+      foot: SQUARE,
+      head: SQUARE,
       heel: 0,
       seat: 0,
       notch: 0,
-      ...NO_MARKS,
+      offset: null,
       notes: ridgeNotes(frame),
       stands: [ridge],
     },
@@ -77,7 +75,7 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
   return {
     mark,
     member,
-    side: sideName(rafters.map((one) => one.plane)),
+    planes: rafters.map((one) => one.plane),
     left: count("left"),
     right: count("right"),
     plain: count("plain"),
@@ -93,26 +91,28 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
     overhang,
     tail: overhang * along,
     headCut: slopeAngle(pitch),
-    tilts: head.per === 0 ? SQUARE : [slopeAngle(Math.abs(head.per))],
-    edge: head.per === 0 ? null : slopeAngle(Math.abs(head.per) * along),
+    foot: { ...SQUARE, mark: jack && jack.offset - section.thickness / 2 },
+    head: jack ? jackHead(jack) : { ...SQUARE, bearer: head.bearer && head.bearer.kind },
     heel: frame.heel,
     seat,
     notch: notchOfSeat(pitch, seat),
-    ...(jack ? jackMarks(jack, section.thickness) : NO_MARKS),
+    offset: jack && jack.offset,
     notes: jack ? jackNotes(frame, jack) : member === "common" ? commonNotes(frame) : kingNotes(frame, plane),
     stands: rafters,
   };
 }
 
-function jackMarks({ offset, plane, head: { bearer } }: Jack, thickness: number): Pick<Piece, keyof typeof NO_MARKS> {
+function jackHead({ offset, plane, head: { bearer, per } }: Jack): PieceEnd {
   const hip = bearer as Hip;
   const side = sideOn(hip, plane)!;
+  const across = Math.abs(per);
   const mark = alongHip(hip, hipMarkRun(side, offset, side.face));
   return {
-    offset,
-    plateMark: offset - thickness / 2,
-    hipMark: mark,
-    hipMarkFromHead: alongHip(hip, hip.headRun) - mark,
+    bearer: "hip",
+    tilts: [slopeAngle(across)],
+    edge: slopeAngle(across * alongSlope(plane.pitch)),
+    mark,
+    markFromHead: alongHip(hip, hip.headRun) - mark,
   };
 }
 
@@ -121,13 +121,14 @@ function hipPiece(frame: Frame): Piece {
   const hip = hips[0]!;
   const { section, slope, headRun, overhang, height, seat } = hip;
   // Both hands of a hip are one shape only where its two cheeks are alike.
-  const plain = frame.spec.hipHead === "king commons" && hip.near.tan === hip.far.tan;
+  const onKings = frame.spec.hipHead === "king commons";
+  const plain = onKings && hip.near.tan === hip.far.tan;
   const count = (hand: Bearer["hand"]) => (plain ? 0 : hips.filter((one) => one.hand === hand).length);
   const longPoint = alongHip(hip, headRun);
   return {
     mark: "H",
     member: "hip",
-    side: null,
+    planes: [],
     left: count("left"),
     right: count("right"),
     plain: plain ? hips.length : 0,
@@ -143,12 +144,12 @@ function hipPiece(frame: Frame): Piece {
     overhang,
     tail: alongHip(hip, overhang),
     headCut: slopeAngle(slope),
-    tilts: hip.tilts,
-    edge: null,
+    foot: SQUARE,
+    head: { ...SQUARE, bearer: onKings ? null : "ridge", tilts: hip.tilts },
     heel: height,
     seat,
     notch: notchOfSeat(slope, seat),
-    ...NO_MARKS,
+    offset: null,
     notes: hipNotes(frame),
     stands: hips,
   };

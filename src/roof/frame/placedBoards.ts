@@ -80,7 +80,7 @@ function spotOf(
   stand: Piece["stands"][number],
 ): Pick<PlacedBoard, "hand" | "foot" | "heading" | "height"> {
   if (stand.kind === "rafter")
-    return { hand: handOf(stand), foot: stand.foot, heading: stand.plane.inward, height: piece.heel };
+    return { hand: handOf(stand), foot: stand.spot, heading: stand.plane.inward, height: piece.heel };
   const { foot, heading, height, hand, tail } = stand;
   if (stand.kind === "hip") return { hand: piece.plain > 0 ? "plain" : hand, foot, heading, height };
   // A ridge's outline starts at the end of its board.

@@ -1,9 +1,9 @@
 import type { Point } from "../../geometry/point.ts";
 import { Failure } from "../../measure/result.ts";
 import { jackRuns } from "../members/jack.ts";
-import type { PlumbCut } from "../members/plumbEnd.ts";
+import { endReach, type PlumbCut } from "../members/plumbEnd.ts";
 import { sideOn, type Bearer, type Hip } from "./bearers.ts";
-import { onPlane, type Block, type RoofPlane } from "./blocks.ts";
+import { inBlock, onPlane, type Block, type RoofPlane } from "./blocks.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import { commonStations, jackOffsets } from "./setOut.ts";
 
@@ -21,7 +21,8 @@ export interface Rafter {
   readonly plane: RoofPlane;
   /** Its center, along the plate line from the left end; and the same point in plan. */
   readonly station: number;
-  readonly foot: Point;
+  readonly spot: Point;
+  readonly foot: RafterEnd;
   readonly head: RafterEnd;
 }
 
@@ -42,13 +43,15 @@ export interface Jack extends Rafter {
   readonly offset: number;
 }
 
-/** Level runs of a rafter to the long and the short point of its head, for its thickness: one formula for all of them. */
-export function headRuns(
-  { head: { at, per } }: Rafter,
-  thickness: number,
-): { readonly long: number; readonly short: number } {
-  const half = (thickness / 2) * Math.abs(per);
-  return { long: at + half, short: at - half };
+/** The foot of a rafter that stands on the plate. */
+const PLATE: RafterEnd = { bearer: null, line: 0, at: 0, per: 0 };
+
+/** Level runs of a rafter from its foot to its head on its longer and its shorter face: one formula for all of them. */
+export function headRuns({ foot, head }: Rafter, thickness: number): { readonly long: number; readonly short: number } {
+  const [one, other] = [thickness / 2, -thickness / 2].map(
+    (across) => endReach([head], across) - endReach([foot], across),
+  ) as [number, number];
+  return { long: Math.max(one, other), short: Math.min(one, other) };
 }
 
 /** Which way a rafter's long point is, looking up it: that hand; plain where both sides are alike. */
@@ -71,10 +74,11 @@ export function jackRow(hip: Hip, plane: RoofPlane, king: number, spec: RoofSpec
       member: "jack",
       plane,
       station: fromLeft ? offset : plane.width - offset,
-      foot: {
+      spot: {
         x: hip.foot.x + (fromLeft ? offset : -offset) * plane.right.x,
         y: hip.foot.y + (fromLeft ? offset : -offset) * plane.right.y,
       },
+      foot: PLATE,
       offset,
       head: {
         bearer: hip,
@@ -126,12 +130,6 @@ export function commonRow(block: Block, ridge: Bearer | null, row: JackRow, spec
   };
 }
 
-/** A point of a block's plan: so far along it, and so far across. */
-const inBlock = ({ corner, along, across }: Block, s: number, w: number): Point => ({
-  x: corner.x + s * along.x + w * across.x,
-  y: corner.y + s * along.y + w * across.y,
-});
-
 /** Commons, then king commons of sides and ends, then jacks: each kind from the first corner on. */
 export function rafterLines(
   block: Block,
@@ -142,12 +140,13 @@ export function rafterLines(
 ): Rafter[] {
   const kings = spec.hipHead === "king commons";
   const { sides, ends, length, span } = block;
-  const square = (member: Rafter["member"], plane: RoofPlane, station: number, short: number, foot: Point): Rafter => ({
+  const square = (member: Rafter["member"], plane: RoofPlane, station: number, short: number, spot: Point): Rafter => ({
     kind: "rafter",
     member,
     plane,
     station,
-    foot,
+    spot,
+    foot: PLATE,
     head: { bearer: ridge, line: plane.run, at: plane.run - short, per: 0 },
   });
   const onSides = (member: Rafter["member"], from: number) =>

@@ -13,10 +13,14 @@ export interface PlaneGroup {
 
 /** The planes of a roof by the name of their side, main ones first. */
 export function planeGroups({ surface: { faces } }: Frame): PlaneGroup[] {
-  const sides = [...new Set(faces.map(({ plane }) => sideName([plane])))];
-  return sides.map((side) => {
-    const own = faces.filter(({ plane }) => sideName([plane]) === side);
+  return [false, true].map((end) => {
+    const own = faces.filter(({ plane }) => plane.end === end);
     const sum = (of: (face: RoofFace) => number) => own.reduce((total, face) => total + of(face), 0);
-    return { side, faces: own, plan: sum(({ plan }) => plan), sloped: sum(({ sloped }) => sloped) };
+    return {
+      side: sideName(own.map(({ plane }) => plane)),
+      faces: own,
+      plan: sum(({ plan }) => plan),
+      sloped: sum(({ sloped }) => sloped),
+    };
   });
 }

@@ -52,7 +52,7 @@ export function plateMarks(frame: Frame): readonly PlateList[] {
 function counted(lists: readonly PlateList[]): PlateList[] {
   const known: PlateList[] = [];
   for (const list of lists) {
-    const i = known.findIndex((one) => one.plate === list.plate && one.hook === list.hook && same(one, list));
+    const i = known.findIndex((one) => one.end === list.end && one.hook === list.hook && same(one, list));
     if (i < 0) known.push(list);
     else known[i] = { ...known[i]!, plates: known[i]!.plates + 1 };
   }

@@ -2,11 +2,12 @@ import { alongSlope } from "../../geometry/alongSlope.ts";
 import { Failure, type Kinds, type Result } from "../../measure/result.ts";
 import { sideOn } from "../frame/bearers.ts";
 import type { Frame } from "../frame/frame.ts";
-import { sideName, type Piece, type Side } from "../frame/piece.ts";
+import { jacksAlike, type Piece } from "../frame/piece.ts";
 
-/** A jack as it was cut: the side and hand it was cut for, and its long point along the top edge. */
+/** A jack as it was cut: whether it was cut for an end, and its hand and long point along the top edge. */
 export interface CutJack {
-  readonly side: Side;
+  /** null where all sides have the same jacks. */
+  readonly end: boolean | null;
   readonly hand: "left" | "right";
   readonly longPoint: number;
 }
@@ -37,12 +38,12 @@ const USABLE = { in: 0.25, mm: 6 } as const;
 export function salvage(
   frame: Frame,
   pieces: readonly Piece[],
-  { side, hand, longPoint }: CutJack,
+  { end, hand, longPoint }: CutJack,
 ): Result<readonly Rescue[], Kinds<{ "sides differ": object }>> {
   const { spec, rows } = frame;
   const all = pieces.filter(({ member }) => member === "jack");
-  if (side === "Both" && all.some((piece) => piece.side !== "Both")) return new Failure({ kind: "sides differ" });
-  const { hip, plane } = rows.find((row) => side === "Both" || sideName([row.plane]) === side)!;
+  if (end === null && !jacksAlike(pieces)) return new Failure({ kind: "sides differ" });
+  const { hip, plane } = rows.find((row) => end === null || row.plane.end === end)!;
   const { tan, pitch } = sideOn(hip, plane)!;
   const turned = spec.rafter.thickness * tan * alongSlope(pitch);
   const jacks = all.filter(({ slope, overhang }) => slope === pitch && overhang === plane.overhang);

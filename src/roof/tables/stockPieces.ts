@@ -1,9 +1,9 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { boardRun, sideOn, type Hip } from "../frame/bearers.ts";
+import { boardRun, type Hip } from "../frame/bearers.ts";
 import { ridgeIn, type Frame } from "../frame/frame.ts";
 import { planOf } from "../frame/outlineShape.ts";
 import type { Hand, Piece } from "../frame/piece.ts";
-import type { Jack } from "../frame/rafterLines.ts";
+import type { Rafter } from "../frame/rafterLines.ts";
 import { endReach } from "../members/plumbEnd.ts";
 import { ridgeJoints, type RidgeBoard } from "../members/ridgeJoints.ts";
 import { spareRafter } from "./takeOff.ts";
@@ -86,18 +86,17 @@ function lowEnd({ overhang, heel, slope, section }: Piece): Pick<Shape, "lean" |
 }
 
 function rafterStock(piece: Piece): Shape {
-  const { mark, section, slope, tail, longPoint, member, stands } = piece;
+  const { mark, section, slope, tail, longPoint, stands } = piece;
   const along = alongSlope(slope);
-  const jack = member === "jack" ? (stands[0] as Jack) : null;
-  const side = jack && sideOn(jack.head.bearer!, jack.plane)!;
+  const across = Math.abs((stands[0] as Rafter).head.per);
   return {
     name: mark,
     size: section.name,
     length: tail + longPoint,
     ...lowEnd(piece),
     slant: `slope ${slope}`,
-    turn: side ? section.thickness * side.tan * along : 0,
-    spread: side ? along / side.cos : along,
+    turn: section.thickness * across * along,
+    spread: along * Math.hypot(1, across),
   };
 }
 

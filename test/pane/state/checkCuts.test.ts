@@ -3,12 +3,18 @@ import { describe, expect, it } from "vitest";
 import { checkCuts, differences, median, type Cut } from "../../../src/pane/state/checkCuts.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { report } from "../../../src/pane/state/report.ts";
-import type { Piece } from "../../../src/roof/frame/piece.ts";
+import { sideName, type Side } from "../../../src/roof/frame/piece.ts";
 
 const model = report(START_INPUTS).model!;
 const uneven = report({ ...START_INPUTS, "End pitch": "8" }).model!;
-const cut = (offset: number, off: number, side: Piece["side"] = "Both"): Cut => ({
-  piece: { ...model.pieces.find(({ member }) => member === "jack")!, mark: `J${offset}`, offset, side },
+const jack = model.pieces.find(({ member }) => member === "jack")!;
+const cut = (offset: number, off: number, side: Side = "Both"): Cut => ({
+  piece: {
+    ...jack,
+    mark: `J${offset}`,
+    offset,
+    planes: jack.planes.filter(({ end }) => side === "Both" || end === (side === "End")),
+  },
   tape: 0,
   longPoint: 0,
   off,
@@ -51,7 +57,7 @@ describe("checkCuts", () => {
 describe("differences", () => {
   it("are told by side, with median and mean", () => {
     const found = differences([cut(48, 0.25, "Main"), cut(24, 0.125, "Main"), cut(24, -0.5, "End")], "in");
-    expect(found.map(({ side, count, median: middle, mean }) => [side, count, middle, mean])).toEqual([
+    expect(found.map(({ planes, count, median: middle, mean }) => [sideName(planes), count, middle, mean])).toEqual([
       ["Main", 2, 0.1875, 0.1875],
       ["End", 1, -0.5, -0.5],
     ]);

@@ -49,7 +49,7 @@ function measure(shown: Outline, piece: Piece): void {
     close(other.points.head!.x, piece.shortPoint);
     close(distance(longFace(shown).points["seat corner"]!, head!), piece.tape!);
     close(longFace(shown).points["tail tip"]!.x, -piece.tail);
-    if (piece.edge !== null) close(degreesOf(ends[0]!, ends[1]!), piece.edge);
+    if (piece.head.edge !== null) close(degreesOf(ends[0]!, ends[1]!), piece.head.edge);
   }
   const { "seat corner": corner, "seat end": end } = shown.middle.points;
   close(distance(corner!, end!), piece.seat);
@@ -139,8 +139,8 @@ describe("outline", () => {
     expect(marks).toHaveLength(jacks.length);
     for (const jack of jacks) {
       const mark = marks.find((one) => one.mark === jack.mark)!;
-      close(mark.at, jack.hipMark!);
-      expect(mark.face).toBe(jack.side === "Main" ? "right" : "left");
+      close(mark.at, jack.head.mark!);
+      expect(mark.face).toBe(jack.planes[0]!.end ? "left" : "right");
     }
   });
 

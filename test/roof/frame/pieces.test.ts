@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { MM_PER_INCH } from "../../../src/measure/unit.ts";
 import { pieceBoardFeet } from "../../../src/roof/tables/pieceBoardFeet.ts";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
-import type { Piece } from "../../../src/roof/frame/piece.ts";
+import { sideName, type Piece } from "../../../src/roof/frame/piece.ts";
 import { anyFrame, framed, usual } from "../anySpec.ts";
 
 const jacksOf = (all: readonly Piece[]) => all.filter(({ member }) => member === "jack");
@@ -50,18 +50,18 @@ describe("pieces", () => {
     ];
     for (const [i, one] of corrected.entries()) {
       const was = plain[i]!;
-      const by = one.member !== "jack" ? 0 : one.side === "Main" ? 0.25 : -0.5;
+      const by = one.member !== "jack" ? 0 : !one.planes[0]!.end ? 0.25 : -0.5;
       expect(one.longPoint - was.longPoint, one.mark).toBeCloseTo(by, 9);
       expect(one.shortPoint - was.shortPoint, one.mark).toBeCloseTo(by, 9);
       expect(one.shortestBoard - was.shortestBoard, one.mark).toBeCloseTo(by, 9);
       if (one.tape !== null && by !== 0) expect(Math.sign(one.tape - was.tape!), one.mark).toBe(Math.sign(by));
-      expect([one.plateMark, one.hipMark, one.lineLength]).toEqual([was.plateMark, was.hipMark, was.lineLength]);
+      expect([one.foot.mark, one.head.mark, one.lineLength]).toEqual([was.foot.mark, was.head.mark, was.lineLength]);
       expect(one.notes.filter(({ kind }) => kind === "corrected")).toEqual(by === 0 ? [] : [{ kind: "corrected", by }]);
     }
   });
 
   it("equal pitches with two corrections are two kinds of jacks", () => {
-    expect(jacksOf(pieces(framed({ endCorrection: 0.25 }))).map(({ side }) => side)).toContain("End");
+    expect(jacksOf(pieces(framed({ endCorrection: 0.25 }))).map(({ planes }) => sideName(planes))).toContain("End");
   });
 
   it("a roof in millimeters is the same roof", () => {

@@ -106,7 +106,7 @@ describe("placedBoards", () => {
       ({ piece, hand, foot }) => piece.mark === "J1" && hand === "right" && foot.y === 0,
     )!;
     const atPlate = first.plan.map(({ x }) => x);
-    closeTo(Math.min(...atPlate), first.piece.plateMark!);
+    closeTo(Math.min(...atPlate), first.piece.foot.mark!);
     closeTo(first.to.x, first.piece.offset!);
   });
 });

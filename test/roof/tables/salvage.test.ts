@@ -24,7 +24,7 @@ const longest = (120 - 0.75 * Math.SQRT2 + 0.75) * Math.sqrt(1.25);
 
 describe("salvage", () => {
   it("a jack cut to the wrong hand becomes the next shorter one of either hand, the turn being less than a step", () => {
-    const found = of({ side: "Both", hand: "left", longPoint: longest });
+    const found = of({ end: null, hand: "left", longPoint: longest });
     expect(found.slice(0, 3)).toEqual([
       ["J1 left", 0, 0],
       ["J2 left", Number(step.toFixed(4)), 0],
@@ -33,34 +33,34 @@ describe("salvage", () => {
   });
 
   it("left a turn too long it becomes its own opposite, which loses the turn and no more", () => {
-    expect(of({ side: "Both", hand: "left", longPoint: longest + turn })).toContainEqual([
+    expect(of({ end: null, hand: "left", longPoint: longest + turn })).toContainEqual([
       "J1 right",
       Number(turn.toFixed(4)),
       0,
     ]);
     expect(
-      of({ side: "Both", hand: "left", longPoint: longest + turn - 0.26 }).some(([name]) => name === "J1 right"),
+      of({ end: null, hand: "left", longPoint: longest + turn - 0.26 }).some(([name]) => name === "J1 right"),
     ).toBe(false);
   });
 
   it("a piece a little short can often still be used; one shorter than that becomes the next", () => {
-    expect(of({ side: "Both", hand: "right", longPoint: longest - 0.25 })[0]).toEqual(["J1 right", 0, 0.25]);
-    expect(of({ side: "Both", hand: "right", longPoint: longest - 0.26 })[0]![0]).toBe("J2 right");
+    expect(of({ end: null, hand: "right", longPoint: longest - 0.25 })[0]).toEqual(["J1 right", 0, 0.25]);
+    expect(of({ end: null, hand: "right", longPoint: longest - 0.26 })[0]![0]).toBe("J2 right");
   });
 
   it("keeps to jacks of its own pitch and tail", () => {
-    const names = (side: CutJack["side"], change: Parameters<typeof framed>[0]) =>
-      new Set(of({ side, hand: "left", longPoint: 200 }, change).map(([name]) => String(name).slice(0, 2)));
-    expect(names("Main", { endPitch: 9 / 12 })).toEqual(new Set(["JM"]));
-    expect(names("End", { endPitch: 9 / 12 })).toEqual(new Set(["JE"]));
-    expect(names("Main", { endOverhang: 6 })).toEqual(new Set(["JM"]));
+    const names = (end: boolean, change: Parameters<typeof framed>[0]) =>
+      new Set(of({ end, hand: "left", longPoint: 200 }, change).map(([name]) => String(name).slice(0, 2)));
+    expect(names(false, { endPitch: 9 / 12 })).toEqual(new Set(["JM"]));
+    expect(names(true, { endPitch: 9 / 12 })).toEqual(new Set(["JE"]));
+    expect(names(false, { endOverhang: 6 })).toEqual(new Set(["JM"]));
     // A correction moves heads, not tails or pitches: the end's jacks can come of a main one.
-    expect(names("Main", { endCorrection: 0.25 })).toEqual(new Set(["JM", "JE"]));
+    expect(names(false, { endCorrection: 0.25 })).toEqual(new Set(["JM", "JE"]));
   });
 
   it("has to know the side where they differ", () => {
     const frame = framed({ endPitch: 9 / 12 });
-    expect(salvage(frame, pieces(frame), { side: "Both", hand: "left", longPoint: 100 })).toEqual(
+    expect(salvage(frame, pieces(frame), { end: null, hand: "left", longPoint: 100 })).toEqual(
       new Failure({ kind: "sides differ" }),
     );
   });
@@ -72,7 +72,7 @@ describe("salvage", () => {
         fc.double({ min: 5, max: 300, noNaN: true }),
         fc.constantFrom("left", "right" as const),
         (frame, longPoint, hand) => {
-          const found = salvage(frame, pieces(frame), { side: "Main", hand, longPoint });
+          const found = salvage(frame, pieces(frame), { end: false, hand, longPoint });
           if (found instanceof Failure) throw new Error(found.problem.kind);
           found.forEach(({ piece, hand: other, turn: turned, short, lost }, i) => {
             expect(piece.longPoint + (other === hand ? 0 : turned)).toBeLessThanOrEqual(longPoint + 0.25 + 1e-6);

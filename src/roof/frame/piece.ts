@@ -29,7 +29,7 @@ export interface PieceEnd {
   readonly tilts: readonly Degrees[];
   /** What its cut leaves across the top edge, from square; null where it is square or has two cheeks. */
   readonly edge: Degrees | null;
-  /** A jack's edge nearer the corner on the plate; its centre along the hip's face from the corner, and from the hip's head. */
+  /** A jack's edge nearer the corner on the plate; its center along the hip's face from the corner, and from the hip's head. */
   readonly mark: number | null;
   readonly markFromHead: number | null;
 }

@@ -229,12 +229,11 @@ describe("planCuts, at the limits", () => {
 
   it("says whether limited stock is proved too little", () => {
     expect(planCutsNow([piece(90, 3)], [{ size: "2x6", length: 96, count: 2 }], { kerf: 0 })).toMatchObject({
-      tag: "stockShort",
-      figures: { size: "2x6" },
+      problem: { kind: "too few boards", size: "2x6" },
     });
     // By material two boards are enough: only the places of the pieces forbid it.
     expect(planCutsNow([piece(50, 3)], [{ size: "2x6", length: 96, count: 2 }], { kerf: 0 })).toMatchObject({
-      tag: "stockShort",
+      problem: { kind: "too few boards" },
     });
   });
 });

@@ -44,7 +44,7 @@ function onHip(shop: Shop, piece: Framed): Due[] {
   return [
     {
       about: "jack above the hip's arris",
-      words: /stands (.+?) above the hip's top corner/,
+      words: /stands (.+?) proud of the hip/,
       measured: meets[2] - Math.max(...there),
     },
     {
@@ -87,12 +87,12 @@ function due(shop: Shop, roof: Roof, piece: Framed): Due[] {
   return [
     {
       about: "above the end planes",
-      words: /stands (.+?) above the end plane/,
+      words: /stands (.+?) above the end slope/,
       measured: above(shop, roof, piece, "end"),
     },
     {
       about: "above the main planes",
-      words: /stand (.+?) above the main planes/,
+      words: /stand (.+?) above the main slopes/,
       measured: above(shop, roof, piece, "main"),
     },
   ];

@@ -56,6 +56,11 @@ export class Shop {
     return waste.isEmpty() ? solid : this.#keep(solid.subtract(waste));
   }
 
+  /** Two solids as one. */
+  join(a: Solid, b: Solid): Solid {
+    return this.#keep(a.add(b));
+  }
+
   /** The volume that two solids share, cubic inches. */
   overlap(a: Solid, b: Solid): number {
     const shared = a.intersect(b);
@@ -82,5 +87,23 @@ export class Shop {
       same.delete();
     }
     return Array.from({ length: flat.length / 3 }, (_, i): Vec => [flat[3 * i]!, flat[3 * i + 1]!, flat[3 * i + 2]!]);
+  }
+
+  /** The surface of a solid in triangles, counter-clockwise seen from outside, its corners in double precision. */
+  triangles(solid: Solid): [Vec, Vec, Vec][] {
+    const corners = this.corners(solid);
+    const { triVerts, vertProperties, numProp } = solid.getMesh();
+    // The mesh names its corners in the order in which a warp is handed them; its own copies are single precision.
+    const at = (i: number): Vec => {
+      const corner = corners[i]!;
+      if (!corner.every((c, k) => Math.abs(c - vertProperties[i * numProp + k]!) <= 1e-6 * Math.abs(c) + 1e-6))
+        throw new Error("The mesh's corners are in another order.");
+      return corner;
+    };
+    return Array.from({ length: triVerts.length / 3 }, (_, i) => [
+      at(triVerts[3 * i]!),
+      at(triVerts[3 * i + 1]!),
+      at(triVerts[3 * i + 2]!),
+    ]);
   }
 }

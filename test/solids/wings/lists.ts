@@ -77,9 +77,6 @@ export function plateLists(shop: Shop, roof: WingedRoof): MarkList[] {
     if (!plane) continue;
     // A flush wing's side plate and the end's are one line, but each has its own hook.
     const mine = onPlate.filter(({ station }) => station.plane === plane && station.of === "");
-    const flush = wings.filter((wing) => wing.flush && wing[wing.flush] === plane);
-    const hookRight = flush.some((wing) => ((wing.wall === front) === (side === "left") ? false : true));
-    void hookRight;
     all.push({
       name: side === "left" ? "Left" : "Right",
       hook: plane.at,

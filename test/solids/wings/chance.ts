@@ -113,6 +113,8 @@ export function chanceRoofs(count: number, stream: number): WingedPlan[] {
         span: wide,
         end,
         ...(slope === pitch ? {} : { pitch: slope }),
+        // Not level with the main fascia, at times.
+        ...(flush || next() < 0.85 ? {} : { overhang: between(3, 24) }),
         ...(end === "hip" && next() < 0.3 ? { endPitch: rise(between(5, 12)) } : {}),
         ...(next() < 0.2 ? { ridge: { thickness: oneOf(1.5, between(1, 2.5)), depth: 7.25 } } : {}),
         ...(level || flush ? {} : { longValley: oneOf("left", "right") }),
@@ -125,7 +127,7 @@ export function chanceRoofs(count: number, stream: number): WingedPlan[] {
       endPitch,
       ends: oneOf(["hip", "hip"], ["hip", "hip"], ["hip", "gable"], ["gable", "hip"]),
       spacing: oneOf(16, 19.2, 24, between(14, 28)),
-      overhang: oneOf(0, between(4, 24), 16),
+      overhang: oneOf(between(4, 24), between(4, 24), 16, 0),
       rafter: { thickness, depth },
       hip: { thickness: oneOf(1.5, between(1, 3)), depth: depth + between(0, 4) },
       ridge: { thickness: oneOf(1.5, between(thickness, 3)), depth: 11.25 },
@@ -136,6 +138,8 @@ export function chanceRoofs(count: number, stream: number): WingedPlan[] {
       hipHead: oneOf("king commons", "king commons", "ridge"),
       wings: Array.from({ length: oneOf(1, 1, 2, 2, 3) }, wing),
     };
+    // Tails on one side of a valley only are framed by nobody.
+    if (draft.overhang === 0 && draft.wings.some(({ overhang }) => overhang)) continue;
     if (canStand(draft)) plans.push(draft);
   }
   return plans;

@@ -57,7 +57,8 @@ function members(figures: RoofFigures, { members: rows }: Said): string[] {
     else if (at.wrong.length > 0) found.push(`${what}: ${at.wrong.join("; ")}`);
     else {
       const row = counted.get(at.row) ?? { left: 0, right: 0, plain: 0 };
-      row[piece.hand] += 1;
+      // Hips and valleys that are alike from both sides have no hand in a table.
+      row[piece.side === "" && at.row.plain > 0 ? "plain" : piece.hand] += 1;
       counted.set(at.row, row);
     }
   }
@@ -111,7 +112,8 @@ function jacks({ rafters }: RoofFigures, { jacks: rows }: Said): string[] {
 /** Every plate and ridge fits a list; a list fits as many plates as it says; what has a wing in its name has that name. */
 function lists({ plates, ridges, rafters }: RoofFigures, told: readonly SaidList[]): string[] {
   const kinds = new Map(rafters.map((one) => [one.name, `${wordOf(one.kind)} ${one.hand}`]));
-  const measured = [...plates, ...ridges].map(({ name, marks }) => ({
+  // A roof without wings has no ridge lists.
+  const measured = [...plates, ...(ridges.length > 1 ? ridges : [])].map(({ name, marks }) => ({
     name,
     marks: marks.map(({ at, piece }) => ({ at, member: kinds.get(piece)! })),
   }));
@@ -136,11 +138,11 @@ function lists({ plates, ridges, rafters }: RoofFigures, told: readonly SaidList
 
 function takeOff({ takeOff: measured }: Said, { takeOff: told }: Said): string[] {
   return off(
-    (Object.keys(measured) as TakeOffItem[]).map((item) => [
+    (Object.keys(told) as TakeOffItem[]).map((item) => [
       item,
-      measured[item],
-      told[item],
-      item === "pieces" || item === "fascia corners" ? 0 : Math.max(PART * measured[item], INCH),
+      measured[item] ?? NaN,
+      told[item] ?? NaN,
+      item === "pieces" || item === "fascia corners" ? 0 : Math.max(PART * (measured[item] ?? NaN), INCH),
     ]),
   );
 }

@@ -55,6 +55,9 @@ export interface RafterFigures {
   readonly seat: readonly [number, number];
   /** The shortest straight board that holds the piece. */
   readonly board: number;
+  /** How far its cut at a foot on a valley, or at a head on hip or valley, hangs below that bearer's lower edge, plumb; 0 where all of it bears. */
+  readonly footHang: number;
+  readonly headHang: number;
   readonly overCorner: boolean;
   /** How far it was moved along the plate to clear the end of a bearer, without a sign. */
   readonly slid: number;
@@ -68,6 +71,8 @@ export interface BearerFigures {
   readonly wing: string;
   /** A valley's side of its wing, seen from outside. */
   readonly side: Hand | "";
+  /** A hip's hand: the side of the main plane, or of its wing's side plane, for someone who looks up it; a valley's is its side. */
+  readonly hand: Hand | "plain";
   /** The line in which the planes meet, from corner (or crossing, or outer end) to where it stops. */
   readonly line: number;
   /** Along the top from the corner's plumb line squared across to the head: on the centre line, on the left and on the right face, looking up. */
@@ -82,6 +87,8 @@ export interface BearerFigures {
   readonly board: number;
   /** Height of the top's centre over its corner. */
   readonly heel: number;
+  /** How far the top's corners stand above the main plane, plumb, where that is on both sides: a supporting valley past its crossing; below 0 under it. */
+  readonly proud: number;
 }
 
 export interface PlaneFigures {

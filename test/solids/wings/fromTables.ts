@@ -83,7 +83,6 @@ export async function fromTables(plan: WingedPlan): Promise<Said> {
       sloped: 144 * amount("Roof, sloped"),
       "main, plan": 144 * amount("Main planes, plan"),
       "end, plan": 144 * amount("End planes, plan"),
-      "fascia corners": NaN,
       pieces: ending(", pieces"),
       lineal: 12 * ending(", lineal"),
     },

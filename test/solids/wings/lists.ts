@@ -54,7 +54,10 @@ export function plateLists(shop: Shop, roof: WingedRoof): MarkList[] {
         ({ station, overCorner }) => overCorner || (at(station.at) > from && at(station.at) < to),
       );
       // A stub hooks at its main corner, a plate between two wings at its left inner corner.
-      const fromRight = before.wing !== null && !after;
+      // A whole plate hooks at its left corner, but at a hipped end's where the left one is a gable's.
+      const seen = wall === front ? [ends.left, ends.right] : [ends.right, ends.left];
+      const whole = !before.wing && !after;
+      const fromRight = whole ? !seen[0] && seen[1] !== null : before.wing !== null && !after;
       const name =
         !before.wing && !after
           ? word

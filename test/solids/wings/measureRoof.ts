@@ -1,8 +1,8 @@
-import { heading } from "../frame.ts";
+import { heading, seenFrom } from "../frame.ts";
 import { beyond, depthIn } from "../half.ts";
 import type { Half } from "../half.ts";
 import { arris, edgeAngle, extent, lengthsFromPlate, ON, sawCut } from "../measure.ts";
-import type { Edge } from "../measure.ts";
+import type { Edge, Hand } from "../measure.ts";
 import { member } from "../member.ts";
 import type { Member } from "../member.ts";
 import type { Shop } from "../shop.ts";
@@ -102,9 +102,22 @@ export function measureRafter(shop: Shop, { layout }: WingedRoof, rafter: Rafter
     tailMark: mark(tailOn, "low"),
     seat: [Math.max(...seats), Math.min(...seats)],
     board: extent(rafter, corners),
+    footHang: foot ? hang(foot, corners) : 0,
+    headHang: head.bearer.kind === "ridge" ? 0 : hang(head, corners),
     overCorner,
     slid: Math.abs(station.slid),
   };
+}
+
+/** How far a cut against a face hangs below the lower edge of its board, plumb. */
+function hang({ bearer: { frame, depth }, face }: Against, corners: readonly Vec[]): number {
+  const ahead = heading(frame);
+  const edge = add(frame.at, scale(frame.top, -depth));
+  const below = corners
+    .filter((c) => Math.abs(depthIn(face, c)) < ON)
+    .map((c) => edge[2] + (dot(ahead, sub(c, edge)) / dot(ahead, frame.along)) * frame.along[2] - c[2]);
+  const most = Math.max(0, ...below);
+  return most < ON ? 0 : most;
 }
 
 /** The end of a ridge line that lies in a plane: its apex. */
@@ -144,6 +157,7 @@ export function measureBearer(shop: Shop, bearer: Bearer): BearerFigures {
     name,
     wing: wing ?? "",
     side: kind === "valley" ? (name.includes("left") ? "left" : "right") : "",
+    hand: handOf(bearer),
     line: distance(from, to),
     centre: along(bearer, start, point(ahead, high)),
     left: tips[0]!,
@@ -153,8 +167,22 @@ export function measureBearer(shop: Shop, bearer: Bearer): BearerFigures {
     tail: kind === "hip" || kind === "valley" ? -along(bearer, start, point(ahead, low)) : 0,
     board: extent(bearer, corners),
     heel: arris(over, shop.corners(over.solid), "left").low[2],
+    proud: role === "supporting" ? above(bearer, corners) : 0,
   };
 }
+
+function handOf({ kind, name, planes, frame, wing }: Bearer): Hand | "plain" {
+  if (kind === "ridge") return "plain";
+  if (kind === "valley") return name.includes("left") ? "left" : "right";
+  const ends = wing && kind === "hip" ? /end$/ : /^(Left|Right)$/;
+  const side = planes.find((plane) => !ends.test(plane.name))!;
+  // A plane rises towards its hip: the side that it lies on is against its way in.
+  return dot(frame.left, side.inward) < 0 ? "left" : "right";
+}
+
+/** How far the higher top corner of a board stands above the first of its planes. */
+const above = ({ frame, planes }: Bearer, corners: readonly Vec[]): number =>
+  Math.max(...corners.filter((c) => Math.abs(seenFrom(frame, c)[2]) < ON).map((c) => depthIn(planes[0]!.above, c)));
 
 /** A point of the plan that lies so far along a heading. */
 const point = (ahead: Vec, at: number): Vec => scale(ahead, at);

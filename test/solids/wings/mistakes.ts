@@ -44,7 +44,7 @@ const amount =
   (item: TakeOffItem, change: (amount: number, seeded: Seeded) => number) =>
   (said: Said, seeded: Seeded): Said => ({
     ...said,
-    takeOff: { ...said.takeOff, [item]: change(said.takeOff[item], seeded) },
+    takeOff: { ...said.takeOff, [item]: change(said.takeOff[item]!, seeded) },
   });
 
 const slope = ({ plan }: Seeded): number => plan.pitch.slope;

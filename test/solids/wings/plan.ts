@@ -91,6 +91,8 @@ export function blockOf(plan: WingedPlan): (string | number)[][] {
     "Long valley": wing.longValley ?? "",
   });
   const columns = plan.wings.map(column);
+  if (columns.length === 0)
+    return main.filter(([label, value]) => value !== "" && label !== "Valley").map((row) => [...row]);
   return [
     ["", "Main roof", ...plan.wings.map((_, i) => `Wing ${letterOf(i)}`)],
     ...main.map(([label, value]) => [label, value, ...columns.map((wing) => wing[label] ?? "")]),

@@ -12,7 +12,10 @@ export interface Said {
   readonly jacks: readonly SaidJack[];
   /** Marks of plates and ridges: positions in order, and the piece at each. */
   readonly lists: readonly SaidList[];
-  readonly takeOff: Readonly<Record<TakeOffItem, number>>;
+  readonly takeOff: Readonly<Record<Exclude<TakeOffItem, "fascia corners">, number>> & {
+    /** Left out where a table does not tell it as a number. */
+    readonly "fascia corners"?: number;
+  };
 }
 
 export type TakeOffItem =
@@ -92,7 +95,7 @@ export function piecesOf({ rafters, bearers }: RoofFigures): Piece[] {
       return {
         member: one.kind,
         side: "",
-        hand: "plain",
+        hand: one.hand,
         // A hip's length is its centre line's, for its faces are alike; a valley's two faces are told.
         long: ridge ? one.board : valley ? Math.max(...faces) : one.centre,
         short: ridge ? one.board : valley ? Math.min(...faces) : one.centre,
@@ -143,9 +146,13 @@ function grouped<T>(all: readonly T[], same: (a: T, b: T) => boolean): T[][] {
 export const isNamed = (name: string): boolean => /wing|ridge| to /i.test(name);
 
 /** True where two lists have the same members at the same marks. */
-export const sameMarks = (one: Pick<SaidList, "marks">, two: Pick<SaidList, "marks">): boolean =>
-  one.marks.length === two.marks.length &&
-  one.marks.every(({ at, member }, i) => near(at, two.marks[i]!.at) && member === two.marks[i]!.member);
+export function sameMarks(one: Pick<SaidList, "marks">, two: Pick<SaidList, "marks">): boolean {
+  // Pieces opposite each other on a ridge have one mark.
+  const [a, b] = [one, two].map(({ marks }) =>
+    [...marks].sort((p, q) => (near(p.at, q.at) ? p.member.localeCompare(q.member) : p.at - q.at)),
+  );
+  return a!.length === b!.length && a!.every(({ at, member }, i) => near(at, b![i]!.at) && member === b![i]!.member);
+}
 
 /** A roof's own figures as a program that makes no mistake would say them. */
 export function said(figures: RoofFigures): Said {

@@ -29,6 +29,8 @@ describe("the worked roofs", () => {
     expect(short.line).toBeCloseTo(144, 8);
     expect(short.centre).toBeCloseTo(143.2045, 4);
     expect(short.headTilts[0]).toBeCloseTo(0, 8);
+    // Past the crossing both sides of the long valley are main plane: its upper corner stands 3/4 x 1/2 x cos 45 above it.
+    expect(long.proud).toBeCloseTo(0.2652, 4);
     expect(wingRidge(roof).line).toBeCloseTo(216, 8);
     expect(wingRidge(roof).board).toBeCloseTo(214.9393, 4);
     // 18 from the left inner corner, at 168 on the plate.

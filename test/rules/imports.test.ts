@@ -44,7 +44,7 @@ const vendors: readonly (readonly [RegExp, string])[] = [
   [/^(@univerjs|react|react-dom|rxjs)(\/|$)/, "src/hosts/embedded"],
   [/^hucre(\/|$)/, "src/xlsx"],
   [/^@borgar\/fx/, "src/hosts/terminal"],
-  [/^(webpack|esbuild|terser|html-webpack|copy-webpack|mini-css|office-addin)/, "src/build"],
+  [/^(webpack|esbuild|terser|html-webpack|copy-webpack|mini-css|office-addin|sirv)/, "src/build"],
 ];
 
 /** Names that only one room may speak. A host's name in another room would tie that room to it. */

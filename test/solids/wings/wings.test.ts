@@ -14,6 +14,9 @@ import { frameWinged } from "./winged.ts";
 const shop = new Shop();
 afterEach(() => shop.sweep());
 
+/** How many roofs by chance: LONGPOINT_ROOFS, or a few. */
+const count = Number(process.env["LONGPOINT_ROOFS"] ?? 6);
+
 /** Everything that is wrong with a roof as framed, and with the areas of its planes. */
 function against(plan: WingedPlan): string[] {
   const roof = frameWinged(shop, plan);
@@ -42,8 +45,7 @@ describe("a roof with wings, set out by the test's own hand", { timeout: 60_000 
     },
   );
 
-  it(`fits together by chance too: LONGPOINT_SEED=${seed}`, () => {
-    const count = Number(process.env["LONGPOINT_ROOFS"] ?? 6);
+  it(`fits together by chance too: LONGPOINT_SEED=${seed}`, { timeout: 60_000 + 10_000 * count }, () => {
     const found = chanceRoofs(count, 41).flatMap((plan) =>
       against(plan).map((words) => `${JSON.stringify(blockOf(plan))}: ${words}`),
     );
@@ -53,12 +55,12 @@ describe("a roof with wings, set out by the test's own hand", { timeout: 60_000 
   it.each(Object.entries(handCounts))("%s is counted by hand", (_, { plan, counts, total }) => {
     const roof = frameWinged(shop, plan);
     const framed: Record<string, [number, number, number]> = {};
-    const count = (kind: string, hand: string): void => {
+    const add = (kind: string, hand: string): void => {
       const row = (framed[kind] ??= [0, 0, 0]);
       row[hand === "left" ? 0 : hand === "right" ? 1 : 2] += 1;
     };
-    for (const { kind } of roof.bearers.all) count(kind, "plain");
-    for (const { kind, hand } of roof.rafters) count(kind, hand);
+    for (const { kind } of roof.bearers.all) add(kind, "plain");
+    for (const { kind, hand } of roof.rafters) add(kind, hand);
     expect(framed).toEqual(counts);
     expect(roof.bearers.all.length + roof.rafters.length).toBe(total);
   });

@@ -23,7 +23,7 @@ export interface RafterFigures {
   readonly name: string;
   readonly plane: string;
   readonly part: Part;
-  /** From the left end of the plane's plate line, seen from outside, to the rafter's centre. */
+  /** From the left end of the plane's plate line, seen from outside, to the rafter's center. */
   readonly station: number;
   readonly hand: Hand | "plain";
   /** Along the top edge on the longer and the shorter side face: from the plumb line over the plate line, or from the valley's face, to the head. */
@@ -42,7 +42,7 @@ export interface RafterFigures {
   /** The bearers' names, "" for a plate. */
   readonly head: string;
   readonly foot: string;
-  /** Along the top of hip or valley, from its corner's plumb line squared across, to where the rafter's centre meets its face; 0 on ridge and plate. */
+  /** Along the top of hip or valley, from its corner's plumb line squared across, to where the rafter's center meets its face; 0 on ridge and plate. */
   readonly headMark: number;
   readonly footMark: number;
   /** From the seat corner to the long point; 0 without a plate. */
@@ -75,17 +75,17 @@ export interface BearerFigures {
   readonly hand: Hand | "plain";
   /** The line in which the planes meet, from corner (or crossing, or outer end) to where it stops. */
   readonly line: number;
-  /** Along the top from the corner's plumb line squared across to the head: on the centre line, on the left and on the right face, looking up. */
-  readonly centre: number;
+  /** Along the top from the corner's plumb line squared across to the head: on the center line, on the left and on the right face, looking up. */
+  readonly center: number;
   readonly left: number;
   readonly right: number;
   /** Tilts of the cheeks of its upper end, of its tail or foot. */
   readonly headTilts: readonly number[];
   readonly footTilts: readonly number[];
-  /** Down the top from the corner's plumb line to the tail's notch, on the centre line; 0 for a ridge and a broken hip. */
+  /** Down the top from the corner's plumb line to the tail's notch, on the center line; 0 for a ridge and a broken hip. */
   readonly tail: number;
   readonly board: number;
-  /** Height of the top's centre over its corner. */
+  /** Height of the top's center over its corner. */
   readonly heel: number;
   /** How far the top's corners stand above the main plane, plumb, where that is on both sides: a supporting valley past its crossing; below 0 under it. */
   readonly proud: number;

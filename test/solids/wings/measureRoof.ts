@@ -142,12 +142,12 @@ export function measureBearer(shop: Shop, bearer: Bearer): BearerFigures {
     planes
       .filter((half) => corners.filter((c) => Math.abs(depthIn(half, c)) < ON).length > 2)
       .map((half) => sawCut(bearer, corners, half).tilt);
-  // The top's centre line: the same board between the same upper cuts, opened along it.
+  // The top's center line: the same board between the same upper cuts, opened along it.
   const open = shop.corners(shop.trim(bearer.solid, beyond(bearer.frame.left, bearer.frame.at)));
-  const onCentre = open
+  const onCenter = open
     .filter((c) => Math.abs(dot(bearer.frame.left, sub(c, bearer.frame.at))) < ON)
     .map((c) => dot(ahead, c));
-  const [low, high] = [Math.min(...onCentre), Math.max(...onCentre)];
+  const [low, high] = [Math.min(...onCenter), Math.max(...onCenter)];
   const over = member(shop, bearer.frame, bearer, {
     ends: [beyond(ahead, start), { normal: scale(ahead, -1), offset: -dot(ahead, start) - 12 }],
   });
@@ -159,7 +159,7 @@ export function measureBearer(shop: Shop, bearer: Bearer): BearerFigures {
     side: kind === "valley" ? (name.includes("left") ? "left" : "right") : "",
     hand: handOf(bearer),
     line: distance(from, to),
-    centre: along(bearer, start, point(ahead, high)),
+    center: along(bearer, start, point(ahead, high)),
     left: tips[0]!,
     right: tips[1]!,
     headTilts: tilts(heads).sort((a, b) => a - b),

@@ -54,14 +54,14 @@ describe("NAVEDTRA 14044", () => {
 
   it("p. 2-28: the shorter valley is shortened half the long one's thickness, level", () => {
     const short = valleyOf(measured(addition), "shortened");
-    expect(level(short.line - short.centre, 9, 16.970562748477143)).toBeCloseTo(1.5 / 2, 8);
+    expect(level(short.line - short.center, 9, 16.970562748477143)).toBeCloseTo(1.5 / 2, 8);
   });
 
   it("p. 2-27: with level ridges both valleys are shortened half the 45-degree thickness of the ridge", () => {
     const roof = measured({ ...main, wings: [{ wall: "front", from: 96, out: 120, span: 288, end: "gable" }] });
     for (const valley of roof.bearers.filter(({ kind }) => kind === "valley"))
       // 16.97 in 12 is what the 45-degree thickness is worked out from.
-      expect(Math.abs(level(valley.line - valley.centre, 6, 16.970562748477143) - (0.75 * 16.97) / 12)).toBeLessThan(
+      expect(Math.abs(level(valley.line - valley.center, 6, 16.970562748477143) - (0.75 * 16.97) / 12)).toBeLessThan(
         (0.75 * 0.005) / 12,
       );
   });

@@ -129,7 +129,7 @@ function build(
   layout: Layout,
   { all }: Bearers,
   station: Station,
-  centre: Event | null,
+  center: Event | null,
   head: Against,
   butts: boolean,
 ): Rafter | null {
@@ -140,8 +140,8 @@ function build(
   const lines = [-t / 2, t / 2].map((off) => add(at, scale(plane.plate, off)));
   const heads = lines.map((line) => runTo(head.face, plane, line));
 
-  // A valley under either of its faces, or under its centre, cuts the foot or the tail.
-  const cuts = [centre, ...lines.flatMap((line) => events(plane, line, all))].filter(
+  // A valley under either of its faces, or under its center, cuts the foot or the tail.
+  const cuts = [center, ...lines.flatMap((line) => events(plane, line, all))].filter(
     (event): event is Event =>
       event !== null &&
       event.bearer.kind === "valley" &&
@@ -149,7 +149,7 @@ function build(
       event.run > -overhang + ON &&
       event.run < Math.max(...heads),
   );
-  const valley = centre ?? cuts.at(-1) ?? null;
+  const valley = center ?? cuts.at(-1) ?? null;
   const feet = valley ? lines.map((line) => runTo(valley.face, plane, line)) : [-Infinity, -Infinity];
   const seat = seatWidth(plane, layout);
   const onValley = Math.max(...feet) > ON;

@@ -47,7 +47,7 @@ export interface SaidMember {
   readonly line: number;
   readonly board: number;
   readonly heel: number;
-  /** Tilts of its bevelled ends, sorted; a text gives two of them to hundredths. */
+  /** Tilts of its beveled ends, sorted; a text gives two of them to hundredths. */
   readonly tilts: readonly number[];
   readonly tiltsWithin: number;
 }
@@ -96,9 +96,9 @@ export function piecesOf({ rafters, bearers }: RoofFigures): Piece[] {
         member: one.kind,
         side: "",
         hand: one.hand,
-        // A hip's length is its centre line's, for its faces are alike; a valley's two faces are told.
-        long: ridge ? one.board : valley ? Math.max(...faces) : one.centre,
-        short: ridge ? one.board : valley ? Math.min(...faces) : one.centre,
+        // A hip's length is its center line's, for its faces are alike; a valley's two faces are told.
+        long: ridge ? one.board : valley ? Math.max(...faces) : one.center,
+        short: ridge ? one.board : valley ? Math.min(...faces) : one.center,
         line: one.line,
         board: one.board,
         heel: ridge ? 0 : one.heel,

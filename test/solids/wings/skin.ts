@@ -149,7 +149,7 @@ export function edgesOf(shop: Shop, layout: Layout): EdgeFigures {
     const length = distance(a, b);
     if (!one || !two) continue;
     if (isPlane(one.on) && isPlane(two.on)) {
-      // Over a valley the neighbour's face rises out of a plane, over a ridge or hip it falls below it.
+      // Over a valley the neighbor's face rises out of a plane, over a ridge or hip it falls below it.
       if (depthIn(one.on.above, two.third) > NEAR) sums.valleys += length;
       else if (Math.abs(a[2] - b[2]) < NEAR) sums.ridges += length;
       else if (isBroken(layout, one.on, two.on)) sums.brokenHips += length;

@@ -10,7 +10,7 @@ import type { Bearer, Placed, Role } from "./bearer.ts";
 import type { Wing } from "./layout.ts";
 import type { Side, WingedPlan } from "./plan.ts";
 
-/** Where a valley stands before it is cut: square-topped, its centre in the line where the planes meet. */
+/** Where a valley stands before it is cut: square-topped, its center in the line where the planes meet. */
 export const valleyBoard = ({ heel, valley }: WingedPlan, wing: Wing, side: Side): Placed => ({
   frame: meetingLine(wing.wall, wing[side], add(wing.inner[side]!, [0, 0, heel])),
   thickness: valley.thickness,

@@ -25,9 +25,9 @@ describe("the worked roofs", () => {
     const roof = measured({ ...main, wings: [wing] });
     const [long, short] = [valleyOf(roof, "supporting"), valleyOf(roof, "shortened")];
     expect(long.line).toBeCloseTo(216, 8);
-    expect(long.centre).toBeCloseTo(214.875, 4);
+    expect(long.center).toBeCloseTo(214.875, 4);
     expect(short.line).toBeCloseTo(144, 8);
-    expect(short.centre).toBeCloseTo(143.2045, 4);
+    expect(short.center).toBeCloseTo(143.2045, 4);
     expect(short.headTilts[0]).toBeCloseTo(0, 8);
     // Past the crossing both sides of the long valley are main plane: its upper corner stands 3/4 x 1/2 x cos 45 above it.
     expect(long.proud).toBeCloseTo(0.2652, 4);
@@ -59,13 +59,13 @@ describe("the worked roofs", () => {
     const roof = measured({ ...main, span: 300, length: 540, pitch: rise(8), endPitch: rise(8), wings: [wing] });
     const [long, short] = [valleyOf(roof, "supporting"), valleyOf(roof, "shortened")];
     expect(long.line).toBeCloseTo(269.2582, 4);
-    expect(long.centre).toBeCloseTo(267.9119, 4);
+    expect(long.center).toBeCloseTo(267.9119, 4);
     // Looking up a right valley the wing lies on its left, the main plane on its right.
     expect(long.right).toBeCloseTo(266.8349, 4);
     expect(long.left).toBeCloseTo(268.989, 4);
     expect(long.headTilts[0]).toBeCloseTo(53.1301, 4);
     expect(short.line).toBeCloseTo(145.3994, 4);
-    expect(short.centre).toBeCloseTo(144.558, 4);
+    expect(short.center).toBeCloseTo(144.558, 4);
     // And on a left valley's right.
     expect(short.left).toBeCloseTo(144.3224, 4);
     expect(short.right).toBeCloseTo(144.7936, 4);

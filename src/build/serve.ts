@@ -3,6 +3,7 @@ import { stat } from "node:fs/promises";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join, normalize, sep } from "node:path";
+import { forOwnMachine, safeHeaders } from "./ownMachine.ts";
 
 const TYPES: Record<string, string> = {
   ".html": "text/html; charset=utf-8",
@@ -29,10 +30,15 @@ export interface Served {
 export async function serve(folder: string, port = 0): Promise<Served> {
   const server = createServer((request, response) => {
     void (async () => {
+      if (!forOwnMachine(request.headers.host))
+        return response
+          .writeHead(403, { "content-type": "text/plain" })
+          .end("This server answers its own machine only.");
       if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
       const file = await fileFor(folder, request.url ?? "/");
       if (!file) return response.writeHead(404, { "content-type": "text/plain" }).end("There is nothing here.");
       response.writeHead(200, {
+        ...safeHeaders(file.replaceAll("\\", "/")),
         "content-type": TYPES[extname(file)] ?? "application/octet-stream",
         "cache-control": HASHED.test(file) ? "max-age=31536000, immutable" : "no-cache",
       });

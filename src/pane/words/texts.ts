@@ -123,6 +123,8 @@ export const texts = {
   linked: (at: string) => `Follows the roof block at ${at}.`,
   unlink: "Let go",
   lostLink: (at: string) => `The roof block at ${at} is gone. The fields keep what they show.`,
+  lostRows: (rows: readonly string[], at: string) =>
+    `${rows.join(", ")} ${rows.length === 1 ? "is" : "are"} no longer in the roof block at ${at}. The fields keep ${rows.length === 1 ? "its value" : "their values"}; tables in the sheet use the default.`,
   foundBlock: (at: string) => `A roof block stands at ${at}.`,
   useBlock: "Use this block",
   usingBlock: (at: string) => `The fields show the roof block at ${at} and follow it.`,
@@ -131,7 +133,7 @@ export const texts = {
   updated: "Block",
   reread: "Back to the sheet's values",
   lacking: (rows: readonly string[]) =>
-    `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or fill the sheet with a new block.`,
+    `The block has no row for ${rows.join(", ")}, and no empty line below it. Insert the row in the sheet, or fill the sheet with a new block.`,
 
   drawingOf: "Shown",
   views: {

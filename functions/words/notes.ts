@@ -6,10 +6,9 @@ import { smallLength } from "../arguments/smallLength.ts";
 /** What people read for each note of the core, its lengths as read on a tape or in millimeters. */
 export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: Unit) => string } = {
   corrected: ({ by }, unit) => `Correction ${smallLength(by, unit)} already added`,
-  "tilt over 45": () => `saw tilt over 45°: lay out both faces and cut from both, or use a saw that tilts farther`,
+  "tilt over 45": () => `saw tilt over 45°: lay out both faces, cut from both, or use a saw that reaches`,
   "tilt over 60": () => `saw tilt over 60°, past portable saws: lay out both faces, cut from both, finish by hand`,
-  "tail tilt over 45": () =>
-    `tail's saw tilt over 45°: lay out both faces and cut from both, or use a saw that tilts farther`,
+  "tail tilt over 45": () => `tail's saw tilt over 45°: lay out both faces, cut from both, or use a saw that reaches`,
   "tail tilt over 60": () =>
     `tail's saw tilt over 60°, past portable saws: lay out both faces, cut from both, finish by hand`,
   "proud of hip": ({ by }, unit) => `stands ${smallLength(by, unit)} proud of the hip`,

@@ -51,7 +51,7 @@ describe("the pane fills the sheet", () => {
     expect(metric.length).toBeGreaterThan(3);
     for (const row of metric) expect(row[16]).toBe(`${Math.round(row[5] as number)} mm`);
     await button(/^Undo this fill/).click();
-    await expect.poll(() => says().textContent()).toContain("Nothing was taken back: Roof!B2");
+    await expect.poll(() => says().textContent()).toContain("Nothing was undone: Roof!B2");
     for (let i = 0; i < edits; i++) await t.page.evaluate(() => window.longpoint.undo());
     await button(/^Undo this fill/).click();
     await expect.poll(sheets).toEqual(["Bid", "Jacks"]);
@@ -72,7 +72,7 @@ describe("the pane fills the sheet", () => {
       await t.page.getByRole("dialog").waitFor();
     };
     const takeBack = async () => {
-      await expect.poll(() => says().textContent()).toContain("Written");
+      await expect.poll(() => says().textContent()).toContain("written to");
       await button(/^Undo this fill/).click();
       await expect.poll(() => says().textContent()).toContain("Undone");
       expect(await everything()).toEqual(before);
@@ -88,7 +88,7 @@ describe("the pane fills the sheet", () => {
 
     await press();
     await button("Further right, where it is free").click();
-    await expect.poll(() => says().textContent()).toContain("Written");
+    await expect.poll(() => says().textContent()).toContain("written to");
     expect(await values("Bid", 4, 3, 16, 3)).toEqual(
       before[0]!.slice(4, 20).map((line) => line.slice(3, 6).map(({ value }) => value)),
     );
@@ -130,7 +130,7 @@ describe("the pane fills the sheet", () => {
       .locator("section[aria-labelledby=lp-fill] input[type=checkbox]:not(:checked)")
       .evaluateAll((all) => all.forEach((box) => (box as HTMLElement).click()));
     await button("Fill the sheet").click();
-    await expect.poll(() => says().textContent()).toContain("Written");
+    await expect.poll(() => says().textContent()).toContain("written to");
     const made = (await sheets()).slice(2);
     expect(made).toEqual([
       "Roof",

@@ -18,7 +18,7 @@ describe("the pane at work", () => {
       expect(await field("Span").getAttribute("aria-invalid")).toBe("true");
     }
     // Said once, at the field: what is worked out from it waits.
-    for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "This roof's figures"])
+    for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "Your roof's figures"])
       await unfold(section);
     await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
     expect(await pane().locator(".lp-wrong:visible").count()).toBe(1);

@@ -38,10 +38,10 @@ describe("cutCards", () => {
     // 12' 10 7/16" of board: of those on hand 14' is the shortest that holds it.
     expect(steps).toEqual([
       `Take a 2x6 of 14' 0", crown up. The piece needs 12' 10 7/16".`,
-      "Head, on the long-point face (left jack: left face; right jack: right face; facing uphill): square on 6 and 12, plumb line on the 6 side. Saw from that face, tilt 45°: the far face comes out shorter.",
-      `Hook the long point. Mark 11' 1 13/16" down the top edge; the plumb line there is the building line.`,
+      "Head, on the long-point face (left jack: left face; right jack: right face; facing uphill): square on 6 and 12, plumb line on the 6 side. Saw from that face, tilt 45°; the far face is shorter.",
+      `Hook the long point. Mark 11' 1 13/16" down the top edge, plumb: the building line.`,
       `Set the saw back to 0°. Down that line 4 3/8" to the bird's-mouth corner; seat cut level from there, uphill, 3 1/2".`,
-      `From the same line mark 1' 5 7/8" on down the top edge (1' 4" level): plumb tail cut.`,
+      `From the same line 1' 5 7/8" on down the top edge (1' 4" level): plumb tail cut.`,
     ]);
   });
 
@@ -60,7 +60,7 @@ describe("cutCards", () => {
     );
     // Pitches 6 and 9: tan f = 9 / 6 on the main side, so the hip runs 12 / sin f = 14.42 over 12 of the main run.
     expect(card("H", SHAPES["unequal pitches"]).steps[1]).toBe(
-      `Head: square on 6 and 14.42 (or 4.99 and 12), plumb line on the 6 side. Cheeks, from a plumb line on each face, so far back along the top from the point: main side's face 1 9/16", tilt 56.31° (past most saws: lay out both faces, cut from both); end side's 3/8", tilt 33.69°. Main side: right face of a right hip, left face of a left hip, facing uphill.`,
+      `Head: square on 6 and 14.42 (or 4.99 and 12), plumb line on the 6 side. Cheeks, from a plumb line on each face, so far back along the top from the point: main side's face 1 9/16", tilt 56.31° (past most saws: cut from both faces); end side's 3/8", tilt 33.69°. Main side: right face of a right hip, left face of a left hip, facing uphill.`,
     );
     expect(card("H", SHAPES["hips on the ridge"]).steps[1]).toContain(
       "One cheek, from the main side's face: tilt 45°, the far face comes out shorter.",
@@ -127,7 +127,7 @@ describe("cutCards", () => {
       `On down the middle of the top 2' 0" (1' 10 5/8" level): the tail's end. Cut the tail to a point, 45° from each face, so both fascias lie flat.`,
     );
     expect(card("H", SHAPES["unequal pitches"]).steps[4]).toContain(
-      "Cut the tail to a point, 33.69° from the main side's face and 56.31° (past most saws: lay out both faces, cut from both) from the end side's, so both fascias lie flat.",
+      "Cut the tail to a point, 33.69° from the main side's face and 56.31° (past most saws: cut from both faces) from the end side's, so both fascias lie flat.",
     );
     // 16 in on both sides at 6 and 8 in 12: the fascias meet 16 (0.8 - 0.6) = 3.2 in to the end side of the hip's line, past its 3/4 in.
     expect(card("H", SHAPES["a fascia that is not level"]).steps[4]).toContain(

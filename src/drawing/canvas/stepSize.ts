@@ -18,6 +18,7 @@ export function stepSize({ figures, steps, notes, cautions }: CutCard, svg: stri
     name +
     figure * (perPage === 2 ? Math.min(1, figures.length) : figures.length) +
     4 * gap +
+    (perPage === 2 ? 0 : beside) +
     lines([cautions], small, width) * small * STEP.line +
     4;
   const room = {

@@ -110,7 +110,7 @@ export const WORDS = {
     head: (rise: string, run: string) =>
       `Head: square on ${rise} and ${run}, plumb line on the ${rise} side. Saw square across.`,
     headJack: (rise: string, run: string, tilt: string) =>
-      `Head, on the long-point face (left jack: left face; right jack: right face; facing uphill): square on ${rise} and ${run}, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}: the far face comes out shorter.`,
+      `Head, on the long-point face (left jack: left face; right jack: right face; facing uphill): square on ${rise} and ${run}, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}; the far face is shorter.`,
     hipHead: (rise: string, run: string, own: string) =>
       `Head: square on ${rise} and ${run} (or ${own} and 12), plumb line on the ${rise} side.`,
     cheeks: (tilt: string, back: string) =>
@@ -120,17 +120,15 @@ export const WORDS = {
     cheekOne: (side: string, tilt: string) =>
       `One cheek, from the ${side}'s face: tilt ${tilt}, the far face comes out shorter.`,
     mainFace: "Main side: right face of a right hip, left face of a left hip, facing uphill.",
-    hook: (length: string) =>
-      `Hook the long point. Mark ${length} down the top edge; the plumb line there is the building line.`,
+    hook: (length: string) => `Hook the long point. Mark ${length} down the top edge, plumb: the building line.`,
     hookHip: (length: string) =>
       `Hook the middle of the head. Mark ${length} down the middle of the top; the plumb line there stands over the corner.`,
-    hookHead: (length: string) =>
-      `Hook the head. Mark ${length} down the top edge; the plumb line there is the building line.`,
+    hookHead: (length: string) => `Hook the head. Mark ${length} down the top edge, plumb: the building line.`,
     tiltBack: "Set the saw back to 0°.",
     seat: (heel: string, seat: string) =>
       `Down that line ${heel} to the bird's-mouth corner; seat cut level from there, uphill, ${seat}.`,
     tail: (tail: string, overhang: string) =>
-      `From the same line mark ${tail} on down the top edge (${overhang} level): plumb tail cut.`,
+      `From the same line ${tail} on down the top edge (${overhang} level): plumb tail cut.`,
     tailHip: (tail: string, overhang: string) =>
       `On down the middle of the top ${tail} (${overhang} level): the tail's end.`,
     tailBoth: (tilt: string) => `Cut the tail to a point, ${tilt} from each face, so both fascias lie flat.`,
@@ -145,11 +143,11 @@ export const WORDS = {
     marks:
       "Hook the plumb line over the corner. Lay off each mark up the top and square it across; the slanted lines are the sides of the jacks.",
     mirror: "Drawn for the right hand; the left hand is its mirror image.",
-    pastSaws: "(past most saws: lay out both faces, cut from both)",
+    pastSaws: "(past most saws: cut from both faces)",
     roof: (span: string, length: string, pitch: string, endPitch: string) =>
       `Roof ${span} by ${length}, ${pitch} in 12${endPitch === pitch ? "" : `, ends ${endPitch} in 12`}.`,
     cautions:
-      "Geometry only: no size or strength is proved. Follow the local code, span tables and a licensed designer. Check the first cut against the building. Use the blade guard, eye protection and fall protection that local rules ask for.",
+      "Geometry only: no size or strength is proved. Follow the local code, span tables and a licensed designer. Check the first cut against the building. Use blade guard, eye protection and fall protection as local rules ask.",
   },
 } as const;
 

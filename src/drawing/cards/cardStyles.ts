@@ -6,10 +6,10 @@ export interface CardPaper {
   readonly perPage: 2 | 4;
 }
 
-/** Heights in pixels of what stands on a card whatever the piece, and widths beside its steps; sizes of its texts. */
+/** Heights in pixels of what stands on a card whatever the piece, and what parts the drawing from the steps beside or under it; sizes of its texts. */
 export const CARD = {
   2: { name: 40, figure: 62, gap: 6, beside: 14, caution: 8, text: { most: 15, least: 9 } },
-  4: { name: 32, figure: 36, gap: 2, beside: 0, caution: 6.5, text: { most: 13, least: 8 } },
+  4: { name: 32, figure: 36, gap: 2, beside: 4, caution: 6.5, text: { most: 13, least: 8 } },
 } as const;
 
 /** Of a list, in ems: what its numbers take, and a line. */
@@ -53,7 +53,7 @@ body{margin:0;background:#fff;color:#000;font:${four ? "7.6pt" : "9.6pt"}/${STEP
 .card dl{margin:0${four ? "" : ";display:flex;justify-content:space-between;gap:24px"}}
 .card dl div{${four ? "display:flex;align-items:baseline;justify-content:space-between;gap:8px" : ""}}
 .card dd{margin:0;font-size:${four ? 24 : 30}pt;line-height:1.05;font-weight:600;white-space:nowrap}
-.card .work{display:flex;align-items:flex-start;flex-direction:${four ? "column" : "row"};gap:${four ? 4 : beside}px;min-height:0;flex:1}
+.card .work{display:flex;align-items:flex-start;flex-direction:${four ? "column" : "row"};gap:${beside}px;min-height:0;flex:1}
 .card .work svg{flex:none;width:${drawing}px}
 .card ol,.card ul{margin:0;padding-left:${STEP.indent}em}
 .card .cautions{margin:auto 0 0;font-size:${caution}pt;line-height:1.15;border-top:1px solid #000;padding-top:2px}

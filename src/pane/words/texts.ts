@@ -68,7 +68,7 @@ export const texts = {
 
   scheduleCaption: "Jacks to cut, longest first",
   scrolls: (name: string) => `${name}, scrolls sideways`,
-  notYet: "The jacks show here once every field above can be read.",
+  notYet: "Shows here once every field above can be read.",
   jackCount: (jacks: number, kinds: number) =>
     `${many(jacks, "jack", "jacks")} of ${many(kinds, "length", "lengths")}.`,
 

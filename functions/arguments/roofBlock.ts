@@ -147,6 +147,7 @@ function roofSpec(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept): 
   const endPitch = optional<number | null>("End pitch", null, readPitchCell);
   const rafter = size("Rafter", preset.rafter);
   const deeper = deeperSize(rafter.name);
+  const hip = size("Hip", deeper);
   if (rows.has("Seat") && rows.has("Heel"))
     kept("Heel", null, (_, at) => refuse<BlockProblem>(at, { kind: "heel beside seat" }));
   const waste = optional("Waste", 0, readWaste);
@@ -161,7 +162,8 @@ function roofSpec(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept): 
     overhang: length("Overhang", 0, { zero: true, example: "16" }),
     endOverhang: length("End overhang", null, { zero: true, example: "16" }),
     rafter,
-    hip: size("Hip", deeper),
+    hip,
+    valley: hip,
     ridge: isNone(rows.get("Ridge")) ? null : size("Ridge", deeper),
     seat: rows.has("Heel") && !rows.has("Seat") ? null : length("Seat", preset.seat, { example: "3.5" }),
     heel: length("Heel", null, { example: "4.4" }),
@@ -175,6 +177,7 @@ function roofSpec(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept): 
     spares: optional("Spares", 0, (cell, at) =>
       readNumberCell(cell, at, { from: 0, to: 1000, whole: true, example: "spares" }),
     ),
+    wings: [],
   };
 }
 

@@ -17,6 +17,8 @@ export const usual: RoofSpec = {
   endOverhang: null,
   rafter: { name: "2x6", thickness: 1.5, depth: 5.5 },
   hip: { name: "2x8", thickness: 1.5, depth: 7.25 },
+  valley: { name: "2x8", thickness: 1.5, depth: 7.25 },
+  wings: [],
   ridge: { name: "2x8", thickness: 1.5, depth: 7.25 },
   seat: 3.5,
   heel: null,

@@ -7,7 +7,31 @@ export interface Section {
   readonly depth: number;
 }
 
-/** Everything a rectangular hip roof is framed from. Lengths in one unit; pitches as rise over run. */
+/** A wing: a block with a ridge of its own, square to a long plate of the main roof. Left and right are as seen from outside, facing its wall. */
+export interface WingSpec {
+  /** A to H, as in its heading. */
+  readonly letter: string;
+  readonly wall: "front" | "back";
+  /** Level, from that wall's left corner to the wing's nearer plate line; flush: the wing's outer side is in the plane of that end. */
+  readonly from: number | "flush left" | "flush right";
+  /** Level, from the main plate line to the wing's outer one. */
+  readonly out: number;
+  readonly span: number;
+  /** Its outer end. */
+  readonly end: "hip" | "gable";
+  readonly pitch: number;
+  /** null: as its pitch. */
+  readonly endPitch: number | null;
+  /** null: by the level fascia. */
+  readonly overhang: number | null;
+  readonly endOverhang: number | null;
+  readonly ridge: Section;
+  /** Which of its valleys runs on to the main ridge; null: the one whose head is farther from the nearer end of that ridge. */
+  readonly longValley: "left" | "right" | null;
+  readonly framing: "framed in" | "laid over";
+}
+
+/** Everything a hip roof is framed from: a rectangle, and the wings on its long sides. Lengths in one unit; pitches as rise over run. */
 export interface RoofSpec {
   readonly unit: Unit;
   /** Across the plates, and along them. */
@@ -26,6 +50,7 @@ export interface RoofSpec {
   readonly endOverhang: number | null;
   readonly rafter: Section;
   readonly hip: Section;
+  readonly valley: Section;
   /** null where commons meet with no ridge between them. */
   readonly ridge: Section | null;
   /** One of the two is given: the level width of the seat, or the height above plate. */
@@ -42,4 +67,5 @@ export interface RoofSpec {
   /** Percent, and pieces. */
   readonly waste: number;
   readonly spares: number;
+  readonly wings: readonly WingSpec[];
 }

@@ -31,6 +31,8 @@ describe("readRoofBlock", () => {
       endOverhang: null,
       rafter: { name: "2x6", thickness: 1.5, depth: 5.5 },
       hip: { name: "2x8", thickness: 1.5, depth: 7.25 },
+      valley: { name: "2x8", thickness: 1.5, depth: 7.25 },
+      wings: [],
       ridge: { name: "2x8", thickness: 1.5, depth: 7.25 },
       seat: 3.5,
       heel: null,

@@ -19,6 +19,7 @@ import { stickPlan } from "./stickPlan.ts";
 import { tails } from "./tail.ts";
 import { takeOff } from "./takeOff.ts";
 import { valleys } from "./valley.ts";
+import { valleyRafters } from "./valleyRafter.ts";
 
 /** Every worksheet function, family by family, in the order of the reference. */
 export const functions: readonly WorksheetFunction<Problem>[] = [
@@ -30,6 +31,7 @@ export const functions: readonly WorksheetFunction<Problem>[] = [
   ...hipBoards,
   ...jacks,
   ...valleys,
+  ...valleyRafters,
   jackTable,
   members,
   plateMarks,

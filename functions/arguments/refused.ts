@@ -23,6 +23,8 @@ const ARGUMENTS: Readonly<Record<RefusedKind, string>> = {
   "valley jack vanishes": "offset",
   "no valley jack fits": "run",
   "cripple vanishes": "distance",
+  "valley vanishes": "run",
+  "valley cripple vanishes": "distance",
   "drop takes the heel": "heel",
   "hip too shallow for the plate": "depth",
   "no triangle": "diagonal",

@@ -61,6 +61,14 @@ export const memberWords: Words<MemberProblem> = {
     `Type a run of more than ${say.least(least)}`,
   ],
   "cripple vanishes": ({ least }, say) => ["hip and valley leave no cripple", `Type more than ${say.least(least)}`],
+  "valley vanishes": ({ least }, say) => [
+    "the supporting valley leaves nothing of it",
+    `Type a run of more than ${say.least(least)}`,
+  ],
+  "valley cripple vanishes": ({ least }, say) => [
+    "the two valleys leave nothing of the cripple's short side",
+    `Type more than ${say.least(least)}`,
+  ],
   "drop takes the heel": ({ least }, say) => [
     "the hip is dropped by as much or more",
     `Type a heel of more than ${say.least(least)}`,

@@ -17,6 +17,8 @@ const WHEN: Readonly<Record<RefusedKind, string>> = {
   "valley jack vanishes": "nothing is left of the valley jack at this offset",
   "no valley jack fits": "the run is too short for a valley jack at any offset",
   "cripple vanishes": "hip and valley stand too near each other",
+  "valley vanishes": "the run is too small for anything to be left beside the supporting valley",
+  "valley cripple vanishes": "the two valleys stand too near each other for a short side",
   "drop takes the heel": "the hip must be dropped below the plate",
   "hip too shallow for the plate": "the hip is not deep enough to reach down to the plate",
   "no triangle": "the three measures do not make a triangle",

@@ -131,6 +131,8 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "valley jack vanishes": ["VALLEYJACK", 9, 200, 144, 1.5, 1.5, 1.5],
   "no valley jack fits": ["VALLEYJACK", 9, 48, 0.25, 1.5, 1.5, 1.5],
   "cripple vanishes": ["CRIPPLELEN", 9, 0.25, 1.5, 1.5],
+  "valley vanishes": ["VALLEYTOVALLEY", 6, 0.25, 1.5],
+  "valley cripple vanishes": ["VALLEYCRIPPLE", 6, 3, 1.5, 1.5],
   "drop takes the heel": ["HIPHEEL", 12, 0.25, 1.5],
   "hip too shallow for the plate": ["HIPKINGBOARD", 6, 144, 1.5, 1.5, 0.25, 4.4, 16],
 

@@ -18,7 +18,7 @@ import { add, dot, scale } from "./vector.ts";
 import type { Shop } from "./shop.ts";
 
 /** A few feet of the valley rafter of a corner, centered under the line in which the planes meet. */
-function aValley(shop: Shop, corner: RoofCorner, thickness: number, from: number, to: number): Member {
+export function aValley(shop: Shop, corner: RoofCorner, thickness: number, from: number, to: number): Member {
   const ahead = heading(corner.meeting);
   return valley(
     shop,

@@ -3,6 +3,10 @@ import { level, tangent, type Ask, type PrintedTable } from "./printed.ts";
 // Thicknesses of our own; the manual's rules hold for any. Its 45-degree thickness of a board is the thickness times 16.97 / 12.
 const [RIDGE, HIP, VALLEY, JACK, COMMON] = [1.5, 2, 3, 1.75, 1.5];
 const hipLevel = (ask: Ask, along: number): number => (along * ask("HIPRUN", 8, 1)) / ask("HIPLEN", 8, 1);
+const valleyLevel = (ask: Ask, along: number): number => (along * ask("HIPRUN", 9, 1)) / ask("VALLEYLEN", 9, 1);
+/** A valley cripple's line length: half the 45-degree thickness of both valleys is put back, and its own slant taken off. */
+const crippleLine = (ask: Ask, distance: number): number =>
+  ask("VALLEYCRIPPLE", 8, distance, VALLEY, JACK) + (VALLEY * Math.SQRT2 - JACK) * ask("SLOPELEN", 8, 1);
 const halfway = (ask: Ask, long: string, short: string, ...cells: readonly unknown[]): number =>
   (ask(long, ...cells) + ask(short, ...cells)) / 2;
 const rule = (thickness: number) => ({
@@ -105,6 +109,39 @@ export const navedtra14044: PrintedTable = {
       printed: half45(HIP, VALLEY),
       value: (ask) => 72 - level(ask, 8, ask("CRIPPLELEN", 8, 72, HIP, VALLEY)),
       within: rule(HIP + VALLEY),
+    },
+    {
+      what: "p. 2-28: addition of 30 ft, unit rise 9: line length of the shorter valley in feet",
+      printed: "24.01",
+      value: (ask) => ask("VALLEYLEN", 9, `15'`) / 12,
+    },
+    {
+      what: "p. 2-28: bridge measure of both valleys, unit rise 9: length for a foot of common run",
+      printed: "19.21",
+      value: (ask) => ask("VALLEYLEN", 9, 12),
+    },
+    {
+      what: "p. 2-28: the shorter valley, cut square, is shortened half the thickness of the longer",
+      printed: "1.50",
+      value: (ask) => valleyLevel(ask, ask("VALLEYLEN", 9, 180) - ask("VALLEYTOVALLEY", 9, 180, VALLEY)),
+    },
+    {
+      what: "p. 2-27: the longer valley is shortened half the 45-degree thickness of the ridge",
+      printed: half45(RIDGE),
+      value: (ask) => valleyLevel(ask, ask("VALLEYLEN", 9, 144) - ask("VALLEYTORIDGE", 9, 144, RIDGE)),
+      within: rule(RIDGE),
+    },
+    {
+      what: "p. 2-33: valley cripple one spacing of 16 in from the meeting point, unit rise 8: two common differences",
+      printed: "38.46",
+      value: (ask) => crippleLine(ask, 32),
+      within: { tolerance: 2 * 0.005, why: "twice a rounded figure" },
+    },
+    {
+      what: "p. 2-33: the next valley cripple: four common differences",
+      printed: "76.92",
+      value: (ask) => crippleLine(ask, 64),
+      within: { tolerance: 4 * 0.005, why: "four times a rounded figure" },
     },
   ],
 };

@@ -8,12 +8,13 @@ import { armyEn0069 } from "./armyEn0069.ts";
 import { buildersGuide } from "./buildersGuide.ts";
 import { commonPractice } from "./commonPractice.ts";
 import { framingSquare } from "./framingSquare.ts";
+import { griffith } from "./griffith.ts";
 import { hodgson } from "./hodgson.ts";
 import { navedtra14044 } from "./navedtra14044.ts";
 import type { Ask } from "./printed.ts";
 import { radford } from "./radford.ts";
 
-const tables = [navedtra14044, armyEn0069, buildersGuide, radford, hodgson, framingSquare, commonPractice];
+const tables = [navedtra14044, armyEn0069, buildersGuide, radford, griffith, hodgson, framingSquare, commonPractice];
 
 function answer(name: string, ...cells: readonly unknown[]): Answer {
   const definition = functions.find((one) => one.name === name);

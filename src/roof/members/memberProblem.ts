@@ -19,6 +19,8 @@ interface MemberProblems {
   "valley jack vanishes": { offset: number; most: number };
   "no valley jack fits": { least: number };
   "cripple vanishes": { least: number };
+  "valley vanishes": { least: number };
+  "valley cripple vanishes": { least: number };
   "drop takes the heel": { least: number };
   "hip too shallow for the plate": { least: number };
 }

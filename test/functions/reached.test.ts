@@ -15,6 +15,16 @@ const roof = (...rows: readonly unknown[][]) => {
   ];
   return ["MEMBERS", [...usual.filter(([row]) => !given.has(row)), ...rows]];
 };
+const winged = (...given: readonly unknown[][]) => {
+  const usual = [
+    ["Span", `24'`, `12'`],
+    ["Wall", "", "front"],
+    ["From left corner", "", `8'`],
+    ["Out from wall", "", `10'`],
+    ["Ends", "", "hip"],
+  ];
+  return roof(...usual.filter(([row]) => !given.some(([other]) => other === row)), ...given);
+};
 const HEADS = ["Piece", "Size", "Length", "Count", "Hand", "Pitch", "Saw tilt"];
 const order = (...pieces: readonly unknown[][]) => ["LUMBERORDER", [HEADS, ...pieces], [[96], [144]]];
 const boards = (...rows: readonly unknown[][]) => [
@@ -60,7 +70,6 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "cell error": ["INCHES", new CellError("#REF!")],
   fault: "a host, where a function throws: test/hosts/embedded/adapter.test.ts",
   "no block of labels": ["MEMBERS", 7],
-  "more than two columns": ["MEMBERS", [["Span", 288, 4]]],
   "value without label": roof([null, 5]),
   "unknown label": roof(["Spam", 5]),
   "label twice": roof(["Spacing", 24], ["Spacing", 24]),
@@ -71,6 +80,16 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
 
   "row missing": ["MEMBERS", [["Span", 288]]],
   "row of 0": roof(["Spacing", 0]),
+  "overhang of 0": roof(["End overhang", 0]),
+  "unknown heading": ["MEMBERS", [["", "House"]]],
+  "wing twice": ["MEMBERS", [["", "", "Wing A", "wing a"]]],
+  "too many wings": roof(["Span", 288, ...rows(9, () => [96]).flat()]),
+  "wing without": roof(["Span", 288, 96]),
+  "row of the main roof": roof(["Length", 480, 96]),
+  "row of a wing": roof(["Wall", "front"]),
+  "wing on an end": winged(["Wall", "", "left"]),
+  "no place on the wall": winged(["From left corner", "", "near"]),
+  "wings need a ridge": roof(["Ridge", "none", "2x10"]),
   "heel beside seat": roof(["Heel", 4], ["Seat", 3]),
   "part for percent": roof(["Waste", 0.07]),
   "too short in this unit": roof(["Span", 24]),

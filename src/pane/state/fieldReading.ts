@@ -44,6 +44,7 @@ const READINGS: Partial<Record<Row, (spec: RoofSpec, say: Say, frame: Frame | nu
     length(endOverhang ?? (frame && hipsIn(frame)[0]!.far.plane.overhang)),
   Rafter: ({ rafter }, { size }) => size(rafter),
   Hip: ({ hip }, { size }) => size(hip),
+  Valley: ({ valley }, { size }) => size(valley),
   Ridge: ({ ridge }, { size }) => size(ridge),
   Seat: ({ seat }, { length }, frame) => length(seat ?? (frame && hipsIn(frame)[0]!.near.plane.seat)),
   Heel: ({ heel }, { length }, frame) => length(heel ?? frame?.heel),

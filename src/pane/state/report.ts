@@ -1,4 +1,4 @@
-import { readRows, ROWS, type Row } from "../../../functions/arguments/roofBlock.ts";
+import { readRows, ROWS, type BlockRow, type Row } from "../../../functions/arguments/roofBlock.ts";
 import { readRoof, type RoofModel } from "../../../functions/arguments/roofModel.ts";
 import { Failure } from "../../measure/result.ts";
 import type { Unit } from "../../measure/unit.ts";
@@ -39,7 +39,7 @@ export function report(inputs: Inputs): Report {
   if (read instanceof Failure)
     return { model: null, unit: "in", understood: {}, messages: {}, general: fieldText(read) };
   // With every row read, what is left is that the rows together make no roof.
-  const wrong: ReadonlyMap<Row | null, typeof model> =
+  const wrong: ReadonlyMap<BlockRow | null, typeof model> =
     read.problems.size > 0 ? read.problems : new Map([[rowOf(model), model]]);
   const messages: Partial<Record<Row, string>> = {};
   for (const row of ROWS) {

@@ -47,15 +47,17 @@ export const texts = {
     Overhang: "Level, from the plate's outer edge to the plumb cut of the tail, on the main sides. 0 for none.",
     Rafter: "Commons and jacks. Nominal, such as 2x8, or as measured: 1.5 x 7.25 or 38 x 184.",
     Hip: "Usually one size deeper than the rafters, so that the whole cut of a jack bears on it.",
+    Valley: "Under the line where a wing's roof meets the main roof. Leave it empty for the hip's size.",
     Ridge: "Usually one size deeper than the rafters. Type none where the commons meet without a ridge.",
     Seat: "Level width of the cut that sits on the plate. The wider it is, the less height is left above the plate.",
     "Set out from":
       "Where the spacing starts along the plate: at the king common, so that the jacks follow it to the corner, or at the corner.",
-    Ends: "Hips at both ends, or hips at one end and a gable at the other.",
+    Ends: "The left end and the right end, as you face the front.",
     "Hip top":
       "Dropped: left square and lowered until its top corners touch the roof. Backed: beveled both ways. Shifted: moved sideways where the pitches differ.",
     "Hip head": "What the hips meet at the top: the king commons, or the ridge itself.",
-    "End overhang": "Level, at the hipped ends. Leave it empty and the fascia runs level around the corner.",
+    "End overhang":
+      "Level, at the hipped ends. Leave it empty and the fascia runs level around the corner. Type none for no overhang.",
     Heel: "Plumb, over the plate's outer edge, from its top to the top of the rafter. Type it in place of Seat, and leave Seat empty.",
     Correction:
       "What the test jack was short (+) or long (-). Added to the long point of every main jack. Check a cut, below, works it out.",

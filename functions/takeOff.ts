@@ -8,6 +8,7 @@ import { ridgeIn } from "../src/roof/frame/frame.ts";
 import type { PlaneGroup } from "../src/roof/tables/planeGroups.ts";
 import type { Course } from "../src/roof/tables/sheathingCourses.ts";
 import { spareRafter, takeOff as totalsOf, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
+import { eavesOf, hipsHow, valleysHow } from "./words/takeOffHow.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
 
 interface Item {
@@ -155,7 +156,11 @@ function itemsOf(model: RoofModel): Item[] {
   const { frame, pieces } = model;
   const { unit, waste } = frame.spec;
   const total = totalsOf(frame, pieces);
-  const hips = total.hips.reduce((sum, one) => sum + one, 0);
+  const [hips, valleys] = [total.hips, total.valleys].map((own) => own.reduce((sum, one) => sum + one, 0)) as [
+    number,
+    number,
+  ];
+  const winged = frame.spec.wings.length > 0;
   const { length: ft, perLength, area: sqft, perArea, roofing, perRoofing, sheets } = PRICED[unit];
   const lineal = (item: string, amount: number, how: string): Item => ({
     item,
@@ -172,13 +177,20 @@ function itemsOf(model: RoofModel): Item[] {
   const plus = waste === 0 ? "no waste added" : `plus ${waste} percent waste`;
   return [
     lineal("Ridge", total.ridge, ridgeHow(model)),
-    lineal("Hips", hips, `${total.hips.length} from apex to fascia, each ${lengthText(total.hips[0]!, unit)}`),
+    lineal("Hips", hips, hipsHow(total, unit)),
+    ...(winged ? [lineal("Valleys", valleys, valleysHow(total, unit))] : []),
     lineal(
       "Eaves",
       total.eaves,
-      `along the tail cuts: ${total.planes.map(({ side, faces }) => `${side.toLowerCase()} ${faces.length} x ${lengthText(faces[0]!.eave, unit)}`).join(", ")}`,
+      `along the tail cuts: ${total.planes.map((group) => eavesOf(group, unit)).join(", ")}`,
     ),
-    lineal("Fascia", total.eaves, "as the eaves; its outer face is longer by twice its thickness at a corner"),
+    lineal(
+      "Fascia",
+      total.eaves,
+      winged
+        ? "as the eaves; its outer face: add two thicknesses at each outside corner, take two off at each inside corner"
+        : "as the eaves; its outer face is longer by twice its thickness at a corner",
+    ),
     lineal(
       "Sub-fascia",
       total.subFascia,
@@ -187,7 +199,11 @@ function itemsOf(model: RoofModel): Item[] {
     lineal(
       "Gable rake",
       total.gableRake,
-      total.gableRake === 0 ? "no gable" : "2 edges along the slope, ridge to fascia",
+      total.gableRake === 0
+        ? "no gable"
+        : winged
+          ? "edges along the slope at the gables, ridge to fascia"
+          : "2 edges along the slope, ridge to fascia",
     ),
     lineal(
       "Corner rake",
@@ -240,6 +256,7 @@ const sheetsOf = (courses: readonly Course[]) => courses.reduce((sum, { sheets }
 
 function ridgeHow({ frame }: RoofModel): string {
   if (!ridgeIn(frame)) return "none: the hips meet in a point";
+  if (frame.spec.wings.length > 0) return "between apexes, gables' fascias and crossings";
   return frame.spec.ends === "hip and hip" ? "apex to apex" : "apex to the gable's fascia";
 }
 
@@ -248,7 +265,8 @@ function coursesHow({ planes, courses }: TakeOff, twoBays: string): string {
     faces
       .map((_, i) => sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1)))
       .join(" + ");
-  return `${planes.map((plane) => `${plane.side.toLowerCase()} ${of(plane)}`).join(", ")}: courses up from the eave, each as long as its lower edge; off-cuts of ${twoBays} or more start the next`;
+  const name = ({ side }: PlaneGroup) => (side.startsWith("Wing") ? side : side.toLowerCase());
+  return `${planes.map((plane) => `${name(plane)} ${of(plane)}`).join(", ")}: courses up from the eave, each as long as its lower edge; off-cuts of ${twoBays} or more start the next`;
 }
 
 function sizeRows(

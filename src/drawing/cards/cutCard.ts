@@ -1,5 +1,5 @@
 import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
-import { sideName, type Piece } from "../../roof/frame/piece.ts";
+import { sideName, type Piece, type SideName } from "../../roof/frame/piece.ts";
 import type { CardOptions } from "./cardOptions.ts";
 import { boardStep } from "../canvas/boardStep.ts";
 import { drawHip } from "../views/drawHip.ts";
@@ -41,7 +41,7 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
       mark: piece.mark,
       title: [
         words.card.members[piece.member],
-        ...(piece.planes.length === 0 ? [] : [words.card.sides[sideName(piece.planes)]]),
+        ...(piece.planes.length === 0 ? [] : [sideText(sideName(piece.planes), words)]),
       ].join(", "),
       counts: countsText(piece, words),
       figures: figuresOf(piece, options),
@@ -115,4 +115,9 @@ function rafterSteps(frame: Frame, piece: Piece, options: CardOptions): string[]
     `${handed ? `${card.tiltBack} ` : ""}${card.seat(length(piece.heel), length(piece.seat))}`,
     piece.tail > 0 ? card.tail(length(piece.tail), length(piece.overhang)) : card.noTail,
   ];
+}
+
+/** The planes that a piece stands on, in words; a wing's by its name. */
+function sideText(side: SideName, { card: { sides } }: Words): string {
+  return side === "Main" || side === "End" || side === "Both" ? sides[side] : side;
 }

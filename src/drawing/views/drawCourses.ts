@@ -2,7 +2,7 @@ import type { Point } from "../../geometry/point.ts";
 import type { Level } from "../../geometry/polygon.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { partAt, type RoofFace } from "../../roof/frame/surface.ts";
-import type { Side } from "../../roof/frame/piece.ts";
+import type { SideName } from "../../roof/frame/piece.ts";
 import type { Course } from "../../roof/tables/sheathingCourses.ts";
 import type { PlaneGroup } from "../../roof/tables/planeGroups.ts";
 import type { TakeOff } from "../../roof/tables/takeOff.ts";
@@ -19,7 +19,7 @@ const LEAST = 290;
 
 /** A plane with its courses, and which of its kind are laid alike. */
 interface Laid {
-  readonly side: Side;
+  readonly side: SideName;
   readonly face: RoofFace;
   readonly alike: readonly number[];
   readonly courses: readonly Course[];

@@ -97,7 +97,7 @@ function chainsOf(canvas: Canvas, boards: readonly PlacedBoard[], { spec, blocks
       )
       .map(({ foot }) => foot[axis]);
   // A hipped end, from which the roof is set out.
-  return { main: chain(on("x", 0), spec.length), end: chain(on("y", main!.ends[0].corner.x), spec.span) };
+  return { main: chain(on("x", 0), spec.length), end: chain(on("y", main!.ends[0]!.corner.x), spec.span) };
 }
 
 /** Distances between neighbors on one plate line. */
@@ -111,7 +111,7 @@ function spacings(feet: readonly PlacedBoard[]): number[] {
 
 /** How far the eaves reach past the plates: at the left and right end where those are hipped, and in front and back. */
 function overhangsOf({ spec: { ends }, blocks: [main] }: Frame): { west: number; east: number; side: number } {
-  const end = main!.ends[0].overhang;
+  const end = main!.ends[0]!.overhang;
   return {
     west: ends === "gable and hip" ? 0 : end,
     east: ends === "hip and gable" ? 0 : end,

@@ -1,5 +1,5 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { faceWidth } from "../frame/surface.ts";
+import { faceStretches } from "../frame/surface.ts";
 import type { PlaneGroup } from "./planeGroups.ts";
 
 /** A sheet of sheathing: its long side lies along the eave. */
@@ -16,7 +16,9 @@ export interface Course {
   readonly course: number;
   /** Along the slope from the eave to its lower edge. */
   readonly from: number;
-  /** Its longer edge, the lower one. */
+  /** Where it starts, along the plate line from the left end. */
+  readonly along: number;
+  /** From the farthest point of its one end to that of the other: its lower edge, but beside a valley. */
   readonly length: number;
   /** Off-cut that it starts with, whole sheets after it, and what is left of the last one. */
   readonly start: number;
@@ -25,7 +27,7 @@ export interface Course {
 }
 
 /**
- * Sheets course by course: along the eave, courses up the slope, each as long as its longer edge.
+ * Sheets course by course: along the eave, courses up the slope, each as long as it reaches. A wing parts the courses that it stands in.
  *
  * An off-cut of two bays or more starts the next course, or the next plane; a shorter one is waste, and so are the
  * triangles cut off along the hips. A course that is ripped at the ridge takes whole sheets (common practice, no source).
@@ -36,15 +38,17 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
   for (const { side, faces } of groups) {
     for (const [i, face] of faces.entries()) {
       const along = alongSlope(face.plane.pitch);
-      const height = (face.plane.overhang + face.plane.run) * along;
+      const height = face.top * along;
       for (let course = 1; (course - 1) * sheet.wide < height * (1 - NONE); course++) {
         const from = (course - 1) * sheet.wide;
-        const length = faceWidth(face, from / along);
-        const start = Math.min(offCut, length);
-        const sheets = Math.max(0, Math.ceil((length - start) / sheet.long - NONE));
-        const left = sheets === 0 ? offCut - start : Math.max(0, start + sheets * sheet.long - length);
-        offCut = left >= 2 * bay * (1 - NONE) ? left : 0;
-        courses.push({ side, plane: i + 1, course, from, length, start, sheets, offCut: left });
+        for (const stretch of faceStretches(face, from / along, (from + sheet.wide) / along)) {
+          const length = stretch.to - stretch.from;
+          const start = Math.min(offCut, length);
+          const sheets = Math.max(0, Math.ceil((length - start) / sheet.long - NONE));
+          const left = sheets === 0 ? offCut - start : Math.max(0, start + sheets * sheet.long - length);
+          offCut = left >= 2 * bay * (1 - NONE) ? left : 0;
+          courses.push({ side, plane: i + 1, course, from, along: stretch.from, length, start, sheets, offCut: left });
+        }
       }
     }
   }

@@ -121,7 +121,7 @@ function hipStock({ spec }: Frame, piece: Piece): Shape {
 function jointsOf(frame: Frame, boards: readonly RidgeBoard[]): readonly number[] {
   const ridge = ridgeIn(frame);
   if (!ridge?.section) return [];
-  const first = frame.blocks[ridge.block]!.ends[0].run - endReach(ridge.tail, 0);
+  const first = frame.blocks[ridge.block]!.ends[0]!.run - endReach(ridge.tail, 0);
   return (
     ridgeJoints(
       boardRun(ridge),

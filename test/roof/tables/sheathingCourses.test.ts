@@ -50,7 +50,7 @@ describe("sheetCourses", () => {
     const figures = { pitch: 1e-9, run: up, overhang: 0, seat: 0, correction: 0 };
     const [plane] = mainBlock(usual, { heel: 0, side: figures, end: figures }).sides;
     const part = [0, up].map((at) => ({ at, from: 0, to: width }));
-    const face = { plane, parts: [part], plan: 0, sloped: 0, eave: 0, gableRake: 0, cornerRake: 0 };
+    const face = { plane, parts: [part], top: up, plan: 0, sloped: 0, eave: 0, gableRake: 0, cornerRake: 0 };
     return { side: "Main", faces: [face], plan: 0, sloped: 0 } as const;
   };
   const brief = (width: number, up: number, bay: number) =>

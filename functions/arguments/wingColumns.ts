@@ -6,8 +6,8 @@ import { refuse } from "../../src/registry/refuse.ts";
 import type { Input } from "../../src/registry/worksheetFunction.ts";
 import type { BlockProblem } from "./blockProblem.ts";
 
-/** Most wings that a roof has. */
-const LETTERS = ["A", "B", "C", "D", "E", "F", "G", "H"] as const;
+/** Names of wings; no roof has more. */
+export const LETTERS = ["A", "B", "C", "D", "E", "F", "G", "H"] as const;
 
 /** The cells of one wing of a roof block. */
 export interface WingColumn<L extends string> {

@@ -30,7 +30,7 @@ export function FillSection({ state }: { state: PaneState }) {
       tables: (inputs) => roofTables(tables.value, inputs),
       newSheets: newSheets.value,
     });
-    if (wrong) document.getElementById(fieldId({ row: wrong }))?.focus();
+    if (wrong) document.getElementById(fieldId(wrong))?.focus();
   };
   return (
     <section aria-labelledby="lp-fill">

@@ -7,8 +7,9 @@ import { Failure } from "../../measure/result.ts";
 import { sizeName } from "../../measure/sizeName.ts";
 import { tapeText } from "../../measure/tapeText.ts";
 import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
-import type { RoofSpec, Section } from "../../roof/frame/roofSpec.ts";
-import { START_BOARDS, type Inputs } from "./fields.ts";
+import type { WingRow } from "../../../functions/arguments/wingRows.ts";
+import type { RoofSpec, Section, WingSpec } from "../../roof/frame/roofSpec.ts";
+import { START_BOARDS, type Inputs, type WingInputs } from "./fields.ts";
 import type { PaneState } from "./paneState.ts";
 
 /** Chooses the unit, and turns what is typed into it where all of it can be read. */
@@ -43,7 +44,23 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
   const kept = Object.fromEntries(
     Object.entries(turned).filter(([row]) => inputs[row as Row].trim() !== ""),
   ) as Partial<Record<Row, string>>;
-  return { ...inputs, ...kept, Unit: to };
+  return { ...inputs, ...kept, Unit: to, wings: inputs.wings.map((wing, i) => wingInUnit(wing, spec.wings[i]!)) };
+
+  function wingInUnit(wing: WingInputs, { from, out, span, overhang, endOverhang, ridge }: WingSpec): WingInputs {
+    const level = (value: number | null) => (value === null ? "" : value === 0 ? "none" : length(value));
+    const own: Partial<WingInputs> = {
+      "From left corner": typeof from === "number" ? length(from) : wing["From left corner"],
+      "Out from wall": length(out),
+      Span: length(span),
+      Overhang: level(overhang),
+      "End overhang": level(endOverhang),
+      Ridge: sizes(ridge),
+    };
+    return {
+      ...wing,
+      ...Object.fromEntries(Object.entries(own).filter(([row]) => wing[row as WingRow].trim() !== "")),
+    };
+  }
 }
 
 /** A nominal size keeps its name in any unit; an actual one is measured anew. */

@@ -1,14 +1,42 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import type { WingRow } from "../../../functions/arguments/wingRows.ts";
 import { slopeAngle } from "../../geometry/angle.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
 import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
-import type { RoofSpec, Section } from "../../roof/frame/roofSpec.ts";
+import type { RoofSpec, Section, WingSpec } from "../../roof/frame/roofSpec.ts";
 import { texts } from "../words/texts.ts";
 
 /** How a row of the block was understood, in the roof's unit; with the frame, also what follows where the row is left empty. */
 export function fieldReading(row: Row, spec: RoofSpec, frame: Frame | null): string {
   return READINGS[row]?.(spec, sayIn(spec.unit), frame) ?? "";
+}
+
+/** How a row of a wing was understood, its blank rows as what stands for them. */
+export function wingReading(row: WingRow, wing: WingSpec, main: RoofSpec): string {
+  const { length, size } = sayIn(main.unit);
+  const level = main.overhang * main.pitch;
+  const endPitch = wing.endPitch ?? wing.pitch;
+  switch (row) {
+    case "From left corner":
+      return typeof wing.from === "number" ? length(wing.from) : "";
+    case "Out from wall":
+      return length(wing.out);
+    case "Span":
+      return length(wing.span);
+    case "Pitch":
+      return pitchText(wing.pitch);
+    case "End pitch":
+      return wing.end === "hip" ? pitchText(endPitch) : "";
+    case "Overhang":
+      return length(wing.overhang ?? level / wing.pitch);
+    case "End overhang":
+      return length(wing.endOverhang ?? level / endPitch);
+    case "Ridge":
+      return size(wing.ridge);
+    default:
+      return "";
+  }
 }
 
 interface Say {

@@ -1,6 +1,6 @@
 import { jackTable } from "../../../functions/jackTable.ts";
+import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 import { computed, signal, type ReadonlySignal, type Signal } from "@preact/signals";
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Area, Host, Written } from "../../hosts/host.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
 import { Refusal } from "../../registry/refusal.ts";
@@ -78,8 +78,12 @@ export function paneState(host: Host): PaneState {
 }
 
 /** Types into a field. */
-export function setInput(state: PaneState, row: Row, text: string): void {
-  state.inputs.value = { ...state.inputs.value, [row]: text };
+export function setInput(state: PaneState, row: BlockRow, text: string, wing?: string): void {
+  const inputs = state.inputs.value;
+  state.inputs.value =
+    wing === undefined
+      ? { ...inputs, [row]: text }
+      : { ...inputs, wings: inputs.wings.map((one) => (one.letter === wing ? { ...one, [row]: text } : one)) };
   // What was said belonged to the roof before.
   state.says.value = "";
 }

@@ -28,6 +28,14 @@ export const texts = {
     Length: "Nothing is typed. Type the length of the building along the plates, such as 36'.",
     Pitch: "Nothing is typed. Type the rise in 12, such as 6.",
   },
+  missingInWing: {
+    Wall: "Choose front or back.",
+    "From left corner":
+      "Nothing is typed. Type how far it stands from the wall's left corner, such as 8', or flush left.",
+    "Out from wall": "Nothing is typed. Type how far it stands out, such as 10'.",
+    Span: "Nothing is typed. Type its width across the plates, such as 12'.",
+    Ends: "Choose hip or gable.",
+  },
   choices: { in: "feet and inches", mm: "millimeters" } as Readonly<Record<string, string>>,
   noRidge: "no ridge board",
   pieces: (count: number) => many(count, "piece", "pieces"),
@@ -67,6 +75,32 @@ export const texts = {
     Spares: "Extra commons to order. Any jack can come out of one.",
     Unit: "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
   } satisfies Record<Row, string>,
+
+  wings: "Wings",
+  wing: (letter: string) => `Wing ${letter}`,
+  addWing: "Add a wing",
+  removeWing: (letter: string) => `Remove wing ${letter}`,
+  wingAdded: (letter: string) => `Wing ${letter} added. Type where it stands.`,
+  wingRemoved: (letter: string) => `Wing ${letter} removed.`,
+  moreOfWing: (letter: string) => `More of wing ${letter}`,
+  place: (row: string, wing?: string) => (wing === undefined ? row : `Wing ${wing}, ${row}`),
+  helpInWing: {
+    Wall: "The long wall that it stands on. The plan has the front at the bottom.",
+    "From left corner":
+      "Level, from the wall's left corner to the wing's nearer side, facing that wall from outside. Or flush left, flush right: its side runs on from the end wall.",
+    "Out from wall": "Level, from the outer edge of the main plate to the outer edge of the wing's end plate.",
+    Span: "Across the wing, outer edge to outer edge of its plates.",
+    Ends: "The wing's outer end.",
+    Pitch: "Rise of the wing's sides over 12. Leave it empty for the main roof's.",
+    "End pitch": "Rise of its hipped end over 12. Leave it empty for the pitch of its sides.",
+    Overhang:
+      "Level, of the wing's sides. Leave it empty and the fascia runs level with the main roof's. Type none for no overhang.",
+    "End overhang": "Level, at the wing's outer end. Leave it empty for a level fascia. Type none for no overhang.",
+    Ridge: "The wing's ridge board. Leave it empty for the main ridge's size.",
+    "Long valley":
+      "The valley that runs on to the main ridge; the other butts its side. Facing the wall, left or right. Leave it empty and the one farther from the ridge's end runs on.",
+    "Wing framing": "Framed in: on valley rafters. Laid over: on the sheathed main roof.",
+  },
 
   scheduleCaption: "Jacks to cut, longest first",
   scrolls: (name: string) => `${name}, scrolls sideways`,
@@ -133,7 +167,7 @@ export const texts = {
   updated: "Block",
   reread: "Reload from sheet",
   lacking: (rows: readonly string[]) =>
-    `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or write a new block.`,
+    `The block has no row for ${listed(rows)}. Insert the row in the sheet, or write a new block.`,
 
   drawingOf: "Shown",
   views: { plan: "the whole plan", corner: "one corner", piece: "one piece", hip: "the hip", round: "3-D frame" },
@@ -235,6 +269,8 @@ export const texts = {
     updateTitle: "Change the block in the sheet?",
     change: ({ at, from, to, formula }: { at: string; from: string; to: string; formula: boolean }) =>
       `${at}: ${from === "" ? "empty" : from} becomes ${to === "" ? "empty" : to}${formula ? " (a formula stands there)" : ""}`,
+    formulasGrow: (count: number) =>
+      `${many(count, "formula", "formulas")} will read the wings too. The jack schedule then needs three free columns on its right.`,
     updateYes: "Change them",
     noRoom: "There is no free place to the right. Choose another cell, or new sheets.",
   },

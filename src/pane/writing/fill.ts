@@ -1,6 +1,5 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Area } from "../../hosts/host.ts";
-import type { Inputs } from "../state/fields.ts";
+import type { FieldPlace, Inputs } from "../state/fields.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
 import { useBlock } from "../state/syncWithSheet.ts";
 import { updateNow } from "./updateBlock.ts";
@@ -8,7 +7,7 @@ import { layoutFill, type FillLayout, type FillRequest, type TableToWrite } from
 import { report } from "../state/report.ts";
 import { differing, labels, readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
-import { once, rowAtFault, stopped, working, writeStep } from "./sheetWork.ts";
+import { once, fieldAtFault, stopped, working, writeStep } from "./sheetWork.ts";
 
 /** What the user chose to write, and where. */
 export interface Choice {
@@ -25,11 +24,11 @@ const TRIES = 40;
 /**
  * Fills the sheet with what was chosen. Nothing is written before every filled cell in the way is named and decided on.
  *
- * @returns the row of the block that must be mended first, or null.
+ * @returns the field that must be mended first, or null.
  */
-export function fill(state: PaneState, choice: Choice): Promise<Row | null> {
+export function fill(state: PaneState, choice: Choice): Promise<FieldPlace | null> {
   return once(state, async () => {
-    const wrong = rowAtFault(state);
+    const wrong = fieldAtFault(state);
     const { general } = state.report.value;
     if (general) state.says.value = texts.fixGeneral(general);
     else if (!wrong) await fillNow(state, choice);
@@ -55,11 +54,11 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
 /** Tables hang on the block in the sheet: where the fields say otherwise, the user decides what counts. */
 async function blockAgrees(state: PaneState): Promise<boolean> {
   const link = state.link.value;
-  const rows = link ? differing(state.inputs.value, link.inputs) : [];
-  if (rows.length === 0) return true;
+  const places = link ? differing(state.inputs.value, link.inputs) : [];
+  if (places.length === 0) return true;
   const answer = await ask(state, {
     title: texts.ask.differsTitle,
-    lines: [texts.differs(rows), texts.ask.differsWhy],
+    lines: [texts.differs(places.map(({ row, wing }) => texts.place(row, wing))), texts.ask.differsWhy],
     choices: [
       { id: "update", label: texts.update },
       { id: "sheet", label: texts.ask.asInSheet },

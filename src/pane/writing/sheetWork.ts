@@ -1,7 +1,8 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { WriteStep, Written } from "../../hosts/host.ts";
 import { areaText } from "../state/reference.ts";
 import type { PaneState, Work } from "../state/paneState.ts";
+import type { FieldPlace } from "../state/fields.ts";
+import { faultyField } from "../state/report.ts";
 import { readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
@@ -40,11 +41,11 @@ export async function once<T>(state: PaneState, task: () => Promise<T>): Promise
   }
 }
 
-/** The row that must be mended before anything is written, which is then said; null where there is none. */
-export function rowAtFault(state: PaneState): Row | null {
-  const [row = null] = Object.keys(state.report.value.messages) as Row[];
-  if (row) state.says.value = texts.fixFirst(row);
-  return row;
+/** The field that must be mended before anything is written, which is then said; null where there is none. */
+export function fieldAtFault(state: PaneState): FieldPlace | null {
+  const place = faultyField(state.report.value);
+  if (place) state.says.value = texts.fixFirst(texts.place(place.row, place.wing));
+  return place;
 }
 
 /** Does something that may take long: it is shown after a while, and can be stopped. */

@@ -1,8 +1,11 @@
+import { WING_ROWS } from "../../../functions/arguments/wingRows.ts";
+import { MOST_COLUMNS } from "../state/findBlock.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
 import { readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
+import { grownFormulas } from "./grownFormulas.ts";
 import { layoutUpdate } from "./layoutUpdate.ts";
-import { once, rowAtFault, writeStep } from "./sheetWork.ts";
+import { once, fieldAtFault, writeStep } from "./sheetWork.ts";
 
 /**
  * Writes what the fields say otherwise into the block they follow, once the user has seen which cells change.
@@ -16,23 +19,27 @@ export async function updateBlock(state: PaneState): Promise<boolean> {
 /** The same as a part of something that is under way. */
 export async function updateNow(state: PaneState): Promise<boolean> {
   const link = state.link.value;
-  if (!link || rowAtFault(state)) return false;
-  const { blocks, changes, lacking } = layoutUpdate(
-    link.area,
-    await state.host.read(link.area),
-    state.inputs.value,
-    state.report.value.unit,
-  );
+  if (!link || fieldAtFault(state)) return false;
+  const { area } = link;
+  const cells = await state.host.read({ ...area, rows: area.rows + WING_ROWS.length + 3, columns: MOST_COLUMNS });
+  const layout = layoutUpdate(area, cells, state.inputs.value, state.report.value.unit);
+  const { blocks, changes } = layout;
+  const lacking = layout.lacking.map(({ row, wing }) => texts.place(row, wing));
   if (blocks.length > 0) {
+    const formulas = await grownFormulas(state.host, area, layout.area);
     const answer = await ask(state, {
       title: texts.ask.updateTitle,
-      lines: [...changes.map(texts.ask.change), ...(lacking.length > 0 ? [texts.lacking(lacking)] : [])],
+      lines: [
+        ...changes.map(texts.ask.change),
+        ...(formulas.length > 0 ? [texts.ask.formulasGrow(formulas.length)] : []),
+        ...(lacking.length > 0 ? [texts.lacking(lacking)] : []),
+      ],
       choices: [{ id: "yes", label: texts.ask.updateYes }],
     });
     if (!answer) return false;
-    await writeStep(state, { title: texts.updated, blocks });
+    await writeStep(state, { title: texts.updated, blocks: [...blocks, ...formulas] });
   }
-  state.link.value = (await readAgain(state.host, link.area)) ?? link;
+  state.link.value = (await readAgain(state.host, layout.area)) ?? link;
   if (lacking.length > 0) state.says.value = texts.lacking(lacking);
   return lacking.length === 0;
 }

@@ -27,7 +27,7 @@ const columns: readonly Column<JackPlace, Unit>[] = [
 ];
 
 /** Only where the block has a wing, so that tables of old blocks stay as wide as they were. */
-const footColumns: readonly Column<JackPlace, Unit>[] = [
+export const footColumns: readonly Column<JackPlace, Unit>[] = [
   column("Foot", "text", ({ foot }) => foot.bearer ?? ""),
   column("Foot tilt", "angle", ({ foot }) => (foot.bearer === null ? "" : (foot.tilts[0] ?? ""))),
   column("Foot mark", "length", ({ foot }) => (foot.bearer === null ? "" : (foot.mark ?? ""))),

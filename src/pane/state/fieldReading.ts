@@ -3,7 +3,7 @@ import type { WingRow } from "../../../functions/arguments/wingRows.ts";
 import { slopeAngle } from "../../geometry/angle.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import type { Unit } from "../../measure/unit.ts";
-import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
+import { hipsIn, valleysIn, type Frame } from "../../roof/frame/frame.ts";
 import type { RoofSpec, Section, WingSpec } from "../../roof/frame/roofSpec.ts";
 import { texts } from "../words/texts.ts";
 
@@ -13,7 +13,7 @@ export function fieldReading(row: Row, spec: RoofSpec, frame: Frame | null): str
 }
 
 /** How a row of a wing was understood, its blank rows as what stands for them. */
-export function wingReading(row: WingRow, wing: WingSpec, main: RoofSpec): string {
+export function wingReading(row: WingRow, wing: WingSpec, main: RoofSpec, frame: Frame | null): string {
   const { length, size } = sayIn(main.unit);
   const level = main.overhang * main.pitch;
   const endPitch = wing.endPitch ?? wing.pitch;
@@ -34,9 +34,16 @@ export function wingReading(row: WingRow, wing: WingSpec, main: RoofSpec): strin
       return length(wing.endOverhang ?? level / endPitch);
     case "Ridge":
       return size(wing.ridge);
+    case "Long valley":
+      return frame ? (longValley(frame, wing.letter) ?? texts.noLongValley) : "";
     default:
       return "";
   }
+}
+
+/** The side of a wing's valley that runs on to the main ridge; null where both end alike. */
+export function longValley(frame: Frame, letter: string): "left" | "right" | null {
+  return valleysIn(frame).find(({ wing, role }) => wing === letter && role === "supporting")?.side ?? null;
 }
 
 interface Say {

@@ -72,7 +72,7 @@ function columns(
   const wings = inputs.wings.map(({ letter }) => {
     const wing = spec.wings.find((one) => one.letter === letter);
     const column = reported(WING_ROWS, inputs, frame, problemsOf(letter), letter, (row) =>
-      wing ? wingReading(row, wing, spec) : "",
+      wing ? wingReading(row, wing, spec, frame) : "",
     );
     return [letter, column] as const;
   });

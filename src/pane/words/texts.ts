@@ -38,6 +38,7 @@ export const texts = {
   },
   choices: { in: "feet and inches", mm: "millimeters" } as Readonly<Record<string, string>>,
   noRidge: "no ridge board",
+  noLongValley: "none: the valleys end alike",
   pieces: (count: number) => many(count, "piece", "pieces"),
   boardsUnderstood: (count: number, first: string, last: string) =>
     count === 1 ? first : `${count} lengths, ${first} to ${last}`,

@@ -1,5 +1,6 @@
 import type { Area } from "../../hosts/host.ts";
-import type { FieldPlace, Inputs } from "../state/fields.ts";
+import { longValley } from "../state/fieldReading.ts";
+import type { FieldPlace, Inputs, WingInputs } from "../state/fields.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
 import { useBlock } from "../state/syncWithSheet.ts";
 import { updateNow } from "./updateBlock.ts";
@@ -72,7 +73,7 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
   const { host } = state;
   const link = state.link.value;
   const ownBlock = choice.block || !link;
-  const inputs = ownBlock ? state.inputs.value : link.inputs;
+  const inputs = ownBlock ? withLongValleys(state.inputs.value) : link.inputs;
   const tables = await working(state, async (signal) => Promise.race([choice.tables(inputs), stopped(signal)]));
   if (typeof tables === "string") return texts.fixGeneral(tables);
   if (!choice.block && tables.length === 0) return texts.nothingChosen;
@@ -85,6 +86,14 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
     at: choice.newSheets ? null : await host.selection(),
     sheets: await host.sheets(),
   };
+}
+
+/** The inputs with the long valley that each wing gets, so that a later change of the roof does not turn it over. */
+function withLongValleys(inputs: Inputs): Inputs {
+  const { model } = report(inputs);
+  if (!model) return inputs;
+  const chosen = (wing: WingInputs) => wing["Long valley"].trim() || (longValley(model.frame, wing.letter) ?? "");
+  return { ...inputs, wings: inputs.wings.map((wing) => ({ ...wing, "Long valley": chosen(wing) })) };
 }
 
 /** A layout that nothing stands in the way of, or that the user agreed to in spite of what does; null when nothing is to be written. */

@@ -10,6 +10,7 @@ function tablesUnder(heading: string): string[][][] {
   const section = guide.split(/^#+ /m).find((part) => part.startsWith(`${heading}\n`))!;
   return section
     .split(/\n(?!\|)/)
+    .map((part) => part.trim())
     .filter((part) => part.startsWith("|"))
     .map((part) =>
       part.split("\n").map((line) =>

@@ -1,84 +1,134 @@
 import { slopeAngle } from "../../geometry/angle.ts";
 import { MM_PER_INCH } from "../../measure/unit.ts";
-import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
 import { hipsIn, ridgeIn, type Frame } from "../frame/frame.ts";
 import { toeBelowHip } from "../frame/notes.ts";
-import type { Piece } from "../frame/piece.ts";
+import type { Piece, Side } from "../frame/piece.ts";
+import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
+import { sawReaches } from "../members/sawReach.ts";
 import { plateMarks } from "./plateMarks.ts";
+
+/** What an inspector looks at. */
+export type CautionKind =
+  | "ridge thickness"
+  | "ridge depth"
+  | "hip thickness"
+  | "hip depth"
+  | "hip deeper than commons"
+  | "pitch"
+  | "seat"
+  | "notch"
+  | "wood left"
+  | "tail"
+  | "heel"
+  | "hip's heel"
+  | "toe below hip"
+  | "jacks proud"
+  | "jacks' tilt"
+  | "hip's tilt"
+  | "widest bay"
+  | "sizing";
 
 /** One thing that an inspector looks at: the figure here, and the published one where there is one. */
 export interface Caution {
-  readonly tag: string;
+  readonly kind: CautionKind;
+  /** The side that it is of, Both where the sides have the same figures; null where it is of no side. */
+  readonly side: Side | null;
   readonly measure: "length" | "angle" | "pitch";
   /** null where the roof has no such thing. */
   readonly here: number | null;
-  /** What is published: the least or the most; null where nothing is. */
-  readonly limit: { readonly kind: "least" | "most"; readonly value: number } | null;
+  /** The least or the most that is published; "about" is no limit. null where nothing is published. */
+  readonly limit: { readonly kind: "least" | "most" | "about"; readonly value: number } | null;
+  /** The figure here lies outside the published one. */
+  readonly outside: boolean;
 }
 
+/** Published limits in inches and in millimeters, as the books give both. */
+const PUBLISHED = {
+  oneNominal: { in: 0.75, mm: 19 },
+  twoNominal: { in: 1.5, mm: 38 },
+  deeper: { in: 2, mm: 50 },
+  seat: { in: 1.5, mm: 38 },
+  woodLeft: { in: 3.5, mm: 89 },
+  tail: { in: 24, mm: 610 },
+  abovePlate: { in: 2, mm: 2 * MM_PER_INCH },
+} as const;
+
+/** Less than this is no difference, in any unit. */
+const NONE = 1e-6;
+
 /**
- * What an inspector looks at on this roof, in figures only: it says nothing of strength, and passes nothing.
+ * What an inspector looks at on this roof, what lies outside a published figure first. In figures only: it says nothing of strength, and passes nothing.
  *
- * Published figures: IRC 2021 (R802.3, R802.4.3, R802.4.4, R802.6, R802.7 with R502.8), and the Canadian housing guide's hip 50 mm deeper than
- * the commons. Saw tilts of 45 and 60 degrees are what portable saws do (common practice, no source).
+ * IRC 2021: R802.3, R802.4.3, R802.4.4, R802.6; a notch under a tail by R802.7.1.1 (3 1/2 in of wood left, a tail of 24 in), without a tail by R802.7
+ * and R502.8 (a quarter of the depth). NAVEDTRA 14044, p. 2-11: 2 in of rafter above the plate. The Canadian housing guide: a hip 50 mm deeper than the
+ * commons. Dressed thicknesses: PS 20, from memory.
  */
 export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Caution[] {
   const { spec, heel } = frame;
-  const { rafter } = spec;
+  const { rafter, unit } = spec;
   const hip = hipsIn(frame)[0]!;
-  // Metric lumber and the code's metric figures are in whole millimeters: 1 1/2 in is 38.
-  const inches = (value: number) => (spec.unit === "mm" ? Math.round(value * MM_PER_INCH) : value);
-  const cutEnd = Math.max(...[hip.near, hip.far].map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
-  const hipPiece = pieces.find(({ member }) => member === "hip")!;
   const ridge = ridgeIn(frame)?.section ?? null;
-  const least = (value: number) => ({ kind: "least", value }) as const;
-  const most = (value: number) => ({ kind: "most", value }) as const;
-  const length = (tag: string, here: number | null, limit: Caution["limit"]): Caution => ({
-    tag,
+  const cutEnd = Math.max(...[hip.near, hip.far].map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
+  const length = (
+    kind: CautionKind,
+    here: number | null,
+    limit: "least" | "most" | "about" | null = null,
+    value = 0,
+    side: Side | null = null,
+  ): Caution => ({
+    kind,
+    side,
     measure: "length",
     here,
-    limit,
+    limit: limit && { kind: limit, value },
+    outside: isOutside(here, limit, value),
   });
-  const sides = [
-    ["main", hip.near],
-    ["end", hip.far],
-  ] as const;
-  return [
-    length("ridge thickness", ridge?.thickness ?? null, least(inches(ONE_NOMINAL))),
-    length("ridge depth", ridge?.depth ?? null, least(cutEnd)),
-    length("hip thickness", spec.hip.thickness, least(inches(TWO_NOMINAL))),
-    length("hip depth", spec.hip.depth, least(cutEnd)),
-    length("hip deeper than commons", spec.hip.depth - rafter.depth, least(spec.unit === "mm" ? 50 : 2)),
-    ...sides.map(([name, { pitch }]): Caution => ({
-      tag: `${name} pitch`,
-      measure: "pitch",
-      here: pitch,
-      limit: least(3 / 12),
-    })),
-    ...sides.map(([name, { plane }]) => length(`${name} seat`, plane.seat, least(inches(1.5)))),
-    ...sides.map(([name, { pitch, plane }]) =>
-      length(`${name} notch`, notchOfSeat(pitch, plane.seat), most(rafter.depth / 4)),
-    ),
-    length("hip notch", hipPiece.notch, most(spec.hip.depth / 4)),
-    length("heel left", heel, null),
-    length("toe below hip", Math.max(0, ...[hip.near, hip.far].map((side) => toeBelowHip(frame, hip, side))), most(0)),
-    length("jacks proud", Math.max(hip.near.proud, hip.far.proud), most(0)),
-    ...sides.map(([name, { tan }]): Caution => ({
-      tag: `${name} jacks' tilt`,
-      measure: "angle",
-      here: slopeAngle(tan),
-      limit: most(45),
-    })),
-    { tag: "hip's tilt", measure: "angle", here: Math.max(...hip.tilts), limit: most(45) },
-    length(
-      "widest bay",
-      Math.max(...plateMarks(frame).flatMap(({ marks }) => marks.map(({ bay }) => bay))),
-      most(spec.spacing),
-    ),
-    length("sizing", null, null),
+  const tilt = (kind: CautionKind, here: number, thickness: number, side: Side | null): Caution => ({
+    ...length(kind, here, null, 0, side),
+    measure: "angle",
+    outside: !sawReaches(here, thickness, unit),
+  });
+  const sides = [["Main", hip.near] as const, ["End", hip.far] as const].map(([side, { pitch, tan, plane }]) => [
+    { ...length("pitch", pitch, "least", 3 / 12, side), measure: "pitch" as const },
+    length("seat", plane.seat, "least", PUBLISHED.seat[unit], side),
+    ...(plane.overhang > 0
+      ? [
+          length("wood left", rafter.depth - notchOfSeat(pitch, plane.seat), "least", PUBLISHED.woodLeft[unit], side),
+          length("tail", plane.overhang, "most", PUBLISHED.tail[unit], side),
+        ]
+      : [length("notch", notchOfSeat(pitch, plane.seat), "most", rafter.depth / 4, side)]),
+    tilt("jacks' tilt", slopeAngle(tan), rafter.thickness, side),
+  ]);
+  const hipPiece = pieces.find(({ member }) => member === "hip")!;
+  const bays = plateMarks(frame).flatMap(({ marks }) => marks.map(({ bay }) => bay));
+  const all = [
+    length("ridge thickness", ridge?.thickness ?? null, "least", PUBLISHED.oneNominal[unit]),
+    length("ridge depth", ridge?.depth ?? null, "least", cutEnd),
+    length("hip thickness", spec.hip.thickness, "least", PUBLISHED.twoNominal[unit]),
+    length("hip depth", spec.hip.depth, "least", cutEnd),
+    length("hip deeper than commons", spec.hip.depth - rafter.depth, "about", PUBLISHED.deeper[unit]),
+    ...merged(sides.flat()),
+    length("heel", heel, "least", PUBLISHED.abovePlate[unit]),
+    length("hip's heel", hipPiece.heel, "least", PUBLISHED.abovePlate[unit]),
+    length("toe below hip", Math.max(0, ...[hip.near, hip.far].map((side) => toeBelowHip(frame, hip, side))), "most"),
+    length("jacks proud", Math.max(hip.near.proud, hip.far.proud), "most"),
+    tilt("hip's tilt", Math.max(...hip.tilts), spec.hip.thickness, null),
+    length("widest bay", Math.max(...bays), "most", spec.spacing),
+    length("sizing", null),
   ];
+  return [...all.filter(({ outside }) => outside), ...all.filter(({ outside }) => !outside)];
 }
 
-/** Dressed thickness of what is 1 in and 2 in nominal (PS 20, from memory), in inches. */
-const ONE_NOMINAL = 0.75;
-const TWO_NOMINAL = 1.5;
+function isOutside(here: number | null, limit: "least" | "most" | "about" | null, value: number): boolean {
+  if (here === null) return false;
+  return limit === "least" ? here < value - NONE : limit === "most" && here > value + NONE;
+}
+
+/** What is the same on main sides and ends is said once. */
+function merged(cautions: readonly Caution[]): Caution[] {
+  const alike = (a: Caution, b: Caution) =>
+    a.kind === b.kind && a.side !== b.side && Math.abs(a.here! - b.here!) < NONE;
+  return cautions
+    .filter((one) => one.side === "Main" || !cautions.some((other) => alike(one, other)))
+    .map((one) => (cautions.some((other) => alike(one, other)) ? { ...one, side: "Both" } : one));
+}

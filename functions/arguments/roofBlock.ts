@@ -45,6 +45,7 @@ export const ROWS = [
   "Waste",
   "Spares",
   "Unit",
+  "Job name",
 ] as const;
 export type Row = (typeof ROWS)[number];
 
@@ -79,6 +80,7 @@ const NEVER_ZERO: readonly BlockRow[] = [
   "Hip head",
   "Boards",
   "Unit",
+  "Job name",
 ];
 
 /** What stands in a roof block's optional rows when they are blank. */
@@ -103,6 +105,8 @@ const LEAST_OUT = { in: 24, mm: 600 } as const;
 export interface BlockReading {
   /** A row that is wrong counts as left out. */
   readonly spec: RoofSpec;
+  /** What papers call the job; empty where it has no name. */
+  readonly job: string;
   /** What is wrong with the main roof's column, one problem for a row. */
   readonly problems: ReadonlyMap<BlockRow, Failure<ArgumentProblem>>;
   /** From the left; each with what is wrong with it. */
@@ -111,10 +115,16 @@ export interface BlockReading {
 
 /** Reads a roof block: labels, a column of values, and one for each wing, in one unit. The first row at fault refuses it. */
 export function readRoofBlock(name: string, input: Input): Result<RoofSpec, ArgumentProblem> {
+  const read = readWholeBlock(name, input);
+  return read instanceof Failure ? read : read.spec;
+}
+
+/** The same, with what stands in the block beside the roof. */
+export function readWholeBlock(name: string, input: Input): Result<BlockReading, ArgumentProblem> {
   const read = readRows(name, input);
   if (read instanceof Failure) return read;
   const [first] = [read, ...read.wings].flatMap(({ problems }) => [...problems.values()]);
-  return first ?? read.spec;
+  return first ?? read;
 }
 
 /** Reads every row of a roof block. The unit is the row Unit, else inches unless every length text is metric. */
@@ -138,7 +148,8 @@ export function readRows(name: string, input: Input): Result<BlockReading, Argum
   const read = wings.map(({ column, wrong }) =>
     readWing(column, reading, { ...spec, readSpan: spanReader("Span", main.read.has("Unit")), readOut }, wrong),
   );
-  return { spec: { ...spec, wings: read.map((wing) => wing.spec) }, problems, wings: read };
+  const job = jobName(main.read.cell("Job name"));
+  return { spec: { ...spec, wings: read.map((wing) => wing.spec) }, job, problems, wings: read };
 }
 
 const EXAMPLES = { Span: ["24'", "288"], Length: ["36'", "432"] } as const;
@@ -188,6 +199,16 @@ function mainSpec(read: RowReader<BlockRow>, reading: Reading, winged: boolean):
     ),
     wings: [],
   };
+}
+
+/** Longer names have no room on a card. */
+const LONGEST_JOB = 60;
+
+/** A job's name on one line, cut off where it is too long for a card. */
+function jobName(cell: Input): string {
+  const text = typeof cell === "string" || typeof cell === "number" ? String(cell).slice(0, 1000) : "";
+  const letters = [...text.replace(/\s+/g, " ").trim()];
+  return letters.length <= LONGEST_JOB ? letters.join("") : `${letters.slice(0, LONGEST_JOB - 1).join("")}…`;
 }
 
 /** A percent typed as text, "10%", is the number before its sign; one below 1 is what a sheet makes of it, 0.07 of 7%. */

@@ -7,12 +7,14 @@ import type { Piece } from "../../src/roof/frame/piece.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
 import type { FrameProblem } from "../../src/roof/frame/frameProblem.ts";
 import type { ArgumentProblem } from "./blockProblem.ts";
-import { readRoofBlock, type Row } from "./roofBlock.ts";
+import { readWholeBlock, type Row } from "./roofBlock.ts";
 
 /** A roof block read and framed: what every table of the roof is made from. */
 export interface RoofModel {
   readonly frame: Frame;
   readonly pieces: readonly Piece[];
+  /** What papers call the job; empty where it has no name. */
+  readonly job: string;
 }
 
 /** Why a block is no roof. */
@@ -51,10 +53,11 @@ export function readRoof(name: string, input: Input): Result<RoofModel, RoofProb
 }
 
 function frameBlock(name: string, input: Input): Result<RoofModel, RoofProblem> {
-  const spec = readRoofBlock(name, input);
-  if (spec instanceof Failure) return spec;
+  const read = readWholeBlock(name, input);
+  if (read instanceof Failure) return read;
+  const { spec, job } = read;
   const set = frame(spec);
-  if (!(set instanceof Failure)) return { frame: set, pieces: pieces(set) };
+  if (!(set instanceof Failure)) return { frame: set, pieces: pieces(set), job };
   return new Refusal(set.problem, { argument: name, row: ROW_OF[set.problem.at] }, spec.unit);
 }
 

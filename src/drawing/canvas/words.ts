@@ -63,24 +63,22 @@ export const WORDS = {
   shifted: (main: string, end: string) => `Faces ${main} to the main side, ${end} to the end side`,
   courses: "Sheets by courses",
   sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
-  plane: (side: string, numbers: readonly number[], sheets: number): string =>
-    `${side} ${numbers.length === 1 ? `plane ${numbers[0]}` : `planes ${numbers.join(" and ")}, each`}: ${sheets === 1 ? "1 sheet" : `${sheets} sheets`}`,
+  plane: (side: string, plane: number, sheets: number): string =>
+    `${side} plane ${plane}: ${sheets === 1 ? "1 new sheet" : `${sheets} new sheets`}`,
   course: ({
     number,
     edge,
-    start,
+    first,
+    offCutOf,
     sheets,
-    offCut,
-    kept,
   }: {
     number: number;
     edge: string;
-    start: string | null;
+    first: string;
+    offCutOf: number | null;
     sheets: number;
-    offCut: string | null;
-    kept: boolean;
   }): string =>
-    `Course ${number}, ${edge}: ${[...(start === null ? [] : [`off-cut ${start}`]), ...(sheets === 0 ? [] : [sheets === 1 ? "1 sheet" : `${sheets} sheets`])].join(", ")}${offCut === null ? "" : `, ${offCut} left, ${kept ? "starts the next" : "waste"}`}`,
+    `Course ${number}, ${edge}: first piece ${first}${offCutOf === null ? "" : ` off sheet ${offCutOf}`}, ${sheets} new`,
   sticks: {
     title: "Cutting plan",
     boards: ({
@@ -111,55 +109,75 @@ export const WORDS = {
     sides: { Main: "main side", End: "end side", Both: "main and end sides" },
     marksTitle: "jacks on it",
     sheet: "Cut cards",
+    keyPlan: "Where it goes",
     checkTape: "Tape check, seat to long point",
     checkTapeHead: "Tape check, seat to head",
+    checkTapeHip: "Tape check, plate corner to head",
     toHead: "To the head",
     boardLength: "Length",
-    counts: { left: "left", right: "right", plain: "in all" },
-    board: (size: string, board: string, need: string) =>
-      `Take a ${size} of ${board}, crown up. The piece needs ${need}.`,
-    noBoard: (size: string, need: string) => `No board on hand is long enough. The piece needs ${need} of ${size}.`,
-    head: (rise: string, run: string) =>
-      `Head: square on ${rise} and ${run}, plumb line on the ${rise} side. Saw square across.`,
-    headJack: (rise: string, run: string, tilt: string) =>
-      `Head, on the long-point face (left jack: left face; right jack: right face; facing uphill): square on ${rise} and ${run}, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}; the far face is shorter.`,
-    hipHead: (rise: string, run: string, own: string) =>
-      `Head: square on ${rise} and ${run} (or ${own} and 12), plumb line on the ${rise} side.`,
+    counts: { left: "left", right: "right", plain: "to cut" },
+    done: "done: ________",
+    goesOn: (title: string) => `${title}, continued`,
+    noteOf: (mark: string, note: string) => `(${mark}) ${note}`,
+    need: (size: string, need: string) => `Use a ${size} at least ${need} long, crown up.`,
+    fromPlan: (places: readonly string[]) =>
+      `Cut from the plan's ${places.join("; ")}. Count the pieces from the left end.`,
+    place: ({ first, last, length, at }: { first: number; last: number; length: string; at: readonly number[] }) =>
+      `${first === last ? `board ${first}` : `boards ${first} to ${last}`} (${length}), piece ${at.join(" and ")}`,
+    moreBoards: (count: number) => `${count} more boards`,
+    ridgeLong: "Where no board is that long, join it over a rafter. The cutting plan says where.",
+    head: (rise: string, run: string, angle: string) =>
+      `Head: square on ${rise} and ${run} (${angle}), plumb line on the ${rise} side. Saw square across.`,
+    headJack: (rise: string, run: string, angle: string) =>
+      `Head, on the long-point face: square on ${rise} and ${run} (${angle}), plumb line on the ${rise} side. Left jack, left face; right jack, right face, facing uphill.`,
+    sawJack: (tilt: string) => `Saw from that face at tilt ${tilt}; the far face is shorter.`,
+    sideCut: (angles: readonly string[]) => `Side cut across the top, to check: ${angles.join(" and ")}.`,
+    pastSaw: (tilts: readonly string[]) =>
+      `NOT IN ONE PASS: ${tilts.join(" and ")} is past a 7 1/4" (184 mm) blade. Mark both plumb lines and the side cut on top. Cut from both faces and finish by hand, or use a saw that reaches.`,
+    hipHead: (rise: string, run: string, own: string, angle: string) =>
+      `Head: square on ${rise} and ${run} (or ${own} and 12, ${angle}), plumb line on the ${rise} side.`,
     cheeks: (tilt: string, back: string) =>
-      `Cheeks: from a plumb line on each face, ${back} back along the top from the point, tilt ${tilt}: the middle comes out longer.`,
+      `Cheeks: mark a plumb line on each face, ${back} back along the top from the point. Saw both at tilt ${tilt}; the middle comes out longer.`,
     cheeksTwo: (main: string, mainBack: string, end: string, endBack: string) =>
-      `Cheeks, from a plumb line on each face, so far back along the top from the point: main side's face ${mainBack}, tilt ${main}; end side's ${endBack}, tilt ${end}.`,
+      `Cheeks: mark a plumb line on each face, back along the top from the point. Main side's face ${mainBack}, tilt ${main}. End side's face ${endBack}, tilt ${end}.`,
     cheekOne: (side: string, tilt: string) =>
-      `One cheek, from the ${side}'s face: tilt ${tilt}, the far face comes out shorter.`,
-    mainFace: "Main side: right face of a right hip, left face of a left hip, facing uphill.",
-    hook: (length: string) => `Hook the long point. Mark ${length} down the top edge, plumb: the building line.`,
+      `Saw one cheek from the ${side}'s face, tilt ${tilt}. The far face comes out shorter.`,
+    mainFace: "Main side: a right hip's right face, a left hip's left, facing uphill.",
+    hook: (length: string) =>
+      `Hook the long point. Mark ${length} down the top edge; the plumb line there is the building line.`,
     hookHip: (length: string) =>
       `Hook the middle of the head. Mark ${length} down the middle of the top; the plumb line there stands over the corner.`,
-    hookHead: (length: string) => `Hook the head. Mark ${length} down the top edge, plumb: the building line.`,
+    hookHead: (length: string) =>
+      `Hook the head. Mark ${length} down the top edge; the plumb line there is the building line.`,
     tiltBack: "Set the saw back to 0°.",
     seat: (heel: string, seat: string) =>
-      `Down that line ${heel} to the bird's-mouth corner; seat cut level from there, uphill, ${seat}.`,
+      `Mark the bird's-mouth corner ${heel} down that line. Cut the seat level from there, uphill, ${seat}.`,
+    longSeat: "It is long: the hip crosses the corner, and both plates carry it.",
     tail: (tail: string, overhang: string) =>
-      `From the same line ${tail} on down the top edge (${overhang} level): plumb tail cut.`,
+      `Go on ${tail} down the top edge (${overhang} level). Cut the tail plumb there.`,
     tailHip: (tail: string, overhang: string) =>
-      `On down the middle of the top ${tail} (${overhang} level): the tail's end.`,
+      `Go on ${tail} down the middle of the top (${overhang} level) to the tail's end.`,
     tailBoth: (tilt: string) => `Cut the tail to a point, ${tilt} from each face, so both fascias lie flat.`,
     tailTwo: (main: string, end: string) =>
-      `Cut the tail to a point, ${main} from the main side's face and ${end} from the end side's, so both fascias lie flat.`,
+      `Cut the tail to a point, so both fascias lie flat: ${main} from the main side's face, ${end} from the end side's.`,
     tailOne: (fascia: string, face: string, tilt: string) =>
       `Cut the tail along the ${fascia}'s fascia, the only one it meets: tilt ${tilt} from the ${face}'s face.`,
     noTail: "No tail: the plumb line over the plate is the end cut.",
+    setJack: (plate: string, hip: string) =>
+      `Set its near edge at ${plate} on the plate, its center at ${hip} up the hip.`,
     ridge: (length: string) => `Cut both ends square, ${length} long.`,
-    ridgeSides: "Square each mark down both faces; an X goes on the far side of the line.",
+    ridgeSides: "Square each mark down both faces. Put an X on the far side of the line.",
     ridgeHips: "The cheek of a hip covers each face from an end to the farther line of H.",
     marks:
-      "Hook the plumb line over the corner. Lay off each mark up the top and square it across; the slanted lines are the sides of the jacks.",
+      "Hook the plumb line over the corner. Lay off each mark up the top and square it across. The slanted lines are the sides of the jacks.",
     mirror: "Drawn for the right hand; the left hand is its mirror image.",
-    pastSaws: "(past most saws: cut from both faces)",
     roof: (span: string, length: string, pitch: string, endPitch: string) =>
       `Roof ${span} by ${length}, ${pitch} in 12${endPitch === pitch ? "" : `, ends ${endPitch} in 12`}.`,
+    packet: ({ job, date, stamp }: { job: string; date: string; stamp: string }) =>
+      `${job === "" ? "" : `${job}. `}${date}. Stamp ${stamp}.`,
+    number: (number: number, of: number) => `Card ${number} of ${of}.`,
     cautions:
-      "Geometry only: no size or strength is proved. Follow the local code, span tables and a licensed designer. Check the first cut against the building. Use blade guard, eye protection and fall protection as local rules ask.",
+      "Geometry only: follow local code, span tables and a licensed designer. Brace hip and commons straight. Check the first cut against the building. Use blade guard, eye protection, fall protection.",
   },
 } as const;
 

@@ -78,7 +78,7 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
     canvas.text({ x: shortPoint.x - out * 4, y: shortPoint.y + size + 1 }, words.shortPointShort, {
       anchor: flip ? "start" : "end",
     });
-    line = canvas.lines([words.longPointFace[hand]], room, line, { bold: true });
+    if (!canvas.brief) line = canvas.lines([words.longPointFace[hand]], room, line, { bold: true });
   }
   // A card says the angles in its steps.
   if (canvas.brief && piece.head.tilts.length > 0) return line + 4;

@@ -63,6 +63,7 @@ export const FIELDS: readonly Field<Row>[] = [
   { row: "Waste", kind: "text", start: "10", more: true },
   { row: "Spares", kind: "text", start: "0", more: true },
   { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], more: true },
+  { row: "Job name", kind: "text", start: "", more: true },
 ];
 
 /** The fields of a wing, in the order in which it is measured. */

@@ -3,11 +3,13 @@ import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 import { computed, signal, type ReadonlySignal, type Signal } from "@preact/signals";
 import type { Area, Host, Written } from "../../hosts/host.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
+import type { Result } from "../../measure/result.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "./blockCells.ts";
 import { START_INPUTS, type Inputs } from "./fields.ts";
 import { report, type Report } from "./report.ts";
 import type { SheetBlock } from "./sheetBlock.ts";
+import type { Order } from "./orderNow.ts";
 import { evaluateFunction } from "./evaluateFunction.ts";
 import { texts } from "../words/texts.ts";
 
@@ -48,6 +50,8 @@ export interface PaneState {
   readonly says: Signal<string>;
   /** Width of the saw cut that the lumber order counts, as typed. */
   readonly kerf: Signal<string>;
+  /** The order that was found last, and for what: inputs and kerf as text. */
+  readonly found: Signal<{ readonly key: string; readonly order: Result<Order> } | null>;
   /** Tapes measured on site, by the jack's name. */
   readonly measured: Signal<Readonly<Record<string, string>>>;
 }
@@ -73,6 +77,7 @@ export function paneState(host: Host): PaneState {
     written: signal<readonly Written[]>([]),
     says: signal(""),
     kerf: signal(""),
+    found: signal(null),
     measured: signal({}),
   };
 }

@@ -74,6 +74,7 @@ export const texts = {
     Boards: "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
     Waste: "Percent added to areas and to board feet.",
     Spares: "Extra commons to order. Any jack can come out of one.",
+    "Job name": "Stands on every cut card and on the cutting plan.",
     Unit: "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
   } satisfies Record<Row, string>,
 
@@ -117,6 +118,7 @@ export const texts = {
     members: "Members",
     marks: "Plate marks",
     takeoff: "Take-off",
+    sheathing: "Sheathing",
     cautions: "Cautions",
     order: "Lumber order",
     cutting: "Cutting plan",
@@ -128,6 +130,7 @@ export const texts = {
     members: "All members",
     marks: "Plate marks",
     takeoff: "Take-off",
+    sheathing: "Sheathing",
     cautions: "Cautions",
     order: "Lumber order",
     cutting: "Cutting plan",
@@ -178,7 +181,7 @@ export const texts = {
   hand: "Hand",
 
   checkLead:
-    "Hook the tape on the plate's outer top edge, at the seat. Pull it straight to where the long point will be. Type what it reads.",
+    "Brace hip and commons straight first. Hook the tape on the plate's outer top edge, at the seat. Pull it straight to where the long point will be. Type what it reads.",
   checkColumns: ["Piece", "Measured", "Off by", "Tape should read", "Long point on site"],
   tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
   agrees: "agrees",
@@ -244,7 +247,11 @@ export const texts = {
   orderPrices:
     "By price: in the sheet, give RAFTER.LUMBERORDER a table of boards with the headings Size, Length and Price (and Count for what is on hand) in place of the lengths. It then finds the cheapest order.",
 
-  cardsLead: "One card for each distinct piece, in black and white. Print, or save as PDF from the print window.",
+  cardsLead: "One card for each distinct board, in black and white. Print, or save as PDF from the print window.",
+  cardsOfPlan: "Cards name the boards of the cutting plan.",
+  cardsNoPlan: "Open the cutting plan above first, and the cards name its boards.",
+  lookAtCards: "Look at the cards",
+  lookAtPlan: "Look at the plan",
   paper: "Paper",
   perPage: "Cards to a page",
   printCards: "Print the cut cards",

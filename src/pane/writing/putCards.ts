@@ -2,6 +2,7 @@ import { cardSheet } from "./cards.ts";
 import { freeSheetName } from "./freeSheetName.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { once, takeBack, writeStep } from "./sheetWork.ts";
+import { cardsGiven } from "./packetOf.ts";
 import { texts } from "../words/texts.ts";
 
 /** Puts the cards into the sheet as pictures, where it takes any: all of them or none. */
@@ -14,7 +15,7 @@ async function putNow(state: PaneState): Promise<void> {
   const { model } = state.report.value;
   if (!model || !host.picture) return;
   const sheet = freeSheetName(texts.sections.cards, await host.sheets());
-  const { block, pictures } = cardSheet(model, sheet);
+  const { block, pictures } = cardSheet(model, sheet, cardsGiven(state));
   await writeStep(state, { title: texts.sections.cards, blocks: [block] });
   try {
     for (const { row, svg, width, height } of pictures) await host.picture(sheet, row, 0, svg, { width, height });

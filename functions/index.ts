@@ -15,6 +15,7 @@ import { members } from "./members.ts";
 import { pitches } from "./pitch.ts";
 import { plateMarks } from "./plateMarks.ts";
 import { salvage } from "./salvage.ts";
+import { sheathing } from "./sheathing.ts";
 import { stickPlan } from "./stickPlan.ts";
 import { tails } from "./tail.ts";
 import { takeOff } from "./takeOff.ts";
@@ -36,6 +37,7 @@ export const functions: readonly WorksheetFunction<Problem>[] = [
   members,
   plateMarks,
   takeOff,
+  sheathing,
   cautions,
   compare,
   salvage,

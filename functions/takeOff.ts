@@ -90,8 +90,8 @@ export const takeOff = worksheetFunction({
         ["Sheathing, net area", 622.2222, "sq ft", "sloped area"],
         ["Sheathing with waste", 622.2222, "sq ft", "sloped area, no waste added"],
         ["Sheathing, net sheets", 20, "sheets of 4 x 8 ft", "net area over a sheet's, rounded up"],
-        ["Sheathing, sheets by courses", 26, "sheets of 4 x 8 ft",
-         `main 8 + 8, end 5 + 5: courses up from the eave, each as long as its lower edge; off-cuts of 4' 0" or more start the next`],
+        ["Sheathing, sheets by courses", 22, "sheets of 4 x 8 ft",
+         `main 8 + 7, end 4 + 3; off-cuts of 4' 0" or more are turned and used again, as SHEATHING lists`],
         ["2x6, pieces", 36, "pieces", "as MEMBERS counts them"],
         ["2x6, lineal", 310.6608, "ft", "each piece on its shortest board"],
         ["2x6, board feet", 310.6608, "board feet", "nominal, each piece on its shortest board, no waste added"],
@@ -137,8 +137,8 @@ export const takeOff = worksheetFunction({
         ["Sheathing, net area", 63.8, "m2", "sloped area"],
         ["Sheathing with waste", 70.18, "m2", "sloped area, plus 10 percent waste"],
         ["Sheathing, net sheets", 23, "sheets of 1200 x 2400 mm", "net area over a sheet's, rounded up"],
-        ["Sheathing, sheets by courses", 32, "sheets of 1200 x 2400 mm",
-         "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next"],
+        ["Sheathing, sheets by courses", 26, "sheets of 1200 x 2400 mm",
+         "main 11 + 10, end 5; off-cuts of 1200 mm or more are turned and used again, as SHEATHING lists"],
         ["38 x 140 mm, pieces", 37, "pieces", "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut"],
         ["38 x 140 mm, lineal", 119.2982, "m", "each piece on its shortest board"],
         ["38 x 140 mm, board feet", 430.5381, "board feet", "nominal, each piece on its shortest board, plus 10 percent waste"],
@@ -266,7 +266,8 @@ function coursesHow({ planes, courses }: TakeOff, twoBays: string): string {
       .map((_, i) => sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1)))
       .join(" + ");
   const name = ({ side }: PlaneGroup) => (side.startsWith("Wing") ? side : side.toLowerCase());
-  return `${planes.map((plane) => `${name(plane)} ${of(plane)}`).join(", ")}: courses up from the eave, each as long as its lower edge; off-cuts of ${twoBays} or more start the next`;
+  const counts = planes.map((plane) => `${name(plane)} ${of(plane)}`).join(", ");
+  return `${counts}; off-cuts of ${twoBays} or more are turned and used again, as SHEATHING lists`;
 }
 
 function sizeRows(

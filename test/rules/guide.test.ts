@@ -5,6 +5,7 @@ import { lumberOrder } from "../../functions/lumberOrder.ts";
 import { members } from "../../functions/members.ts";
 import { plateMarks } from "../../functions/plateMarks.ts";
 import { salvage } from "../../functions/salvage.ts";
+import { sheathing } from "../../functions/sheathing.ts";
 import { stickPlan } from "../../functions/stickPlan.ts";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
@@ -12,6 +13,7 @@ import { functions } from "../../functions/index.ts";
 import { DEFAULTS, readRoofBlock, ROWS, type Row } from "../../functions/arguments/roofBlock.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readPitch } from "../../src/measure/readPitch.ts";
+import type { CoursePiece } from "../../src/roof/tables/sheathingCourses.ts";
 import { takeOff } from "../../src/roof/tables/takeOff.ts";
 import { asked } from "../functions/asked.ts";
 import { framed, HALL } from "../roof/outlineSpecs.ts";
@@ -135,6 +137,7 @@ describe("the guide's columns of the other tables", () => {
     LUMBERORDER: headings(lumberOrder.columns),
     STICKPLAN: headings(stickPlan.columns),
     SALVAGE: headings(salvage.columns),
+    SHEATHING: headings(sheathing.columns),
     CAUTIONS: headings(cautions.columns),
   } as const;
 
@@ -152,21 +155,20 @@ describe("the guide's worked sheet count", () => {
   it("is what the take-off counts", () => {
     const { frame, pieces } = framed({ ...HALL, span: 192, length: 288, pitch: 0.75, endPitch: null, overhang: 16 });
     const { courses } = takeOff(frame, pieces);
-    const counted = courses
-      .filter(({ plane }) => plane === 1)
-      .map(({ side, course, length, start, sheets, offCut }) => [
-        side,
-        String(course),
-        length.toFixed(1),
-        start === 0 ? "" : String(Math.round(start * 10) / 10),
-        `${sheets} (${sheets * 96})`,
-        String(Math.round(offCut * 10) / 10),
-      ]);
-    expect(
-      tableUnder("Sheets by courses, worked").map((cells) =>
-        cells.map((cell, i) => (i === 5 ? cell.split(",")[0]! : cell)),
-      ),
-    ).toEqual(counted);
+    const middle = ({ from, to, left, right }: CoursePiece) => to - from - (left + right) / 2;
+    const said = (piece: CoursePiece | undefined) =>
+      piece ? `${middle(piece).toFixed(1)}, ${piece.offCut ? "off-cut of" : "sheet"} ${piece.sheet}` : "";
+    const counted = courses.map(({ side, plane, course, length, pieces: own, sheets }) => [
+      `${side} ${plane}`,
+      String(course),
+      length.toFixed(1),
+      own.reduce((sum, piece) => sum + middle(piece), 0).toFixed(1),
+      said(own[0]),
+      String(Math.max(0, own.length - 2)),
+      said(own.length > 1 ? own.at(-1) : undefined),
+      String(sheets),
+    ]);
+    expect(tableUnder("Sheets by courses, worked")).toEqual(counted);
     const sheets = (
       [
         ["Main", 1],

@@ -54,7 +54,9 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
     const planes = own.flatMap((one) => one.planes);
     const card = (drawing: CutCard["drawing"], steps: readonly string[]): Omit<CutCard, "job"> => ({
       mark: [...marks].join(", "),
-      title: [...members, ...(planes.length === 0 || own.length > 1 ? [] : [sideText(sideName(planes), words)])].join(", "),
+      title: [...members, ...(planes.length === 0 || own.length > 1 ? [] : [sideText(sideName(planes), words)])].join(
+        ", ",
+      ),
       counts: countsOf(own, words),
       figures: figuresOf(piece, options),
       steps,

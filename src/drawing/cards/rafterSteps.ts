@@ -17,7 +17,7 @@ export function rafterSteps(unit: Unit, own: readonly Piece[], options: CardOpti
   const square = [figure(slope * 12), "12", angleText(headCut)] as const;
   const headJack = (at: number) => {
     const danger = sawDanger([at], section.thickness, unit, words);
-    return `${card.headJack(...square)} ${danger === "" ? card.sawJack(angleText(at)) : danger} ${card.sideCut([angleText(head.edge!)])}`;
+    return `${card.headJack(...square)} ${danger === "" ? card.sawJack(angleText(at)) : danger} ${head.edge === null ? "" : card.sideCut([angleText(head.edge)])}`.trim();
   };
   return [
     boardStep(own, options),

@@ -65,7 +65,7 @@ describe("cautions", () => {
   it("cries no wolf: an ordinary roof with a tail lies inside every figure", () => {
     const section = (name: string, depth: number) => ({ name, thickness: 1.5, depth });
     const lumber = { rafter: section("2x8", 7.25), hip: section("2x10", 9.25), ridge: section("2x10", 9.25) };
-    for (const pitch of [3, 4, 6, 8, 10]) {
+    for (const pitch of [3, 4, 6, 8]) {
       const roof = of({ ...lumber, overhang: 18, pitch: pitch / 12 });
       expect([pitch, Object.entries(roof).filter(([, { outside }]) => outside)]).toEqual([pitch, []]);
     }

@@ -141,9 +141,9 @@ const WORDS: Readonly<Record<CautionKind, Words>> = {
 const SIDES = { Main: ", main sides", End: ", ends", Both: "" } as const;
 
 const columns: readonly Column<Caution, Unit>[] = [
-  column("Check", "text", ({ kind, side }) => WORDS[kind].check + (side === null ? "" : SIDES[side]), 255),
+  column("Check", "text", ({ kind, side }) => WORDS[kind].check + (side === null ? "" : SIDES[side]), 330),
   column("Here", "text", hereText, 110),
-  column("Published", "text", publishedText, 330),
+  column("Published", "text", publishedText, 400),
   column("Source", "text", ({ kind }) => WORDS[kind].source, 210),
   column("Remark", "text", remarkText, 420),
 ];
@@ -177,7 +177,8 @@ export const cautions = worksheetFunction({
         ["Hip above the plate", `4 1/8"`, `at least 2"`, "NAVEDTRA 14044, p. 2-11", `2 1/8" more here; plumb, over the corner`],
         ["Toe of the jacks' cut below the hip", `0"`, "none: the whole cut bears on the hip", "trade practice", "none here"],
         ["Jacks above the hip's top corner", `0"`, "none: sheathing lies on both", "trade practice", "none here"],
-        ["Saw tilt, hip's head", "45°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice", "that saw reaches"],
+        ["Saw tilt, hip's head", "45°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice",
+         "that saw reaches"],
         ["Widest bay, corners included", `2' 0"`, `the spacing, 2' 0"`, "trade practice", "the same here; sheathing spans it"],
         ["Sizes of ridge, hips and rafters", "not done here", "span tables, or a licensed designer", "IRC 2021, chapter 8",
          "geometry only: no member is sized, no strength is proved; the local code governs"],
@@ -217,7 +218,8 @@ export const cautions = worksheetFunction({
         ["Pitch, ends", "6.928 in 12", "at least 3 in 12", "IRC 2021, R802.4.4", "steeper here"],
         ["Bearing of the seat, ends", "89 mm", "at least 38 mm on wood", "IRC 2021, R802.6",
          "51 mm more here; level width of the seat cut"],
-        ["Saw tilt, jacks, ends", "20.21°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice", "that saw reaches"],
+        ["Saw tilt, jacks, ends", "20.21°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice",
+         "that saw reaches"],
         ["Rafter above the plate", "110 mm", "at least 51 mm", "NAVEDTRA 14044, p. 2-11",
          "59 mm more here; plumb, over the plate's edge"],
         ["Hip above the plate", "100 mm", "at least 51 mm", "NAVEDTRA 14044, p. 2-11", "49 mm more here; plumb, over the corner"],

@@ -74,7 +74,7 @@ export const sheathing = worksheetFunction({
         headings(columns),
         ["Main 1", 1, 8000, 1736.6563, "sheet 1", 41.8103, 2, 1463.3437, "sheet 4", 0, 4],
         ["Main 1", 2, 6926.6874, 2126.6874, "sheet 5", 41.8103, 1, 2400, "sheet 7", 0, 3],
-        ["Main 1", 3, 5853.3747, 1736.6563, "sheet 8", 41.8103, 1, 1716.7184, "off-cut of sheet 8", 0, 1],
+        ["Main 1", 3, 5853.3747, 1376.6874, "sheet 8", 41.8103, 1, 2076.6874, "off-cut of sheet 8", 0, 1],
         ["Main 2", 1, 8000, 2000, "sheet 9", 0, 2, 1200, "sheet 12", 41.8103, 4],
         ["Main 2", 2, 6926.6874, 2400, "sheet 13", 0, 1, 2126.6874, "off-cut of sheet 12", 41.8103, 2],
         ["Main 2", 3, 5853.3747, 2253.3747, "sheet 15", 0, 1, 1200, "off-cut of sheet 15", 41.8103, 1],

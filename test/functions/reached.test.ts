@@ -156,6 +156,19 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "hip too shallow for the plate": ["HIPKINGBOARD", 6, 144, 1.5, 1.5, 0.25, 4.4, 16],
 
   "no triangle": ["CORNERDEG", 3, 4, 8],
+  "blocks of two units": [
+    "CHANGES",
+    [
+      ["Span", "24'"],
+      ["Length", "40'"],
+      ["Pitch", 6],
+    ],
+    [
+      ["Span", "7.2 m"],
+      ["Length", "12 m"],
+      ["Pitch", 6],
+    ],
+  ],
   "sides differ": ["SALVAGE", roof(["End pitch", 8])[1], "Both", "left", 80],
 
   "no pieces": order(["a", "2x4", 30, 0]),

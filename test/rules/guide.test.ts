@@ -1,10 +1,13 @@
 import { headings } from "../../src/registry/columns.ts";
 import { cautions } from "../../functions/cautions.ts";
+import { changes } from "../../functions/changes.ts";
 import { jackTable } from "../../functions/jackTable.ts";
 import { lumberOrder } from "../../functions/lumberOrder.ts";
 import { members } from "../../functions/members.ts";
+import { pieceList } from "../../functions/pieceList.ts";
 import { plateMarks } from "../../functions/plateMarks.ts";
 import { salvage } from "../../functions/salvage.ts";
+import { sawSettings } from "../../functions/sawSettings.ts";
 import { sheathing } from "../../functions/sheathing.ts";
 import { stickPlan } from "../../functions/stickPlan.ts";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
@@ -138,6 +141,9 @@ describe("the guide's columns of the other tables", () => {
     STICKPLAN: headings(stickPlan.columns),
     SALVAGE: headings(salvage.columns),
     SHEATHING: headings(sheathing.columns),
+    SAWSETTINGS: headings(sawSettings.columns),
+    PIECELIST: headings(pieceList.columns),
+    CHANGES: headings(changes.columns),
     CAUTIONS: headings(cautions.columns),
   } as const;
 

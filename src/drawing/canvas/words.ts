@@ -9,6 +9,7 @@ export const WORDS = {
   shortPoint: "Short point",
   longPointShort: "LP",
   shortPointShort: "SP",
+  shortBack: (length: string) => `SP ${length} back`,
   line: "Line",
   tape: "Tape",
   shortestBoard: "Shortest board",

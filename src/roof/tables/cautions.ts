@@ -2,7 +2,7 @@ import { slopeAngle } from "../../geometry/angle.ts";
 import { MM_PER_INCH } from "../../measure/unit.ts";
 import { hipsIn, ridgeIn, type Frame } from "../frame/frame.ts";
 import { toeBelowHip } from "../frame/notes.ts";
-import type { Piece, Side } from "../frame/piece.ts";
+import type { Piece } from "../frame/piece.ts";
 import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
 import { sawReaches } from "../members/sawReach.ts";
 import { plateMarks } from "./plateMarks.ts";
@@ -32,7 +32,7 @@ export type CautionKind =
 export interface Caution {
   readonly kind: CautionKind;
   /** The side that it is of, Both where the sides have the same figures; null where it is of no side. */
-  readonly side: Side | null;
+  readonly side: "Main" | "End" | "Both" | null;
   readonly measure: "length" | "angle" | "pitch";
   /** null where the roof has no such thing. */
   readonly here: number | null;
@@ -74,7 +74,7 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
     here: number | null,
     limit: "least" | "most" | "about" | null = null,
     value = 0,
-    side: Side | null = null,
+    side: "Main" | "End" | "Both" | null = null,
   ): Caution => ({
     kind,
     side,
@@ -83,7 +83,7 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
     limit: limit && { kind: limit, value },
     outside: isOutside(here, limit, value),
   });
-  const tilt = (kind: CautionKind, here: number, thickness: number, side: Side | null): Caution => ({
+  const tilt = (kind: CautionKind, here: number, thickness: number, side: "Main" | "End" | "Both" | null): Caution => ({
     ...length(kind, here, null, 0, side),
     measure: "angle",
     outside: !sawReaches(here, thickness, unit),

@@ -208,7 +208,7 @@ function stretches(face: RoofFace, wide: number): Stretch[] {
         lowMore.length + highMore.length === 0 &&
         near(Math.min(low.from, high.from), start, wide) &&
         near(Math.max(low.to, high.to), end, wide);
-      const per = wide / (to - from);
+      const per = wide / ((to - from) * (1 - THIN));
       found.push(
         straight
           ? {

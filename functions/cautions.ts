@@ -143,7 +143,7 @@ const SIDES = { Main: ", main sides", End: ", ends", Both: "" } as const;
 const columns: readonly Column<Caution, Unit>[] = [
   column("Check", "text", ({ kind, side }) => WORDS[kind].check + (side === null ? "" : SIDES[side]), 330),
   column("Here", "text", hereText, 110),
-  column("Published", "text", publishedText, 400),
+  column("Published", "text", publishedText, 480),
   column("Source", "text", ({ kind }) => WORDS[kind].source, 210),
   column("Remark", "text", remarkText, 420),
 ];

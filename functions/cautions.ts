@@ -74,14 +74,14 @@ const WORDS: Readonly<Record<CautionKind, Words>> = {
     mend: "widen the seat",
   },
   notch: {
-    check: "Notch at the plate, no tail",
+    check: "Notch, no tail",
     published: (f) => `at most a quarter of the depth, ${f}`,
     source: IRC("R802.7, R502.8"),
     remark: "square to the slope",
     mend: "narrow the seat or use a deeper rafter",
   },
   "wood left": {
-    check: "Wood left above the notch, with a tail",
+    check: "Wood above the notch, tail",
     published: (f) => `at least ${f}`,
     source: IRC("R802.7.1.1"),
     remark: "square to the slope",
@@ -162,7 +162,7 @@ export const cautions = worksheetFunction({
       // prettier-ignore
       result: [
         headings(columns),
-        ["Notch at the plate, no tail", `1 9/16"`, `at most a quarter of the depth, 1 3/8"`, "IRC 2021, R802.7, R502.8",
+        ["Notch, no tail", `1 9/16"`, `at most a quarter of the depth, 1 3/8"`, "IRC 2021, R802.7, R502.8",
          `OUTSIDE by 3/16": narrow the seat or use a deeper rafter; square to the slope`],
         ["Ridge board, thickness", `1 1/2"`, `at least 1 in nominal, 3/4"`, "IRC 2021, R802.3", `3/4" more here`],
         ["Ridge board, depth", `7 1/4"`, `no less than the rafter's cut end, 6 1/8"`, "IRC 2021, R802.3", `1 1/8" more here`],
@@ -198,7 +198,7 @@ export const cautions = worksheetFunction({
          "OUTSIDE by 0.449 in 12: have ridge, hips and valleys designed as beams"],
         ["Saw tilt, jacks, main sides", "69.79°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice",
          "OUTSIDE: mark both faces and the side cut, cut from both and finish by hand, or use a saw that reaches"],
-        ["Notch at the plate, no tail, ends", "45 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
+        ["Notch, no tail, ends", "45 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
          "OUTSIDE by 10 mm: narrow the seat or use a deeper rafter; square to the slope"],
         ["Jacks above the hip's top corner", "9 mm", "none: sheathing lies on both", "trade practice",
          "OUTSIDE by 9 mm: back the hip or shift it"],
@@ -213,7 +213,7 @@ export const cautions = worksheetFunction({
         ["Hip, deeper than the commons", "44 mm", "about 50 mm", "Canadian housing guide", "6 mm less here"],
         ["Bearing of the seat, main sides", "156 mm", "at least 38 mm on wood", "IRC 2021, R802.6",
          "118 mm more here; level width of the seat cut"],
-        ["Notch at the plate, no tail, main sides", "32 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
+        ["Notch, no tail, main sides", "32 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
          "3 mm less here; square to the slope"],
         ["Pitch, ends", "6.928 in 12", "at least 3 in 12", "IRC 2021, R802.4.4", "steeper here"],
         ["Bearing of the seat, ends", "89 mm", "at least 38 mm on wood", "IRC 2021, R802.6",

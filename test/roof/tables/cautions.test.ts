@@ -144,7 +144,7 @@ describe("CAUTIONS", () => {
   });
 
   it.each([
-    ["Notch at the plate, no tail", [], /^OUTSIDE by 3\/16": narrow the seat/],
+    ["Notch, no tail", [], /^OUTSIDE by 3\/16": narrow the seat/],
     ["Hip, thickness", [], /^the same here/],
     ["Pitch", [["End pitch", 6]], /^steeper here/],
     ["Saw tilt, jacks, main sides", [["End pitch", 9]], /^OUTSIDE: mark both faces/],

@@ -7,7 +7,7 @@ import type { Piece } from "../../src/roof/frame/piece.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
 import type { FrameProblem } from "../../src/roof/frame/frameProblem.ts";
 import type { ArgumentProblem } from "./blockProblem.ts";
-import { readWholeBlock, type Row } from "./roofBlock.ts";
+import { readWholeBlock, type BlockRow } from "./roofBlock.ts";
 
 /** A roof block read and framed: what every table of the roof is made from. */
 export interface RoofModel {
@@ -58,11 +58,13 @@ function frameBlock(name: string, input: Input): Result<RoofModel, RoofProblem> 
   const { spec, job } = read;
   const set = frame(spec);
   if (!(set instanceof Failure)) return { frame: set, pieces: pieces(set), job };
-  return new Refusal(set.problem, { argument: name, row: ROW_OF[set.problem.at] }, spec.unit);
+  const { problem } = set;
+  const place = { argument: name, row: ROW_OF[problem.at] };
+  return new Refusal(problem, "wing" in problem ? { ...place, wing: problem.wing } : place, spec.unit);
 }
 
 /** The row of the block in which each part of the spec stands. */
-export const ROW_OF: Readonly<Record<FrameProblem["at"], Row>> = {
+export const ROW_OF: Readonly<Record<FrameProblem["at"], BlockRow>> = {
   span: "Span",
   length: "Length",
   endPitch: "End pitch",
@@ -73,6 +75,14 @@ export const ROW_OF: Readonly<Record<FrameProblem["at"], Row>> = {
   heel: "Heel",
   correction: "Correction",
   endCorrection: "End correction",
+  valley: "Valley",
+  wingFrom: "From left corner",
+  wingOut: "Out from wall",
+  wingSpan: "Span",
+  wingPitch: "Pitch",
+  wingEndPitch: "End pitch",
+  longValley: "Long valley",
+  wingFraming: "Wing framing",
 };
 
 /** Two blocks with the same key are the same block; null for cells that no key tells apart. */

@@ -25,6 +25,16 @@ const winged = (...given: readonly unknown[][]) => {
   ];
   return roof(...usual.filter(([row]) => !given.some(([other]) => other === row)), ...given);
 };
+/** Two wings of 12 or 8 feet, the first from 4 feet on. */
+const two = (from: string, long: string, span = `12'`) =>
+  roof(
+    ["Span", `24'`, span, span],
+    ["Wall", "", "front", "front"],
+    ["From left corner", "", `4'`, from],
+    ["Out from wall", "", `10'`, `10'`],
+    ["Ends", "", "gable", "gable"],
+    ["Long valley", "", long && "left", long],
+  );
 const HEADS = ["Piece", "Size", "Length", "Count", "Hand", "Pitch", "Saw tilt"];
 const order = (...pieces: readonly unknown[][]) => ["LUMBERORDER", [HEADS, ...pieces], [[96], [144]]];
 const boards = (...rows: readonly unknown[][]) => [
@@ -133,6 +143,36 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "hip does not reach the plate": roof(["Hip", "1.5 x 3"]),
   "correction below plate": roof(["Correction", -100]),
   "correction over a step": roof(["Correction", 133.8]),
+
+  "wing ridge too high": winged(["Pitch", 6, 14]),
+  "wing ridge nearly level": winged(["Span", `24'`, `23' 11`]),
+  "wing past the wall": winged(["From left corner", "", `30'`]),
+  "wing wider than wall": winged(["Length", `26'`], ["Span", `24'`, `27'`], ["Pitch", 6, 3]),
+  "wings overlap": two(`10'`, ""),
+  "valleys meet": two(`16' 1"`, ""),
+  "long valleys cross": two(`20'`, "right", `8'`),
+  "no hip left": roof(
+    ["Span", `24'`, `24'`, `24'`],
+    ["Wall", "", "front", "back"],
+    ["From left corner", "", "flush left", "flush right"],
+    ["Out from wall", "", `10'`, `10'`],
+    ["Ends", "", "hip", "hip"],
+  ),
+  "flush at a gable": winged(["Ends", "gable and hip", "hip"], ["From left corner", "", "flush left"]),
+  "flush at another pitch": winged(["End pitch", 8], ["From left corner", "", "flush left"]),
+  "wing too near a corner": winged(["From left corner", "", `1"`]),
+  "wing too short": winged(["Out from wall", "", `1"`]),
+  "no valley to the ridge": winged(["Length", `27'`], ["From left corner", "", `7' 6"`]),
+  "no room on the ridge": winged(["Span", `24'`, `24'`], ["From left corner", "", `2 1/4"`]),
+  "long valley off the ridge": winged(["Long valley", "", "right"], ["From left corner", "", `4'`]),
+  "no long valley": winged(["Long valley", "", "right"], ["From left corner", "", "flush left"]),
+  "wing without seat": winged(["Heel", 5.6], ["Pitch", 6, 1]),
+  "wing too narrow": winged(["Span", `24'`, `10"`], ["Ends", "", "gable"]),
+  "wing spacing": winged(["Span", `24'`, `3'`]),
+  "wing hip below plate": winged(["Heel", 0.5], ["Spacing", 12], ["End pitch", "", 24]),
+  "valley does not reach the plate": winged(["Valley", "1.5 x 3"]),
+  "no ridge for wings": winged(["Length", `24'`]),
+  "laid over": winged(["Wing framing", "", "laid over"]),
 
   "no hip": ["HIPRUN", 1, 144, 24, 170],
   "ridge fills the run": ["COMMONLEN", 6, 1, 3],

@@ -14,7 +14,8 @@ import { headRuns, type JackRow, type Rafter } from "./rafterLines.ts";
 import type { FrameProblem } from "./frameProblem.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import type { Surface } from "./surface.ts";
-import { wingBlocks, type WingFrame } from "./wingBlocks.ts";
+import { wingBlocks } from "./wingBlocks.ts";
+import type { WingFrame } from "./wingFrame.ts";
 
 /** A roof set out, layer by layer: what stands where, before any piece is measured. */
 export interface Frame {
@@ -86,7 +87,7 @@ export function frame(spec: RoofSpec): Result<Frame, FrameProblem> {
   const side = figures(spec.pitch, mainRun, spec.overhang, spec.correction);
   const end = figures(endPitch, endRun, endOverhang, settled(spec.endCorrection, spec.correction));
   const main = mainBlock(spec, { heel, side, end });
-  const wings = wingBlocks(spec, main, heel);
+  const wings = wingBlocks(spec, main, { at, member: hip }, heel);
   return wings instanceof Failure ? wings : framed(spec, main, { at, member: hip }, wings, heel);
 }
 
@@ -133,7 +134,7 @@ function settled(end: number, main: number): number {
 /** The one height above plate of all planes: given, or the largest of what the seat leaves on any pitch. */
 function commonHeel({ heel, seat, pitch, rafter, wings }: RoofSpec, endPitch: number): Result<number, FrameProblem> {
   const pitches = [pitch, endPitch, ...wings.flatMap((wing) => [wing.pitch, wing.endPitch ?? wing.pitch])];
-  const most = Math.min(...pitches.map((one) => plumbDepthOf(one, rafter.depth)));
+  const most = Math.min(...[pitch, endPitch].map((one) => plumbDepthOf(one, rafter.depth)));
   if (heel !== null) return heel < most ? heel : new Failure({ kind: "nothing left to notch", at: "heel", most });
   const heels = pitches.map((one) => heelOf(one, rafter.depth, seat ?? 0));
   const mosts = heels.map((one) => (one instanceof Failure ? one.problem.most : Infinity));

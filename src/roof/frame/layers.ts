@@ -23,8 +23,8 @@ import {
   type Station,
 } from "./stations.ts";
 import { surface, type Surface } from "./surface.ts";
-import { innerSides, supportingSide, valleyOf } from "./valleys.ts";
-import type { WingFrame } from "./wingBlocks.ts";
+import { innerSides, valleyOf } from "./valleys.ts";
+import type { WingFrame } from "./wingFrame.ts";
 
 /** Where the commons of a block stand along its ridge, from its first end's plate line, and the bays that are no whole spacing. */
 export interface CommonRow {
@@ -73,7 +73,7 @@ export function layersOf(
   const setOuts: SetOut[] = [{ block: main, ridge, corner }];
   const bearers: (Bearer | Hip | Valley)[] = [...(ridge ? [ridge] : []), ...hips];
   for (const wing of wings) {
-    const own = wingBearers(spec, wing, hips, ridge, heel, seen);
+    const own = wingBearers(spec, wing, hips, heel, seen);
     bearers.push(...own);
     setOuts.push({ block: wing.block, ridge: own[0]!, corner: wing.corner });
   }
@@ -165,14 +165,13 @@ function mainRidge(
 /** The boards of a wing: its ridge, its hips and its valleys, left before right. */
 function wingBearers(
   spec: RoofSpec,
-  { block, corner, at, meeting }: WingFrame,
+  { block, corner, at, meeting, long }: WingFrame,
   mainHips: readonly Hip[],
-  mainRidge: Bearer | null,
   heel: number,
   seen: Surface,
 ): [Bearer, ...(Hip | Valley)[]] {
   const { wing } = block;
-  const { spec: own, reach, flush, level, letter, wall } = wing;
+  const { spec: own, reach, flush, level, letter } = wing;
   const crossing = own.out + reach - (block.ends[0]?.run ?? 0);
   const joint = level ? "level" : flush ? "flush" : "lower";
   const broken = mainHips.find((hip) => hip.wing === letter);
@@ -182,8 +181,6 @@ function wingBearers(
     head: wingRidgeHeads[joint](meeting, crossing, broken?.far.face ?? 0),
   });
   const hips = corner ? hipsOf(block, seen, corner, spec, heel) : [];
-  const long =
-    level || flush ? null : supportingSide(block, at, mainRidge?.near.face ?? 0, ridgeAlong(mainRidge!, wall));
   const valleys = innerSides(block).map((side) =>
     valleyOf(
       block,
@@ -196,13 +193,6 @@ function wingBearers(
     ),
   );
   return [ridge, ...hips, ...valleys];
-}
-
-/** Where along a wall the two ends of the main ridge line stand, from the wall's left end. */
-export function ridgeAlong({ foot, heading, run }: Bearer, { corner, right }: RoofPlane): readonly [number, number] {
-  const from = (foot.x - corner.x) * right.x + (foot.y - corner.y) * right.y;
-  const to = from + run * (heading.x * right.x + heading.y * right.y);
-  return [Math.min(from, to), Math.max(from, to)];
 }
 
 /** The bays of the commons of the main roof: what stands after the last one is a king common, the gable's pair, or past an apex without one the longest jack. */

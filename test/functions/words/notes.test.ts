@@ -7,9 +7,8 @@ import { jackTable } from "../../../functions/jackTable.ts";
 import { readLength } from "../../../src/measure/readLength.ts";
 import { Failure } from "../../../src/measure/result.ts";
 import { main, wingedCases } from "../../solids/wings/cases.ts";
-import { frameOf } from "../../solids/wings/fromSpec.ts";
+import { modelOf } from "../../solids/wings/frameOf.ts";
 import type { WingPlan } from "../../solids/wings/plan.ts";
-import { pieces } from "../../../src/roof/frame/pieces.ts";
 import { plateMarks } from "../../../src/roof/tables/plateMarks.ts";
 import { blocks } from "../../snapshot/blocks.ts";
 import { call } from "../../../src/registry/call.ts";
@@ -82,12 +81,12 @@ describe("noteText", () => {
       { ...main, valley: { thickness: 1.5, depth: 5.5 }, wings: [{ ...tee, overhang: 8 }] },
       // A rafter of the main roof would stand half before and half behind the long valley's head.
       { ...main, wings: [{ ...tee, from: 119.9, longValley: "left" as const }] },
-    ].map((plan) => frameOf(plan));
+    ].map(modelOf);
     const models = roofs.flatMap((block) => {
       const model = readRoof("roof", block);
       return model instanceof Failure ? [] : [model];
     });
-    const kinds = [...models, ...winged.map((frame) => ({ frame, pieces: pieces(frame) }))].flatMap((model) => {
+    const kinds = [...models, ...winged].flatMap((model) => {
       const marks = plateMarks(model.frame).flatMap((plate) => plate.marks);
       return [...model.pieces, ...marks].flatMap(({ notes }) => notes.map(({ kind }) => kind));
     });

@@ -14,18 +14,19 @@ const off = (all: readonly Measured[]): string[] =>
     .filter(([, measured, said, within]) => !(Math.abs(measured - said) <= within))
     .map(([what, measured, said]) => `${what} measures ${measured}, is said to be ${said}`);
 
-/** Of some rows the one that a piece fits best, and what is wrong with it. Where rows of two wings are the same figures, one that still has room for it. */
+/** Of some rows the one that a piece fits best, and what is wrong with it. Where rows of two wings are the same figures, one of its own side first that still has room for it. */
 function best<Row>(
   rows: readonly Row[],
   wrong: (row: Row) => string[],
   hasRoom: (row: Row) => boolean,
+  own: (row: Row) => boolean,
 ): { row: Row; wrong: string[] } | null {
   const judged = rows.map((row) => ({ row, wrong: wrong(row) }));
   const fitting = judged.filter((one) => one.wrong.length === 0);
-  return (fitting.length > 0 ? [...fitting.filter(({ row }) => hasRoom(row)), ...fitting].slice(0, 1) : judged).reduce<{
-    row: Row;
-    wrong: string[];
-  } | null>((a, b) => (a && a.wrong.length <= b.wrong.length ? a : b), null);
+  const roomy = fitting.filter(({ row }) => hasRoom(row));
+  return (
+    fitting.length > 0 ? [...roomy.filter(({ row }) => own(row)), ...roomy, ...fitting].slice(0, 1) : judged
+  ).reduce<{ row: Row; wrong: string[] } | null>((a, b) => (a && a.wrong.length <= b.wrong.length ? a : b), null);
 }
 
 /** Everything in which a program and the solids differ, in words. */
@@ -65,6 +66,7 @@ function members(figures: RoofFigures, { members: rows }: Said): string[] {
           : [`has tilts ${piece.tilts.join(", ")}, is said to have ${row.tilts.join(", ") || "none"}`]),
       ],
       (row) => (counted.get(row) ?? { left: 0, right: 0, plain: 0 })[handIn(row, piece)] < row[handIn(row, piece)],
+      (row) => row.side === piece.side,
     );
     const what = `${piece.side} ${piece.member} ${piece.hand}`.trim();
     if (!at) found.push(`${what}: no row`);
@@ -107,6 +109,7 @@ function jacks({ rafters }: RoofFigures, { jacks: rows }: Said): string[] {
             ["the foot's mark", one.footMark, row.footMark, INCH],
           ]),
         (row) => one.hand !== "plain" && left[rows.indexOf(row)]![one.hand] < row[one.hand],
+        (row) => row.side === sideOf(one.part),
       );
       if (!at) return [`${one.name}: no row among the jacks`];
       if (at.wrong.length === 0 && one.hand !== "plain") left[rows.indexOf(at.row)]![one.hand] += 1;

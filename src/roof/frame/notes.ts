@@ -6,7 +6,7 @@ import { endReach } from "../members/plumbEnd.ts";
 import { sideOn, tailTilts, type Bearer, type BearerSide, type Hip, type Valley } from "./bearers.ts";
 import { hipsIn, type Frame } from "./frame.ts";
 import type { Note } from "./note.ts";
-import { lowReach, type Jack, type Rafter } from "./rafterLines.ts";
+import { lowReach, offsetFrom, type Jack, type Rafter } from "./rafterLines.ts";
 
 /** Less than this is no difference at all: a thousandth of the smallest tape mark, and the last bits of a double. */
 const NONE = 1e-6;
@@ -82,12 +82,26 @@ function jackNotes(frame: Frame, jack: Jack): Note[] {
   if (side.proud > NONE) notes.push({ kind: "proud of hip", by: side.proud });
   const toe = toeBelowHip(frame, hip, side);
   if (toe > NONE) notes.push({ kind: "toe below hip", by: toe });
-  if (last) notes.push({ kind: dropped > 0 ? "corner bay, seat" : "corner bay", width: jack.offset });
+  if (last && isCornerBay(frame, hip, jack))
+    notes.push({ kind: dropped > 0 ? "corner bay, seat" : "corner bay", width: jack.offset });
   if (first && frame.spec.setOutFrom === "corner") {
     const bay = king - jack.offset;
     if (Math.abs(bay - frame.spec.spacing) > NONE) notes.push({ kind: "king bay", width: bay });
   }
   return notes;
+}
+
+/** Whether nothing stands between a jack and the corner of its hip: a wing's pieces may, and a broken hip has no corner. */
+export function isCornerBay({ rafters, spec }: Frame, hip: Hip, { plane, offset }: Jack): boolean {
+  if (hip.start > 0) return false;
+  return (
+    spec.wings.length === 0 ||
+    !rafters.some((one) => {
+      if (one.plane !== plane) return false;
+      const other = offsetFrom(hip, plane, one.station);
+      return other > NONE && other < offset - NONE;
+    })
+  );
 }
 
 function fasciaNotes({ near, far }: Hip): Note[] {
@@ -175,6 +189,10 @@ export function toeBelowValley({ spec }: Frame, { slope, section }: Valley, { pi
 export const proudPast = ({ role, near, section }: Valley): number =>
   role === "supporting" ? (section.thickness / 2) * near.pitch * near.cos : 0;
 
+/** How far the toe of a shortened valley hangs at most below the lower edge of the one that it butts, on its main side; 0 of any other. */
+export const toeBelowLong = ({ role, near, section }: Valley): number =>
+  role === "shortened" ? section.thickness * near.pitch * near.cos : 0;
+
 export function valleyNotes(frame: Frame, valley: Valley): Note[] {
   const { role, near, far, slope, section, wing } = valley;
   const notes: Note[] = [];
@@ -182,8 +200,7 @@ export function valleyNotes(frame: Frame, valley: Valley): Note[] {
     notes.push({ kind: "runs on to ridge" }, { kind: "proud past crossing", by: proudPast(valley) });
   if (role === "shortened") {
     notes.push({ kind: "butts long valley" });
-    // Past its own face it meets the long valley's side where that lies above the main plane.
-    notes.push({ kind: "toe below long valley", by: section.thickness * near.pitch * near.cos });
+    notes.push({ kind: "toe below long valley", by: toeBelowLong(valley) });
   }
   if (role === "level") notes.push({ kind: "valley to corner of ridges" });
   if (role === "flush") notes.push({ kind: "valley to broken hip" });

@@ -1,7 +1,6 @@
 import type { Point } from "../../geometry/point.ts";
 import { plumbDepthOf } from "../members/commonRafter.ts";
 import { endReach, stopsOf } from "../members/plumbEnd.ts";
-import { alongSlope } from "../../geometry/alongSlope.ts";
 import { heightOver } from "../../geometry/plane.ts";
 import { tailReach, type Bearer, type Hip, type Valley } from "./bearers.ts";
 import type { Hand, Piece } from "./piece.ts";
@@ -40,19 +39,24 @@ export interface OutlineShape {
  */
 export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
   const rafter = drawnAs(piece, hand);
-  const { section, slope, member, over } = piece;
+  const { section, slope, longRun, shortRun, over } = piece;
   const { plane, foot, spot } = rafter;
   const half = section.thickness / 2;
-  const correction = member === "jack" ? plane.correction / alongSlope(slope) : 0;
-  const head = (y: number): Point => ({ x: endReach([rafter.head], y) + correction, y });
+  const standing = foot.bearer === null;
+  // From the piece's own figures where it stands on the plate, so that both hands are alike to the last bit.
+  const long = handOf(rafter) === "right" ? -half : half;
+  const head = (y: number): Point => ({
+    x: standing ? (y === long ? longRun : shortRun) : endReach([rafter.head], y),
+    y,
+  });
   const low = (y: number): Point => ({ x: lowReach(rafter, y), y });
   // Where a valley and the fascia both cut it, the two cuts meet between its faces.
   const cut = foot.bearer ? foot : rafter.tailCut;
   const stops = cut ? stopsOf([cut, { at: -plane.overhang, per: 0 }], -half, half).slice(1, -1) : [];
   const shape: OutlineShape = {
     slope,
-    heel: heightOver(plane, spot),
-    seat: foot.bearer === null || over ? plane.seat : null,
+    heel: standing ? piece.heel : heightOver(plane, spot),
+    seat: standing || over ? plane.seat : null,
     plumbDepth: plumbDepthOf(slope, section.depth),
     plan: [low(-half), head(-half), head(half), low(half), ...stops.reverse().map(low)],
     left: half,

@@ -99,8 +99,11 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
       : [length("notch", notchOfSeat(pitch, plane.seat), "most", rafter.depth / 4, side)]),
     tilt("jacks' tilt", slopeAngle(tan), rafter.thickness, side),
   ]);
-  const hipPiece = pieces.find(({ member }) => member === "hip")!;
-  const bays = plateMarks(frame).flatMap(({ marks }) => marks.map(({ bay }) => bay));
+  const hipPiece =
+    pieces.find(({ member }) => member === "hip") ?? pieces.find(({ member }) => member === "broken hip")!;
+  const bays = plateMarks(frame)
+    .filter(({ place }) => place?.kind !== "ridge")
+    .flatMap(({ marks }) => marks.map(({ bay }) => bay));
   const all = [
     length("ridge thickness", ridge?.thickness ?? null, "least", PUBLISHED.oneNominal[unit]),
     length("ridge depth", ridge?.depth ?? null, "least", cutEnd),

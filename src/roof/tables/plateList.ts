@@ -1,5 +1,6 @@
 import type { Side } from "../frame/blocks.ts";
 import type { Frame } from "../frame/frame.ts";
+import { isCornerBay } from "../frame/notes.ts";
 import type { Note } from "../frame/note.ts";
 import type { Hand, SideName } from "../frame/piece.ts";
 import type { Rafter } from "../frame/rafterLines.ts";
@@ -57,17 +58,20 @@ export function sameMarks(one: PlateList, other: PlateList): boolean {
 }
 
 /** What is said of a place: the bay left at a corner, on what stands nearest to it, and a gable's pair. */
-export function placeNotes({ rows, commons }: Frame, rafter: Rafter): Note[] {
+export function placeNotes(frame: Frame, rafter: Rafter): Note[] {
+  const { rows, commons, spec } = frame;
   const { member, plane, station } = rafter;
   const row = rows.find(
-    (one) => one.plane === plane && (member === "jack" ? one.jacks.at(-1) === rafter : one.jacks.length === 0),
+    (one) =>
+      one.plane === plane &&
+      (member === "jack" ? one.jacks.at(-1) === rafter : spec.wings.length === 0 && one.jacks.length === 0),
   );
   if (member === "common") {
     const { block, stations } = commons;
     const from = plane === block.sides[0] ? station : plane.width - station;
     return block.ends[1] === null && Math.abs(from - stations.at(-1)!) < NONE ? [{ kind: "at gable" }] : [];
   }
-  if (!row) return [];
+  if (!row || (row.jacks.length > 0 && !isCornerBay(frame, row.hip, row.jacks.at(-1)!))) return [];
   const width = row.jacks.at(-1)?.offset ?? row.king;
   return [{ kind: row.dropped > 0 ? "corner bay, seat" : "corner bay", width }];
 }

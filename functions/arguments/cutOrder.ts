@@ -109,7 +109,7 @@ function shared(
   const key = JSON.stringify([pieces, boards, kerf]);
   const known = plans.get(key);
   if (known) return known;
-  const plan = planCuts(pieces, boards, { kerf });
+  const plan = planCuts(pieces, boards, { kerf, crownDown: true });
   plans.set(key, plan);
   return plan;
 }

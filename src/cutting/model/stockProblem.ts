@@ -4,7 +4,7 @@ import type { Kinds } from "../../measure/result.ts";
 interface StockProblems {
   "no pieces": object;
   "no board of that size": { row: number | null; name: string; size: string };
-  /** `needs`: with what its slanting ends take. */
+  /** `needs`: with what its slanting ends take, and the trim of a board's ends. */
   "piece too long": { row: number | null; name: string; size: string; length: number; needs: number; longest: number };
   "head longer than piece": { row: number | null; name: string; length: number };
   "too few boards": { size: string };

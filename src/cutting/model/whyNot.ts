@@ -4,7 +4,7 @@ import { TOLERANCE } from "./tolerance.ts";
 import type { StockBoard, StockPiece } from "../stock.ts";
 
 /** What keeps the pieces from being cut whatever the search finds, or null. Lengths and counts are finite and not below 0. */
-export function whyNot(pieces: readonly StockPiece[], boards: readonly StockBoard[]): StockProblem | null {
+export function whyNot(pieces: readonly StockPiece[], boards: readonly StockBoard[], trim = 0): StockProblem | null {
   if (pieces.every((piece) => piece.count === 0)) return { kind: "no pieces" };
   const longest = new Map<string, number>();
   for (const board of boards)
@@ -18,7 +18,9 @@ export function whyNot(pieces: readonly StockPiece[], boards: readonly StockBoar
     if ((turn ?? 0) > length) return { kind: "head longer than piece", row, name, length };
     const board = longest.get(size);
     if (board === undefined) return { kind: "no board of that size", row, name, size };
-    const needs = length + toes.get(`${size} ${slantOf(piece)}`)!;
+    const taken = length + toes.get(`${size} ${slantOf(piece)}`)!;
+    // A piece as long as a board takes it untrimmed.
+    const needs = Math.abs(taken - board) <= TOLERANCE * board ? taken : taken + trim;
     if (needs > board * (1 + TOLERANCE))
       return { kind: "piece too long", row, name, size, length, needs, longest: board };
   }

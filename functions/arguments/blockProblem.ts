@@ -53,6 +53,8 @@ interface BlockProblems {
   "slant of unknown size": Read;
 
   "kerf too wide": Read;
+  /** Nothing is left of the shortest board. */
+  "trim takes the board": { trim: number; board: number };
 }
 
 /** Why a block, a list or a range cannot be read, those of single cells included. */

@@ -42,6 +42,8 @@ export const ROWS = [
   "Correction",
   "End correction",
   "Boards",
+  "End trim",
+  "Allow crown down",
   "Waste",
   "Spares",
   "Unit",
@@ -66,6 +68,7 @@ const LENGTHS: readonly BlockRow[] = [
   "Heel",
   "Correction",
   "End correction",
+  "End trim",
 ];
 const SIZES: readonly BlockRow[] = ["Rafter", "Hip", "Valley", "Ridge"];
 
@@ -79,21 +82,27 @@ const NEVER_ZERO: readonly BlockRow[] = [
   "Hip top",
   "Hip head",
   "Boards",
+  "Allow crown down",
   "Unit",
   "Job name",
 ];
 
 /** What stands in a roof block's optional rows when they are blank. */
 export const DEFAULTS = {
-  in: { spacing: 24, seat: 3.5, rafter: "2x6", least: 60, boards: [96, 120, 144, 168, 192, 216, 240] },
+  in: { spacing: 24, seat: 3.5, rafter: "2x6", least: 60, boards: [96, 120, 144, 168, 192, 216, 240], trim: 0.5 },
   mm: {
     spacing: 600,
     seat: 89,
     rafter: "38 x 140 mm",
     least: 1500,
     boards: [2400, 3000, 3600, 4200, 4800, 5400, 6000],
+    trim: 12,
   },
 } as const;
+
+/** 0 is a value: boards that come with their ends cut. */
+export const TRIM: LengthOptions = { zero: true, example: `1/2"` };
+export const YES_NO = ["no", "yes"] as const;
 
 /** Inches: no hip roof spans 250 ft on rafters, and none is narrower than 3 m by much. */
 const WIDEST = 3000;
@@ -171,6 +180,7 @@ function mainSpec(read: RowReader<BlockRow>, reading: Reading, winged: boolean):
   const ridgeless = isNone(read.cell("Ridge"));
   if (ridgeless && winged) kept("Ridge", null, (_, at) => refuse<BlockProblem>(at, { kind: "wings need a ridge" }));
   const waste = optional("Waste", 0, readWaste);
+  const boards = optional<readonly number[]>("Boards", preset.boards, (cell, at) => readBoards(cell, at, preset.least));
   return {
     unit,
     span: kept("Span", preset.least, spanReader("Span", has("Unit"))),
@@ -192,7 +202,9 @@ function mainSpec(read: RowReader<BlockRow>, reading: Reading, winged: boolean):
     hipHead: word("Hip head", ["king commons", "ridge"]),
     correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" }),
     endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" }),
-    boards: optional<readonly number[]>("Boards", preset.boards, (cell, at) => readBoards(cell, at, preset.least)),
+    boards,
+    endTrim: optional("End trim", preset.trim, (cell, at) => readTrim(cell, at, boards[0]!)),
+    crownDown: word("Allow crown down", YES_NO) === "yes",
     waste,
     spares: optional("Spares", 0, (cell, at) =>
       readNumberCell(cell, at, { from: 0, to: 1000, whole: true, example: "spares" }),
@@ -218,6 +230,13 @@ function readWaste(cell: Input, at: Reading): Result<number, ArgumentProblem> {
   const waste = readNumberCell(bare, at, { from: 0, to: 100, example: "waste" });
   if (waste instanceof Failure || waste === 0 || waste >= 1) return waste;
   return refuse<BlockProblem>(at, { kind: "part for percent", waste });
+}
+
+/** What is taken off a board leaves something of the shortest. */
+function readTrim(cell: Input, at: Reading, shortest: number): Result<number, ArgumentProblem> {
+  const trim = readLengthCell(cell, at, TRIM);
+  if (trim instanceof Failure || trim < shortest) return trim;
+  return refuse<BlockProblem>(at, { kind: "trim takes the board", trim, board: shortest });
 }
 
 /** A bare number that is far too small for its row is feet taken for inches, and one far too large for a span is millimeters. */

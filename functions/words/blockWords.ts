@@ -1,3 +1,4 @@
+import { lengthText } from "../../src/measure/lengthText.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import { isBlank } from "../../src/registry/cells.ts";
 import type { BlockProblem } from "../arguments/blockProblem.ts";
@@ -137,6 +138,10 @@ export const blockWords: Words<BlockProblem> = {
   "kerf too wide": ({ read }, { unit, typed }) => [
     `${shown(read)} was read, which is wider than a saw cuts`,
     `Type ${unit === "mm" ? typed("3 mm") : `1/8"`}`,
+  ],
+  "trim takes the board": ({ trim, board }, { unit, typed }) => [
+    `${lengthText(trim, unit, 16)} off the ends leaves nothing of a board of ${lengthText(board, unit, 16)}`,
+    `Type ${unit === "mm" ? typed("12 mm") : `1/2"`}, or take the short board out of the list`,
   ],
 };
 

@@ -1,3 +1,5 @@
+import type { MissingSize } from "./model/stockProblem.ts";
+
 /**
  * Pieces to be cut, the boards they are cut from, and the plan: the model that this room solves.
  *
@@ -114,6 +116,8 @@ export interface SizePlan {
 
 export interface CutPlan {
   readonly boards: readonly PlannedBoard[];
+  /** Sizes that the plan leaves out, for no board is long enough for a piece of them; cost and bound are those of the others. */
+  readonly missing: readonly MissingSize[];
   readonly cost: number;
   readonly bound: number;
   readonly proved: boolean;

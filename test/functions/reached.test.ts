@@ -125,6 +125,7 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "tilt without hand": order(["J", "2x6", 50, 2, "", 9, 45]),
   "slant of unknown size": order(["J", "oak", 50, 2, "left", 9, 45]),
   "kerf too wide": ["LUMBERORDER", [HEADS, ["a", "2x4", `8'`, 1]], [[`10'`]], `2"`],
+  "trim takes the board": roof(["End trim", `8'`]),
 
   "planes meet in no hip": roof(["Pitch", "0.00000000000001 in 12"], ["End pitch", 24]),
   "nothing left to notch": roof(["Heel", 30]),

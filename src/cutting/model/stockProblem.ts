@@ -15,3 +15,6 @@ interface StockProblems {
 
 /** Why pieces cannot be cut from boards. */
 export type StockProblem<K extends keyof StockProblems = keyof StockProblems> = Kinds<StockProblems, K>;
+
+/** A size of which nothing can be cut, by the piece that needs most. */
+export type MissingSize = StockProblem<"no board of that size" | "piece too long">;

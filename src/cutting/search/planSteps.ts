@@ -2,6 +2,7 @@ import { Failure, type Result } from "../../measure/result.ts";
 import { plannedBoards } from "../layout/plannedBoards.ts";
 import { problemsOf } from "../model/problemsOf.ts";
 import { solveSize } from "./solveSize.ts";
+import { missingSizes } from "../model/missingSizes.ts";
 import { whyNot } from "../model/whyNot.ts";
 import type { SizeTask } from "../model/problemsOf.ts";
 import type { Solved, Spent, Unsolved } from "./solveSize.ts";
@@ -21,13 +22,16 @@ export function* planSteps(
   boards: readonly StockBoard[],
   options: CutOptions,
 ): Generator<void, Result<CutPlan, StockProblem>> {
-  const problem = whyNot(pieces, boards, options.trim);
+  const problem = whyNot(pieces);
   if (problem) return new Failure(problem);
+  const missing = missingSizes(pieces, boards, options.trim);
+  const left = new Set(missing.map(({ size }) => size));
+  const wanted = pieces.map((piece) => (left.has(piece.size) ? { ...piece, count: 0 } : piece));
   const next = budgetOf(options.steps ?? STEPS);
   const sizes: SizePlan[] = [];
   const planned: PlannedBoard[] = [];
-  const turning = options.crownDown ? problemsOf(pieces, boards, options, true) : [];
-  for (const [n, upright] of problemsOf(pieces, boards, options, false).entries()) {
+  const turning = options.crownDown ? problemsOf(wanted, boards, options, true) : [];
+  for (const [n, upright] of problemsOf(wanted, boards, options, false).entries()) {
     const { task, solved } = yield* planOf(upright, turning[n], next);
     if (!("cuts" in solved))
       return new Failure({ kind: solved.impossible ? "too few boards" : "no way found", size: task.size });
@@ -39,6 +43,7 @@ export function* planSteps(
   const sum = (of: (size: SizePlan) => number): number => sizes.reduce((total, size) => total + of(size), 0);
   return {
     boards: planned,
+    missing,
     cost: sum((size) => size.cost),
     bound: sum((size) => size.bound),
     proved: sizes.every((size) => size.proved),

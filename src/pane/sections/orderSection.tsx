@@ -102,12 +102,17 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
   const { model, unit } = state.report.value;
   const chosen = useSignal<CardPaper["paper"] | null>(null);
   const paper = paperOf(chosen, unit);
-  const { sticks, notes } = order.plan;
+  const { sticks, missing, notes } = order.plan;
   const length = (value: number) => lengthText(value, unit);
   const plan = () => {
     const { spec } = model!.frame;
     const about = texts.planFor(length(spec.span), length(spec.length), kerf);
-    return stickPages(sticks, { paper, length, packet: packetOf(state), notes: [about, ...notes.map(texts.sentence)] });
+    return stickPages(sticks, {
+      paper,
+      length,
+      packet: packetOf(state),
+      notes: [about, ...[...missing, ...notes].map(texts.sentence)],
+    });
   };
   const write = () =>
     fill(state, {
@@ -117,6 +122,11 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
     });
   return (
     <>
+      {missing.map((words) => (
+        <p key={words} class="lp-wrong">
+          {nonBreaking(texts.boardsTooShort(words))}
+        </p>
+      ))}
       <OrderTable lines={order.lines} unit={unit} />
       <p>{texts.sentence(order.proof)}</p>
       <ul class="lp-notes">

@@ -34,6 +34,7 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
     Heel: spec.heel === null ? "" : length(spec.heel),
     Correction: spec.correction === 0 ? "0" : length(spec.correction),
     "End correction": spec.endCorrection === 0 ? "0" : length(spec.endCorrection),
+    "End trim": spec.endTrim === 0 ? "0" : length(spec.endTrim),
     Rafter: sizes(spec.rafter),
     Hip: sizes(spec.hip),
     Valley: sizes(spec.valley),

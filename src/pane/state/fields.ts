@@ -60,6 +60,8 @@ export const FIELDS: readonly Field<Row>[] = [
   { row: "Correction", kind: "length", start: "0", more: true },
   { row: "End correction", kind: "length", start: "0", more: true },
   { row: "Boards", kind: "text", start: START_BOARDS.in, more: true },
+  { row: "End trim", kind: "length", start: "", more: true },
+  { row: "Allow crown down", kind: "choice", start: "no", choices: ["no", "yes"], more: true },
   { row: "Waste", kind: "text", start: "10", more: true },
   { row: "Spares", kind: "text", start: "0", more: true },
   { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], more: true },

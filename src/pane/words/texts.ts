@@ -72,6 +72,10 @@ export const texts = {
       "What the test jack was short (+) or long (-). Added to the long point of every main jack. Check a cut, below, works it out.",
     "End correction": "The same for the jacks of the ends.",
     Boards: "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
+    "End trim":
+      "Off every board of the order, both ends together. Leave it empty for 1/2 in or 12 mm; 0 where boards come trimmed.",
+    "Allow crown down":
+      "yes lets a jack lie end for end, its crown down, where that saves a board or money. no: every crown up.",
     Waste: "Percent added to areas and to board feet.",
     Spares: "Extra commons to order. Any jack can come out of one.",
     "Job name": "Stands on every cut card and on the cutting plan.",
@@ -241,6 +245,7 @@ export const texts = {
   orderWorking: "Working the order out.",
   orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
   orderColumns: ["Board", "To buy", "For waste", "Left over"],
+  boardsTooShort: (words: string) => `Boards: ${words}. Add a longer length to the row Boards, under More.`,
   meters: (length: number) => `${Number(length.toFixed(2))} m`,
   sentence: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
   scrollsDown: (name: string) => `${name}, scrolls`,

@@ -47,15 +47,21 @@ export interface RoofOrder {
  * backed hip counts before its top is beveled.
  *
  * @param ridgeBoards boards of the ridge's size: a longer ridge is joined at commons (see {@link ridgeJoints}), or left whole where that cannot be.
+ * @param trim taken off every board; a ridge that is as long as a board takes it whole.
  */
-export function stockPieces(frame: Frame, pieces: readonly Piece[], ridgeBoards: readonly RidgeBoard[]): RoofOrder {
+export function stockPieces(
+  frame: Frame,
+  pieces: readonly Piece[],
+  ridgeBoards: readonly RidgeBoard[],
+  trim = 0,
+): RoofOrder {
   const { spares } = frame.spec;
   const stock = pieces
     .filter(({ member }) => member !== "ridge")
     .flatMap((piece) => byHand(piece, piece.planes.length === 0 ? hipStock(frame, piece) : rafterStock(piece)));
   const ridges = pieces
     .filter(({ member }) => member === "ridge")
-    .map((piece) => ({ piece, joints: jointsOf(frame, piece.stands[0] as Bearer, ridgeBoards) }));
+    .map((piece) => ({ piece, joints: jointsOf(frame, piece.stands[0] as Bearer, ridgeBoards, trim) }));
   const spare = spareRafter(pieces);
   // Cut square across, and so of any hand when it is needed.
   const extra: RoofStock[] =
@@ -131,14 +137,16 @@ function hipStock({ spec }: Frame, piece: Piece): Shape {
   };
 }
 
-/** Over which rafters a ridge longer than every board is joined: from its own first end. */
-function jointsOf(frame: Frame, ridge: Bearer, boards: readonly RidgeBoard[]): readonly number[] {
-  if (!ridge.section) return [];
+/** Over which rafters a ridge longer than every board is joined: from its own first end. One as long as a board takes it untrimmed. */
+function jointsOf(frame: Frame, ridge: Bearer, boards: readonly RidgeBoard[], trim: number): readonly number[] {
+  const run = boardRun(ridge);
+  if (!ridge.section || boards.some(({ length }) => Math.abs(length - run) <= 1e-9 * length)) return [];
   const first = endReach(ridge.tail, 0);
   const at = ({ spot }: Rafter) =>
     first + (spot.x - ridge.foot.x) * ridge.heading.x + (spot.y - ridge.foot.y) * ridge.heading.y;
   const rafters = frame.rafters.filter(({ head, member }) => head.bearer === ridge && member !== "king common");
-  return ridgeJoints(boardRun(ridge), [...new Set(rafters.map(at))], boards) ?? [];
+  const cut = boards.map((board) => ({ ...board, length: board.length - trim }));
+  return ridgeJoints(run, [...new Set(rafters.map(at))], cut) ?? [];
 }
 
 function ridgeStock({ mark, section, longPoint }: Piece, joints: readonly number[]): RoofStock[] {

@@ -8,7 +8,7 @@ import { labelledBlock } from "../../src/registry/labelledBlock.ts";
 import { isBlank } from "../../src/registry/cells.ts";
 import { readChoiceCell } from "../../src/registry/readChoiceCell.ts";
 import { newReading, type Reading } from "../../src/registry/reading.ts";
-import { readLengthCell } from "../../src/registry/readLengthCell.ts";
+import { readLengthCell, type LengthOptions } from "../../src/registry/readLengthCell.ts";
 import { readNumberCell } from "../../src/registry/readNumberCell.ts";
 import { readPitchCell } from "../../src/registry/readPitchCell.ts";
 import { refuse } from "../../src/registry/refuse.ts";

@@ -58,6 +58,9 @@ describe("the guide's table of the roof block", () => {
     expect(rows.get("Seat")!.blank).toBe(`seat ${inches.seat} in, ${mm.seat} mm`);
     expect(rows.get("Rafter")!.blank).toBe(`${inches.rafter}, ${mm.rafter}`);
     expect(rows.get("Span")!.meaning).toContain(`under ${inches.least} in (${mm.least} mm)`);
+    expect(rows.get("End trim")!.blank).toBe(`1/2 in, ${mm.trim} mm`);
+    expect(inches.trim).toBe(1 / 2);
+    expect(rows.get("Allow crown down")!.blank).toBe("no");
     const read = (row: Row, blank: string) =>
       readRoofBlock("roof", [
         ["Span", "24'"],

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import type { Host, WriteStep } from "../../../src/hosts/host.ts";
-import { area, block, step } from "../conformance/steps.ts";
+import type { Host } from "../../../src/hosts/host.ts";
+import { area, block, schedule, step } from "../conformance/steps.ts";
 import { excelUnderTest } from "../excelUnderTest.ts";
 import { excelError } from "../fakeSheet.ts";
 import type { ExcelFake } from "../excelFake.ts";
@@ -10,25 +10,6 @@ let host: Host;
 beforeEach(() => {
   ({ fake, host } = excelUnderTest());
 });
-/** A jack schedule as the pane writes it: a block of labels and values, and a formula that spills beside it. */
-const schedule = (rows: number): WriteStep =>
-  step(
-    block(
-      0,
-      0,
-      [
-        ["Span", 288],
-        ["Pitch", 6],
-      ],
-      { sheet: "Jacks", newSheet: true },
-    ),
-    block(0, 3, [["=RAFTER.JACKTABLE(A1:B2)"]], {
-      sheet: "Jacks",
-      newSheet: true,
-      spill: { row: 0, column: 0, rows, columns: 13 },
-    }),
-  );
-
 describe("writing in Excel", () => {
   it("takes few round trips and leaves no run unsynced", async () => {
     fake.syncs = 0;

@@ -44,6 +44,12 @@ export interface Host {
   /** Calls back when the sheets and kept texts of another workbook have come in the place of these, or these are back. Returns a function that stops it. */
   onOtherWorkbook(listener: () => void): () => void;
 
+  /** Copies a sheet under a new name, looks too, with values in the place of formulas; all of it or nothing. Only where the sheet can. */
+  copyPlain?(sheet: string, name: string): Promise<Written>;
+
+  /** Opens a page that was built beside this one in the system's browser. Only where the pane itself may not print. */
+  openPage?(address: string): void;
+
   /** Puts a picture (SVG text, size in pixels) with its corner at a cell. Only where the sheet takes pictures. */
   picture?(
     sheet: string,
@@ -110,4 +116,6 @@ export interface WriteStep {
 export interface Written {
   readonly title: string;
   readonly areas: readonly Area[];
+  /** What the user must know besides, in words. */
+  readonly hint?: string;
 }

@@ -153,6 +153,10 @@ export const texts = {
   onNewSheets: "on new sheets",
   atSelection: (cell: string) => `at the selected cell, ${cell}`,
   fill: "Fill the sheet",
+  copyPlain: "Copy this sheet with plain values",
+  plainSheet: (sheet: string) => `${sheet} plain`,
+  plainCopied: (sheet: string, copy: string) =>
+    `${copy} holds what ${sheet} shows, without formulas. It does not follow the roof.`,
   nothingChosen: "Choose at least one thing to write.",
   fixFirst: (row: string) => `Nothing was written. Fix ${row} first.`,
   fixGeneral: (words: string) => `Nothing was written. ${words}`,
@@ -163,6 +167,9 @@ export const texts = {
   stop: "Stop",
   stopped: "Stopped. Nothing was written.",
   failed: (why: string) => `Nothing was written. ${why}`,
+  noAnswer:
+    "The sheet has not answered for 10 seconds. It may still do what was asked: look at it before you try again.",
+  undoFailed: (why: string) => `The undo is not finished. ${why} Press it again.`,
   takeBack: (title: string) => `Undo this fill: ${title}`,
   takenBack: (title: string) => `Undone: ${title}.`,
   notTakenBack: (cells: readonly string[]) =>
@@ -264,6 +271,8 @@ export const texts = {
   paper: "Paper",
   perPage: "Cards to a page",
   printCards: "Print the cut cards",
+  noPrint: "No print window came: printing is switched off here.",
+  printElsewhere: "Open it in the browser and print there",
   cardsIntoSheet: "Insert the cards into the sheet as pictures",
   cardsDrawn: "These do not update. Insert them again after a change.",
 
@@ -283,6 +292,7 @@ export const texts = {
     differsTitle: "Which roof?",
     differsWhy: "New tables will use the block in the sheet, not the fields above.",
     asInSheet: "Fill from the block as it is",
+    changedMeanwhile: "The sheet has changed meanwhile.",
     updateTitle: "Change the block in the sheet?",
     change: ({ at, from, to, formula }: { at: string; from: string; to: string; formula: boolean }) =>
       `${at}: ${from === "" ? "empty" : from} becomes ${to === "" ? "empty" : to}${formula ? " (a formula stands there)" : ""}`,

@@ -8,7 +8,7 @@ import { layoutFill, type FillLayout, type FillRequest, type TableToWrite } from
 import { report } from "../state/report.ts";
 import { differing, labels, readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
-import { once, fieldAtFault, stopped, working, writeStep } from "./sheetWork.ts";
+import { askSheet, once, fieldAtFault, stopped, working, writeStep } from "./sheetWork.ts";
 
 /** What the user chose to write, and where. */
 export interface Choice {
@@ -38,14 +38,20 @@ export function fill(state: PaneState, choice: Choice): Promise<FieldPlace | nul
 }
 
 async function fillNow(state: PaneState, choice: Choice): Promise<void> {
+  const before = state.written.value.length;
   if (!choice.block && !(await blockAgrees(state))) return;
+  const said = state.says.value;
   const request = await requestFor(state, choice);
   if (typeof request === "string") {
     state.says.value = request;
     return;
   }
   const layout = await agreed(state, request);
-  if (!layout) return;
+  if (!layout) {
+    // The block was written all the same, which was said.
+    if (state.written.value.length > before) state.says.value = said;
+    return;
+  }
   await writeStep(state, layout.step);
   await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
   const block = choice.block ? await readAgain(state.host, layout.block) : null;
@@ -74,17 +80,19 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
   const link = state.link.value;
   const ownBlock = choice.block || !link;
   const inputs = ownBlock ? withLongValleys(state.inputs.value) : link.inputs;
+  // The place is the one that the user sees now: the tables may take long, and the selection move on.
+  const at = choice.newSheets ? null : await askSheet(state, () => host.selection());
   const tables = await working(state, async (signal) => Promise.race([choice.tables(inputs), stopped(signal)]));
   if (typeof tables === "string") return texts.fixGeneral(tables);
   if (!choice.block && tables.length === 0) return texts.nothingChosen;
   return {
     inputs: ownBlock ? inputs : null,
-    block: link && { area: link.area, lines: labels(await host.read(link.area)) },
+    block: link && { area: link.area, lines: labels(await askSheet(state, () => host.read(link.area))) },
     // What hangs on the sheet's block is in the unit of that one.
     unit: report(inputs).unit,
     tables,
-    at: choice.newSheets ? null : await host.selection(),
-    sheets: await host.sheets(),
+    at,
+    sheets: await askSheet(state, () => host.sheets()),
   };
 }
 
@@ -99,31 +107,37 @@ function withLongValleys(inputs: Inputs): Inputs {
 /** A layout that nothing stands in the way of, or that the user agreed to in spite of what does; null when nothing is to be written. */
 async function agreed(state: PaneState, request: FillRequest): Promise<FillLayout | null> {
   const layout = layoutFill(request);
-  const filled = await state.host.occupied(layout.step);
-  if (filled.length === 0) return layout;
   const { ask: words } = texts;
-  const answer = await ask(state, {
-    title: words.occupiedTitle,
-    lines: [words.occupied(filled), words.nothingYet],
-    choices: [
-      { id: "beside", label: words.beside },
-      { id: "sheets", label: words.newSheets },
-      { id: "over", label: words.over, sure: words.overSure(filled.length) },
-    ],
-  });
-  if (answer === null) return null;
-  if (answer === "over") return layout;
-  if (answer === "sheets") return layoutFill({ ...request, at: null });
-  const free = await besideWhatIsThere(state, request);
-  if (!free) state.says.value = texts.fixGeneral(words.noRoom);
-  return free;
+  let seen: readonly string[] | null = null;
+  for (;;) {
+    const filled = await askSheet(state, () => state.host.occupied(layout.step));
+    // Looked at again after the answer: what stands there by now is asked about too.
+    if (filled.every((cell) => seen?.includes(cell))) return layout;
+    const answer = await ask(state, {
+      title: words.occupiedTitle,
+      lines: [...(seen ? [words.changedMeanwhile] : []), words.occupied(filled), words.nothingYet],
+      choices: [
+        { id: "beside", label: words.beside },
+        { id: "sheets", label: words.newSheets },
+        { id: "over", label: words.over, sure: words.overSure(filled.length) },
+      ],
+    });
+    if (answer === null) return null;
+    if (answer === "sheets") return layoutFill({ ...request, at: null });
+    if (answer === "beside") {
+      const free = await besideWhatIsThere(state, request);
+      if (!free) state.says.value = texts.fixGeneral(words.noRoom);
+      return free;
+    }
+    seen = filled;
+  }
 }
 
 async function besideWhatIsThere(state: PaneState, request: FillRequest): Promise<FillLayout | null> {
   const at = request.at as Pick<Area, "sheet" | "row" | "column">;
   for (let step = 1; step <= TRIES; step++) {
     const layout = layoutFill({ ...request, at: { ...at, column: at.column + step } });
-    const filled = await state.host.occupied(layout.step);
+    const filled = await askSheet(state, () => state.host.occupied(layout.step));
     if (filled.length === 0) return layout;
   }
   return null;

@@ -5,7 +5,7 @@ import { readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 import { grownFormulas } from "./grownFormulas.ts";
 import { layoutUpdate } from "./layoutUpdate.ts";
-import { once, fieldAtFault, writeStep } from "./sheetWork.ts";
+import { askSheet, once, fieldAtFault, writeStep } from "./sheetWork.ts";
 
 /**
  * Writes what the fields say otherwise into the block they follow, once the user has seen which cells change.
@@ -21,25 +21,36 @@ export async function updateNow(state: PaneState): Promise<boolean> {
   const link = state.link.value;
   if (!link || fieldAtFault(state)) return false;
   const { area } = link;
-  const cells = await state.host.read({ ...area, rows: area.rows + WING_ROWS.length + 3, columns: MOST_COLUMNS });
-  const layout = layoutUpdate(area, cells, state.inputs.value, state.report.value.unit);
-  const { blocks, changes } = layout;
-  const lacking = layout.lacking.map(({ row, wing }) => texts.place(row, wing));
-  if (blocks.length > 0) {
-    const formulas = await grownFormulas(state.host, area, layout.area);
-    const answer = await ask(state, {
-      title: texts.ask.updateTitle,
-      lines: [
-        ...changes.map(texts.ask.change),
-        ...(formulas.length > 0 ? [texts.ask.formulasGrow(formulas.length)] : []),
-        ...(lacking.length > 0 ? [texts.lacking(lacking)] : []),
-      ],
-      choices: [{ id: "yes", label: texts.ask.updateYes }],
-    });
-    if (!answer) return false;
-    await writeStep(state, { title: texts.updated, blocks: [...blocks, ...formulas] });
+  const whole = { ...area, rows: area.rows + WING_ROWS.length + 3, columns: MOST_COLUMNS };
+  let agreed: string | null = null;
+  for (;;) {
+    const cells = await askSheet(state, () => state.host.read(whole));
+    const layout = layoutUpdate(area, cells, state.inputs.value, state.report.value.unit);
+    const { blocks, changes } = layout;
+    const lacking = layout.lacking.map(({ row, wing }) => texts.place(row, wing));
+    if (blocks.length > 0) {
+      const formulas = await askSheet(state, () => grownFormulas(state.host, area, layout.area));
+      const now = JSON.stringify([changes, formulas]);
+      if (now !== agreed) {
+        const answer = await ask(state, {
+          title: texts.ask.updateTitle,
+          lines: [
+            ...(agreed === null ? [] : [texts.ask.changedMeanwhile]),
+            ...changes.map(texts.ask.change),
+            ...(formulas.length > 0 ? [texts.ask.formulasGrow(formulas.length)] : []),
+            ...(lacking.length > 0 ? [texts.lacking(lacking)] : []),
+          ],
+          choices: [{ id: "yes", label: texts.ask.updateYes }],
+        });
+        if (!answer) return false;
+        // The cells are looked at again: the user may have typed in the sheet before answering.
+        agreed = now;
+        continue;
+      }
+      await writeStep(state, { title: texts.updated, blocks: [...blocks, ...formulas] });
+    }
+    state.link.value = (await readAgain(state.host, layout.area)) ?? link;
+    if (lacking.length > 0) state.says.value = texts.lacking(lacking);
+    return lacking.length === 0;
   }
-  state.link.value = (await readAgain(state.host, layout.area)) ?? link;
-  if (lacking.length > 0) state.says.value = texts.lacking(lacking);
-  return lacking.length === 0;
 }

@@ -7,11 +7,14 @@ export function Paper({
   look,
   print,
   title,
+  elsewhere,
 }: {
   make: () => string;
   look: string;
   print: string;
   title: string;
+  /** Opens what the first makes in the system's browser, where the pane may not print. */
+  elsewhere: (() => void) | undefined;
 }) {
   const printed = useSignal<string | null>(null);
   const seen = useSignal(false);
@@ -26,7 +29,7 @@ export function Paper({
         </button>
       </div>
       {seen.value && <iframe class="lp-look" title={look} srcdoc={make()} />}
-      <PrintFrame page={printed.value} title={title} done={() => (printed.value = null)} />
+      <PrintFrame page={printed.value} title={title} elsewhere={elsewhere} done={() => (printed.value = null)} />
     </>
   );
 }

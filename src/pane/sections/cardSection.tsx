@@ -2,6 +2,7 @@ import { useSignal } from "@preact/signals";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { cardsPage } from "../writing/cards.ts";
 import { cardsGiven } from "../writing/packetOf.ts";
+import { openedElsewhere } from "../writing/printAddress.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { Paper } from "../controls/paper.tsx";
 import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
@@ -36,6 +37,7 @@ export function CardSection({ state }: { state: PaneState }) {
         look={texts.lookAtCards}
         print={texts.printCards}
         title={texts.sections.cards}
+        elsewhere={openedElsewhere(state, { paper, perPage: perPage.value, plan: given.sticks !== undefined })}
       />
       {state.host.picture && (
         <button type="button" onClick={() => void putCards(state)}>

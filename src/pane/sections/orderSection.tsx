@@ -4,7 +4,6 @@ import type { Problem } from "../../../functions/problem.ts";
 import { fieldText } from "../../../functions/words/problemText.ts";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { drawSticks } from "../../drawing/cards/drawSticks.ts";
-import { stickPages } from "../../drawing/cards/stickPages.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { Failure } from "../../measure/result.ts";
@@ -18,7 +17,8 @@ import type { PaneState } from "../state/paneState.ts";
 import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
 import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { Paper } from "../controls/paper.tsx";
-import { packetOf } from "../writing/packetOf.ts";
+import { planPage } from "../writing/planPage.ts";
+import { openedElsewhere } from "../writing/printAddress.ts";
 import { roofTables } from "../writing/roofTables.ts";
 import { whyOf } from "../writing/sheetWork.ts";
 import { texts } from "../words/texts.ts";
@@ -104,16 +104,7 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
   const paper = paperOf(chosen, unit);
   const { sticks, missing, notes } = order.plan;
   const length = (value: number) => lengthText(value, unit);
-  const plan = () => {
-    const { spec } = model!.frame;
-    const about = texts.planFor(length(spec.span), length(spec.length), kerf);
-    return stickPages(sticks, {
-      paper,
-      length,
-      packet: packetOf(state),
-      notes: [about, ...[...missing, ...notes].map(texts.sentence)],
-    });
-  };
+  const plan = () => planPage(state, order, paper, kerf);
   const write = () =>
     fill(state, {
       block: state.link.value === null,
@@ -141,7 +132,13 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
       <div class="lp-three">
         <PaperChoice chosen={chosen} unit={unit} />
       </div>
-      <Paper make={plan} look={texts.lookAtPlan} print={texts.printPlan} title={texts.tables.cutting} />
+      <Paper
+        make={plan}
+        look={texts.lookAtPlan}
+        print={texts.printPlan}
+        title={texts.tables.cutting}
+        elsewhere={openedElsewhere(state, { paper, perPage: null, plan: true })}
+      />
       <div class="lp-buttons">
         <button type="button" onClick={() => void write()}>
           {texts.writeOrder}

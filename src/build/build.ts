@@ -6,17 +6,35 @@ import { functions } from "../../functions/index.ts";
 import { excelMetadata } from "../registry/excelMetadata.ts";
 import { bundle } from "./bundle.ts";
 import { excelAddress, manifestFor } from "./excelAddress.ts";
+import { POLICY } from "./contentPolicy.ts";
 import { excelWebpack } from "./excelWebpack.ts";
 
+import { unifiedManifest } from "./unifiedManifest.ts";
 import { writeHelp } from "./writeHelp.ts";
 
+const VERSION = (JSON.parse(readFileSync("package.json", "utf8")) as { version: string }).version;
+
 /** Most bytes of the pane's script and style after gzip, Office.js aside. */
-export const BUDGET = 140_000;
+export const BUDGET = 145_000;
+
+/** Where the built add-in is; the bench is beside it, for it is not published with it. */
+export const EXCEL = "dist/excel";
+
+/** How it is built: see excelMetadata for `sync`; `maps` says beside each script what it is made of. */
+export interface BuildOptions {
+  readonly sync?: boolean;
+  readonly maps?: boolean;
+}
 
 /** Builds the add-in for an address into a folder: what stands there can be put on any web server as it is. Gives the pane's size after gzip. */
-export async function build(base: string, folder = "dist"): Promise<number> {
-  writeParts(base, folder);
-  await bundle(excelWebpack(folder));
+export async function build(
+  base: string,
+  folder = EXCEL,
+  { sync = false, maps = false }: BuildOptions = {},
+): Promise<number> {
+  rmSync(folder, { recursive: true, force: true });
+  writeParts(base, folder, sync);
+  await bundle(excelWebpack(folder, maps ? "maps" : "production"));
   const size = ["pane.js", "pane.css"].reduce(
     (sum, file) => sum + gzipSync(readFileSync(join(folder, file)), { level: 9 }).length,
     0,
@@ -26,24 +44,35 @@ export async function build(base: string, folder = "dist"): Promise<number> {
 }
 
 /** Everything that is not bundled: manifest, icons, page, functions.json, help. */
-export function writeParts(base: string, folder: string): void {
-  // The help page of a function that is gone must not stay.
-  rmSync(join(folder, "help"), { recursive: true, force: true });
+export function writeParts(base: string, folder: string, sync = false): void {
   mkdirSync(join(folder, "assets"), { recursive: true });
-  writeFileSync(join(folder, "manifest.xml"), manifestFor(readFileSync("manifest/manifest.xml", "utf8"), base));
+  writeFileSync(
+    join(folder, "manifest.xml"),
+    manifestFor(readFileSync("manifest/manifest.xml", "utf8"), base, VERSION),
+  );
+  writeFileSync(join(folder, "manifest.json"), `${JSON.stringify(unifiedManifest(base, VERSION), null, 1)}\n`);
   for (const icon of readdirSync("manifest").filter((name) => name.endsWith(".png")))
     copyFileSync(join("manifest", icon), join(folder, "assets", icon));
-  copyFileSync("src/pages/excel/pane.html", join(folder, "pane.html"));
-  writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base), null, 1)}\n`);
+  for (const page of ["pane.html", "print.html"])
+    writeFileSync(
+      join(folder, page),
+      readFileSync(join("src/pages/excel", page), "utf8").replace(
+        "<head>",
+        `<head>\n<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
+      ),
+    );
+  writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base, sync), null, 1)}\n`);
   writeHelp(folder, functions);
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
   try {
-    const base = excelAddress(process.argv.slice(2));
-    const size = await build(base);
+    const args = process.argv.slice(2);
+    const base = excelAddress(args);
+    // A preview of Excel's: see excelMetadata.
+    const size = await build(base, EXCEL, { sync: args.includes("sync") });
     console.log(
-      `The Excel add-in for ${base} is in dist/: ${functions.length} functions, pane ${(size / 1000).toFixed(1)} kB after gzip (at most ${BUDGET / 1000}).`,
+      `The Excel add-in for ${base} is in ${EXCEL}/: ${functions.length} functions, pane ${(size / 1000).toFixed(1)} kB after gzip (at most ${BUDGET / 1000}).`,
     );
   } catch (error) {
     console.error((error as Error).message);

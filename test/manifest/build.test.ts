@@ -1,10 +1,12 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
 import { BUDGET, build } from "../../src/build/build.ts";
+import { POLICY } from "../../src/build/contentPolicy.ts";
+import { excelWebpack } from "../../src/build/excelWebpack.ts";
 import type { ExcelMetadata } from "../../src/registry/excelMetadata.ts";
 import { FakeError } from "../hosts/customFunctionsFake.ts";
 
@@ -15,7 +17,7 @@ let size = 0;
 
 describe("the Excel build", () => {
   beforeAll(async () => {
-    size = await build(BASE, folder);
+    size = await build(BASE, folder, { maps: true });
   }, 120_000);
   afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -30,8 +32,30 @@ describe("the Excel build", () => {
     for (const address of addresses)
       expect(existsSync(join(folder, address.replace(`${BASE}/`, ""))), address).toBe(true);
   });
+  it("has pages about privacy, terms and support, which the manifest and the list of functions lead to", () => {
+    const list = file("help/index.html");
+    for (const page of ["support", "privacy", "terms", "first-steps"]) {
+      expect(list).toContain(`href="${page}.html"`);
+      expect(file(`help/${page}.html`)).toContain("<h1");
+    }
+    expect(file("manifest.xml")).toContain(`<SupportUrl DefaultValue="${BASE}/help/support.html"/>`);
+    expect(file("help/first-steps.html").match(/<li>/g)).toHaveLength(20);
+  });
+  it("has one version, the package's", () => {
+    const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
+    expect(file("manifest.xml")).toContain(`<Version>${version}.0</Version>`);
+  });
+  it("is what is published: no bench, and no script that asks for its source map", () => {
+    const all = readdirSync(folder, { recursive: true }) as string[];
+    expect(all.filter((name) => /bench|univer/i.test(name))).toEqual([]);
+    const maps = all.filter((name) => name.endsWith(".map"));
+    const configured = [excelWebpack("x").devtool, excelWebpack("x", "maps").devtool];
+    // This build has maps for the test below; the one that is published has none.
+    expect([maps.length > 0, ...configured]).toEqual([true, false, "source-map"]);
+    for (const page of ["pane.html", "print.html"]) expect(file(page)).toContain(`content="${POLICY}"`);
+  });
   it("loads nothing from elsewhere but Office.js from its vendor", () => {
-    expect([...file("pane.html").matchAll(/https?:[^"]*/g)].map(([address]) => address)).toEqual([
+    expect([...file("pane.html").matchAll(/(?<=(?:src|href)=")https?:[^"]*/g)].map(([address]) => address)).toEqual([
       "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
     ]);
     expect(`${file("manifest.xml")}${file("functions.json")}`).not.toContain("localhost");

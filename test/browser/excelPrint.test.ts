@@ -22,11 +22,11 @@ it("says so where no print comes, and the browser gets a page that prints the sa
     ["Cut cards", "Print the cut cards", '[data-piece="H"]'],
     ["Lumber order", "Print the cutting plan", "figure"],
   ] as const) {
-    await pane.locator("summary", { hasText: fold }).click();
-    await pane.getByRole("button", { name: press }).click();
-    const section = pane.locator(".lp-wrong", { hasText: "No print window came" });
-    await section.first().waitFor();
-    await pane.getByRole("button", { name: "Open it in the browser and print there" }).last().click();
+    const section = pane.locator("details", { has: frame.locator("summary", { hasText: fold }) });
+    await section.locator("summary").click();
+    await section.getByRole("button", { name: press }).click();
+    await section.locator(".lp-wrong", { hasText: "No print window came" }).waitFor();
+    await section.getByRole("button", { name: "Open it in the browser and print there" }).click();
     await expect.poll(opened).toContain("print.html#");
     const address = new URL(await opened());
     expect(t.requests.filter((url) => url.includes("print.html"))).toEqual([]);

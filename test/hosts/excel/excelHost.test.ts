@@ -100,6 +100,17 @@ describe("taking back in Excel", () => {
     expect(await host.takeBack(written)).toEqual([]);
     expect(fake.everything()).toEqual(before);
   });
+  it("reads and gives back the looks of a large styled table in answers that each fit", async () => {
+    // 40,000 cells of 140 bytes each are more than the 5 MB of one answer.
+    const note = { content: 1, style: "note" as const };
+    const cells = Array.from({ length: 400 }, () => Array.from({ length: 100 }, () => note));
+    fake.sheet("Sheet1")!.cell(399, 99).bold = true;
+    const before = JSON.stringify(fake.everything());
+    const written = await host.write(step({ sheet: "Sheet1", row: 0, column: 0, cells }));
+    expect(fake.sheet("Sheet1")!.peek(399, 99).italic).toBe(true);
+    expect(await host.takeBack(written)).toEqual([]);
+    expect(JSON.stringify(fake.everything())).toBe(before);
+  });
   it("restores fills and leaves no white fill where there was none", async () => {
     fake.sheet("Sheet1")!.cell(0, 1).fill = "#ffee00";
     fake.sheet("Sheet1")!.cell(0, 1).bold = true;

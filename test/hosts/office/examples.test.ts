@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it, vi } from "vitest";
 import { functions } from "../../../functions/index.ts";
 import { messageOf } from "../../../functions/words/problemText.ts";
@@ -6,7 +7,7 @@ import { RefusalLog } from "../../../src/hosts/excel/refusalLog.ts";
 import { call } from "../../../src/registry/call.ts";
 import { CellError, Refusal } from "../../../src/registry/refusal.ts";
 import type { WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
-import type { OfficeHost, Outcome } from "./officeHost.ts";
+import { SETS, type OfficeHost, type Outcome } from "./officeHost.ts";
 import { office } from "./officeUnderTest.ts";
 
 /** Errors as the runtime of office.js sends them. */
@@ -30,6 +31,20 @@ async function expected(definition: WorksheetFunction, cells: readonly unknown[]
   const value = definition.result === "table" && !Array.isArray(answer) ? [[answer]] : answer;
   return { ok: true, value: wire(value), code: undefined };
 }
+
+it("runs with no more of Excel than the manifest asks for: office.js refuses what a set does not have", async () => {
+  const asked = [...readFileSync("manifest/manifest.xml", "utf8").matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)];
+  expect(asked.map(([, name]) => [name, SETS[name as keyof typeof SETS]])).toEqual(
+    asked.map(([, name, version]) => [name, version]),
+  );
+  await expect(
+    Excel.run(async (context) => {
+      // 1.13
+      context.workbook.getSelectedRange().getMergedAreasOrNullObject();
+      await context.sync();
+    }),
+  ).rejects.toMatchObject({ code: "ApiNotFound" });
+});
 
 describe("the custom functions runtime of office.js, called by message as Excel calls it", () => {
   // All at once: it sends what is ready no more often than every half second.

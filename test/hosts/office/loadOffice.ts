@@ -87,6 +87,10 @@ export async function loadOffice(native: Native): Promise<void> {
     Object.defineProperty(globalThis, name, { value, configurable: true, writable: true });
   runInThisContext(readFileSync(join(OFFICE, "office.js"), "utf8"), { filename: "office.js" });
   await Office.onReady();
+  // The library's own check that a call belongs to a requirement set that the host has. It is off for users, whose Excel refuses by itself.
+  (
+    OfficeExtension as unknown as { CommonUtility: { _doApiNotSupportedCheck: boolean } }
+  ).CommonUtility._doApiNotSupportedCheck = true;
 }
 
 function runScript(node: { src?: string; onload?: () => void; onerror?: (error: Error) => void }): void {

@@ -5,7 +5,7 @@ import { ACTION, carryOut, type Request } from "./richApi.ts";
 import { WireBook } from "./wireBook.ts";
 
 /** Requirement sets that the host says it has: those that the manifest asks for, and what office.js asks for itself. */
-const SETS = {
+export const SETS = {
   ExcelApi: "1.12",
   SharedRuntime: "1.1",
   CustomFunctionsRuntime: "1.3",

@@ -99,7 +99,7 @@ export function OrderSection({ state }: { state: PaneState }) {
 
 /** An order that was found: its lines, how good it is, the plan drawn, and the ways out of the pane. */
 function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: string }) {
-  const { model, unit } = state.report.value;
+  const { unit } = state.report.value;
   const chosen = useSignal<CardPaper["paper"] | null>(null);
   const paper = paperOf(chosen, unit);
   const { sticks, missing, notes } = order.plan;

@@ -6,7 +6,6 @@ import { functions } from "../../functions/index.ts";
 import { excelMetadata } from "../registry/excelMetadata.ts";
 import { bundle } from "./bundle.ts";
 import { excelAddress, manifestFor } from "./excelAddress.ts";
-import { POLICY } from "./contentPolicy.ts";
 import { excelWebpack } from "./excelWebpack.ts";
 
 import { unifiedManifest } from "./unifiedManifest.ts";
@@ -53,14 +52,7 @@ export function writeParts(base: string, folder: string, sync = false): void {
   writeFileSync(join(folder, "manifest.json"), `${JSON.stringify(unifiedManifest(base, VERSION), null, 1)}\n`);
   for (const icon of readdirSync("manifest").filter((name) => name.endsWith(".png")))
     copyFileSync(join("manifest", icon), join(folder, "assets", icon));
-  for (const page of ["pane.html", "print.html"])
-    writeFileSync(
-      join(folder, page),
-      readFileSync(join("src/pages/excel", page), "utf8").replace(
-        "<head>",
-        `<head>\n<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
-      ),
-    );
+  for (const page of ["pane.html", "print.html"]) copyFileSync(join("src/pages/excel", page), join(folder, page));
   writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base, sync), null, 1)}\n`);
   writeHelp(folder, functions);
 }

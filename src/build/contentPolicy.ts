@@ -1,8 +1,23 @@
+const OFFICE = "https://appsforoffice.microsoft.com";
+
 /**
- * What the add-in's pages may load: their own files, and Office.js from its vendor. Nothing else is asked for, so nothing of a workbook can leave the machine.
+ * What a page may load and ask for: its own files and nothing else, so that no cell's value can leave it.
  *
- * Styles stand in the drawings themselves, and pictures are drawn from data: addresses. Excel on the web shows the pane in a frame of its own, so frames are
- * not limited. `connect-src` is not named: nothing is fetched.
+ * The pages hold it in a `meta` element, for any server; ours sends it too. Styles in elements are the sheet's and the drawings'.
+ *
+ * @param office for Excel's pane: Office.js comes from its maker's address.
  */
-export const POLICY =
-  "default-src 'self'; script-src 'self' https://appsforoffice.microsoft.com; style-src 'self' 'unsafe-inline'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'";
+export function contentPolicy({ office = false } = {}): string {
+  return [
+    "default-src 'self'",
+    `script-src 'self'${office ? ` ${OFFICE}` : ""}`,
+    "style-src 'self' 'unsafe-inline'",
+    "img-src 'self' data: blob:",
+    "font-src 'self' data:",
+    "connect-src 'self'",
+    "frame-src 'self'",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+}

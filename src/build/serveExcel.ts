@@ -3,8 +3,8 @@ import webpack from "webpack";
 import WebpackDevServer from "webpack-dev-server";
 import { EXCEL, writeParts } from "./build.ts";
 import { DEV_ADDRESS } from "./excelAddress.ts";
-import { POLICY } from "./contentPolicy.ts";
 import { excelWebpack } from "./excelWebpack.ts";
+import { safeHeaders } from "./ownMachine.ts";
 
 // Serves the add-in at the development address and bundles it anew after every change. Excel wants https, so a certificate for this machine is made once;
 // the system asks whether to trust it.
@@ -17,8 +17,9 @@ const server = new WebpackDevServer(
     port: Number(new URL(DEV_ADDRESS).port),
     static: EXCEL,
     hot: false,
-    // Excel on the web reads functions.json from a page of its own.
-    headers: { "Access-Control-Allow-Origin": "*", "Content-Security-Policy": POLICY },
+    allowedHosts: [new URL(DEV_ADDRESS).hostname],
+    // Excel on the web reads functions.json from its own page.
+    headers: (request) => ({ "Access-Control-Allow-Origin": "*", ...safeHeaders(request.url ?? "") }),
     server: { type: "https", options: await getHttpsServerOptions() },
   },
   compiler,

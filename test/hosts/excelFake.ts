@@ -1,4 +1,4 @@
-import { sheetNode } from "./excelFakeNodes.ts";
+import { rangeNode, sheetNode } from "./excelFakeNodes.ts";
 import { strict } from "./strictNode.ts";
 import { FakeBook, type BookEvent } from "./fakeBook.ts";
 import { FakeSheet, excelError } from "./fakeSheet.ts";
@@ -15,6 +15,8 @@ const CALL_BYTES = 200;
  * request half done, and counts syncs.
  */
 export class ExcelFake extends FakeBook {
+  /** Names of the workbook, with the formula that each stands for. */
+  names = new Map<string, string>();
   syncs = 0;
   /** Fails so many syncs from that number on, counted from 1: before anything is done, half-way, or after everything is (the answer is lost). */
   fault: { readonly sync: number; readonly calls: number; readonly when: "before" | "half-way" | "after" } | null =
@@ -81,6 +83,61 @@ export class FakeContext {
   answered = 0;
 }
 
+function namesNode(context: FakeContext): unknown {
+  const { app } = context;
+  const key = (name: string) => [...app.names.keys()].find((one) => one.toLowerCase() === name.toLowerCase());
+  const item = (name: string, orNull: boolean) => {
+    const formula = () => app.names.get(key(name) ?? "") ?? "";
+    return strict(context, "NamedItem", {
+      ...(orNull ? { missing: () => key(name) === undefined } : {}),
+      read: { name: () => key(name), formula },
+      write: { formula: (text: string) => () => void app.names.set(key(name)!, text) },
+      call: {
+        getRangeOrNullObject: () => {
+          const place = placeOf(formula());
+          const sheet = place && app.sheet(place.sheet);
+          return rangeNode(
+            context,
+            () => sheet!,
+            () => place!,
+            () => !sheet,
+          );
+        },
+      },
+    });
+  };
+  return strict(context, "NamedItemCollection", {
+    read: { items: () => [...app.names.keys()].map((name) => item(name, false)) },
+    call: {
+      getItemOrNullObject: (name: string) => item(name, true),
+      add: (name: string, formula: unknown) => {
+        if (!/^[A-Za-z_\\][\w.]*$/.test(name) || /^[A-Za-z]{1,3}\d+$/.test(name))
+          throw excelError("InvalidArgument", name);
+        context.queue.push(() => {
+          if (key(name) !== undefined) throw excelError("InvalidArgument", `${name} is there already`);
+          app.names.set(name, String(formula));
+        });
+      },
+    },
+  });
+}
+
+/** "=Bid!$A$5:$B$9" as a place; undefined for any other formula. */
+function placeOf(formula: string) {
+  const found = /^=(?:'((?:[^']|'')+)'|(\w+))!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?$/.exec(formula);
+  if (!found) return undefined;
+  const [, quoted, plain, left, top, right = left, bottom = top] = found;
+  const column = (letters: string) => [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  const [row, from] = [Number(top) - 1, column(left!)];
+  return {
+    sheet: quoted?.replaceAll("''", "'") ?? plain!,
+    row,
+    column: from,
+    rows: Number(bottom) - row,
+    columns: column(right!) - from + 1,
+  };
+}
+
 function workbookNode(context: FakeContext): unknown {
   const { app } = context;
   const listening = (event: BookEvent) => ({
@@ -133,6 +190,7 @@ function workbookNode(context: FakeContext): unknown {
     worksheets,
     settings,
     application,
+    names: namesNode(context),
     onSelectionChanged: listening("selection"),
     getSelectedRange: () => selectedRange(false),
     getActiveCell: () => selectedRange(true),

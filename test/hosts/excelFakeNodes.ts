@@ -89,7 +89,12 @@ export function sheetNode(context: FakeContext, key: string | (() => string), or
   });
 }
 
-function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Place, missing?: () => boolean): any {
+export function rangeNode(
+  context: FakeContext,
+  data: () => FakeSheet,
+  place: () => Place,
+  missing?: () => boolean,
+): any {
   const each = <T>(visit: (row: number, column: number) => T): T[][] => {
     const { row, column, rows, columns } = place();
     return Array.from({ length: rows }, (_, i) =>

@@ -4,6 +4,7 @@ import { Receipts } from "../receipts.ts";
 import { copyPlain } from "./copyPlain.ts";
 import { inExcel } from "./inExcel.ts";
 import { listen } from "./listen.ts";
+import { namedAreas, nameArea } from "./namedAreas.ts";
 import { occupied } from "./occupied.ts";
 import { openPage } from "./openPage.ts";
 import { picture } from "./picture.ts";
@@ -99,6 +100,8 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
         rangeOf(sheet, area).select();
         await context.sync();
       }),
+    namedAreas,
+    nameArea,
     remember: (key, text) =>
       inExcel(async (context) => {
         context.workbook.settings.add(key, text);

@@ -36,6 +36,7 @@ export const WORDS = {
   toHead: "To the head",
   hip: "Hip",
   plan: "Framing plan",
+  wing: (letter: string) => `Wing ${letter}`,
   corner: "Corner",
   frame: "3-D frame",
   hands: { left: "Left", right: "Right" },

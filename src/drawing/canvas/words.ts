@@ -1,3 +1,6 @@
+type TailFigure = "middle" | "main" | "wing" | "mainTilt" | "wingTilt";
+type HeelFigure = Exclude<TailFigure, "middle"> | "mainDown" | "wingDown";
+
 /** Every word that a drawing or a cut card shows, in one place for translation. */
 export const WORDS = {
   left: "left hand",
@@ -180,6 +183,74 @@ export const WORDS = {
     number: (number: number, of: number) => `Card ${number} of ${of}.`,
     cautions:
       "Geometry only: follow local code, span tables and a licensed designer. Brace hip and commons straight. Check the first cut against the building. Use blade guard, eye protection, fall protection.",
+    /** Of roofs with wings: valleys and what stands on them. */
+    wings: {
+      wingSide: "wing side",
+      longValley: "long valley",
+      facing: {
+        own: "left piece, left face; right piece, right face; facing uphill",
+        other: "left piece, right face; right piece, left face; facing uphill",
+        left: "left face, facing uphill",
+        right: "right face, facing uphill",
+      },
+      head: (rise: string, face: string, tilt: string) =>
+        `Head, on its longer face (${face}): square on ${rise} and 12, plumb line on the ${rise} side. Saw from that face, tilt ${tilt}; the far face is shorter.`,
+      foot: (face: string, length: string, tilt: string) =>
+        `Foot, on its longer face (${face}): hook the head on that face. Mark ${length} down the top edge, plumb line. Saw from that face, tilt ${tilt}; the far face is shorter.`,
+      faces: (long: string, short: string) => `Check the top edges: ${long} on the longer face, ${short} on the other.`,
+      facesAlike: (long: string) => `Check the top edges: ${long} on both faces.`,
+      hook: (face: string, length: string) =>
+        `Hook the head (${face}). Mark ${length} down the top edge; the plumb line there is the building line.`,
+      overFoot: (face: string, at: string, tilt: string) =>
+        `Foot, on its longer face (${face}): ${at} the building line along the top, plumb line. Saw from that face, tilt ${tilt}: it stands on the valley.`,
+      overSeat: (heel: string) =>
+        `Mark ${heel} down the building line. Cut a level seat from there, uphill: it stands on the plate too.`,
+      past: (length: string) => `${length} past`,
+      shortOf: (length: string) => `${length} short of`,
+      tail: (face: string, long: string, short: string, tilt: string) =>
+        `Tail, on the face away from the inner corner (${face}): go on ${long} down the top edge, plumb line. Saw from that face, tilt ${tilt}; the other face ends at ${short}.`,
+      setFoot: (mark: string) => `Set the center of its foot ${mark} up the valley.`,
+      setHead: (mark: string, bearer: string) => `Set the center of its head ${mark} up the ${bearer}.`,
+      valleyHead: (rise: string, run: string, own: string) =>
+        `Head: square on ${rise} and ${run} (or ${own} and 12), plumb line on the ${rise} side.`,
+      square: "Saw it square across.",
+      cheekOne: (side: string, tilt: string, by: string) =>
+        `One cheek, from the ${side}'s face: tilt ${tilt}; the other face ends ${by} sooner along the top.`,
+      cheeksTwo: (main: string, mainBack: string, wing: string, wingBack: string) =>
+        `Two cheeks, from a plumb line on each face, so far back along the top from the point: main side's face ${mainBack}, tilt ${main}; wing side's ${wingBack}, tilt ${wing}.`,
+      mainFace: "Main side: a left valley's left face, a right valley's right face, facing uphill.",
+      hookValley: (length: string) =>
+        `Hook the farthest point of the head. Mark ${length} down the top and square it across: the inner corner's line.`,
+      heel: ({ main, wing, mainDown, wingDown, mainTilt, wingTilt }: Record<HeelFigure, string>) =>
+        `Heel, a point turned uphill. Go on down the top edge: ${main} on the main side's face, ${wing} on the wing side's. Down plumb lines there ${mainDown} and ${wingDown} to the bird's-mouth corners. Saw to the middle, tilts ${mainTilt} and ${wingTilt}.`,
+      seat: (seat: string) => `Cut the seat level from that point, uphill, ${seat} on the middle.`,
+      tailNotch: ({ middle, main, wing, mainTilt, wingTilt }: Record<TailFigure, string>) =>
+        `Notch the tail, so both fascias meet in it. From the inner corner's line: ${middle} down the middle, ${main} down the main side's face, ${wing} down the wing side's. Saw to the middle, tilts ${mainTilt} and ${wingTilt}.`,
+      tailOne: ({ fascia, main, wing, tilt }: Record<"fascia" | "main" | "wing" | "tilt", string>) =>
+        `Cut the tail along the ${fascia}'s fascia, the nearer one. From the inner corner's line: ${main} down the main side's face, ${wing} down the wing side's; tilt ${tilt}.`,
+      noTail: "No tail: the heel's point is the end of the board.",
+      crossing: (at: string, by: string) =>
+        `The crossing is ${at} up from the inner corner's line. From there up the wing side's corner stands ${by} proud: plane it off.`,
+      hookBroken: (length: string) =>
+        `Hook the middle of the head. Mark ${length} down the middle of the top and square it across: the crossing's line.`,
+      brokenFoot: ({ main, end, mainTilt, endTilt }: Record<"main" | "end" | "mainTilt" | "endTilt", string>) =>
+        `Foot: plumb lines ${main} that line on the main side's face, ${end} it on the end side's. Saw from each face to the middle, tilts ${mainTilt} and ${endTilt}.`,
+      brokenFootOne: ({ main, end, tilt }: Record<"main" | "end" | "tilt", string>) =>
+        `Foot, one cheek: plumb lines ${main} that line on the main side's face, ${end} it on the end side's; tilt ${tilt}.`,
+      above: (length: string) => `${length} above`,
+      below: (length: string) => `${length} below`,
+      brokenDanger: "NOTHING BUT RIDGE AND VALLEY carries its foot. Shore it until a designer's support is in.",
+      ridgePoint: (length: string, back: string, tilt: string) =>
+        `Cut the outer end square. Point the inner end: ${length} to its tip on the middle, each face ${back} shorter, tilt ${tilt}.`,
+      ridgeValleys: "The point goes between the two valleys, its top in line with the wing's rafters.",
+      leftFace: "Left face",
+      rightFace: "Right face",
+      footEnd: "Foot",
+      headEnd: "Head",
+      outerEnd: "Outer end",
+      innerEnd: "Inner end",
+      fromAbove: (hand: string) => `Both ends from above, cut short between: ${hand}`,
+    },
   },
 } as const;
 

@@ -5,15 +5,20 @@ import { jackTape } from "../../roof/members/jack.ts";
 import type { DrawingOptions } from "../canvas/canvas.ts";
 import { figure } from "../canvas/figure.ts";
 import { WORDS, type Words } from "../canvas/words.ts";
+import { drawEnds } from "../views/drawEnds.ts";
 import { drawHip } from "../views/drawHip.ts";
 import { drawJack } from "../views/drawJack.ts";
 import { drawPair } from "../views/drawPair.ts";
 import { drawRidge } from "../views/drawRidge.ts";
 import { boardStep } from "./boardStep.ts";
+import { brokenHipSteps } from "./brokenHipSteps.ts";
 import type { CardOptions } from "./cardOptions.ts";
 import { drawKeyPlan } from "./drawKeyPlan.ts";
 import { hipSteps } from "./hipSteps.ts";
 import { rafterSteps } from "./rafterSteps.ts";
+import { isSlanted, slantedSteps } from "./slantedSteps.ts";
+import { valleySteps } from "./valleySteps.ts";
+import { wingRidgeSteps } from "./wingRidgeSteps.ts";
 
 /** What goes on one card, nailed up beside the saw. */
 export interface CutCard {
@@ -67,14 +72,25 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
       drawing,
       keyPlan: (width) => drawKeyPlan(boards, marks, draw(width)),
     });
+    const ends = (steps: typeof valleySteps) =>
+      card(
+        (...size) => drawEnds(piece, draw(...size)),
+        [
+          boardStep(own, options),
+          ...steps(spec.unit, piece, options),
+          ...(piece.left > 0 && piece.right > 0 ? [said.mirror] : []),
+        ],
+      );
     switch (piece.member) {
       case "ridge":
         return [
           card(
-            (...size) => drawRidge(frame, piece, draw(...size)),
+            // A point at its inner end is not to be seen from the side.
+            (...size) =>
+              piece.head.tilts.length > 0 ? drawEnds(piece, draw(...size)) : drawRidge(frame, piece, draw(...size)),
             [
               boardStep(own, options),
-              said.ridge(length(piece.longPoint)),
+              ...wingRidgeSteps(spec.unit, piece, options),
               said.ridgeSides,
               ...(spec.hipHead === "king commons" ? [] : [said.ridgeHips]),
             ],
@@ -91,7 +107,12 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
         );
         return [cuts, { ...jacks, title: `${jacks.title}, ${said.marksTitle}`, notes: [], figures: [] }];
       }
+      case "valley":
+        return [ends(valleySteps)];
+      case "broken hip":
+        return [ends(brokenHipSteps)];
       default:
+        if (isSlanted(piece)) return [ends(slantedSteps)];
         return [
           card(
             (...size) => (piece.plain > 0 ? drawJack(piece, "plain", draw(...size)) : drawPair(piece, draw(...size))),
@@ -134,6 +155,12 @@ function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCar
   const { card } = words;
   const { member, longPoint, slope, longRun, heel, head } = piece;
   if (member === "ridge") return [{ name: card.boardLength, value: length(longPoint) }];
+  if (isSlanted(piece))
+    return [
+      { name: words.longPoint, value: length(longPoint) },
+      ...(longPoint - piece.shortPoint > 1e-9 ? [{ name: words.shortPoint, value: length(piece.shortPoint) }] : []),
+    ];
+  if (member === "valley" || member === "broken hip") return [{ name: card.toHead, value: length(longPoint) }];
   if (piece.tape === null)
     return [
       { name: card.toHead, value: length(longPoint) },

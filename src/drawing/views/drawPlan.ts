@@ -72,7 +72,8 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   const ring = (points: readonly Point[]) => points.map((point) => onCanvas(view, point));
   canvas.line(ring(roofRing(frame, "plates")), "faint", "6 3");
   if (most > length || least < 0 || high > span || low < 0) canvas.line(ring(eavesRing), "faint", "2 2");
-  writeLabels(canvas, view, rafters, upright);
+  const missing = writeLabels(canvas, view, rafters, upright);
+  if (frame.blocks.length > 1) writeRest(canvas, view, missing);
   for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, rafters);
 
   // Extension lines begin beyond the marks, so that none is struck through.
@@ -111,8 +112,8 @@ function spacings(rafters: readonly PlanBoard[], span: number): number[] {
   });
 }
 
-/** Marks at the feet of those that stand at an eave, along those that stand on a valley: first each mark somewhere, then each with either hand, then all that still have room. */
-function writeLabels(canvas: Canvas, view: View, rafters: readonly PlanBoard[], upright: boolean): void {
+/** Marks at the feet of those that stand at an eave, along those that stand on a valley. Gives those whose mark is nowhere. First each mark somewhere, then each with either hand, then all that still have room. */
+function writeLabels(canvas: Canvas, view: View, rafters: readonly PlanBoard[], upright: boolean): PlanBoard[] {
   const { size } = canvas;
   const done = new Set<PlanBoard>();
   const write = (board: PlanBoard, text: string): Point | boolean | undefined => {
@@ -142,9 +143,14 @@ function writeLabels(canvas: Canvas, view: View, rafters: readonly PlanBoard[], 
       if (once) shown.add(once(board));
     }
   }
-  // What has no room at any of its feet stands along one of its boards.
   const shown = new Set([...done].map(({ piece }) => piece.mark));
-  for (const board of rafters) {
+  return rafters.filter(({ piece }) => !shown.has(piece.mark));
+}
+
+/** Marks that have no room at any of their feet: along a board, or beside it. */
+function writeRest(canvas: Canvas, view: View, missing: readonly PlanBoard[]): void {
+  const shown = new Set<string>();
+  for (const board of missing) {
     const { mark } = board.piece;
     if (shown.has(mark)) continue;
     if (labelBoard(canvas, view, board, { color: colorOf(board), onEdges: true }) || writeAside(canvas, view, board))

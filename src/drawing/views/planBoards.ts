@@ -1,6 +1,7 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import type { Point } from "../../geometry/point.ts";
 import { tailReach, type Bearer } from "../../roof/frame/bearers.ts";
+import { reachAt } from "../../roof/frame/outlineFace.ts";
 import { planOf } from "../../roof/frame/outlineShape.ts";
 import type { Hand, Piece } from "../../roof/frame/piece.ts";
 import type { PlacedBoard } from "../../roof/frame/placedBoards.ts";
@@ -16,16 +17,20 @@ export function planBoards(pieces: readonly Piece[]): readonly PlanBoard[] {
     piece.stands.map((stand): PlanBoard => {
       const hand: Hand = piece.plain > 0 ? "plain" : stand.kind === "rafter" ? handOf(stand) : stand.hand;
       const [foot, heading] = stand.kind === "rafter" ? [stand.spot, stand.plane.inward] : [stand.foot, stand.heading];
-      const shape = stand.kind === "rafter" ? rafterPlan(stand, piece) : bearerPlan(stand, hand);
+      const shape = boardPlan(piece, stand, hand);
       const at = ({ x, y }: Point): Point => ({
         x: foot.x + x * heading.x - y * heading.y,
         y: foot.y + x * heading.y + y * heading.x,
       });
-      const { from, to } = middleOf(shape);
-      return { piece, hand, foot, heading, plan: shape.map(at), from: at(from), to: at(to) };
+      const { from, to } = reachAt(shape, 0);
+      return { piece, hand, foot, heading, plan: shape.map(at), from: at({ x: from, y: 0 }), to: at({ x: to, y: 0 }) };
     }),
   );
 }
+
+/** One board from above, in its own plan: x level up it from where its runs start, y across it to the left. */
+export const boardPlan = (piece: Piece, stand: Piece["stands"][number], hand: Hand): Point[] =>
+  stand.kind === "rafter" ? rafterPlan(stand, piece) : bearerPlan(stand, hand);
 
 function rafterPlan(rafter: Rafter, { section, member }: Piece): Point[] {
   const half = section.thickness / 2;
@@ -48,14 +53,4 @@ function notchedPlan(bearer: Bearer): Point[] {
   const [from, to] = [-near.face, far.face];
   const low = (y: number): Point => ({ x: 0 - tailReach(bearer, y), y });
   return [low(0), low(from), ...stopsOf(head, from, to).map((y) => ({ x: endReach(head, y), y })), low(to)];
-}
-
-/** Where a board's own line leaves its plan. */
-function middleOf(plan: readonly Point[]): { from: Point; to: Point } {
-  const xs = plan.flatMap((b, i) => {
-    const a = plan.at(i - 1)!;
-    if (Math.min(a.y, b.y) > 0 || Math.max(a.y, b.y) < 0 || a.y === b.y) return [];
-    return [a.x + ((0 - a.y) / (b.y - a.y)) * (b.x - a.x)];
-  });
-  return { from: { x: Math.min(...xs), y: 0 }, to: { x: Math.max(...xs), y: 0 } };
 }

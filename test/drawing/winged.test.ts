@@ -1,29 +1,65 @@
 import { describe, expect, it } from "vitest";
+import { drawFrame3d } from "../../src/drawing/views/drawFrame3d.ts";
 import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
-import { planBoards } from "../../src/drawing/views/planBoards.ts";
 import { roofRing } from "../../src/drawing/views/roofRing.ts";
 import { polygonArea } from "../../src/geometry/polygon.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
-import { framed } from "../roof/outlineSpecs.ts";
+import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
+import { placedBoards } from "../../src/roof/frame/placedBoards.ts";
+import { framed, handsOf } from "../roof/outlineSpecs.ts";
 import { faults } from "./faults.ts";
 import { drawnBoards, drawnTexts, measured } from "./readDrawing.ts";
 import { struckTexts } from "./struckTexts.ts";
 import { WINGED_ROOFS } from "./wingedRoofs.ts";
 
 const roofs = Object.entries(WINGED_ROOFS).map(([name, spec]) => ({ name, spec, ...framed(spec) }));
+/** Every drawing of a roof with wings, by name. */
+function wingedDrawings(spec: RoofSpec, { width }: { width: number }): [string, string][] {
+  const { frame, pieces } = framed(spec);
+  const options = { width, length: lengthOf(spec.unit) };
+  return [
+    ["plan", drawPlan(frame, pieces, options)],
+    ["frame", drawFrame3d(frame, pieces, options)],
+  ];
+}
+
 const lengthOf = (unit: "in" | "mm") => (value: number) => lengthText(value, unit);
 
-describe("the plan of a roof with wings", () => {
+describe("drawings of a roof with wings", () => {
   it.each(roofs.flatMap((roof) => [320, 360, 640, 900].map((width) => ({ ...roof, width }))))(
-    "lets no two texts touch, and breaks off what would run through one: $name at $width px",
-    ({ frame, pieces, spec, width }) => {
-      const svg = drawPlan(frame, pieces, { width, length: lengthOf(spec.unit) });
-      expect(faults(svg)).toEqual([]);
-      expect(struckTexts(svg).filter(({ backed }) => !backed)).toEqual([]);
-      expect(svg).not.toMatch(/NaN|undefined|Infinity|null/);
+    "let no two texts touch, and break off what would run through one: $name at $width px",
+    ({ spec, width }) => {
+      for (const [name, svg] of wingedDrawings(spec, { width })) {
+        expect([name, faults(svg)]).toEqual([name, []]);
+        expect([name, struckTexts(svg).filter(({ backed }) => !backed)]).toEqual([name, []]);
+        expect(svg).not.toMatch(/NaN|undefined|Infinity|null/);
+      }
     },
   );
 
+  it.each(roofs)("show every board in 3-D, some side of each: $name", ({ frame, pieces }) => {
+    const drawn = drawnBoards(drawFrame3d(frame, pieces, { width: 640, length: String }));
+    for (const piece of pieces)
+      for (const hand of handsOf(piece))
+        expect([piece.mark, drawn.some((board) => board.piece === piece.mark && board.hand === hand)]).toEqual([
+          piece.mark,
+          true,
+        ]);
+  });
+
+  it("paint a valley over the rafters that stand on it where they are behind, and under those before it", () => {
+    // Seen from the front right: of a T in front the right valley hides the feet of wing rafters behind it.
+    const { frame, pieces } = roofs[1]!;
+    const order = drawnBoards(drawFrame3d(frame, pieces, { width: 640, length: String })).map(({ piece }) => piece);
+    const valley = order.indexOf(pieces.find(({ mark }) => mark.startsWith("VL-"))!.mark);
+    const ridge = order.indexOf("R-A");
+    const main = order.indexOf("R");
+    expect(main).toBeLessThan(valley);
+    expect(main).toBeLessThan(ridge);
+  });
+});
+
+describe("the plan of a roof with wings", () => {
   it.each(roofs)(
     "writes every mark somewhere, each wing's name and its three figures: $name",
     ({ frame, pieces, spec }) => {
@@ -43,7 +79,7 @@ describe("the plan of a roof with wings", () => {
 
   it.each(roofs)("draws every board where it stands, to scale: $name", ({ frame, pieces }) => {
     const drawn = drawnBoards(drawPlan(frame, pieces, { width: 640, length: String }));
-    const boards = planBoards(pieces);
+    const boards = placedBoards(frame, pieces);
     expect(drawn).toHaveLength(boards.length);
     for (const [i, board] of drawn.entries()) {
       expect(board.piece).toBe(boards[i]!.piece.mark);

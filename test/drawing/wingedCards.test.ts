@@ -5,7 +5,7 @@ import { lengthText } from "../../src/measure/lengthText.ts";
 import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import { framed } from "../roof/outlineSpecs.ts";
 import { wingedCases } from "../solids/wings/cases.ts";
-import { specOf } from "../solids/wings/fromSpec.ts";
+import { modelOf } from "../solids/wings/frameOf.ts";
 import { faults } from "./faults.ts";
 import { drawnBoards, measured } from "./readDrawing.ts";
 import { struckTexts } from "./struckTexts.ts";
@@ -13,7 +13,7 @@ import { WINGED_ROOFS } from "./wingedRoofs.ts";
 
 const ROOFS: [string, RoofSpec][] = [
   ...Object.entries(WINGED_ROOFS),
-  ...Object.entries(wingedCases).map(([name, plan]): [string, RoofSpec] => [name, specOf(plan)]),
+  ...Object.entries(wingedCases).map(([name, plan]): [string, RoofSpec] => [name, modelOf(plan).frame.spec]),
 ];
 
 function cardsOf(spec: RoofSpec) {
@@ -63,7 +63,7 @@ describe("cut cards of a roof with wings", () => {
 
   it("has both valleys of two pitches with their own tilts and longer faces", () => {
     // 25 by 45 feet at 8 in 12, wing 18 wide at 6 in 12: f 36.8699, so 53.1301 and 16.2602 degrees; heads read off solid models.
-    const spec = specOf(wingedCases["a T at two pitches, long valley right"]!);
+    const spec = modelOf(wingedCases["a T at two pitches, long valley right"]!).frame.spec;
     expect(steps(spec, "VL-A")).toContain("from the wing side's face: tilt 53.13°");
     expect(steps(spec, "VS-A")).toContain("from the wing side's face: tilt 16.26°");
     // 268.9890 - 266.8349, and 144.7936 - 144.3224.
@@ -80,10 +80,9 @@ describe("cut cards of a roof with wings", () => {
   });
 
   it.each(ROOFS)("draws both ends to scale: %s", (_, spec) => {
-    for (const piece of framed(spec).pieces.filter(
-      ({ foot, member }) => foot.bearer === "valley" || member === "valley",
-    )) {
-      const boards = drawnBoards(drawEnds(piece, { width: 640, length: String }));
+    const { frame, pieces } = framed(spec);
+    for (const piece of pieces.filter(({ foot, member }) => foot.bearer === "valley" || member === "valley")) {
+      const boards = drawnBoards(drawEnds(frame, piece, { width: 640, length: String }));
       expect(boards.map(({ view }) => view.name)).toEqual(["foot end", "head end"]);
       for (const board of boards) {
         const ys = board.points.map((point) => measured(board, point).y);

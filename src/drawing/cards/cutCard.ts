@@ -74,7 +74,7 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
     });
     const ends = (steps: typeof valleySteps) =>
       card(
-        (...size) => drawEnds(piece, draw(...size)),
+        (...size) => drawEnds(frame, piece, draw(...size)),
         [
           boardStep(own, options),
           ...steps(spec.unit, piece, options),
@@ -87,7 +87,9 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
           card(
             // A point at its inner end is not to be seen from the side.
             (...size) =>
-              piece.head.tilts.length > 0 ? drawEnds(piece, draw(...size)) : drawRidge(frame, piece, draw(...size)),
+              piece.head.tilts.length > 0
+                ? drawEnds(frame, piece, draw(...size))
+                : drawRidge(frame, piece, draw(...size)),
             [
               boardStep(own, options),
               ...wingRidgeSteps(spec.unit, piece, options),

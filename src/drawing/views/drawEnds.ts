@@ -1,28 +1,25 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import type { Point } from "../../geometry/point.ts";
+import type { Frame } from "../../roof/frame/frame.ts";
+import { outline } from "../../roof/frame/outline.ts";
 import type { Hand, Piece } from "../../roof/frame/piece.ts";
-import { handOf } from "../../roof/frame/rafterLines.ts";
 import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { boardShape, isBearer, labelOf } from "../canvas/labelOf.ts";
 import { angleText } from "../canvas/shown.ts";
 import type { View } from "../canvas/view.ts";
-import { boardPlan } from "./planBoards.ts";
 
 /** Between the two ends, in pixels. */
 const GAP = 14;
 
 /** The two ends of a board, from square above its top edge and cut short between: how each is cut, and how long either face is from end to end. */
-export function drawEnds(piece: Piece, options: DrawingOptions): string {
+export function drawEnds(frame: Frame, piece: Piece, options: DrawingOptions): string {
   const canvas = new Canvas(options);
   const { width, words, length, size } = canvas;
   const { wings: said } = words.card;
   const { section, slope } = piece;
   const hand: Hand = piece.right > 0 ? "right" : piece.left > 0 ? "left" : "plain";
-  const stand = piece.stands.find(
-    (one) => hand === "plain" || (one.kind === "rafter" ? handOf(one) : one.hand) === hand,
-  )!;
-  const level = boardPlan(piece, stand, hand);
+  const level = outline(frame, piece, hand).shape.plan;
   const along = alongSlope(slope);
   const plan = level.map(({ x, y }): Point => ({ x: x * along, y }));
   const [left, right] = [Math.max(...plan.map(({ y }) => y)), Math.min(...plan.map(({ y }) => y))];
@@ -54,13 +51,13 @@ export function drawEnds(piece: Piece, options: DrawingOptions): string {
   const top = title + dimensionDepth(over, size, reach) + 4;
   const bottom = top + (left - right) * scale;
   const shape = boardShape({ piece, hand }, plan, false);
-  const window = (name: string, x: number, from: number, to: number): View => {
+  const endView = (name: string, x: number, from: number, to: number): View => {
     const view: View = { name, scale, x, y: top + left * scale };
     canvas.boards(view, [shape], { left: from, right: to, top: top - 1, bottom: bottom + 1 });
     return view;
   };
-  const foot = window("foot end", 1 - least * scale, 0, shown);
-  window("head end", width - 1 - most * scale, width - shown, width);
+  const foot = endView("foot end", 1 - least * scale, 0, shown);
+  endView("head end", width - 1 - most * scale, width - shown, width);
   for (const x of [shown, width - shown])
     canvas.line(
       [

@@ -1,11 +1,11 @@
 import type { Point } from "../../geometry/point.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
+import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { dimensionDepth, drawDimensions } from "../canvas/dimensions.ts";
 import { boardShape, colorOf, isBearer, labelOf } from "../canvas/labelOf.ts";
 import { boxAround } from "../canvas/segment.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
-import { planBoards, type PlanBoard } from "./planBoards.ts";
 import { planChains } from "./planChains.ts";
 import { roofRing } from "./roofRing.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
@@ -19,7 +19,7 @@ const TELLS = 2.5;
 export function drawPlan(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
   const canvas = new Canvas(options);
   const { size, words, width } = canvas;
-  const boards = planBoards(pieces);
+  const boards = placedBoards(frame, pieces);
   const { length, span, ends } = frame.spec;
   const eavesRing = roofRing(frame, "eaves");
   const { left: least, right: most, top: low, bottom: high } = boxAround(eavesRing);
@@ -99,10 +99,10 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 }
 
 /** Its foot is at an eave, where its mark has room outside of the roof. */
-const isOutside = ({ piece }: PlanBoard): boolean => piece.foot.bearer === null || piece.over;
+const isOutside = ({ piece }: PlacedBoard): boolean => piece.foot.bearer === null || piece.over;
 
 /** Distances between neighbors on the two long plate lines. */
-function spacings(rafters: readonly PlanBoard[], span: number): number[] {
+function spacings(rafters: readonly PlacedBoard[], span: number): number[] {
   return [0, span].flatMap((plate) => {
     const on = rafters
       .filter(({ foot }) => foot.y === plate)
@@ -113,10 +113,10 @@ function spacings(rafters: readonly PlanBoard[], span: number): number[] {
 }
 
 /** Marks at the feet of those that stand at an eave, along those that stand on a valley. Gives those whose mark is nowhere. First each mark somewhere, then each with either hand, then all that still have room. */
-function writeLabels(canvas: Canvas, view: View, rafters: readonly PlanBoard[], upright: boolean): PlanBoard[] {
+function writeLabels(canvas: Canvas, view: View, rafters: readonly PlacedBoard[], upright: boolean): PlacedBoard[] {
   const { size } = canvas;
-  const done = new Set<PlanBoard>();
-  const write = (board: PlanBoard, text: string): Point | boolean | undefined => {
+  const done = new Set<PlacedBoard>();
+  const write = (board: PlacedBoard, text: string): Point | boolean | undefined => {
     const { x, y } = onCanvas(view, board.from);
     const { heading } = board;
     const color = colorOf(board);
@@ -134,7 +134,11 @@ function writeLabels(canvas: Canvas, view: View, rafters: readonly PlanBoard[], 
       });
     return canvas.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { color });
   };
-  for (const once of [({ piece }: PlanBoard) => piece.mark, (board: PlanBoard) => labelOf(board, canvas.words), null]) {
+  for (const once of [
+    ({ piece }: PlacedBoard) => piece.mark,
+    (board: PlacedBoard) => labelOf(board, canvas.words),
+    null,
+  ]) {
     const shown = new Set(once ? [...done].map(once) : []);
     for (const board of rafters) {
       if (done.has(board) || (once && shown.has(once(board)))) continue;
@@ -148,7 +152,7 @@ function writeLabels(canvas: Canvas, view: View, rafters: readonly PlanBoard[], 
 }
 
 /** Marks that have no room at any of their feet: along a board, or beside it. */
-function writeRest(canvas: Canvas, view: View, missing: readonly PlanBoard[]): void {
+function writeRest(canvas: Canvas, view: View, missing: readonly PlacedBoard[]): void {
   const shown = new Set<string>();
   for (const board of missing) {
     const { mark } = board.piece;
@@ -167,7 +171,7 @@ const ASIDE = [16, 24, 32, 44, 56].flatMap((away) =>
 );
 
 /** A mark beside its board, with a leader to the board's middle: whether it had room. */
-function writeAside(canvas: Canvas, view: View, board: PlanBoard): boolean {
+function writeAside(canvas: Canvas, view: View, board: PlacedBoard): boolean {
   const [a, b] = [onCanvas(view, board.from), onCanvas(view, board.to)];
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const places = ASIDE.map(({ x, y }) => ({ x: middle.x + x, y: middle.y + y + canvas.size * 0.3 }));
@@ -182,7 +186,7 @@ function writeAside(canvas: Canvas, view: View, board: PlanBoard): boolean {
 }
 
 /** A hip's or the ridge's mark beside it, where it touches no other member if there is such a place. */
-function writeInside(canvas: Canvas, view: View, board: PlanBoard, others: readonly PlanBoard[]): void {
+function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
   const a = onCanvas(view, board.from);
   const b = onCanvas(view, board.to);
   const text = labelOf(board, canvas.words);

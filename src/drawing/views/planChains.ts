@@ -1,10 +1,10 @@
 import type { RoofPlane, Wing } from "../../roof/frame/blocks.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
+import type { PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import type { Canvas } from "../canvas/canvas.ts";
 import type { Dimension } from "../canvas/dimensions.ts";
 import { isBearer } from "../canvas/labelOf.ts";
 import { bays } from "./bays.ts";
-import type { PlanBoard } from "./planBoards.ts";
 import { wallsOf } from "./roofRing.ts";
 
 /** What is measured under a plan, over it and beside it: in pixels from the main roof's front left corner. */
@@ -18,7 +18,7 @@ export interface PlanChains {
  * Bays along a main and an end plate and their overall lengths. A wall with wings has their places and spans in place of bays, which then stand at the
  * other wall if that has none; how far out a wing stands is measured beside the end.
  */
-export function planChains(canvas: Canvas, boards: readonly PlanBoard[], frame: Frame, scale: number): PlanChains {
+export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame: Frame, scale: number): PlanChains {
   const { spec, blocks } = frame;
   const { words, length } = canvas;
   const dimension = (from: number, to: number, name?: string): Dimension => ({

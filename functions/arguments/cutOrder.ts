@@ -15,7 +15,7 @@ import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardsParameter } from "./boardTable.ts";
 import { cuttingInput, type CuttingInput } from "./cuttingInput.ts";
 import { piecesParameter, type PieceSource } from "./pieceList.ts";
-import { TRIM, YES_NO } from "./roofBlock.ts";
+import { TRIM, YES_NO } from "./endTrim.ts";
 
 /** A plan and what it was made from. */
 export interface CutOrder extends CuttingInput {

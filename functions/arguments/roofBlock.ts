@@ -8,7 +8,7 @@ import { labelledBlock } from "../../src/registry/labelledBlock.ts";
 import { isBlank } from "../../src/registry/cells.ts";
 import { readChoiceCell } from "../../src/registry/readChoiceCell.ts";
 import { newReading, type Reading } from "../../src/registry/reading.ts";
-import { readLengthCell, type LengthOptions } from "../../src/registry/readLengthCell.ts";
+import { readLengthCell } from "../../src/registry/readLengthCell.ts";
 import { readNumberCell } from "../../src/registry/readNumberCell.ts";
 import { readPitchCell } from "../../src/registry/readPitchCell.ts";
 import { refuse } from "../../src/registry/refuse.ts";
@@ -16,6 +16,7 @@ import type { Input } from "../../src/registry/worksheetFunction.ts";
 import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardLengths } from "./boardLengths.ts";
+import { readTrim, YES_NO } from "./endTrim.ts";
 import { isBare, isNone, rowReader, type RowReader } from "./rowReader.ts";
 import { wingColumns } from "./wingColumns.ts";
 import { readWing, WINGS_OWN, type WingReading, type WingRow } from "./wingRows.ts";
@@ -99,10 +100,6 @@ export const DEFAULTS = {
     trim: 12,
   },
 } as const;
-
-/** 0 is a value: boards that come with their ends cut. */
-export const TRIM: LengthOptions = { zero: true, example: `1/2"` };
-export const YES_NO = ["no", "yes"] as const;
 
 /** Inches: no hip roof spans 250 ft on rafters, and none is narrower than 3 m by much. */
 const WIDEST = 3000;
@@ -230,13 +227,6 @@ function readWaste(cell: Input, at: Reading): Result<number, ArgumentProblem> {
   const waste = readNumberCell(bare, at, { from: 0, to: 100, example: "waste" });
   if (waste instanceof Failure || waste === 0 || waste >= 1) return waste;
   return refuse<BlockProblem>(at, { kind: "part for percent", waste });
-}
-
-/** What is taken off a board leaves something of the shortest. */
-function readTrim(cell: Input, at: Reading, shortest: number): Result<number, ArgumentProblem> {
-  const trim = readLengthCell(cell, at, TRIM);
-  if (trim instanceof Failure || trim < shortest) return trim;
-  return refuse<BlockProblem>(at, { kind: "trim takes the board", trim, board: shortest });
 }
 
 /** A bare number that is far too small for its row is feet taken for inches, and one far too large for a span is millimeters. */

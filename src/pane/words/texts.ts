@@ -72,8 +72,7 @@ export const texts = {
       "What the test jack was short (+) or long (-). Added to the long point of every main jack. Check a cut, below, works it out.",
     "End correction": "The same for the jacks of the ends.",
     Boards: "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
-    "End trim":
-      "Off every board of the order, both ends together. Leave it empty for 1/2 in or 12 mm; 0 where boards come trimmed.",
+    "End trim": "Off every board, both ends together. Empty: 1/2 in or 12 mm. 0 where boards come trimmed.",
     "Allow crown down":
       "yes lets a jack lie end for end, its crown down, where that saves a board or money. no: every crown up.",
     Waste: "Percent added to areas and to board feet.",

@@ -114,7 +114,13 @@ function* deepen(
     return found.bound;
   };
   let kept: readonly Pattern[] = [];
-  for (let gap = widest() / 8, last = false; !last && !best.closed && !spent(search.steps); gap *= 2) {
+  // No plan costs less than the next step of the grid, so nothing nearer is looked for.
+  const nearest = (best.bound - prices.bound) * 1.001;
+  for (
+    let gap = Math.max(widest() / 8, nearest), last = false;
+    !last && !best.closed && !spent(search.steps);
+    gap *= 2
+  ) {
     last = gap > widest() / 1.5;
     if (last) gap = widest();
     const thresholds = Float64Array.from(prices.spend, (cost) => cost * (1 - 1e-9) - gap);

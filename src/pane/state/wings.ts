@@ -10,7 +10,7 @@ export function nextLetter(wings: readonly WingInputs[]): string | null {
   return LETTERS.find((letter) => wings.every((wing) => wing.letter !== letter)) ?? null;
 }
 
-/** Adds a wing that the roof can be framed with, to be changed from there: half as wide as the main roof, in the middle of a free wall. */
+/** Adds a wing that the roof can be framed with, to be changed from there: half as wide as the main roof, near the middle of a free wall. */
 export function addWing(state: PaneState): string | null {
   const inputs = state.inputs.value;
   const letter = nextLetter(inputs.wings);
@@ -40,7 +40,8 @@ function start(spec: RoofSpec | null, wings: readonly WingInputs[]): Partial<Win
   return {
     ...words,
     Wall: wall,
-    "From left corner": text(down((spec.length - span) / 2)),
+    // Left of the middle: there both valleys of a roof half as long again as wide would run into its king commons.
+    "From left corner": text(down((spec.length - span) / 2 - whole)),
     "Out from wall": text(down(span / 2)),
     Span: text(span),
   };

@@ -23,7 +23,7 @@ describe("wings in the pane", () => {
     const state = start();
     expect([addWing(state), addWing(state)]).toEqual(["A", "B"]);
     expect(state.inputs.value.wings).toMatchObject([
-      { Wall: "front", "From left corner": `12' 0"`, "Out from wall": `6' 0"`, Span: `12' 0"`, Ends: "gable" },
+      { Wall: "front", "From left corner": `11' 0"`, "Out from wall": `6' 0"`, Span: `12' 0"`, Ends: "gable" },
       { Wall: "back" },
     ]);
     expect(faults(state)).toEqual([]);
@@ -77,7 +77,7 @@ describe("wings in the pane", () => {
     setInput(state, "Overhang", "none", "A");
     changeUnit(state, "mm");
     expect(state.inputs.value.wings).toMatchObject([
-      { "From left corner": "3658", "Out from wall": "1829", Span: "3658", Overhang: "none", "End overhang": "" },
+      { "From left corner": "3353", "Out from wall": "1829", Span: "3658", Overhang: "none", "End overhang": "" },
     ]);
     expect(faults(state)).toEqual([]);
   });

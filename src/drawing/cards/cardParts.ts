@@ -28,8 +28,11 @@ export function cardParts(card: CutCard, paper: CardPaper): CardPart[] {
   const foot = wrapped(`${job} ${cautions}`, CAUTION, width).length * CAUTION * STEP.line;
   const values = figures.length === 0 ? 0 : two ? figure : figure + (figures.length - 1) * check;
   const whole = height - head - foot - 4 * gap - 4;
-  // The widest drawing that is no higher than its place.
-  const drawn = drawings.map((wide) => ({ wide, svg: card.drawing(wide, !two) }));
+  // The widest drawing that is no higher than its place, a brief one where no other is.
+  const drawn = [
+    ...(two ? drawings.map((wide) => ({ wide, brief: false })) : []),
+    { wide: drawings[0]!, brief: true },
+  ].map(({ wide, brief }) => ({ wide, svg: card.drawing(wide, brief) }));
   const high = (svg: string) => Number(/ height="([\d.]+)"/.exec(svg)![1]);
   const { wide, svg } = drawn.find((one) => high(one.svg) <= whole - values) ?? drawn.at(-1)!;
   const room = two
@@ -43,15 +46,16 @@ export function cardParts(card: CutCard, paper: CardPaper): CardPart[] {
     while (size > text.least && tall(texts, size, across) > most) size = Math.max(text.least, size - 0.25);
     return size;
   };
-  const part = (from: number, to: number, size: number): CardPart => ({
-    svg: from === 0 ? svg : null,
+  const part = (from: number, to: number, size: number, first: boolean): CardPart => ({
+    svg: first ? svg : null,
     steps: items.slice(from, Math.min(to, steps.length)),
     start: from + 1,
     notes: items.slice(Math.max(from, steps.length), to),
     size,
   });
   let fit = items.length;
-  while (fit > 1 && tall(items.slice(0, fit), text.least, room.width) > room.height) fit--;
-  const first = part(0, fit, sizeFor(items.slice(0, fit), room.width, room.height));
-  return fit === items.length ? [first] : [first, part(fit, items.length, sizeFor(items.slice(fit), width, whole))];
+  while (fit > 0 && tall(items.slice(0, fit), text.least, room.width) > room.height) fit--;
+  const first = part(0, fit, sizeFor(items.slice(0, fit), room.width, room.height), true);
+  if (fit === items.length) return [first];
+  return [first, part(fit, items.length, sizeFor(items.slice(fit), width, whole), false)];
 }

@@ -28,7 +28,8 @@ const framed = new LimitedMap<string, Result<RoofModel, RoofProblem>>(KEPT);
 export function roof<const N extends string>(name: N): Parameter<RoofModel, N> {
   return {
     name,
-    description: "Roof block: two columns, label and value, such as Span, Length and Pitch.",
+    description:
+      "Roof block: two columns, label and value, such as Span, Length and Pitch; a wing takes one column more.",
     quantity: "roof",
     block: true,
     read(input, reading) {

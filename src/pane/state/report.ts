@@ -58,7 +58,7 @@ export function report(inputs: Inputs): Report {
     ...columns(inputs, spec, null, (place?.wing === undefined && whole) || problems, (letter) =>
       place?.wing === letter ? whole! : wrong(letter),
     ),
-    general: allRead && place === null ? fieldText(model) : null,
+    general: allRead && place === null ? fieldText(model, true) : null,
   };
 }
 
@@ -120,6 +120,8 @@ export function faultyField({ messages, wings }: Pick<Report, "messages" | "wing
 function placeOf(failure: Failure): FieldPlace | null {
   const place = failure instanceof Refusal ? failure.place : null;
   if (typeof place?.row !== "string") return null;
-  const row = place.row as BlockRow;
-  return place.wing === undefined ? { row } : { row, wing: place.wing };
+  const { row, wing } = place;
+  // What has no field is said of the roof as a whole.
+  if (!(wing === undefined ? ROWS : WING_ROWS).some((one) => one === row)) return null;
+  return wing === undefined ? { row: row as Row } : { row: row as WingRow, wing };
 }

@@ -1,4 +1,5 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { slowSheetTexts } from "./slowSheetTexts.ts";
 
 const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
 const listed = (items: readonly string[], most = 8) =>
@@ -152,23 +153,12 @@ export const texts = {
   onNewSheets: "on new sheets",
   atSelection: (cell: string) => `at the selected cell, ${cell}`,
   fill: "Fill the sheet",
-  copyPlain: "Copy this sheet with plain values",
-  plainSheet: (sheet: string) => `${sheet} plain`,
-  plainCopied: (sheet: string, copy: string) =>
-    `${copy} holds what ${sheet} shows, without formulas. It does not follow the roof.`,
+  ...slowSheetTexts,
   nothingChosen: "Choose at least one thing to write.",
   fixFirst: (row: string) => `Nothing was written. Fix ${row} first.`,
   fixGeneral: (words: string) => `Nothing was written. ${words}`,
   notNow: (table: string, why: string) => `${table} cannot be made of this roof: ${why}`,
   written: (title: string, at: string) => `${title} written to ${at}.`,
-  writing: (done: number, of: number) => `Writing, ${done} of ${of} cells`,
-  working: "Working it out",
-  stop: "Stop",
-  stopped: "Stopped. Nothing was written.",
-  failed: (why: string) => `Nothing was written. ${why}`,
-  noAnswer:
-    "The sheet has not answered for 10 seconds. It may still do what was asked: look at it before you try again.",
-  undoFailed: (why: string) => `The undo is not finished. ${why} Press it again.`,
   takeBack: (title: string) => `Undo this fill: ${title}`,
   takenBack: (title: string) => `Undone: ${title}.`,
   notTakenBack: (cells: readonly string[]) =>
@@ -270,8 +260,6 @@ export const texts = {
   paper: "Paper",
   perPage: "Cards to a page",
   printCards: "Print the cut cards",
-  noPrint: "No print window came: printing is switched off here.",
-  printElsewhere: "Open it in the browser and print there",
   cardsIntoSheet: "Insert the cards into the sheet as pictures",
   cardsDrawn: "These do not update. Insert them again after a change.",
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { drawCorner } from "../../src/drawing/views/drawCorner.ts";
 import { drawFrame3d } from "../../src/drawing/views/drawFrame3d.ts";
 import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
+import { drawValley } from "../../src/drawing/views/drawValley.ts";
 import { roofRing } from "../../src/drawing/views/roofRing.ts";
 import { polygonArea } from "../../src/geometry/polygon.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
@@ -20,6 +22,11 @@ function wingedDrawings(spec: RoofSpec, { width }: { width: number }): [string, 
   return [
     ["plan", drawPlan(frame, pieces, options)],
     ["frame", drawFrame3d(frame, pieces, options)],
+    ["corner", drawCorner(frame, pieces, options)],
+    ...spec.wings.map(({ letter }): [string, string] => [
+      `valleys ${letter}`,
+      drawValley(frame, pieces, letter, options),
+    ]),
   ];
 }
 

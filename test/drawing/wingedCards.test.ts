@@ -30,9 +30,11 @@ const steps = (spec: RoofSpec, mark: string): string =>
 describe("cut cards of a roof with wings", () => {
   it.each(ROOFS)("every piece has one, told in full, its drawing without a text on another: %s", (_, spec) => {
     const { pieces, cards } = cardsOf(spec);
-    expect(pieces.map(({ mark }) => mark).filter((mark) => !cards.some((card) => card.mark === mark))).toEqual([]);
+    expect(
+      pieces.map(({ mark }) => mark).filter((mark) => !cards.some((card) => card.mark.split(", ").includes(mark))),
+    ).toEqual([]);
     for (const { mark, steps, drawing } of cards) {
-      expect([mark, steps.join(" ")]).not.toEqual([mark, expect.stringMatching(/NaN|undefined|Infinity|null|-\d/)]);
+      expect([mark, steps.join(" ")]).not.toEqual([mark, expect.stringMatching(/NaN|undefined|Infinity|null| -\d/)]);
       for (const [width, brief] of [
         [345, true],
         [900, false],

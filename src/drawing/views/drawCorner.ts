@@ -39,8 +39,10 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
 
   const room = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => textWidth(text, size))) + 13;
   const left = room(onEnd.map(({ piece }) => length(piece.foot.mark!)));
-  const right = room(onMain.map(({ piece }) => length(piece.head.mark!)));
-  const above = alike ? 0 : room(onEnd.map(({ piece }) => length(piece.head.mark!)));
+  const upFace = (face: "left" | "right") =>
+    hip.outline.marks.filter((mark) => mark.face === face).map(({ at }) => length(at));
+  const right = room(upFace("right"));
+  const above = alike ? 0 : room(upFace("left"));
   const below = room(onMain.map(({ piece }) => length(piece.foot.mark!)));
   const air = 2 * frame.spec.rafter.thickness;
   const reach = { x: main.king + air, y: end.king + air };

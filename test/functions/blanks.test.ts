@@ -48,9 +48,9 @@ describe("an empty cell for an optional argument", () => {
       if (parameter.block) expect(await answers(definition, i, [[0]])).toEqual(as0.refused);
     },
   );
-  it("means 0 for the kerf alone, and the guide has every optional argument", () => {
+  it("means 0 for the kerf and the trim alone, and the guide has every optional argument", () => {
     const names = new Set(optional.map(({ parameter }: { parameter: Parameter }) => parameter.name));
     expect([...GUIDE.keys()].sort()).toEqual([...names].sort());
-    expect([...GUIDE].filter(([, as0]) => as0 === "0 is meant").map(([name]) => name)).toEqual(["kerf"]);
+    expect([...GUIDE].filter(([, as0]) => as0 === "0 is meant").map(([name]) => name)).toEqual(["kerf", "trim"]);
   });
 });

@@ -1,6 +1,7 @@
 import { rangeNode, sheetNode } from "./excelFakeNodes.ts";
 import { strict } from "./strictNode.ts";
 import { FakeBook, type BookEvent } from "./fakeBook.ts";
+import { namedPlace } from "./namedPlace.ts";
 import { FakeSheet, excelError } from "./fakeSheet.ts";
 
 /** Excel on the web refuses a request or an answer that weighs more ("Resource limits and performance optimization for Office Add-ins"). */
@@ -15,8 +16,6 @@ const CALL_BYTES = 200;
  * request half done, and counts syncs.
  */
 export class ExcelFake extends FakeBook {
-  /** Names of the workbook, with the formula that each stands for. */
-  names = new Map<string, string>();
   syncs = 0;
   /** Fails so many syncs from that number on, counted from 1: before anything is done, half-way, or after everything is (the answer is lost). */
   fault: { readonly sync: number; readonly calls: number; readonly when: "before" | "half-way" | "after" } | null =
@@ -94,7 +93,7 @@ function namesNode(context: FakeContext): unknown {
       write: { formula: (text: string) => () => void app.names.set(key(name)!, text) },
       call: {
         getRangeOrNullObject: () => {
-          const place = placeOf(formula());
+          const place = namedPlace(formula());
           const sheet = place && app.sheet(place.sheet);
           return rangeNode(
             context,
@@ -120,22 +119,6 @@ function namesNode(context: FakeContext): unknown {
       },
     },
   });
-}
-
-/** "=Bid!$A$5:$B$9" as a place; undefined for any other formula. */
-function placeOf(formula: string) {
-  const found = /^=(?:'((?:[^']|'')+)'|(\w+))!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?$/.exec(formula);
-  if (!found) return undefined;
-  const [, quoted, plain, left, top, right = left, bottom = top] = found;
-  const column = (letters: string) => [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  const [row, from] = [Number(top) - 1, column(left!)];
-  return {
-    sheet: quoted?.replaceAll("''", "'") ?? plain!,
-    row,
-    column: from,
-    rows: Number(bottom) - row,
-    columns: column(right!) - from + 1,
-  };
 }
 
 function workbookNode(context: FakeContext): unknown {

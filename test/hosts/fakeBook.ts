@@ -15,6 +15,8 @@ export abstract class FakeBook {
   /** What `formulas` gives in a cell that another cell's formula spilled into: documents leave it open. */
   spilledFormulas: "value" | "parent" = "value";
   settings = new Map<string, unknown>();
+  /** Names of the workbook, with the formula that each stands for. */
+  names = new Map<string, string>();
   calculationMode = "Automatic";
 
   /** Tells whoever listens. */

@@ -235,7 +235,8 @@ function rafterOf(
     spot: corner?.kind === "hip" ? beside(corner, plane, offsetOf(station, corner)) : onPlane(plane, at, 0),
     of,
     slid,
-    offset: corner && offsetOf(station, corner),
+    // No -0, over an inner corner.
+    offset: corner && offsetOf(station, corner) + 0,
     foot,
     head,
     tailCut,

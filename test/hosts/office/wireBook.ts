@@ -1,6 +1,7 @@
 import type { FakeBook } from "../fakeBook.ts";
 import { used } from "../fakeCells.ts";
 import { excelError, FakeSheet } from "../fakeSheet.ts";
+import { namedPlace } from "../namedPlace.ts";
 import { NOTHING } from "./richApi.ts";
 import { WireRange } from "./wireRange.ts";
 
@@ -26,6 +27,9 @@ export class WireBook {
       GetItemOrNullObject: (key: string) => (settings.has(key) ? one(key) : NOTHING),
     };
   }
+  get Names(): WireNames {
+    return new WireNames(this.#book, this.references);
+  }
   GetSelectedRange(): WireRange {
     if (this.#book.chartSelected) throw excelError("InvalidSelection", "The current selection is invalid.");
     return new WireRange(this.#book, this.references, this.#book.active, this.#book.selected);
@@ -36,6 +40,52 @@ export class WireBook {
   }
   _RemoveReference(id: string): void {
     this.references.delete(id);
+  }
+}
+
+/** The names of the workbook. */
+class WireNames {
+  readonly #book: FakeBook;
+  readonly #references: Map<string, object>;
+  constructor(book: FakeBook, references: Map<string, object>) {
+    [this.#book, this.#references] = [book, references];
+  }
+  get Items(): object[] {
+    return [...this.#book.names.keys()].map((name) => this.#one(name));
+  }
+  GetItemOrNullObject(name: string): unknown {
+    return this.#book.names.has(name) ? this.#one(name) : NOTHING;
+  }
+  GetItemAt(index: number): object {
+    return this.Items[index]!;
+  }
+  Add(name: string, formula: string): object {
+    if (this.#book.names.has(name)) throw excelError("InvalidArgument", `${name} is there already`);
+    this.#book.names.set(name, formula);
+    return this.#one(name);
+  }
+  #one(name: string): object {
+    return new WireName(this.#book, this.#references, name);
+  }
+}
+
+class WireName {
+  readonly #book: FakeBook;
+  readonly #references: Map<string, object>;
+  readonly Name: string;
+  constructor(book: FakeBook, references: Map<string, object>, name: string) {
+    [this.#book, this.#references, this.Name] = [book, references, name];
+  }
+  get Formula(): string {
+    return this.#book.names.get(this.Name)!;
+  }
+  set Formula(formula) {
+    this.#book.names.set(this.Name, formula);
+  }
+  GetRangeOrNullObject(): unknown {
+    const place = namedPlace(this.Formula);
+    const sheet = place && this.#book.sheet(place.sheet);
+    return sheet ? new WireRange(this.#book, this.#references, sheet, place) : NOTHING;
   }
 }
 

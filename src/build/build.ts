@@ -14,7 +14,7 @@ import { writeHelp } from "./writeHelp.ts";
 const VERSION = (JSON.parse(readFileSync("package.json", "utf8")) as { version: string }).version;
 
 /** Most bytes of the pane's script and style after gzip, Office.js aside. */
-export const BUDGET = 145_000;
+export const BUDGET = 160_000;
 
 /** Where the built add-in is; the bench is beside it, for it is not published with it. */
 export const EXCEL = "dist/excel";

@@ -1,8 +1,10 @@
 import { slopeAngle } from "../../geometry/angle.ts";
-import { MM_PER_INCH } from "../../measure/unit.ts";
-import { hipsIn, ridgeIn, type Frame } from "../frame/frame.ts";
-import { toeBelowHip } from "../frame/notes.ts";
+import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
+import type { RoofPlane } from "../frame/blocks.ts";
+import { hipsIn, ridgeIn, valleysIn, type Frame } from "../frame/frame.ts";
+import { proudPast, toeBelowHip, toeBelowLong, toeBelowValley } from "../frame/notes.ts";
 import type { Piece } from "../frame/piece.ts";
+import type { Section } from "../frame/roofSpec.ts";
 import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
 import { sawReaches } from "../members/sawReach.ts";
 import { plateMarks } from "./plateMarks.ts";
@@ -26,6 +28,14 @@ export type CautionKind =
   | "jacks' tilt"
   | "hip's tilt"
   | "widest bay"
+  | "valley thickness"
+  | "valley depth"
+  | "toe below valley"
+  | "valley proud"
+  | "toe below long valley"
+  | "valley pieces' tilt"
+  | "valley's tilt"
+  | "broken hip"
   | "sizing";
 
 /** One thing that an inspector looks at: the figure here, and the published one where there is one. */
@@ -33,6 +43,8 @@ export interface Caution {
   readonly kind: CautionKind;
   /** The side that it is of, Both where the sides have the same figures; null where it is of no side. */
   readonly side: "Main" | "End" | "Both" | null;
+  /** The letter of the wing that it is of; "" for the main roof. */
+  readonly wing: string;
   readonly measure: "length" | "angle" | "pitch";
   /** null where the roof has no such thing. */
   readonly here: number | null;
@@ -69,35 +81,9 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
   const hip = hipsIn(frame)[0]!;
   const ridge = ridgeIn(frame)?.section ?? null;
   const cutEnd = Math.max(...[hip.near, hip.far].map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
-  const length = (
-    kind: CautionKind,
-    here: number | null,
-    limit: "least" | "most" | "about" | null = null,
-    value = 0,
-    side: "Main" | "End" | "Both" | null = null,
-  ): Caution => ({
-    kind,
-    side,
-    measure: "length",
-    here,
-    limit: limit && { kind: limit, value },
-    outside: isOutside(here, limit, value),
-  });
-  const tilt = (kind: CautionKind, here: number, thickness: number, side: "Main" | "End" | "Both" | null): Caution => ({
-    ...length(kind, here, null, 0, side),
-    measure: "angle",
-    outside: !sawReaches(here, thickness, unit),
-  });
-  const sides = [["Main", hip.near] as const, ["End", hip.far] as const].map(([side, { pitch, tan, plane }]) => [
-    { ...length("pitch", pitch, "least", 3 / 12, side), measure: "pitch" as const },
-    length("seat", plane.seat, "least", PUBLISHED.seat[unit], side),
-    ...(plane.overhang > 0
-      ? [
-          length("wood left", rafter.depth - notchOfSeat(pitch, plane.seat), "least", PUBLISHED.woodLeft[unit], side),
-          length("tail", plane.overhang, "most", PUBLISHED.tail[unit], side),
-        ]
-      : [length("notch", notchOfSeat(pitch, plane.seat), "most", rafter.depth / 4, side)]),
-    tilt("jacks' tilt", slopeAngle(tan), rafter.thickness, side),
+  const sides = [["Main", hip.near] as const, ["End", hip.far] as const].map(([side, { tan, plane }]) => [
+    ...planeCautions(plane, rafter, unit, { side }),
+    tilt("jacks' tilt", slopeAngle(tan), rafter.thickness, unit, { side }),
   ]);
   const hipPiece =
     pieces.find(({ member }) => member === "hip") ?? pieces.find(({ member }) => member === "broken hip")!;
@@ -115,11 +101,98 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
     length("hip's heel", hipPiece.heel, "least", PUBLISHED.abovePlate[unit]),
     length("toe below hip", Math.max(0, ...[hip.near, hip.far].map((side) => toeBelowHip(frame, hip, side))), "most"),
     length("jacks proud", Math.max(hip.near.proud, hip.far.proud), "most"),
-    tilt("hip's tilt", Math.max(...hip.tilts), spec.hip.thickness, null),
+    tilt("hip's tilt", Math.max(...hip.tilts), spec.hip.thickness, unit),
     length("widest bay", Math.max(...bays), "most", spec.spacing),
+    ...wingCautions(frame),
     length("sizing", null),
   ];
   return [...all.filter(({ outside }) => outside), ...all.filter(({ outside }) => !outside)];
+}
+
+type Place = Partial<Pick<Caution, "side" | "wing">>;
+
+function length(
+  kind: CautionKind,
+  here: number | null,
+  limit: "least" | "most" | "about" | null = null,
+  value = 0,
+  { side = null, wing = "" }: Place = {},
+): Caution {
+  return {
+    kind,
+    side,
+    wing,
+    measure: "length",
+    here,
+    limit: limit && { kind: limit, value },
+    outside: isOutside(here, limit, value),
+  };
+}
+
+function tilt(kind: CautionKind, here: number, thickness: number, unit: Unit, place: Place = {}): Caution {
+  return { ...length(kind, here, null, 0, place), measure: "angle", outside: !sawReaches(here, thickness, unit) };
+}
+
+/** What is looked at on every plane: its pitch, and its rafters at the plate. */
+function planeCautions(
+  { pitch, seat, overhang }: Pick<RoofPlane, "pitch" | "seat" | "overhang">,
+  rafter: Section,
+  unit: Unit,
+  place: Place,
+): Caution[] {
+  const notch = notchOfSeat(pitch, seat);
+  return [
+    { ...length("pitch", pitch, "least", 3 / 12, place), measure: "pitch" },
+    length("seat", seat, "least", PUBLISHED.seat[unit], place),
+    ...(overhang > 0
+      ? [
+          length("wood left", rafter.depth - notch, "least", PUBLISHED.woodLeft[unit], place),
+          length("tail", overhang, "most", PUBLISHED.tail[unit], place),
+        ]
+      : [length("notch", notch, "most", rafter.depth / 4, place)]),
+  ];
+}
+
+/** What wings add: valleys as R802.4.3 has them, each wing's planes, and what nothing but other boards carries. */
+function wingCautions(frame: Frame): Caution[] {
+  const { spec, blocks } = frame;
+  const { valley, rafter, unit } = spec;
+  const valleys = valleysIn(frame);
+  if (valleys.length === 0) return [];
+  const sides = valleys.flatMap((one) => [one.near, one.far].map((side) => ({ one, side })));
+  const cutEnd = Math.max(...sides.map(({ side }) => plumbDepthOf(side.pitch, rafter.depth)));
+  const toe = Math.max(0, ...sides.map(({ one, side }) => toeBelowValley(frame, one, side)));
+  const long = valleys.filter(({ role }) => role === "supporting");
+  return [
+    length("valley thickness", valley.thickness, "least", PUBLISHED.twoNominal[unit]),
+    length("valley depth", valley.depth, "least", cutEnd),
+    length("toe below valley", toe, "most"),
+    ...(long.length === 0
+      ? []
+      : [
+          length("valley proud", Math.max(...long.map(proudPast)), "most"),
+          length("toe below long valley", Math.max(...valleys.map(toeBelowLong)), "most"),
+        ]),
+    tilt("valley pieces' tilt", slopeAngle(Math.max(...sides.map(({ side }) => side.tan))), rafter.thickness, unit),
+    tilt("valley's tilt", Math.max(0, ...valleys.flatMap(({ tilts }) => tilts)), valley.thickness, unit),
+    ...(hipsIn(frame).some(({ start }) => start > 0) ? [{ ...length("broken hip", null), outside: true }] : []),
+    ...blocks.flatMap(({ wing, sides: own, ends }) => {
+      if (wing === null) return [];
+      const planes = [...own, ...ends.filter((end) => end !== null)];
+      const deepest = Math.max(...planes.map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
+      const all = planes.flatMap((plane) => planeCautions(plane, rafter, unit, { wing: wing.letter }));
+      return [
+        ...all.filter((one) => worst(all, one.kind) === one),
+        length("ridge depth", wing.spec.ridge.depth, "least", deepest, { wing: wing.letter }),
+      ];
+    }),
+  ];
+}
+
+/** Of the same figure of several planes the one that lies worst. */
+function worst(all: readonly Caution[], of: CautionKind): Caution {
+  const own = all.filter(({ kind }) => kind === of);
+  return own.reduce((a, b) => ((b.limit?.kind === "most" ? b.here! > a.here! : b.here! < a.here!) ? b : a));
 }
 
 function isOutside(here: number | null, limit: "least" | "most" | "about" | null, value: number): boolean {

@@ -3,6 +3,8 @@ import { describe, expect, it } from "vitest";
 import { cautions } from "../../../src/roof/tables/cautions.ts";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
 import { rows } from "../../functions/asked.ts";
+import { wingedCases } from "../../solids/wings/cases.ts";
+import { modelOf } from "../../solids/wings/frameOf.ts";
 import { anyFrame, framed } from "../anySpec.ts";
 
 const of = (change: Parameters<typeof framed>[0]) => {
@@ -19,6 +21,23 @@ const most = (value: number) => ({ kind: "most", value: expect.closeTo(value, 9)
 
 // Published figures: International Residential Code 2021, by section in each line.
 describe("cautions", () => {
+  it("with a wing: a broken hip's foot always, valleys as R802.4.3 has them, and each wing's planes", () => {
+    const { frame, pieces: cut } = modelOf(wingedCases["an L, flush left, lower ridge"]!);
+    const all = cautions(frame, cut);
+    expect(all.find(({ kind }) => kind === "broken hip")).toMatchObject({ here: null, outside: true });
+    const of = (kind: string) => all.filter((one) => one.kind === kind).map(({ here, limit }) => [here, limit?.value]);
+    const cutEnd = expect.closeTo(5.5 * Math.sqrt(1.25), 9) as number;
+    expect(of("valley thickness")).toEqual([[1.5, 1.5]]);
+    expect(of("valley depth")).toEqual([[7.25, cutEnd]]);
+    expect(of("ridge depth")).toEqual([
+      [7.25, cutEnd],
+      [7.25, cutEnd],
+    ]);
+    expect(all.filter(({ wing }) => wing === "A").map(({ kind }) => kind)).toEqual(
+      expect.arrayContaining(["pitch", "seat", "wood left", "tail", "ridge depth"]),
+    );
+  });
+
   it("a plain roof's figures", () => {
     const here = of({ overhang: 16 });
     const cutEnd = 5.5 * Math.sqrt(1.25);

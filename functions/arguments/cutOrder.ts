@@ -165,5 +165,7 @@ function shared(
   if (known) return known;
   const plan = planCuts(pieces, boards, cuts);
   plans.set(key, plan);
+  // A search that could not be loaded is tried again at the next call.
+  void plan.catch(() => plans.delete(key));
   return plan;
 }

@@ -17,7 +17,14 @@ export function excelWebpack(
     target: ["web", "es2022"],
     devtool: ({ production: false, maps: "source-map", development: "inline-source-map" } as const)[made],
     entry: { pane: "./src/pages/excel/paneMain.ts", print: "./src/pages/excel/printMain.ts" },
-    output: { path: resolve(folder), filename: "[name].js" },
+    output: {
+      path: resolve(folder),
+      filename: "[name].js",
+      // Loaded on demand. The hash in the address keeps an old one from being taken out of a cache.
+      chunkFilename: "pane.[name].js?[contenthash:8]",
+      publicPath: "",
+      globalObject: "globalThis",
+    },
     module: {
       rules: [
         ...pageRules,

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
-import { BUDGET, build } from "../../src/build/build.ts";
+import { BUDGET, build, LATER_BUDGET, type PaneSize } from "../../src/build/build.ts";
 import { excelWebpack } from "../../src/build/excelWebpack.ts";
 import type { ExcelMetadata } from "../../src/registry/excelMetadata.ts";
 import { FakeError } from "../hosts/customFunctionsFake.ts";
@@ -12,7 +12,7 @@ import { FakeError } from "../hosts/customFunctionsFake.ts";
 const BASE = "https://example.org/longpoint";
 const folder = mkdtempSync(join(tmpdir(), "longpoint-"));
 const file = (name: string) => readFileSync(join(folder, name), "utf8");
-let size = 0;
+let size: PaneSize;
 
 describe("the Excel build", () => {
   beforeAll(async () => {
@@ -63,11 +63,16 @@ describe("the Excel build", () => {
     expect(`${file("manifest.xml")}${file("functions.json")}`).not.toContain("localhost");
   });
   it("stays small: nothing of the embedded sheet or the workbook writer is in it", () => {
-    expect(size).toBeLessThanOrEqual(BUDGET);
-    const { sources } = JSON.parse(file("pane.js.map")) as { sources: string[] };
-    expect(sources.some((source) => source.includes("src/hosts/excel/excelHost.ts"))).toBe(true);
+    expect(size.first).toBeLessThanOrEqual(BUDGET);
+    expect(size.later).toBeLessThanOrEqual(LATER_BUDGET);
+    const later = ["pane.parts.js", "pane.search.js"];
+    expect(readdirSync(folder).filter((name) => /^pane\..*js$/.test(name))).toEqual(["pane.js", ...later]);
+    const sourcesOf = (name: string) => (JSON.parse(file(`${name}.map`)) as { sources: string[] }).sources;
+    const first = sourcesOf("pane.js");
+    expect(first.some((source) => source.includes("src/hosts/excel/excelHost.ts"))).toBe(true);
+    expect(first.filter((source) => /src\/cutting\/search\/|orderSection|drawFrame3d/.test(source))).toEqual([]);
     expect(
-      sources.filter((source) =>
+      [...first, ...later.flatMap(sourcesOf)].filter((source) =>
         /node_modules\/(@univerjs|hucre|react|react-dom|rxjs)\/|src\/(xlsx|build|hosts\/(embedded|terminal))\//.test(
           source,
         ),

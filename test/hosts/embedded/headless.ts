@@ -1,6 +1,10 @@
 import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { CellValueType, ICommandService } from "@univerjs/core";
-import { SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import {
+  LexerTreeBuilder,
+  SetFormulaCalculationResultMutation,
+  SetFormulaCalculationStartMutation,
+} from "@univerjs/engine-formula";
 import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
 import { functions } from "../../../functions/index.ts";
 import { embeddedHost } from "../../../src/hosts/embedded/embeddedHost.ts";
@@ -16,6 +20,8 @@ export interface Headless {
   readonly sheet: EmbeddedSheet;
   readonly host: Host;
   readonly commands: ICommandService;
+  /** What cuts formulas into their parts. */
+  readonly lexer: LexerTreeBuilder;
   /** As if typed: "=" begins a formula, other text stays text, "" empties the cell. */
   type(a1: string, content: string | number): void;
   typeAt(range: FRange, content: string | number): void;
@@ -66,6 +72,7 @@ export function headless(
     sheet,
     host,
     commands,
+    lexer: univer.__getInjector().get(LexerTreeBuilder),
     worksheet,
     range,
     typeAt,

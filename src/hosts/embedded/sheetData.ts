@@ -40,7 +40,7 @@ export function sheetData({
       LEAST_COLUMNS,
       columns.length,
       last((m) => m.column + m.columns),
-      ...rows.map((row) => row.length + 2),
+      rows.reduce((most, row) => Math.max(most, row.length + 2), 0),
     ),
     columnData: Object.fromEntries(
       columns.flatMap((line, i) =>

@@ -1,17 +1,25 @@
 import { bookOf } from "../../hosts/embedded/bookOf.ts";
 import type { EmbeddedSheet } from "../../hosts/embedded/runningSheet.ts";
+import { element } from "./element.ts";
 import "./fileBar.css";
 import { fileWords } from "./fileWords.ts";
 import { leaveGuard } from "../../hosts/embedded/leaveGuard.ts";
 import { openBook } from "../../hosts/embedded/openBook.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
 import { whenCalculated } from "../../hosts/embedded/whenCalculated.ts";
+import { printSheet } from "./printSheet.ts";
 import type { Start } from "./startBook.ts";
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-/** The bar above the sheet: opens a sample or a file of the user's, saves the sheets as a file, and says what was not kept. */
-export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): void {
+/** What the bar does, for the page's keys. */
+export interface FileActions {
+  save(): void;
+  print(): void;
+}
+
+/** The bar above the sheet: opens a sample or a file of the user's, saves the sheets as a file, prints, and says what was not kept. */
+export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): FileActions {
   let { title } = start.book;
   const guard = leaveGuard(sheet);
   const samples = element("select", {}, [
@@ -20,13 +28,14 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
   ]);
   const open = element("button", { type: "button", textContent: fileWords.open });
   const save = element("button", { type: "button", textContent: fileWords.save });
+  const print = element("button", { type: "button", textContent: fileWords.print.button });
   const file = element("input", { type: "file", accept: `.xlsx,${TYPE}`, hidden: true });
   const says = element("p", {});
   says.setAttribute("role", "status");
   const close = element("button", { type: "button", textContent: "×", className: "close" });
   close.setAttribute("aria-label", fileWords.close);
   const message = element("div", { className: "message" }, [says, close]);
-  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, file, message);
+  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, print, file, message);
 
   const say = (text: string) => {
     says.textContent = text;
@@ -34,7 +43,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
   };
   /** One thing at a time: a second press would open a file into a file. */
   const busy = async (doing: string, work: () => Promise<string>) => {
-    const controls = [samples, open, save];
+    const controls = [samples, open, save, print];
     const focused = controls.find((control) => control === document.activeElement);
     for (const control of controls) control.disabled = true;
     say(doing);
@@ -70,35 +79,31 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
         () => void (file.value = ""),
       );
   });
-  save.addEventListener(
-    "click",
-    () =>
-      void busy(fileWords.saving, async () => {
-        try {
-          const { writeBook } = await import("../../xlsx/writeBook.ts");
-          await whenCalculated(sheet);
-          const { book, left } = bookOf(sheet, title);
-          const name = `${fileName(title)}.xlsx`;
-          download(await writeBook(book), name);
-          guard.saved();
-          return fileWords.saved(name, book.sheets.length, left);
-        } catch (error) {
-          return fileWords.notSaved((error as Error).message);
-        }
-      }),
-  );
+  const saveNow = () =>
+    void busy(fileWords.saving, async () => {
+      try {
+        const { writeBook } = await import("../../xlsx/writeBook.ts");
+        await whenCalculated(sheet);
+        const { book, left } = bookOf(sheet, title);
+        const name = `${fileName(title)}.xlsx`;
+        download(await writeBook(book), name);
+        guard.saved();
+        return fileWords.saved(name, book.sheets.length, left);
+      } catch (error) {
+        return fileWords.notSaved((error as Error).message);
+      }
+    });
+  const printNow = () =>
+    void busy("", async () => {
+      await whenCalculated(sheet);
+      return printSheet(sheet, title);
+    });
+  save.addEventListener("click", saveNow);
+  print.addEventListener("click", printNow);
   close.addEventListener("click", () => say(""));
   say(start.says);
-}
-
-function element<Tag extends keyof HTMLElementTagNameMap>(
-  tag: Tag,
-  has: Partial<HTMLElementTagNameMap[Tag]>,
-  children: readonly (Node | string)[] = [],
-): HTMLElementTagNameMap[Tag] {
-  const made = Object.assign(document.createElement(tag), has);
-  made.append(...children);
-  return made;
+  // A key pressed while something is under way asks for nothing more.
+  return { save: () => save.disabled || saveNow(), print: () => print.disabled || printNow() };
 }
 
 function download(bytes: Uint8Array, name: string): void {

@@ -27,6 +27,24 @@ export const fileWords = {
     ]
       .filter(Boolean)
       .join(" "),
+  print: {
+    button: "Print",
+    ask: "Print what?",
+    sheet: (place: string) => `The sheet, ${place}`,
+    selection: (place: string) => `The selection, ${place}`,
+    cancel: "Cancel",
+    title: (place: string) => `${place} for the printer`,
+    nothing: "There is nothing on this sheet to print.",
+    done: (place: string) => `${place} went to the printer.`,
+  },
+  find: {
+    label: "Find in all sheets",
+    next: "Next",
+    previous: "Previous",
+    close: "Close the search",
+    found: (at: number, of: number) => `${at} of ${of}`,
+    nothing: (text: string) => `No cell holds "${text}".`,
+  },
   notSaved: (why: string) => `The workbook was not saved: ${why}`,
 } as const;
 

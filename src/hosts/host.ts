@@ -37,6 +37,11 @@ export interface Host {
   /** Selects an area and brings it into view. */
   show(area: Area): Promise<void>;
 
+  /** The names of the workbook, each with the area it stands for now, for the sheet moves a name with its cells; null where that is none, or its cells are gone. */
+  namedAreas(): Promise<ReadonlyMap<string, Area | null>>;
+  /** Gives an area a name that formulas on any sheet may use, or moves that name to it. */
+  nameArea(name: string, area: Area): Promise<void>;
+
   /** Small texts kept inside the workbook, by key. */
   remember(key: string, text: string): Promise<void>;
   recall(key: string): Promise<string | null>;

@@ -1,4 +1,4 @@
-import { sheetNode } from "./excelFakeNodes.ts";
+import { rangeNode, sheetNode } from "./excelFakeNodes.ts";
 import { strict } from "./strictNode.ts";
 import { FakeSheet, excelError, type FakeCell } from "./fakeSheet.ts";
 
@@ -24,6 +24,8 @@ export class ExcelFake {
   /** What `formulas` gives in a cell that another cell's formula spilled into: documents leave it open. */
   spilledFormulas: "value" | "parent" = "value";
   settings = new Map<string, unknown>();
+  /** Names of the workbook, with the formula that each stands for. */
+  names = new Map<string, string>();
   syncs = 0;
   /** Runs that ended with work not synced. */
   unsynced = 0;
@@ -128,6 +130,61 @@ export class FakeContext {
   }
 }
 
+function namesNode(context: FakeContext): unknown {
+  const { app } = context;
+  const key = (name: string) => [...app.names.keys()].find((one) => one.toLowerCase() === name.toLowerCase());
+  const item = (name: string, orNull: boolean) => {
+    const formula = () => app.names.get(key(name) ?? "") ?? "";
+    return strict(context, "NamedItem", {
+      ...(orNull ? { missing: () => key(name) === undefined } : {}),
+      read: { name: () => key(name), formula },
+      write: { formula: (text: string) => () => void app.names.set(key(name)!, text) },
+      call: {
+        getRangeOrNullObject: () => {
+          const place = placeOf(formula());
+          const sheet = place && app.sheet(place.sheet);
+          return rangeNode(
+            context,
+            () => sheet!,
+            () => place!,
+            () => !sheet,
+          );
+        },
+      },
+    });
+  };
+  return strict(context, "NamedItemCollection", {
+    read: { items: () => [...app.names.keys()].map((name) => item(name, false)) },
+    call: {
+      getItemOrNullObject: (name: string) => item(name, true),
+      add: (name: string, formula: unknown) => {
+        if (!/^[A-Za-z_\\][\w.]*$/.test(name) || /^[A-Za-z]{1,3}\d+$/.test(name))
+          throw excelError("InvalidArgument", name);
+        context.queue.push(() => {
+          if (key(name) !== undefined) throw excelError("InvalidArgument", `${name} is there already`);
+          app.names.set(name, String(formula));
+        });
+      },
+    },
+  });
+}
+
+/** "=Bid!$A$5:$B$9" as a place; undefined for any other formula. */
+function placeOf(formula: string) {
+  const found = /^=(?:'((?:[^']|'')+)'|(\w+))!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?$/.exec(formula);
+  if (!found) return undefined;
+  const [, quoted, plain, left, top, right = left, bottom = top] = found;
+  const column = (letters: string) => [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  const [row, from] = [Number(top) - 1, column(left!)];
+  return {
+    sheet: quoted?.replaceAll("''", "'") ?? plain!,
+    row,
+    column: from,
+    rows: Number(bottom) - row,
+    columns: column(right!) - from + 1,
+  };
+}
+
 function workbookNode(context: FakeContext): unknown {
   const { app } = context;
   const listening = (event: keyof ExcelFake["handlers"]) => ({
@@ -178,6 +235,7 @@ function workbookNode(context: FakeContext): unknown {
   return {
     worksheets,
     settings,
+    names: namesNode(context),
     onSelectionChanged: listening("selection"),
     getSelectedRange: () => selectedRange(false),
     getActiveCell: () => selectedRange(true),

@@ -67,7 +67,12 @@ export function sheetNode(context: FakeContext, key: string, orNull: boolean): u
   });
 }
 
-function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Place, missing?: () => boolean): any {
+export function rangeNode(
+  context: FakeContext,
+  data: () => FakeSheet,
+  place: () => Place,
+  missing?: () => boolean,
+): any {
   const each = <T>(visit: (row: number, column: number) => T): T[][] => {
     const { row, column, rows, columns } = place();
     context.carry(rows, columns);

@@ -6,6 +6,7 @@ const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 /** One sheet that is a list of rows, and what the port needs of it. */
 export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {}) {
   const kept = new Map<string, string>();
+  const names = new Map<string, Area | null>();
   const [changes, others]: [(() => void)[], (() => void)[]] = [[], []];
   const host: Host = {
     selection: async () => ({ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }),
@@ -18,13 +19,16 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
       ),
     blockAround: async () => ({ sheet: "Bid", row: 0, column: 0, rows: rows.length, columns: 2 }),
     write: async (step: WriteStep) => {
-      for (const { row, column, cells } of step.blocks) rows[row]![column] = cells[0]![0]!.content;
+      for (const { row, column, cells } of step.blocks)
+        cells.forEach((line, i) => line.forEach((cell, j) => cell && (rows[row + i]![column + j] = cell.content)));
       return { title: step.title, areas: [{ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 }] };
     },
     occupied: async () => [],
     takeBack: async () => [],
     messageAt: async () => null,
     show: async () => undefined,
+    namedAreas: async () => new Map(names),
+    nameArea: async (name, area) => void names.set(name, area),
     remember: async (key, text) => void kept.set(key, text),
     recall: async (key) => kept.get(key) ?? null,
     onOtherWorkbook: (listener) => (others.push(listener), () => void others.splice(0)),
@@ -33,6 +37,7 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
   return {
     host,
     kept,
+    names,
     change: () => changes.forEach((listener) => listener()),
     replace: () => others.forEach((listener) => listener()),
   };

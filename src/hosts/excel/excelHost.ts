@@ -2,6 +2,7 @@ import type { Area, Host } from "../host.ts";
 import { Receipts } from "../receipts.ts";
 import { inExcel } from "./inExcel.ts";
 import { listen } from "./listen.ts";
+import { namedAreas, nameArea } from "./namedAreas.ts";
 import { occupied } from "./occupied.ts";
 import { picture } from "./picture.ts";
 import type { Undo } from "./putBack.ts";
@@ -72,6 +73,8 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
         rangeOf(sheet, area).select();
         await context.sync();
       }),
+    namedAreas,
+    nameArea,
     remember: (key, text) =>
       inExcel(async (context) => {
         context.workbook.settings.add(key, text);

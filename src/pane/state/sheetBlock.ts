@@ -1,4 +1,4 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { ROWS, type Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Area, Host, HostCell } from "../../hosts/host.ts";
 import { inputsOf, rowOf } from "./blockCells.ts";
 import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
@@ -7,24 +7,28 @@ import { findBlock } from "./findBlock.ts";
 /** A roof block as it stands in the sheet. */
 export interface SheetBlock {
   readonly area: Area;
+  /** The workbook's name for it, once it is followed: the sheet moves that with the cells. */
+  readonly name: string | null;
   readonly inputs: Inputs;
+  /** The rows that it has, each with its line in the block. */
+  readonly lines: ReadonlyMap<Row, number>;
 }
 
 /** No block is longer, and a sheet full of data is not read for one. */
-const MOST = { rows: 300, columns: 60 };
+export const MOST_BLOCK = { rows: 300, columns: 60 };
 
 /** The roof block around the selection, or null. */
 export async function blockUnder(host: Host, selection: Area): Promise<SheetBlock | null> {
   const around = await host.blockAround({ ...selection, rows: 1, columns: 1 });
   if (around.columns < 2) return null;
-  const row = Math.max(around.row, selection.row - MOST.rows);
-  const column = Math.max(around.column, selection.column - MOST.columns / 2);
+  const row = Math.max(around.row, selection.row - MOST_BLOCK.rows);
+  const column = Math.max(around.column, selection.column - MOST_BLOCK.columns / 2);
   const area = {
     ...around,
     row,
     column,
-    rows: Math.min(around.row + around.rows - row, 2 * MOST.rows),
-    columns: Math.min(around.column + around.columns - column, MOST.columns),
+    rows: Math.min(around.row + around.rows - row, 2 * MOST_BLOCK.rows),
+    columns: Math.min(around.column + around.columns - column, MOST_BLOCK.columns),
   };
   const cells = await host.read(area);
   const found = findBlock(cells, { row: selection.row - row, column: selection.column - column });
@@ -34,18 +38,46 @@ export async function blockUnder(host: Host, selection: Area): Promise<SheetBloc
     .map((line) => line.slice(found.column, found.column + 2));
   return {
     area: { sheet: area.sheet, row: row + found.row, column: column + found.column, rows: found.rows, columns: 2 },
+    name: null,
     inputs: inputsOf(block),
+    lines: labels(block),
   };
 }
 
-/** The block that stood in an area when it was last seen, as it is now; null where it is gone. */
-export async function readAgain(host: Host, area: Area): Promise<SheetBlock | null> {
+/** A followed block as it is now, wherever its cells went; a row that was put below it belongs to it. Null where it is gone. */
+export async function readAgain(
+  host: Host,
+  { area: before, name }: Pick<SheetBlock, "area" | "name">,
+): Promise<SheetBlock | null> {
+  const area = await placeNow(host, before, name);
+  if (!area || area.rows > MOST_BLOCK.rows || area.columns > MOST_BLOCK.columns) return null;
   if (!(await host.sheets()).includes(area.sheet)) return null;
-  const cells = await host.read(area);
-  const there = labels(cells);
-  return (["Span", "Length", "Pitch"] as const).every((row) => there.has(row))
-    ? { area, inputs: inputsOf(cells) }
-    : null;
+  const cells = await host.read({ ...area, rows: area.rows + ROWS.length });
+  const rows = area.rows + rowsBelow(cells, area.rows);
+  const block = cells.slice(0, rows);
+  const there = labels(block);
+  if (!(["Span", "Length", "Pitch"] as const).every((row) => there.has(row))) return null;
+  const now = { ...area, rows };
+  if (name !== null && rows > area.rows) await host.nameArea(name, now);
+  return { area: now, name, inputs: inputsOf(block), lines: there };
+}
+
+async function placeNow(host: Host, area: Area, name: string | null): Promise<Area | null> {
+  const named = name === null ? undefined : (await host.namedAreas()).get(name);
+  // A workbook that lost its names still has the block where it stood.
+  return named === undefined ? area : named;
+}
+
+/** How many lines below a block go on with it: labels that it does not have yet. */
+function rowsBelow(cells: readonly (readonly HostCell[])[], rows: number): number {
+  const there = labels(cells.slice(0, rows));
+  let more = 0;
+  for (const [label] of cells.slice(rows)) {
+    const row = label && rowOf(label.value);
+    if (!row || there.has(row)) break;
+    there.set(row, rows + more++);
+  }
+  return more;
 }
 
 /** The rows that a block in the sheet has, each with its line in the block. */
@@ -56,6 +88,11 @@ export function labels(cells: readonly (readonly HostCell[])[]): Map<Row, number
       return row ? [[row, i] as const] : [];
     }),
   );
+}
+
+/** Rows that a block had a value in before, and has no more. */
+export function lostRows(before: SheetBlock, now: SheetBlock): Row[] {
+  return [...before.lines.keys()].filter((row) => before.inputs[row] !== "" && !now.lines.has(row));
 }
 
 /** What the pane shows after its block changed in the sheet: what changed there is taken over, what was typed in the pane since stays. */

@@ -125,6 +125,8 @@ export const texts = {
   linked: (at: string) => `Follows the roof block at ${at}.`,
   unlink: "Unlink",
   lostLink: (at: string) => `The roof block at ${at} was deleted. These fields still show its last values.`,
+  lostRows: (rows: readonly string[], at: string) =>
+    `${rows.join(", ")} ${rows.length === 1 ? "is" : "are"} no longer in the roof block at ${at}. These fields keep ${rows.length === 1 ? "its value" : "their values"}; tables in the sheet use the default.`,
   foundBlock: (at: string) => `There is a roof block at ${at}.`,
   useBlock: "Use this block",
   usingBlock: (at: string) => `These fields now follow the roof block at ${at}.`,
@@ -133,7 +135,7 @@ export const texts = {
   updated: "Block",
   reread: "Reload from sheet",
   lacking: (rows: readonly string[]) =>
-    `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or write a new block.`,
+    `The block has no row for ${rows.join(", ")}, and no empty line below it. Insert the row in the sheet, or write a new block.`,
 
   drawingOf: "Shown",
   views: { plan: "the whole plan", corner: "one corner", piece: "one piece", hip: "the hip", round: "3-D frame" },

@@ -6,7 +6,8 @@ import { useBlock } from "../state/syncWithSheet.ts";
 import { updateNow } from "./updateBlock.ts";
 import { layoutFill, type FillLayout, type FillRequest, type TableToWrite } from "./layoutFill.ts";
 import { report } from "../state/report.ts";
-import { differing, labels, readAgain } from "../state/sheetBlock.ts";
+import { freeBlockName } from "../state/nameBlock.ts";
+import { differing, readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 import { once, rowAtFault, stopped, working, writeStep } from "./sheetWork.ts";
 
@@ -48,7 +49,11 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
   if (!layout) return;
   await writeStep(state, layout.step);
   await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
-  const block = choice.block ? await readAgain(state.host, layout.block) : null;
+  const { inputs, name } = request;
+  if (inputs === null || name === null) return;
+  // The tables read the block by its name, which can stand only on a sheet that is there.
+  await state.host.nameArea(name, layout.block);
+  const block = await readAgain(state.host, { area: layout.block, name });
   if (block) useBlock(state, block, state.says.value);
 }
 
@@ -79,7 +84,8 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
   if (!choice.block && tables.length === 0) return texts.nothingChosen;
   return {
     inputs: ownBlock ? inputs : null,
-    block: link && { area: link.area, lines: labels(await host.read(link.area)) },
+    block: link && { area: link.area, lines: link.lines },
+    name: ownBlock ? freeBlockName([...(await host.namedAreas()).keys()]) : link.name,
     // What hangs on the sheet's block is in the unit of that one.
     unit: report(inputs).unit,
     tables,

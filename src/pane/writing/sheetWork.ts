@@ -92,7 +92,7 @@ export async function takeBack(state: PaneState): Promise<void> {
     return;
   }
   const link = state.link.value;
-  if (link && !(await readAgain(state.host, link.area))) state.link.value = null;
+  if (link && !(await readAgain(state.host, link))) state.link.value = null;
   state.written.value = state.written.value.filter((written) => written !== last);
   state.says.value = texts.takenBack(last.title);
 }

@@ -1,3 +1,4 @@
+import { ROWS } from "../../../functions/arguments/roofBlock.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
 import { readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
@@ -17,12 +18,10 @@ export async function updateBlock(state: PaneState): Promise<boolean> {
 export async function updateNow(state: PaneState): Promise<boolean> {
   const link = state.link.value;
   if (!link || rowAtFault(state)) return false;
-  const { blocks, changes, lacking } = layoutUpdate(
-    link.area,
-    await state.host.read(link.area),
-    state.inputs.value,
-    state.report.value.unit,
-  );
+  const { area } = link;
+  // The lines below it too: a row that it lacks may go there.
+  const cells = await state.host.read({ ...area, rows: area.rows + ROWS.length });
+  const { blocks, changes, lacking } = layoutUpdate(area, cells, state.inputs.value, state.report.value.unit);
   if (blocks.length > 0) {
     const answer = await ask(state, {
       title: texts.ask.updateTitle,
@@ -32,7 +31,7 @@ export async function updateNow(state: PaneState): Promise<boolean> {
     if (!answer) return false;
     await writeStep(state, { title: texts.updated, blocks });
   }
-  state.link.value = (await readAgain(state.host, link.area)) ?? link;
+  state.link.value = (await readAgain(state.host, link)) ?? link;
   if (lacking.length > 0) state.says.value = texts.lacking(lacking);
   return lacking.length === 0;
 }

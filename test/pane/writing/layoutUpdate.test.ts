@@ -25,6 +25,34 @@ describe("layoutUpdate", () => {
     ]);
     expect(lacking).toEqual(["Hip"]);
   });
+  it("puts rows that the block lacks below it where there are empty lines enough", () => {
+    const below = (rows: (string | number)[][]) =>
+      layoutUpdate(area, [...cells, ...cellsOf(rows)], { ...inputs, Ridge: "2x10" }, "in");
+    const { blocks, changes, lacking } = below([
+      ["", ""],
+      ["", ""],
+      ["Total", 5],
+    ]);
+    expect(blocks.at(-1)).toMatchObject({
+      row: 8,
+      column: 0,
+      cells: [
+        [{ content: "Hip" }, { content: "2x8" }],
+        [{ content: "Ridge" }, { content: "2x10" }],
+      ],
+    });
+    expect(changes.slice(-2).map(({ at, to }) => [at, to])).toEqual([
+      ["Bid!A9", "Hip, 2x8"],
+      ["Bid!A10", "Ridge, 2x10"],
+    ]);
+    expect(lacking).toEqual([]);
+    expect(
+      below([
+        ["", ""],
+        ["Total", 5],
+      ]).lacking,
+    ).toEqual(["Hip", "Ridge"]);
+  });
   it("writes nothing where block and pane agree", () => {
     expect(
       layoutUpdate(area, cells, { ...EMPTY_INPUTS, Span: "24'", Length: "36'", Pitch: "6", Spacing: "0" }, "in"),

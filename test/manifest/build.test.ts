@@ -31,7 +31,11 @@ describe("the Excel build", () => {
       expect(existsSync(join(folder, address.replace(`${BASE}/`, ""))), address).toBe(true);
   });
   it("loads nothing from elsewhere but Office.js from its vendor", () => {
-    expect([...file("pane.html").matchAll(/https?:[^"]*/g)].map(([address]) => address)).toEqual([
+    const addresses = (text: string) => [...text.matchAll(/https?:[^"; ]*/g)].map(([address]) => address);
+    const [policy, ...others] = file("pane.html").match(/<meta http-equiv="Content-Security-Policy"[^>]*>/g)!;
+    expect(others).toEqual([]);
+    expect(addresses(policy!)).toEqual(["https://appsforoffice.microsoft.com"]);
+    expect(addresses(file("pane.html").replace(policy!, ""))).toEqual([
       "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
     ]);
     expect(`${file("manifest.xml")}${file("functions.json")}`).not.toContain("localhost");

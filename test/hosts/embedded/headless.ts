@@ -1,6 +1,7 @@
 import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { CellValueType, ICommandService } from "@univerjs/core";
 import {
+  IFormulaRuntimeService,
   LexerTreeBuilder,
   SetFormulaCalculationResultMutation,
   SetFormulaCalculationStartMutation,
@@ -22,6 +23,8 @@ export interface Headless {
   readonly commands: ICommandService;
   /** What cuts formulas into their parts. */
   readonly lexer: LexerTreeBuilder;
+  /** What takes in results. */
+  readonly runtime: IFormulaRuntimeService;
   /** As if typed: "=" begins a formula, other text stays text, "" empties the cell. */
   type(a1: string, content: string | number): void;
   typeAt(range: FRange, content: string | number): void;
@@ -73,6 +76,7 @@ export function headless(
     host,
     commands,
     lexer: univer.__getInjector().get(LexerTreeBuilder),
+    runtime: univer.__getInjector().get(IFormulaRuntimeService),
     worksheet,
     range,
     typeAt,

@@ -27,17 +27,21 @@ function areaOf({ workbook }: EmbeddedSheet, text: string): Area | null {
   };
 }
 
-/** Gives an area a name of the whole workbook, or moves that name to it; no undo step, for nothing that is seen changes. */
+/** Gives an area a name of the whole workbook, or moves that name to it; no undo step and no edit, for nothing that is seen changes. */
 export function nameArea(sheet: EmbeddedSheet, name: string, area: Area): void {
   const there = knownNames(sheet).all.find((one) => one.name.toLowerCase() === name.toLowerCase());
   sheet.univer
     .__getInjector()
     .get(ICommandService)
-    .syncExecuteCommand(SetDefinedNameMutation.id, {
-      unitId: sheet.workbook.getId(),
-      id: there?.id ?? generateRandomId(),
-      name,
-      formulaOrRefString: areaReference(area),
-      localSheetId: SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
-    });
+    .syncExecuteCommand(
+      SetDefinedNameMutation.id,
+      {
+        unitId: sheet.workbook.getId(),
+        id: there?.id ?? generateRandomId(),
+        name,
+        formulaOrRefString: areaReference(area),
+        localSheetId: SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
+      },
+      { onlyLocal: true },
+    );
 }

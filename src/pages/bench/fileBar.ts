@@ -1,27 +1,37 @@
+import type { Book } from "../../xlsx/book.ts";
 import { bookOf } from "../../hosts/embedded/bookOf.ts";
 import type { EmbeddedSheet } from "../../hosts/embedded/runningSheet.ts";
 import { element } from "./element.ts";
 import "./fileBar.css";
 import { fileWords } from "./fileWords.ts";
-import { leaveGuard } from "../../hosts/embedded/leaveGuard.ts";
+import { jobKeeper, type JobKeeper } from "./jobs/jobKeeper.ts";
+import { jobPanel } from "./jobs/jobPanel.ts";
+import { JOB_FORM, jobStore, type KeptJob } from "./jobs/jobStore.ts";
+import { jobWords } from "./jobs/jobWords.ts";
+import { leaveGuard } from "./jobs/leaveGuard.ts";
 import { openBook } from "../../hosts/embedded/openBook.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
+import { watchEdits } from "../../hosts/embedded/watchEdits.ts";
 import { whenCalculated } from "../../hosts/embedded/whenCalculated.ts";
 import { printSheet } from "./printSheet.ts";
 import type { Start } from "./startBook.ts";
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-/** What the bar does, for the page's keys. */
+/** What the bar does, for the page's keys, and what it is told. */
 export interface FileActions {
   save(): void;
   print(): void;
+  /** The pane has put something new into the workbook's kept texts. */
+  changed(): void;
+  /** Another workbook has come into the sheet. */
+  other(): void;
 }
 
-/** The bar above the sheet: opens a sample or a file of the user's, saves the sheets as a file, prints, and says what was not kept. */
+/** The bar above the sheet: opens a sample, a file or a job, saves the sheets as a file, prints, and says what was not kept. */
 export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): FileActions {
-  let { title } = start.book;
-  const guard = leaveGuard(sheet);
+  // Changes that a file has need no asking.
+  let inFile = false;
   const samples = element("select", {}, [
     new Option(fileWords.choose, ""),
     ...Object.entries(SAMPLES).map(([name, words]) => new Option(words, name)),
@@ -35,10 +45,11 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
   const close = element("button", { type: "button", textContent: "×", className: "close" });
   close.setAttribute("aria-label", fileWords.close);
   const message = element("div", { className: "message" }, [says, close]);
-  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, print, file, message);
+  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, print, file);
 
-  const say = (text: string) => {
+  const say = (text: string, ...buttons: HTMLButtonElement[]) => {
     says.textContent = text;
+    message.replaceChildren(says, ...buttons, close);
     message.classList.toggle("shown", text !== "");
   };
   /** One thing at a time: a second press would open a file into a file. */
@@ -52,15 +63,60 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
     // A control that is out of use has lost the focus, and the keyboard its place, unless the user has gone elsewhere since.
     if (document.activeElement === document.body) focused?.focus();
   };
+  let told = () => {};
+  let opening = false;
+  const opened = async (book: Book) => {
+    opening = true;
+    try {
+      return await openBook(sheet, book);
+    } finally {
+      opening = false;
+    }
+  };
+  const keeper = jobKeeper(
+    {
+      store: jobStore(globalThis.indexedDB),
+      locks: navigator.locks,
+      book: () => bookOf(sheet, start.book.title).book,
+      open: async (book) => void (await opened(book)),
+      told: () => told(),
+    },
+    start.book.title,
+  );
+  const changed = () => {
+    inFile = false;
+    keeper.changed();
+  };
+  watchEdits(sheet, changed);
+  leaveGuard(
+    () => keeper.now.unkept && !inFile,
+    () => void keeper.flush(),
+  );
+  const resume = (job: KeptJob) =>
+    void busy(jobWords.resuming(job.name), async () => {
+      try {
+        const how = await keeper.resume(job);
+        return how === "open"
+          ? jobWords.resumed(job.name)
+          : how === "copy"
+            ? jobWords.copy(job.name)
+            : jobWords.gone(job.name);
+      } catch (error) {
+        return jobWords.notResumed(job.name, (error as Error).message);
+      }
+    });
+  told = jobPanel(bar, keeper, { say, resume }).told;
+  bar.append(message);
+
   const show = (name: string, bytes: () => Promise<Uint8Array>) =>
     busy(fileWords.opening(name), async () => {
       try {
         const { readBook } = await import("../../xlsx/readBook.ts");
         const { book, left } = await readBook(await bytes(), name.replace(/\.xlsx$/i, ""));
-        const others = await openBook(sheet, book);
-        title = book.title;
-        guard.saved();
-        return fileWords.opened(title, left, others);
+        await keeper.flush();
+        const others = await opened(book);
+        keeper.opened(book.title);
+        return fileWords.opened(book.title, left, others);
       } catch (error) {
         return fileWords.notOpened(name, (error as Error).message);
       }
@@ -84,10 +140,11 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
       try {
         const { writeBook } = await import("../../xlsx/writeBook.ts");
         await whenCalculated(sheet);
+        const title = keeper.now.name;
         const { book, left } = bookOf(sheet, title);
         const name = `${fileName(title)}.xlsx`;
         download(await writeBook(book), name);
-        guard.saved();
+        inFile = true;
         return fileWords.saved(name, book.sheets.length, left);
       } catch (error) {
         return fileWords.notSaved((error as Error).message);
@@ -96,14 +153,34 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
   const printNow = () =>
     void busy("", async () => {
       await whenCalculated(sheet);
-      return printSheet(sheet, title);
+      return printSheet(sheet, keeper.now.name);
     });
   save.addEventListener("click", saveNow);
   print.addEventListener("click", printNow);
   close.addEventListener("click", () => say(""));
   say(start.says);
+  if (start.says === "") void offerLast(keeper, say, resume);
   // A key pressed while something is under way asks for nothing more.
-  return { save: () => save.disabled || saveNow(), print: () => print.disabled || printNow() };
+  return {
+    save: () => save.disabled || saveNow(),
+    print: () => print.disabled || printNow(),
+    changed,
+    // The undo of opening brings the sheets of before back: they must not take the place of the job that was opened.
+    other: () => opening || keeper.opened(keeper.now.name),
+  };
+}
+
+/** Offers to go on with the job that was changed last. */
+async function offerLast(
+  keeper: JobKeeper,
+  say: (text: string, ...buttons: HTMLButtonElement[]) => void,
+  resume: (job: KeptJob) => void,
+): Promise<void> {
+  const [last] = await keeper.list().catch(() => []);
+  if (!last || last.form > JOB_FORM) return;
+  const go = element("button", { type: "button", textContent: jobWords.resume });
+  go.addEventListener("click", () => resume(last));
+  say(jobWords.offer(last.name, last.changed), go);
 }
 
 function download(bytes: Uint8Array, name: string): void {

@@ -55,7 +55,12 @@ window.longpoint = handle;
 
 const files = document.getElementById("files")!;
 const actions = fileBar(files, sheet, start);
-mountPane(document.getElementById("pane")!, host);
+host.onOtherWorkbook(actions.other);
+mountPane(document.getElementById("pane")!, {
+  ...host,
+  // What is typed in the pane is a part of the job.
+  remember: (key, text) => host.remember(key, text).then(actions.changed),
+});
 const search = findBar(files, {
   find: (text) => findCells(sheet, text),
   selected: () => host.selection(),

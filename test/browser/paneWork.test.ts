@@ -23,7 +23,7 @@ describe("the pane at work", () => {
     await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
     expect(await pane().locator(".lp-wrong:visible").count()).toBe(1);
     await button("Fill the sheet").click();
-    await expect.poll(() => says().textContent()).toContain("Nothing was written: Span");
+    await expect.poll(() => says().textContent()).toContain("Nothing was written. Fix Span first.");
     expect(await t.page.evaluate(() => document.activeElement?.id)).toBe("lp-span");
     expect(await sheets()).toEqual(["Bid", "Jacks"]);
     await field("Span").fill("24'");

@@ -64,3 +64,15 @@ it("a formula on a named block follows every change of its cells and of the name
   t.type("B15", 16);
   expect((await t.values("D1"))[0]![0]).toBe(narrow);
 });
+
+it("a formula that was there before the name is calculated once there is one, and again when the name moves", async () => {
+  t.type("A1", 5);
+  t.type("A2", 7);
+  t.type("D1", '=IF(TRUE,SUM(roofblock)&"""",0)');
+  t.type("D2", "=SUM(RoofBlock)+1");
+  expect(await t.values("D1:D2")).toEqual([["#NAME?"], ["#NAME?"]]);
+  await t.host.nameArea("RoofBlock", at(0, 0, 1, 1));
+  expect((await t.values("D2"))[0]).toEqual([6]);
+  await t.host.nameArea("RoofBlock", at(0, 0, 2, 1));
+  expect((await t.values("D2"))[0]).toEqual([13]);
+});

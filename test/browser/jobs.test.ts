@@ -107,7 +107,9 @@ describe("the job in the page", () => {
     await kept();
     await t.open();
     await title().click();
-    await expect.poll(() => lines().count()).toBe(2);
+    await expect
+      .poll(() => lines().locator("strong").allTextContents())
+      .toEqual(["Ferry landing (2)", "Ferry landing"]);
     await lines().filter({ hasNotText: "(2)" }).getByRole("button", { name: "Continue" }).click();
     await expect.poll(() => says().textContent()).toContain("as you left it");
     expect(await cell()).toBe("mine");

@@ -1,4 +1,3 @@
-import type { Book } from "../../xlsx/book.ts";
 import { bookOf } from "../../hosts/embedded/bookOf.ts";
 import type { EmbeddedSheet } from "../../hosts/embedded/runningSheet.ts";
 import { element } from "./element.ts";
@@ -64,21 +63,12 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
     if (document.activeElement === document.body) focused?.focus();
   };
   let told = () => {};
-  let opening = false;
-  const opened = async (book: Book) => {
-    opening = true;
-    try {
-      return await openBook(sheet, book);
-    } finally {
-      opening = false;
-    }
-  };
   const keeper = jobKeeper(
     {
       store: jobStore(globalThis.indexedDB),
       locks: navigator.locks,
       book: () => bookOf(sheet, start.book.title).book,
-      open: async (book) => void (await opened(book)),
+      open: async (book) => void (await openBook(sheet, book)),
       told: () => told(),
     },
     start.book.title,
@@ -113,9 +103,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
       try {
         const { readBook } = await import("../../xlsx/readBook.ts");
         const { book, left } = await readBook(await bytes(), name.replace(/\.xlsx$/i, ""));
-        await keeper.flush();
-        const others = await opened(book);
-        keeper.opened(book.title);
+        const others = await keeper.replace(book.title, () => openBook(sheet, book));
         return fileWords.opened(book.title, left, others);
       } catch (error) {
         return fileWords.notOpened(name, (error as Error).message);
@@ -165,8 +153,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
     save: () => save.disabled || saveNow(),
     print: () => print.disabled || printNow(),
     changed,
-    // The undo of opening brings the sheets of before back: they must not take the place of the job that was opened.
-    other: () => opening || keeper.opened(keeper.now.name),
+    other: () => keeper.replaced(),
   };
 }
 

@@ -48,7 +48,7 @@ beforeEach(() => {
 afterEach(() => void vi.useRealTimers());
 
 /** A tab: what is in its sheet, and its keeper. */
-function tab(title = "Ferry landing") {
+function tab(title = "Ferry landing", onOpen = async () => {}) {
   const sheet = { text: "start" };
   let told = 0;
   const keeper: JobKeeper = jobKeeper(
@@ -56,7 +56,10 @@ function tab(title = "Ferry landing") {
       store,
       locks,
       book: () => book(sheet.text),
-      open: async (opened) => void (sheet.text = String(opened.sheets[0]!.rows[0]![0]!.value)),
+      async open(opened) {
+        sheet.text = String(opened.sheets[0]!.rows[0]![0]!.value);
+        await onOpen();
+      },
       told: () => told++,
     },
     title,
@@ -139,7 +142,7 @@ describe("a job that is kept", () => {
     const before = tab();
     before.edit(text);
     await calm();
-    before.keeper.opened("Another");
+    await before.keeper.replace("Another", async () => undefined);
     await vi.advanceTimersByTimeAsync(0);
     return [...store.jobs.values()].at(-1)!.job;
   };
@@ -183,7 +186,7 @@ describe("a job that is kept", () => {
     const job = await kept("a");
     const [one, two] = [tab(), tab()];
     await one.keeper.resume(job);
-    one.keeper.opened("A file");
+    await one.keeper.replace("A file", async () => undefined);
     await vi.advanceTimersByTimeAsync(0);
     expect(await two.keeper.resume(job)).toBe("open");
   });
@@ -192,12 +195,44 @@ describe("a job that is kept", () => {
     const job = await kept("a");
     const t = tab();
     await t.keeper.resume(job);
-    t.keeper.opened("A file");
-    t.edit("of the file");
+    // It is long on its way, and comes in as edits do.
+    const opened = t.keeper.replace("A file", async () => {
+      t.edit("of the file");
+      await new Promise((resolve) => setTimeout(resolve, 5_000));
+    });
+    await vi.advanceTimersByTimeAsync(5_000);
+    await opened;
+    expect(texts()).toEqual([["Ferry landing", "a"]]);
+    t.edit("of the file, changed");
     await calm();
     expect(texts()).toEqual([
       ["Ferry landing", "a"],
-      ["A file", "of the file"],
+      ["A file", "of the file, changed"],
+    ]);
+  });
+
+  it("is taken up as itself though it is long on its way", async () => {
+    const job = await kept("a");
+    const t = tab("Barn", async () => {
+      t.keeper.changed();
+      await new Promise((resolve) => setTimeout(resolve, 5_000));
+    });
+    const resumed = t.keeper.resume(job);
+    await vi.advanceTimersByTimeAsync(5_000);
+    expect(await resumed).toBe("open");
+    expect(texts()).toEqual([["Ferry landing", "a"]]);
+  });
+
+  it("is left alone by the undo of its opening", async () => {
+    const job = await kept("a");
+    const t = tab("Barn");
+    await t.keeper.resume(job);
+    t.keeper.replaced();
+    t.edit("of the barn");
+    await calm();
+    expect(texts()).toEqual([
+      ["Ferry landing", "a"],
+      ["Ferry landing (2)", "of the barn"],
     ]);
   });
 

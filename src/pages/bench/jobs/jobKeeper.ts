@@ -34,8 +34,10 @@ export interface JobKeeper {
   list(): Promise<readonly KeptJob[]>;
   /** The sheet or a field was changed. */
   changed(): void;
-  /** Another workbook has come into the sheet. What was there is kept already. */
-  opened(title: string): void;
+  /** Keeps the job, then has another workbook come into the sheet: a new job once it is changed. */
+  replace<T>(title: string, open: () => Promise<T>): Promise<T>;
+  /** Another workbook has come by itself: the undo of one that was opened. It must not take that one's place among the jobs. */
+  replaced(): void;
   /** Keeps what is not kept yet, at once. */
   flush(): Promise<void>;
   rename(name: string): void;
@@ -51,6 +53,8 @@ export function jobKeeper({ store, locks, book, open, told }: Keeping, title: st
   let changes = 0;
   let keptChanges = 0;
   let release: Release | null = null;
+  // What comes in while a workbook is opened is no change, and belongs to no job yet.
+  let opening = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitsUntil = 0;
   let keeping: Promise<void> = Promise.resolve();
@@ -72,7 +76,7 @@ export function jobKeeper({ store, locks, book, open, told }: Keeping, title: st
   const keepOnce = async () => {
     clearTimeout(timer);
     timer = undefined;
-    if (changes === keptChanges) return;
+    if (opening || changes === keptChanges) return;
     try {
       if (now.id === null) {
         const id = crypto.randomUUID();
@@ -90,6 +94,14 @@ export function jobKeeper({ store, locks, book, open, told }: Keeping, title: st
       set({ fault: error instanceof StoreFault ? error.why : "forbidden" });
     }
   };
+  const opened = async <T>(open: () => Promise<T>): Promise<T> => {
+    opening = true;
+    try {
+      return await open();
+    } finally {
+      opening = false;
+    }
+  };
   // One after the other: a second would give a new job a second id.
   const flush = () => (keeping = keeping.then(keepOnce));
 
@@ -99,16 +111,26 @@ export function jobKeeper({ store, locks, book, open, told }: Keeping, title: st
     },
     list: () => store.list(),
     changed() {
+      if (opening) return;
       const time = performance.now();
       if (timer === undefined) waitsUntil = time + LONGEST;
       clearTimeout(timer);
       timer = setTimeout(() => void flush(), Math.max(0, Math.min(CALM, waitsUntil - time)));
       if (changes++ === keptChanges) told();
     },
-    opened(name) {
+    async replace(name, openIt) {
+      await flush();
+      const result = await opened(openIt);
       allKept();
       letGo();
       set({ name, id: null });
+      return result;
+    },
+    replaced() {
+      if (opening) return;
+      allKept();
+      letGo();
+      set({ id: null });
     },
     flush,
     rename(name) {
@@ -123,7 +145,10 @@ export function jobKeeper({ store, locks, book, open, told }: Keeping, title: st
       const kept = await store.read(job.id);
       if (!kept) return "gone";
       const held = job.id === now.id ? release : await jobLock(locks, job.id);
-      await open(kept);
+      await opened(() => open(kept)).catch((error: unknown) => {
+        if (job.id !== now.id) held?.();
+        throw error;
+      });
       if (job.id !== now.id) letGo();
       release = held;
       allKept();

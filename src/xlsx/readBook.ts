@@ -134,6 +134,7 @@ function sheetOf(
       ]),
   );
   const print = printOf(sheet);
+  const tab = sheet.view?.tabColor && resolve(sheet.view.tabColor);
   return {
     name: sheet.name,
     rows: readCells(sheet, id, workbook.dateSystem === "1904", resolve, left),
@@ -143,6 +144,7 @@ function sheetOf(
     ...(sheet.freezePane?.rows && { frozenRows: sheet.freezePane.rows }),
     ...(sheet.freezePane?.columns && { frozenColumns: sheet.freezePane.columns }),
     ...((sheet.hidden || sheet.veryHidden) && { hidden: true }),
+    ...(tab && { tab }),
     ...(print && { print }),
   };
 }

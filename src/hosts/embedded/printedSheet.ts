@@ -6,7 +6,7 @@ import { address } from "../address.ts";
 import { cells } from "./cells.ts";
 import { lookOf } from "./lookStyle.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
-import { PRINT_KEY } from "./sheetData.ts";
+import { printOf } from "./printSetup.ts";
 
 // Sheets are laid out at 96 pixels to the inch; what a paper holds between its margins of half an inch.
 const PAPERS: Readonly<Record<string, { readonly name: string; readonly width: number; readonly height: number }>> = {
@@ -29,7 +29,7 @@ export interface PrintedSheet {
 export function printedSheet(sheet: EmbeddedSheet, title: string, selection: IRange | null): PrintedSheet | null {
   const active = sheet.workbook.getActiveSheet();
   const worksheet = active.getSheet();
-  const print = (worksheet.getConfig().custom?.[PRINT_KEY] ?? {}) as Print;
+  const print: Print = printOf(sheet, worksheet) ?? {};
   const range = selection ?? rangeOf(print.area) ?? filledRange(sheet, worksheet);
   if (!range) return null;
   const shown = active

@@ -22,6 +22,7 @@ export function sheetData({
   frozenColumns = 0,
   hidden,
   print,
+  tab,
 }: BookSheet): Partial<IWorksheetData> & { id: string } {
   const id = generateRandomId();
   const cellData: Record<number, Record<number, ICellData>> = {};
@@ -68,6 +69,7 @@ export function sheetData({
         startColumn: frozenColumns || -1,
       },
     }),
+    ...(tab && { tabColor: tab }),
     ...(print && { custom: { [PRINT_KEY]: print } }),
   };
 }

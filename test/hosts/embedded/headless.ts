@@ -12,6 +12,8 @@ import { embeddedHost } from "../../../src/hosts/embedded/embeddedHost.ts";
 import type { EmbeddedSheet } from "../../../src/hosts/embedded/runningSheet.ts";
 import { embeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
 import { engineParts } from "../../../src/hosts/embedded/engineParts.ts";
+import { bookOf } from "../../../src/hosts/embedded/bookOf.ts";
+import { openBook } from "../../../src/hosts/embedded/openBook.ts";
 import type { Host } from "../../../src/hosts/host.ts";
 import type { WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
 import { testFunctions } from "./testFunctions.ts";
@@ -34,6 +36,8 @@ export interface Headless {
   values(a1: string): Promise<(string | number | boolean)[][]>;
   /** Milliseconds that the next calculation takes, from its start until its results stand in the cells. */
   calculated(): Promise<number>;
+  readonly bookOf: typeof bookOf;
+  readonly openBook: typeof openBook;
   undo(): void;
   redo(): void;
   dispose(): void;
@@ -102,6 +106,8 @@ export function headless(
           void sheet.calculation.settled().then(() => resolve(performance.now() - start));
         });
       }),
+    bookOf,
+    openBook,
     undo: () => void workbook.undo(),
     redo: () => void workbook.redo(),
     dispose: () => univer.dispose(),

@@ -1,9 +1,10 @@
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { pane, show, sheets, field, button, says, everything, values, enter } = panePage(t);
+const { letGo, pane, show, sheets, field, button, says, everything, values, enter } = panePage(t);
+beforeEach(letGo);
 
 describe("the pane fills the sheet", () => {
   it("keeps tape text right as a table grows and shrinks, follows its block, and takes it back when nothing was edited", async () => {

@@ -1,10 +1,11 @@
 import { mkdirSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { pane, field, sheets } = panePage(t);
+const { letGo, pane, field, sheets } = panePage(t);
+beforeEach(letGo);
 
 const section = () =>
   pane().locator("section", { has: t.page.locator("summary", { hasText: "Lumber order and cutting plan" }) });

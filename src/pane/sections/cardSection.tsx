@@ -6,6 +6,7 @@ import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
 import { PrintFrame } from "../controls/printFrame.tsx";
 import { putCards } from "../writing/putCards.ts";
 import { Choice } from "../controls/choice.tsx";
+import { roofName } from "../state/roofName.ts";
 import { texts } from "../words/texts.ts";
 
 /** One card for each distinct piece, to be printed and nailed to the saw. */
@@ -34,7 +35,7 @@ export function CardSection({ state }: { state: PaneState }) {
         class="lp-main"
         onClick={() => (page.value = cardsPage(model, { paper, perPage: perPage.value }))}
       >
-        {texts.printCards}
+        {texts.printCards(roofName(model.frame.spec))}
       </button>
       {state.host.picture && (
         <button type="button" onClick={() => void putCards(state)}>

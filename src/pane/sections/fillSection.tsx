@@ -30,7 +30,11 @@ export function FillSection({ state }: { state: PaneState }) {
       tables: (inputs) => roofTables(tables.value, inputs),
       newSheets: newSheets.value,
     });
-    if (wrong) document.getElementById(fieldId({ row: wrong }))?.focus();
+    if (!wrong) return;
+    const field = document.getElementById(fieldId({ row: wrong }));
+    field?.focus();
+    // What is said of it stands at the foot, and must not cover it.
+    field?.scrollIntoView({ block: "center" });
   };
   return (
     <section aria-labelledby="lp-fill">

@@ -20,6 +20,7 @@ import { TextEntry, Wrong } from "../controls/textEntry.tsx";
 import { PrintFrame } from "../controls/printFrame.tsx";
 import { roofTables } from "../writing/roofTables.ts";
 import { whyOf } from "../writing/sheetWork.ts";
+import { roofName } from "../state/roofName.ts";
 import { texts } from "../words/texts.ts";
 
 /** Milliseconds without typing before the search for an order starts. */
@@ -135,7 +136,7 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
         <PaperChoice chosen={chosen} unit={unit} />
       </div>
       <button type="button" class="lp-main" onClick={print}>
-        {texts.printPlan}
+        {texts.printPlan(roofName(model!.frame.spec))}
       </button>
       <div class="lp-buttons">
         <button type="button" onClick={() => void write()}>

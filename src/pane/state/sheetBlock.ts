@@ -2,7 +2,8 @@ import { ROWS, type Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Area, Host, HostCell } from "../../hosts/host.ts";
 import { inputsOf, rowOf } from "./blockCells.ts";
 import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
-import { findBlock } from "./findBlock.ts";
+import { blocksIn, findBlock, type FoundBlock } from "./findBlock.ts";
+import { MOST_WINGS, withWings } from "./withWings.ts";
 
 /** A roof block as it stands in the sheet. */
 export interface SheetBlock {
@@ -32,19 +33,41 @@ export async function blockUnder(host: Host, selection: Area): Promise<SheetBloc
   };
   const cells = await host.read(area);
   const found = findBlock(cells, { row: selection.row - row, column: selection.column - column });
-  if (!found) return null;
-  const block = cells
-    .slice(found.row, found.row + found.rows)
-    .map((line) => line.slice(found.column, found.column + 2));
+  return found && blockOf(cells, area, found);
+}
+
+/** How much of a workbook is looked through for a block that nobody pointed at. */
+const LOOKED_THROUGH = { sheets: 10, rows: 100, columns: 26 };
+
+/** The roof blocks of the first sheet that has any. */
+export async function firstBlocks(host: Host): Promise<readonly SheetBlock[]> {
+  const { sheets, rows, columns } = LOOKED_THROUGH;
+  for (const sheet of (await host.sheets()).slice(0, sheets)) {
+    const area = { sheet, row: 0, column: 0, rows, columns };
+    const cells = await host.read(area);
+    const found = blocksIn(cells);
+    if (found.length > 0) return found.map((one) => blockOf(cells, area, one));
+  }
+  return [];
+}
+
+/** A block that was found among cells. */
+function blockOf(cells: readonly (readonly HostCell[])[], { sheet, row, column }: Area, found: FoundBlock): SheetBlock {
+  const inside = withWings(cells, { ...found, columns: 2 });
+  const block = cutOut(cells, inside);
   return {
-    area: { sheet: area.sheet, row: row + found.row, column: column + found.column, rows: found.rows, columns: 2 },
+    area: { ...inside, sheet, row: row + inside.row, column: column + inside.column },
     name: null,
     inputs: inputsOf(block),
     lines: labels(block),
   };
 }
 
-/** A followed block as it is now, wherever its cells went; a row that was put below it belongs to it. Null where it is gone. */
+function cutOut<T>(cells: readonly (readonly T[])[], { row, column, rows, columns }: Omit<Area, "sheet">): T[][] {
+  return cells.slice(row, row + rows).map((line) => line.slice(column, column + columns));
+}
+
+/** A followed block as it is now, wherever its cells went; a row that was put below it, or a wing beside it, belongs to it. Null where it is gone. */
 export async function readAgain(
   host: Host,
   { area: before, name }: Pick<SheetBlock, "area" | "name">,
@@ -52,13 +75,21 @@ export async function readAgain(
   const area = await placeNow(host, before, name);
   if (!area || area.rows > MOST_BLOCK.rows || area.columns > MOST_BLOCK.columns) return null;
   if (!(await host.sheets()).includes(area.sheet)) return null;
-  const cells = await host.read({ ...area, rows: area.rows + ROWS.length });
-  const rows = area.rows + rowsBelow(cells, area.rows);
-  const block = cells.slice(0, rows);
+  // With the line above it and the columns beside it: a wing may have come.
+  const above = Math.min(area.row, 1);
+  const cells = await host.read({
+    ...area,
+    row: area.row - above,
+    rows: area.rows + above + ROWS.length,
+    columns: area.columns + MOST_WINGS,
+  });
+  const rows = area.rows + rowsBelow(cells.slice(above), area.rows);
+  const inside = withWings(cells, { row: above, column: 0, rows, columns: area.columns });
+  const block = cutOut(cells, inside);
   const there = labels(block);
   if (!(["Span", "Length", "Pitch"] as const).every((row) => there.has(row))) return null;
-  const now = { ...area, rows };
-  if (name !== null && rows > area.rows) await host.nameArea(name, now);
+  const now = { ...area, row: area.row - above + inside.row, rows: inside.rows, columns: inside.columns };
+  if (name !== null && (now.rows > area.rows || now.columns > area.columns)) await host.nameArea(name, now);
   return { area: now, name, inputs: inputsOf(block), lines: there };
 }
 

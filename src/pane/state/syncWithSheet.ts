@@ -1,12 +1,13 @@
 import { batch, effect } from "@preact/signals";
 import { address } from "../../hosts/address.ts";
 import type { Area, Host } from "../../hosts/host.ts";
+import type { Inputs } from "./fields.ts";
 import { newestOnly } from "./newestOnly.ts";
 import type { PaneState } from "./paneState.ts";
 import { areaText } from "./reference.ts";
 import { readRemembered, type Remembered } from "./remembered.ts";
 import { nameBlock } from "./nameBlock.ts";
-import { blockUnder, followed, lostRows, readAgain, type SheetBlock } from "./sheetBlock.ts";
+import { blockUnder, firstBlocks, followed, lostRows, readAgain, type SheetBlock } from "./sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
 /** Milliseconds without a change before the sheet is looked at, or the inputs are kept. */
@@ -37,7 +38,7 @@ export function syncWithSheet(state: PaneState): () => void {
         selected.ask();
       });
   // Its sheets are read, so they must have come first.
-  const other = newestOnly(CALM.change, takeUp, (_: void) => keep.ask());
+  const other = newestOnly(CALM.change, takeUp, (_: void) => undefined);
   const stops = [
     host.onSelection(() => selected.ask()),
     host.onChange(() => changed.ask()),
@@ -70,7 +71,7 @@ async function restore(state: PaneState): Promise<void> {
   const [inputs, measured, kerf] = [state.inputs.value, state.measured.value, state.kerf.value];
   const text = await state.host.recall(KEY);
   const kept = text === null ? null : readRemembered(text);
-  if (!kept) return;
+  if (!kept) return takeUpBlock(state, inputs);
   const link = kept.link ? await readAgain(state.host, { area: kept.link, name: kept.name }) : null;
   batch(() => {
     state.inputs.value = followed(link?.inputs ?? kept.inputs, inputs, state.inputs.value);
@@ -79,6 +80,17 @@ async function restore(state: PaneState): Promise<void> {
     state.link.value = link;
   });
   await followByName(state);
+}
+
+/** Takes up the block of a workbook that remembers nothing, or asks which; else sheet and pane would show two roofs. What is typed meanwhile stays. */
+async function takeUpBlock(state: PaneState, inputs: Inputs): Promise<void> {
+  const blocks = await firstBlocks(state.host);
+  if (state.inputs.value !== inputs) return;
+  const [block, ...others] = blocks;
+  state.link.value = null;
+  if (!block) return;
+  if (others.length > 0) state.says.value = texts.severalBlocks(blocks.map(({ area }) => areaText(area)));
+  else useBlock(state, block, "");
 }
 
 /** What is selected, why the cell there shows an error, and the block around it. */

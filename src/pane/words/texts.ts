@@ -111,7 +111,7 @@ export const texts = {
   fixFirst: (row: string) => `Nothing was written. Fix ${row} first.`,
   fixGeneral: (words: string) => `Nothing was written. ${words}`,
   notNow: (table: string, why: string) => `${table} cannot be made of this roof: ${why}`,
-  written: (title: string, at: string) => `${title} written to ${at}.`,
+  written: (title: string, places: readonly string[]) => `${title} written to ${listed(places, 12)}.`,
   writing: (done: number, of: number) => `Writing, ${done} of ${of} cells`,
   working: "Working it out",
   stop: "Stop",
@@ -128,6 +128,8 @@ export const texts = {
   lostRows: (rows: readonly string[], at: string) =>
     `${rows.join(", ")} ${rows.length === 1 ? "is" : "are"} no longer in the roof block at ${at}. These fields keep ${rows.length === 1 ? "its value" : "their values"}; tables in the sheet use the default.`,
   foundBlock: (at: string) => `There is a roof block at ${at}.`,
+  severalBlocks: (places: readonly string[]) =>
+    `There are ${places.length} roof blocks: ${listed(places)}. Select the one to use.`,
   useBlock: "Use this block",
   usingBlock: (at: string) => `These fields now follow the roof block at ${at}.`,
   differs: (rows: readonly string[]) => `Not yet in the sheet: ${rows.join(", ")}.`,
@@ -206,7 +208,7 @@ export const texts = {
   scrollsDown: (name: string) => `${name}, scrolls`,
   planFor: (span: string, length: string, kerf: string) =>
     `For a roof of ${span} by ${length} over the plates. Kerf ${kerf}.`,
-  printPlan: "Print the cutting plan",
+  printPlan: (roof: string) => `Print the cutting plan, roof ${roof}`,
   writeOrder: "Write order and plan into the sheet",
   orderPrices:
     "By price: in the sheet, give RAFTER.LUMBERORDER a table of boards with the headings Size, Length and Price (and Count for what is on hand) in place of the lengths. It then finds the cheapest order.",
@@ -214,7 +216,7 @@ export const texts = {
   cardsLead: "One card for each distinct piece, in black and white. Print, or save as PDF from the print window.",
   paper: "Paper",
   perPage: "Cards to a page",
-  printCards: "Print the cut cards",
+  printCards: (roof: string) => `Print the cut cards, roof ${roof}`,
   cardsIntoSheet: "Insert the cards into the sheet as pictures",
   cardsDrawn: "These do not update. Insert them again after a change.",
 

@@ -78,7 +78,9 @@ export async function writeStep(state: PaneState, step: WriteStep): Promise<Writ
     return done;
   });
   state.written.value = [...state.written.value, written];
-  state.says.value = texts.written(step.title, areaText(written.areas[0]!));
+  // Of each sheet the first place.
+  const places = new Map([...written.areas].reverse().map((area) => [area.sheet, areaText(area)]));
+  state.says.value = texts.written(step.title, [...places.values()].reverse());
   return written;
 }
 

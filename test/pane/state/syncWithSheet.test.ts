@@ -44,6 +44,9 @@ describe("the pane and the workbook", () => {
     const state = paneState(host);
     const stop = syncWithSheet(state);
     await later();
+    state.link.value = null;
+    state.inputs.value = START_INPUTS;
+    await later();
     expect(state.offer.value?.area).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
     expect(state.inputs.value).toEqual(START_INPUTS);
     useBlock(state, state.offer.value!);
@@ -148,11 +151,13 @@ describe("the pane and the workbook", () => {
     stop();
   });
 
-  it("takes up what another workbook remembers, keeps the fields where it remembers nothing, and writes nothing of the old one into it", async () => {
+  it("takes up what another workbook remembers, or its block, and writes nothing of the old one into it", async () => {
     const { host, kept, replace } = sheetHost(block());
     const state = paneState(host);
     const stop = syncWithSheet(state);
     await later();
+    const link = () => state.link.value;
+    state.link.value = null;
     setInput(state, "Span", "27'");
     await later();
     const old = kept.get("pane")!;
@@ -164,8 +169,12 @@ describe("the pane and the workbook", () => {
     kept.clear();
     replace();
     await later();
-    expect(state.inputs.value.Span).toBe("33'");
-    expect(kept.get("pane")).toContain("33'");
+    expect([state.inputs.value.Span, link()?.area.row]).toEqual(["24'", 1]);
+    // Until something is changed it is the workbook's own.
+    expect(kept.get("pane")).toBeUndefined();
+    setInput(state, "Pitch", "7");
+    await later();
+    expect(kept.get("pane")).toContain("24'");
     stop();
   });
 
@@ -200,8 +209,89 @@ describe("the pane and the workbook", () => {
       const third = paneState(host);
       const stopThird = syncWithSheet(third);
       await later();
-      expect([third.inputs.value, third.measured.value, third.link.value]).toEqual([START_INPUTS, {}, null]);
+      // As where nothing is kept: the sheet's block is taken up.
+      expect([third.inputs.value.Length, third.measured.value, third.link.value?.area.row]).toEqual(["50'", {}, 1]);
       stopThird();
     }
+  });
+});
+
+describe("a block that nobody pointed at", () => {
+  const second = block().map((line) => ["", ...line]);
+
+  it("is taken up at the start, by name", async () => {
+    const { host, names } = sheetHost(block());
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    await later();
+    expect([state.inputs.value.Length, state.link.value?.name]).toEqual(["40'", "RoofBlock"]);
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
+    stop();
+  });
+
+  it("is asked for where there are several", async () => {
+    const { host } = sheetHost(block().map((line, i) => [...line, ...second[i]!]));
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    await later();
+    expect(state.link.value).toBeNull();
+    expect(state.inputs.value).toEqual(START_INPUTS);
+    expect(state.says.value).toBe("There are 2 roof blocks: Bid!A2:B4, Bid!D2:E4. Select the one to use.");
+    stop();
+  });
+
+  it("does not take the place of what is typed while it is looked for", async () => {
+    const { host } = sheetHost(block());
+    const { read } = host;
+    const state = paneState({
+      ...host,
+      read: async (area) => (await new Promise((resolve) => setTimeout(resolve, 1000)), read(area)),
+    });
+    const stop = syncWithSheet(state);
+    await vi.advanceTimersByTimeAsync(500);
+    setInput(state, "Span", "31'");
+    await later();
+    expect([state.inputs.value.Span, state.link.value]).toEqual(["31'", null]);
+    stop();
+  });
+});
+
+describe("a wing's column", () => {
+  const winged = () => [
+    ["", "Main roof", "", ""],
+    ["Span", "24'", "", ""],
+    ["Length", "40'", "", ""],
+    ["Pitch", 6, "", ""],
+  ];
+  it("that comes beside the block is in its name, with the line of the headings", async () => {
+    const rows = winged();
+    const { host, names, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    await later();
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
+    rows[0]![2] = "Wing A";
+    rows[1]![2] = "12'";
+    change();
+    await later();
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 3 });
+    rows[0]![3] = "Wing B";
+    change();
+    await later();
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 4 });
+    expect([state.inputs.value.Span, state.link.value?.lines.get("Span")]).toEqual(["24'", 1]);
+    stop();
+  });
+
+  it("is told by its heading: what else stands beside the block is no wing", async () => {
+    const rows = winged();
+    rows[0] = ["The roof", "", "Wing A", "Price"];
+    rows[1]![3] = "9.50";
+    const { host, names } = sheetHost(rows);
+    const stop = syncWithSheet(paneState(host));
+    await later();
+    // A title is no part of the block.
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 3 });
+    stop();
   });
 });

@@ -28,7 +28,8 @@ export function headedBlock<H extends string>(
   required: readonly H[],
   optional: readonly H[],
 ): Result<readonly HeadedRow<H>[] | null, CellProblem> {
-  if (!Array.isArray(input) || !input.every((row) => Array.isArray(row))) return null;
+  // Array.from: "every" passes over what a sparse array lacks.
+  if (!Array.isArray(input) || !Array.from(input).every((row) => Array.isArray(row))) return null;
   const block = input as readonly (readonly Input[])[];
   const error = errorIn(block);
   if (error) return error;

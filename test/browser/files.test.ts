@@ -138,6 +138,17 @@ describe("files of the user's own", () => {
     expect(await says().textContent()).toBe("");
   });
 
+  it("that were changed on the disk after they were chosen are asked for again", async () => {
+    await t.open();
+    await t.page.evaluate(() => {
+      File.prototype.arrayBuffer = () => Promise.reject(new DOMException("no", "NotReadableError"));
+    });
+    await choose("bid.xlsx", bytesOf("bid"));
+    await expect
+      .poll(() => says().textContent())
+      .toContain("was changed or moved after you chose it. Choose it again.");
+  });
+
   it("carry what the pane remembers: opened again, the fields are as they were, and undo gives the others back", async () => {
     await t.open();
     const span = t.page.locator("#lp-span");

@@ -106,7 +106,9 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
         const others = await keeper.replace(book.title, () => openBook(sheet, book));
         return fileWords.opened(book.title, left, others);
       } catch (error) {
-        return fileWords.notOpened(name, (error as Error).message);
+        const { name: kind, message } = error as Error;
+        const gone = kind === "NotReadableError" || kind === "NotFoundError";
+        return fileWords.notOpened(name, gone ? fileWords.changedOnDisk : message);
       }
     });
 

@@ -17,6 +17,7 @@ export const fileWords = {
   started: (title: string, left: readonly string[]) =>
     [`${title} is open.`, notKept("Not kept from the file", left)].filter(Boolean).join(" "),
   notOpened: (name: string, why: string) => `${name} was not opened. ${why} Your sheets are as they were.`,
+  changedOnDisk: "The file was changed or moved after you chose it. Choose it again.",
   noSample: (name: string, known: readonly string[]) =>
     `There is no sample named "${name}". The samples are: ${known.join(", ")}.`,
   saving: "Saving …",

@@ -7,8 +7,6 @@ export default defineConfig({
     globalSetup: ["test/browser/build.ts"],
     maxWorkers: 2,
     testTimeout: 60_000,
-    // The engine may forget an edit that comes while it calculates; the page then shows it at the next one.
-    retry: 1,
     hookTimeout: 120_000,
     // A busy machine takes more than the second that is usual.
     expect: { poll: { timeout: 20_000 } },

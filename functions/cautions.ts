@@ -1,174 +1,53 @@
 import { roofCells } from "./arguments/roofCells.ts";
+import { lengthText } from "../src/measure/lengthText.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { cautions as listOf, type Caution } from "../src/roof/tables/cautions.ts";
 import { roof } from "./arguments/roofModel.ts";
-import { smallLength } from "./arguments/smallLength.ts";
-
-interface Words {
-  readonly check: string;
-  /** What is published, around its figure. */
-  readonly published: (figure: string) => string;
-  readonly source: string;
-  /** Here, where the roof has no figure for it. */
-  readonly none?: string;
-  /** Said after the comparison. */
-  readonly remark?: string;
-}
-
-const IRC = (section: string) => `IRC 2021, ${section}`;
-const PRACTICE = "common practice, no source";
-const pitchWords = (side: string): Words => ({
-  check: `Pitch, ${side}`,
-  published: (f) => `at least ${f}; below it ridge, hips and valleys are designed as beams`,
-  source: IRC("R802.4.4"),
-});
-const seatWords = (side: string): Words => ({
-  check: `Bearing of the seat, ${side}`,
-  published: (f) => `at least ${f} on wood`,
-  source: IRC("R802.6"),
-  remark: "level width of the seat cut",
-});
-const notchWords = (side: string): Words => ({
-  check: `Notch at the plate, ${side}`,
-  published: (f) => `at most a quarter of the depth, ${f}`,
-  source: IRC("R802.7, R502.8"),
-  remark: "square to the slope",
-});
-const tiltWords = (piece: string): Words => ({
-  check: `Saw tilt, ${piece}`,
-  published: () => "most portable saws tilt 45°, some 60°",
-  source: PRACTICE,
-});
-
-const WORDS: Readonly<Record<string, Words>> = {
-  "ridge thickness": {
-    check: "Ridge board, thickness",
-    published: (f) => `at least 1 in nominal, ${f}`,
-    source: IRC("R802.3"),
-    none: "no ridge board",
-  },
-  "ridge depth": {
-    check: "Ridge board, depth",
-    published: (f) => `no less than the rafter's cut end, ${f}`,
-    source: IRC("R802.3"),
-    none: "no ridge board",
-  },
-  "hip thickness": {
-    check: "Hip, thickness",
-    published: (f) => `at least 2 in nominal, ${f}`,
-    source: IRC("R802.4.3"),
-  },
-  "hip depth": {
-    check: "Hip, depth",
-    published: (f) => `no less than the rafter's cut end, ${f}`,
-    source: IRC("R802.4.3"),
-  },
-  "hip deeper than commons": {
-    check: "Hip, deeper than the commons",
-    published: (f) => `about ${f}`,
-    source: "Canadian housing guide",
-  },
-  "main pitch": pitchWords("main sides"),
-  "end pitch": pitchWords("ends"),
-  "main seat": seatWords("main sides"),
-  "end seat": seatWords("ends"),
-  "main notch": notchWords("main sides"),
-  "end notch": notchWords("ends"),
-  "hip notch": notchWords("hip"),
-  "heel left": {
-    check: "Height above plate",
-    published: () => "no figure",
-    source: PRACTICE,
-    remark: "wood left plumb over the plate's edge",
-  },
-  "toe below hip": {
-    check: "Toe of the jacks' cut below the hip",
-    published: () => "none: the whole cut bears on the hip",
-    source: PRACTICE,
-  },
-  "jacks proud": {
-    check: "Jacks above the hip's top corner",
-    published: () => "none: sheathing lies on both",
-    source: PRACTICE,
-  },
-  "main jacks' tilt": tiltWords("main jacks"),
-  "end jacks' tilt": tiltWords("end jacks"),
-  "hip's tilt": tiltWords("hip's head"),
-  "widest bay": {
-    check: "Widest bay, corners included",
-    published: (f) => `the spacing, ${f}`,
-    source: PRACTICE,
-    remark: "sheathing spans it",
-  },
-  sizing: {
-    check: "Sizes of ridge, hips and rafters",
-    published: () => "span tables, or a licensed designer",
-    source: IRC("chapter 8"),
-    none: "not done here",
-    remark: "geometry only: no member is sized, no strength is proved",
-  },
-};
+import { CAUTION_WORDS as WORDS } from "./words/cautionWords.ts";
+const SIDES = { Main: ", main sides", End: ", ends", Both: "" } as const;
 
 const columns: readonly Column<Caution, Unit>[] = [
-  column("Check", "text", ({ tag }) => WORDS[tag]!.check, 255),
+  column("Check", "text", checkText, 330),
   column("Here", "text", hereText, 110),
-  column("Published", "text", publishedText, 520),
-  column("Source", "text", ({ tag }) => WORDS[tag]!.source, 210),
+  column("Published", "text", publishedText, 480),
+  column("Source", "text", ({ kind }) => WORDS[kind].source, 210),
   column("Remark", "text", remarkText, 420),
 ];
 
 export const cautions = worksheetFunction({
   name: "CAUTIONS",
   family: "roof",
-  summary:
-    "What an inspector looks at on a hip roof: each figure here, the published one, its source, and how the two compare.",
+  summary: "Lists the figures that an inspector looks at, each beside the published one. Figures outside stand first.",
   parameters: [roof("roof")],
   result: "table",
   columns,
-  returns: "a table of text that spills, with headings; it approves nothing, and the local code governs.",
+  returns: "a table of text that spills, with headings. It approves nothing; the local code governs.",
   examples: [
     {
       cells: [roofCells({ Span: 288, Length: 432, Pitch: 6 })],
       // prettier-ignore
       result: [
         headings(columns),
-        ["Ridge board, thickness", `1 1/2"`, `at least 1 in nominal, 3/4"`, "IRC 2021, R802.3", `3/4" more here; the local code governs`],
-        ["Ridge board, depth", `7 1/4"`, `no less than the rafter's cut end, 6 1/8"`, "IRC 2021, R802.3",
-         `1 1/8" more here; the local code governs`],
-        ["Hip, thickness", `1 1/2"`, `at least 2 in nominal, 1 1/2"`, "IRC 2021, R802.4.3", "the same here; the local code governs"],
-        ["Hip, depth", `7 1/4"`, `no less than the rafter's cut end, 6 1/8"`, "IRC 2021, R802.4.3",
-         `1 1/8" more here; the local code governs`],
-        ["Hip, deeper than the commons", `1 3/4"`, `about 2"`, "Canadian housing guide", `1/4" less here; the local code governs`],
-        ["Pitch, main sides", "6 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams", "IRC 2021, R802.4.4",
-         "steeper here; the local code governs"],
-        ["Pitch, ends", "6 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams", "IRC 2021, R802.4.4",
-         "steeper here; the local code governs"],
-        ["Bearing of the seat, main sides", `3 1/2"`, `at least 1 1/2" on wood`, "IRC 2021, R802.6",
-         `2" more here; level width of the seat cut; the local code governs`],
-        ["Bearing of the seat, ends", `3 1/2"`, `at least 1 1/2" on wood`, "IRC 2021, R802.6",
-         `2" more here; level width of the seat cut; the local code governs`],
-        ["Notch at the plate, main sides", `1 9/16"`, `at most a quarter of the depth, 1 3/8"`, "IRC 2021, R802.7, R502.8",
-         `3/16" more here; square to the slope; the local code governs`],
-        ["Notch at the plate, ends", `1 9/16"`, `at most a quarter of the depth, 1 3/8"`, "IRC 2021, R802.7, R502.8",
-         `3/16" more here; square to the slope; the local code governs`],
-        ["Notch at the plate, hip", `3 3/8"`, `at most a quarter of the depth, 1 13/16"`, "IRC 2021, R802.7, R502.8",
-         `1 9/16" more here; square to the slope; the local code governs`],
-        ["Height above plate", `4 3/8"`, "no figure", "common practice, no source",
-         "wood left plumb over the plate's edge; the local code governs"],
-        ["Toe of the jacks' cut below the hip", `0"`, "none: the whole cut bears on the hip", "common practice, no source",
-         "none here; the local code governs"],
-        ["Jacks above the hip's top corner", `0"`, "none: sheathing lies on both", "common practice, no source",
-         "none here; the local code governs"],
-        ["Saw tilt, main jacks", "45°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "within 45° here; the local code governs"],
-        ["Saw tilt, end jacks", "45°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "within 45° here; the local code governs"],
-        ["Saw tilt, hip's head", "45°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "within 45° here; the local code governs"],
-        ["Widest bay, corners included", `2' 0"`, `the spacing, 2' 0"`, "common practice, no source",
-         "the same here; sheathing spans it; the local code governs"],
+        ["Notch, no tail", `1 9/16"`, `at most a quarter of the depth, 1 3/8"`, "IRC 2021, R802.7, R502.8",
+         `OUTSIDE by 3/16": narrow the seat or use a deeper rafter; square to the slope`],
+        ["Ridge board, thickness", `1 1/2"`, `at least 1 in nominal, 3/4"`, "IRC 2021, R802.3", `3/4" more here`],
+        ["Ridge board, depth", `7 1/4"`, `no less than the rafter's cut end, 6 1/8"`, "IRC 2021, R802.3", `1 1/8" more here`],
+        ["Hip, thickness", `1 1/2"`, `at least 2 in nominal, 1 1/2"`, "IRC 2021, R802.4.3", "the same here"],
+        ["Hip, depth", `7 1/4"`, `no less than the rafter's cut end, 6 1/8"`, "IRC 2021, R802.4.3", `1 1/8" more here`],
+        ["Hip, deeper than the commons", `1 3/4"`, `about 2"`, "Canadian housing guide", `1/4" less here`],
+        ["Pitch", "6 in 12", "at least 3 in 12", "IRC 2021, R802.4.4", "steeper here"],
+        ["Bearing of the seat", `3 1/2"`, `at least 1 1/2" on wood`, "IRC 2021, R802.6", `2" more here; level width of the seat cut`],
+        ["Saw tilt, jacks", "45°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice", "that saw reaches"],
+        ["Rafter above the plate", `4 3/8"`, `at least 2"`, "NAVEDTRA 14044, p. 2-11",
+         `2 3/8" more here; plumb, over the plate's edge`],
+        ["Hip above the plate", `4 1/8"`, `at least 2"`, "NAVEDTRA 14044, p. 2-11", `2 1/8" more here; plumb, over the corner`],
+        ["Toe of the jacks' cut below the hip", `0"`, "none: the whole cut bears on the hip", "trade practice", "none here"],
+        ["Jacks above the hip's top corner", `0"`, "none: sheathing lies on both", "trade practice", "none here"],
+        ["Saw tilt, hip's head", "45°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice",
+         "that saw reaches"],
+        ["Widest bay, corners included", `2' 0"`, `the spacing, 2' 0"`, "trade practice", "the same here; sheathing spans it"],
         ["Sizes of ridge, hips and rafters", "not done here", "span tables, or a licensed designer", "IRC 2021, chapter 8",
          "geometry only: no member is sized, no strength is proved; the local code governs"],
       ],
@@ -183,40 +62,36 @@ export const cautions = worksheetFunction({
       // prettier-ignore
       result: [
         headings(columns),
-        ["Ridge board, thickness", "no ridge board", "at least 1 in nominal, 19 mm", "IRC 2021, R802.3", "the local code governs"],
-        ["Ridge board, depth", "no ridge board", "no less than the rafter's cut end, 162 mm", "IRC 2021, R802.3", "the local code governs"],
-        ["Hip, thickness", "38 mm", "at least 2 in nominal, 38 mm", "IRC 2021, R802.4.3", "the same here; the local code governs"],
-        ["Hip, depth", "184 mm", "no less than the rafter's cut end, 162 mm", "IRC 2021, R802.4.3",
-         "22 mm more here; the local code governs"],
-        ["Hip, deeper than the commons", "44 mm", "about 50 mm", "Canadian housing guide", "6 mm less here; the local code governs"],
-        ["Pitch, main sides", "2.551 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams",
-         "IRC 2021, R802.4.4", "flatter here; the local code governs"],
-        ["Pitch, ends", "6.928 in 12", "at least 3 in 12; below it ridge, hips and valleys are designed as beams", "IRC 2021, R802.4.4",
-         "steeper here; the local code governs"],
+        ["Pitch, main sides", "2.551 in 12", "at least 3 in 12", "IRC 2021, R802.4.4",
+         "OUTSIDE by 0.449 in 12: have ridge, hips and valleys designed as beams"],
+        ["Saw tilt, jacks, main sides", "69.79°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice",
+         "OUTSIDE: mark both faces and the side cut, cut from both and finish by hand, or use a saw that reaches"],
+        ["Notch, no tail, ends", "45 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
+         "OUTSIDE by 10 mm: narrow the seat or use a deeper rafter; square to the slope"],
+        ["Jacks above the hip's top corner", "9 mm", "none: sheathing lies on both", "trade practice",
+         "OUTSIDE by 9 mm: back the hip or shift it"],
+        ["Saw tilt, hip's head", "69.79°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice",
+         "OUTSIDE: mark both faces and the side cut, cut from both and finish by hand, or use a saw that reaches"],
+        ["Widest bay, corners included", "700 mm", "the spacing, 600 mm", "trade practice",
+         "OUTSIDE by 100 mm: add a rafter or block the bay; sheathing spans it"],
+        ["Ridge board, thickness", "no ridge board", "at least 1 in nominal, 19 mm", "IRC 2021, R802.3", ""],
+        ["Ridge board, depth", "no ridge board", "no less than the rafter's cut end, 162 mm", "IRC 2021, R802.3", ""],
+        ["Hip, thickness", "38 mm", "at least 2 in nominal, 38 mm", "IRC 2021, R802.4.3", "the same here"],
+        ["Hip, depth", "184 mm", "no less than the rafter's cut end, 162 mm", "IRC 2021, R802.4.3", "22 mm more here"],
+        ["Hip, deeper than the commons", "44 mm", "about 50 mm", "Canadian housing guide", "6 mm less here"],
         ["Bearing of the seat, main sides", "156 mm", "at least 38 mm on wood", "IRC 2021, R802.6",
-         "118 mm more here; level width of the seat cut; the local code governs"],
+         "118 mm more here; level width of the seat cut"],
+        ["Notch, no tail, main sides", "32 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
+         "3 mm less here; square to the slope"],
+        ["Pitch, ends", "6.928 in 12", "at least 3 in 12", "IRC 2021, R802.4.4", "steeper here"],
         ["Bearing of the seat, ends", "89 mm", "at least 38 mm on wood", "IRC 2021, R802.6",
-         "51 mm more here; level width of the seat cut; the local code governs"],
-        ["Notch at the plate, main sides", "32 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
-         "2.6 mm less here; square to the slope; the local code governs"],
-        ["Notch at the plate, ends", "45 mm", "at most a quarter of the depth, 35 mm", "IRC 2021, R802.7, R502.8",
-         "9.7 mm more here; square to the slope; the local code governs"],
-        ["Notch at the plate, hip", "86 mm", "at most a quarter of the depth, 46 mm", "IRC 2021, R802.7, R502.8",
-         "40 mm more here; square to the slope; the local code governs"],
-        ["Height above plate", "110 mm", "no figure", "common practice, no source",
-         "wood left plumb over the plate's edge; the local code governs"],
-        ["Toe of the jacks' cut below the hip", "0 mm", "none: the whole cut bears on the hip", "common practice, no source",
-         "none here; the local code governs"],
-        ["Jacks above the hip's top corner", "8.9 mm", "none: sheathing lies on both", "common practice, no source",
-         "8.9 mm here; the local code governs"],
-        ["Saw tilt, main jacks", "69.79°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "over 60° here: lay out both faces, cut from both, finish by hand; the local code governs"],
-        ["Saw tilt, end jacks", "20.21°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "within 45° here; the local code governs"],
-        ["Saw tilt, hip's head", "69.79°", "most portable saws tilt 45°, some 60°", "common practice, no source",
-         "over 60° here: lay out both faces, cut from both, finish by hand; the local code governs"],
-        ["Widest bay, corners included", "700 mm", "the spacing, 600 mm", "common practice, no source",
-         "100 mm more here; sheathing spans it; the local code governs"],
+         "51 mm more here; level width of the seat cut"],
+        ["Saw tilt, jacks, ends", "20.21°", `a saw with a 7 1/4" blade tilts 45° and there cuts 1 3/4"`, "trade practice",
+         "that saw reaches"],
+        ["Rafter above the plate", "110 mm", "at least 51 mm", "NAVEDTRA 14044, p. 2-11",
+         "59 mm more here; plumb, over the plate's edge"],
+        ["Hip above the plate", "100 mm", "at least 51 mm", "NAVEDTRA 14044, p. 2-11", "49 mm more here; plumb, over the corner"],
+        ["Toe of the jacks' cut below the hip", "0 mm", "none: the whole cut bears on the hip", "trade practice", "none here"],
         ["Sizes of ridge, hips and rafters", "not done here", "span tables, or a licensed designer", "IRC 2021, chapter 8",
          "geometry only: no member is sized, no strength is proved; the local code governs"],
       ],
@@ -226,42 +101,45 @@ export const cautions = worksheetFunction({
   compute: ({ roof: { frame, pieces } }) => tableOf(columns, listOf(frame, pieces), frame.spec.unit),
 });
 
-function hereText(caution: Caution, unit: Unit): string {
-  return caution.here === null ? (WORDS[caution.tag]!.none ?? "") : figure(caution, caution.here, unit);
+function checkText({ kind, side, wing }: Caution): string {
+  return WORDS[kind].check + (side === null ? "" : SIDES[side]) + (wing && `, wing ${wing}`);
 }
 
-function publishedText(caution: Caution, unit: Unit): string {
-  const { tag, limit } = caution;
-  return WORDS[tag]!.published(limit === null ? "" : figure(caution, limit.value, unit));
+function hereText({ kind, here, measure }: Caution, unit: Unit): string {
+  return here === null ? (WORDS[kind].none ?? "") : figure(measure, here, unit);
 }
 
+function publishedText({ kind, limit, measure }: Caution, unit: Unit): string {
+  return WORDS[kind].published(limit === null ? "" : figure(measure, limit.value, unit));
+}
+
+/** What lies outside a published figure stands out, with what to do; of the rest, how far it is inside. Never whether that will do. */
 function remarkText(caution: Caution, unit: Unit): string {
-  const said = [compared(caution, unit), WORDS[caution.tag]!.remark, "the local code governs"];
-  return said.filter((remark) => remark).join("; ");
+  const { kind, outside } = caution;
+  const { remark, mend } = WORDS[kind];
+  const said = outside ? [`OUTSIDE${by(caution, unit)}: ${mend}`, remark] : [compared(caution, unit), remark];
+  return said.filter((one) => one).join("; ");
 }
 
-function figure({ measure }: Caution, value: number, unit: Unit): string {
+function figure(measure: Caution["measure"], value: number, unit: Unit): string {
   if (measure === "pitch") return `${Number((value * 12).toFixed(3))} in 12`;
-  return measure === "angle" ? `${Number(value.toFixed(2))}°` : smallLength(value, unit);
+  return measure === "angle" ? `${Number(value.toFixed(2))}°` : lengthText(value, unit);
 }
 
-/** How the figure here stands to the published one, in words; never whether that will do. */
+/** By how much, where a tape shows it. */
+function by({ here, limit, measure }: Caution, unit: Unit): string {
+  if (here === null || limit === null) return "";
+  const text = figure(measure, Math.abs(here - limit.value), unit);
+  return text === figure(measure, 0, unit) ? "" : ` by ${text}`;
+}
+
 function compared(caution: Caution, unit: Unit): string {
   const { here, limit, measure } = caution;
+  if (measure === "angle") return "that saw reaches";
   if (here === null || limit === null) return "";
-  if (measure === "angle") return tiltCompared(here);
-  const off = here - limit.value;
-  const by = figure(caution, Math.abs(off), unit);
-  // Too little to be read off a tape: the two are the same.
-  if (Math.abs(off) <= 1e-6 || by === figure(caution, 0, unit))
-    return limit.value === 0 ? "none here" : "the same here";
-  if (limit.value === 0) return `${by} here`;
-  return `${measure === "pitch" ? `${off > 0 ? "steeper" : "flatter"} here` : `${by} ${off > 0 ? "more" : "less"} here`}`;
-}
-
-function tiltCompared(tilt: number): string {
-  if (tilt <= 45 + 1e-9) return "within 45° here";
-  return tilt <= 60 + 1e-9
-    ? "over 45° here: lay out both faces and cut from both, or use a saw that tilts farther"
-    : "over 60° here: lay out both faces, cut from both, finish by hand";
+  const off = by(caution, unit).replace(" by ", "");
+  if (limit.value === 0) return "none here";
+  if (off === "") return "the same here";
+  if (measure === "pitch") return "steeper here";
+  return `${off} ${here > limit.value ? "more" : "less"} here`;
 }

@@ -18,7 +18,6 @@ export const agree = worksheetFunction({
     length("measured", "Length measured on site; a bare number is inches.", { zero: true }),
     length("computed", "Length computed.", { zero: true }),
     optionalLength("tolerance", "How far off still counts as agreeing.", `1/4 in, or 6 mm for metric text`, {
-      zero: true,
       example: "0.25",
     }),
   ],

@@ -93,7 +93,13 @@ export const compare = worksheetFunction({
         column(`${what}, ${FIGURES[what][spec.unit]}`, "text", ({ cell }: Listed<number>) => cell),
         ...spacings.map(({ cell, value: spacing }) =>
           column(cell, FIGURES[what].kind, ({ value: pitch }: Listed<number>, spec: RoofSpec) =>
-            figure(what, { ...spec, pitch, spacing }),
+            figure(what, {
+              ...spec,
+              pitch,
+              spacing,
+              // A wing of the main roof's pitch follows it.
+              wings: spec.wings.map((wing) => (wing.pitch === spec.pitch ? { ...wing, pitch } : wing)),
+            }),
           ),
         ),
       ],

@@ -45,7 +45,7 @@ export const hipRunFunction = worksheetFunction({
     },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, run, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => hipRun(at, run)),
+  compute: (given) => atCorner(given, (at) => hipRun(at, given.run)),
 });
 
 export const hipLen = worksheetFunction({
@@ -70,8 +70,7 @@ export const hipLen = worksheetFunction({
     },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, run, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => alongHip(at, hipRun(at, run))),
+  compute: (given) => atCorner(given, (at) => alongHip(at, hipRun(at, given.run))),
 });
 
 export const hipDeg = worksheetFunction({
@@ -90,7 +89,7 @@ export const hipDeg = worksheetFunction({
     { cells: [9, 12], result: 30.9638 },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => slopeAngle(at.slope)),
+  compute: (given) => atCorner(given, (at) => slopeAngle(at.slope)),
 });
 
 export const hipRise = worksheetFunction({
@@ -109,7 +108,7 @@ export const hipRise = worksheetFunction({
     { cells: [9, 12], result: 7.2, source: "3-4-5 triangle: 9 x 4/5" },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, otherPitch, corner }) => atCorner(pitch, otherPitch, corner, (at) => at.slope * 12),
+  compute: (given) => atCorner(given, (at) => at.slope * 12),
 });
 
 export const hipToKing = worksheetFunction({
@@ -135,10 +134,8 @@ export const hipToKing = worksheetFunction({
     { cells: [9, 144, 1.5, 12], result: 208.4565 },
   ],
   refuses: refused("no hip", "head past the corner"),
-  compute: ({ pitch, run, commonThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(hipRunToKing(at, run, commonThickness), (plan) => alongHip(at, plan)),
-    ),
+  compute: (given) =>
+    atCorner(given, (at) => andThen(hipRunToKing(at, given.run, given.commonThickness), (plan) => alongHip(at, plan))),
 });
 
 export const hipToRidge = worksheetFunction({
@@ -163,10 +160,8 @@ export const hipToRidge = worksheetFunction({
     { cells: [9, 144, 1.5, 12], result: 208.821 },
   ],
   refuses: refused("no hip", "ridge fills the run"),
-  compute: ({ pitch, run, ridgeThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(hipRunToRidge(at, run, ridgeThickness), (plan) => alongHip(at, plan)),
-    ),
+  compute: (given) =>
+    atCorner(given, (at) => andThen(hipRunToRidge(at, given.run, given.ridgeThickness), (plan) => alongHip(at, plan))),
 });
 
 export const hipDropFunction = worksheetFunction({
@@ -187,8 +182,7 @@ export const hipDropFunction = worksheetFunction({
     { cells: [6, 1.5, 12], result: 0.6708 },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, hipThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => hipDrop(at, hipThickness)),
+  compute: (given) => atCorner(given, (at) => hipDrop(at, given.hipThickness)),
 });
 
 export const hipHeel = worksheetFunction({
@@ -207,10 +201,10 @@ export const hipHeel = worksheetFunction({
     { cells: [6, 4.3992, 1.5], result: 4.134 },
   ],
   refuses: refused("no hip", "drop takes the heel"),
-  compute: ({ pitch, heel, hipThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => {
-      const left = heel - hipDrop(at, hipThickness);
-      return left > 0 ? left : new Failure({ kind: "drop takes the heel", least: hipDrop(at, hipThickness) });
+  compute: (given) =>
+    atCorner(given, (at) => {
+      const left = given.heel - hipDrop(at, given.hipThickness);
+      return left > 0 ? left : new Failure({ kind: "drop takes the heel", least: hipDrop(at, given.hipThickness) });
     }),
 });
 
@@ -230,8 +224,7 @@ export const hipBack = worksheetFunction({
     { cells: [9, 12], result: 21.1002 },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => slopeAngle(backing(at.near, at.slope))),
+  compute: (given) => atCorner(given, (at) => slopeAngle(backing(at.near, at.slope))),
 });
 
 export const hipMark = worksheetFunction({
@@ -256,8 +249,7 @@ export const hipMark = worksheetFunction({
     { cells: [9, 48, 1.5, 12], result: 92.129 },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, offset, hipThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => alongHip(at, hipMarkRun(at.near, offset, hipThickness / 2))),
+  compute: (given) => atCorner(given, (at) => alongHip(at, hipMarkRun(at.near, given.offset, given.hipThickness / 2))),
 });
 
 export const hips = [

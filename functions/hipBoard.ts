@@ -3,10 +3,9 @@ import type { MemberProblem } from "../src/roof/members/memberProblem.ts";
 import { length } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { plumbDepthOf, shortestBoard } from "../src/roof/members/commonRafter.ts";
-import type { Corner } from "../src/roof/members/corner.ts";
 import { hipMember } from "../src/roof/members/hipMember.ts";
 import type { RoofSpec } from "../src/roof/frame/roofSpec.ts";
-import { atCorner, otherSide } from "./arguments/corners.ts";
+import { atCorner, otherSide, type CornerGiven } from "./arguments/corners.ts";
 import { heel, hipThickness, run, sidePitch } from "./hip.ts";
 import { refused } from "./arguments/refused.ts";
 
@@ -17,32 +16,30 @@ const overhang = length("overhang", "Overhang of this side's commons, level; the
   example: "16",
 });
 
-interface Hip {
+interface HipGiven extends CornerGiven {
   readonly run: number;
-  readonly thickness: number;
+  readonly hipThickness: number;
   readonly depth: number;
   readonly heel: number;
   readonly overhang: number;
 }
 
 /** The board of a dropped hip: from its tail, or its seat's corner, to the farthest point of its head. */
-function boardOf(at: Corner, hip: Hip, hipHead: RoofSpec["hipHead"], meets: number): Result<number, MemberProblem> {
-  const section = (thickness: number) => ({ name: "", thickness, depth: hip.depth });
-  const member = hipMember(
-    at,
-    { hip: section(hip.thickness), rafter: section(meets), ridge: section(meets), hipHead, hipTop: "dropped" },
-    hip.run,
-  );
-  if (member instanceof Failure) return member;
-  const height = hip.heel - member.drop;
-  if (!(height > 0)) return new Failure({ kind: "drop takes the heel", least: member.drop });
-  const plumbDepth = plumbDepthOf(at.slope, hip.depth);
-  if (!(height < plumbDepth))
-    return new Failure({ kind: "hip too shallow for the plate", least: (height * hip.depth) / plumbDepth });
-  return (
-    member.farthest +
-    shortestBoard({ pitch: at.slope, run: 0, overhang: hip.overhang / at.near.sin, depth: hip.depth, heel: height })
-  );
+function boardOf(given: HipGiven, hipHead: RoofSpec["hipHead"], meets: number): Result<number, MemberProblem> {
+  const { run, hipThickness, depth, heel, overhang } = given;
+  const section = (thickness: number) => ({ name: "", thickness, depth });
+  return atCorner(given, (at): Result<number, MemberProblem> => {
+    const parts = { hip: section(hipThickness), rafter: section(meets), ridge: section(meets) };
+    const member = hipMember(at, { ...parts, hipHead, hipTop: "dropped" }, run);
+    if (member instanceof Failure) return member;
+    const height = heel - member.drop;
+    if (!(height > 0)) return new Failure({ kind: "drop takes the heel", least: member.drop });
+    const plumbDepth = plumbDepthOf(at.slope, depth);
+    if (!(height < plumbDepth))
+      return new Failure({ kind: "hip too shallow for the plate", least: (height * depth) / plumbDepth });
+    const shape = { pitch: at.slope, run: 0, overhang: overhang / at.near.sin, depth, heel: height };
+    return member.farthest + shortestBoard(shape);
+  });
 }
 
 export const hipKingBoard = worksheetFunction({
@@ -77,10 +74,7 @@ export const hipKingBoard = worksheetFunction({
     },
   ],
   refuses: refused("no hip", "head past the corner", "drop takes the heel", "hip too shallow for the plate"),
-  compute: ({ pitch, run, hipThickness, commonThickness, depth, heel, overhang, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      boardOf(at, { run, thickness: hipThickness, depth, heel, overhang }, "king commons", commonThickness),
-    ),
+  compute: (given) => boardOf(given, "king commons", given.commonThickness),
 });
 
 export const hipRidgeBoard = worksheetFunction({
@@ -112,10 +106,7 @@ export const hipRidgeBoard = worksheetFunction({
     { cells: [6, 144, 1.5, 1.5, 7.25, 4.4, 16], result: 242.2338 },
   ],
   refuses: refused("no hip", "ridge fills the run", "drop takes the heel", "hip too shallow for the plate"),
-  compute: ({ pitch, run, hipThickness, ridgeThickness, depth, heel, overhang, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      boardOf(at, { run, thickness: hipThickness, depth, heel, overhang }, "ridge", ridgeThickness),
-    ),
+  compute: (given) => boardOf(given, "ridge", given.ridgeThickness),
 });
 
 export const hipBoards = [hipKingBoard, hipRidgeBoard];

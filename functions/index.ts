@@ -1,6 +1,7 @@
 import type { WorksheetFunction } from "../src/registry/worksheetFunction.ts";
 import type { Problem } from "./problem.ts";
 import { cautions } from "./cautions.ts";
+import { changes } from "./changes.ts";
 import { checks } from "./check.ts";
 import { commons } from "./common.ts";
 import { compare } from "./compare.ts";
@@ -12,9 +13,12 @@ import { lumbers } from "./lumber.ts";
 import { lumberOrder } from "./lumberOrder.ts";
 import { measures } from "./measure.ts";
 import { members } from "./members.ts";
+import { pieceList } from "./pieceList.ts";
 import { pitches } from "./pitch.ts";
 import { plateMarks } from "./plateMarks.ts";
 import { salvage } from "./salvage.ts";
+import { sawSettings } from "./sawSettings.ts";
+import { sheathing } from "./sheathing.ts";
 import { stickPlan } from "./stickPlan.ts";
 import { tails } from "./tail.ts";
 import { takeOff } from "./takeOff.ts";
@@ -36,9 +40,13 @@ export const functions: readonly WorksheetFunction<Problem>[] = [
   members,
   plateMarks,
   takeOff,
+  sheathing,
   cautions,
   compare,
   salvage,
+  sawSettings,
+  pieceList,
+  changes,
   ...lumbers,
   lumberOrder,
   stickPlan,

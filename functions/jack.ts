@@ -1,13 +1,11 @@
 import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { directionAngle, slopeAngle } from "../src/geometry/angle.ts";
-import { Failure, type Result } from "../src/measure/result.ts";
-import type { MemberProblem } from "../src/roof/members/memberProblem.ts";
+import { Failure } from "../src/measure/result.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { seatOf, shortestBoard } from "../src/roof/members/commonRafter.ts";
-import type { Corner } from "../src/roof/members/corner.ts";
 import { jackEdge, jackRunFromTape, jackRuns, jackStep, jackTape, type JackRuns } from "../src/roof/members/jack.ts";
-import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
+import { atCorner, andThen, otherSide, type CornerGiven } from "./arguments/corners.ts";
 import { refused } from "./arguments/refused.ts";
 
 const family = "jack";
@@ -20,13 +18,21 @@ const jackThickness = length("jackThickness", "Thickness of the jack.", { exampl
 const heel = length("heel", "Height above plate of jacks and commons.", { example: "4.4" });
 const jackRefusals = ["no hip", "jack wider than offset", "short point below plate"] as const;
 
-const runs = (
-  at: Corner,
-  offset: number,
-  hipThickness: number,
-  thickness: number,
-): Result<JackRuns, MemberProblem<"jack wider than offset" | "short point below plate">> =>
-  jackRuns(at.near, offset, { face: hipThickness / 2, thickness });
+interface JackGiven extends CornerGiven {
+  readonly offset: number;
+  readonly hipThickness: number;
+  readonly jackThickness: number;
+}
+
+/** A figure of the jack that is given, worked out from its level runs. */
+const ofRuns =
+  <Given extends JackGiven>(work: (runs: JackRuns, given: Given) => number) =>
+  (given: Given) =>
+    atCorner(given, ({ near }) =>
+      andThen(jackRuns(near, given.offset, { face: given.hipThickness / 2, thickness: given.jackThickness }), (runs) =>
+        work(runs, given),
+      ),
+    );
 
 export const jackStepFunction = worksheetFunction({
   name: "JACKSTEP",
@@ -49,8 +55,7 @@ export const jackStepFunction = worksheetFunction({
     { cells: [6, 24], result: 26.83, source: "framing-square table: rise 6, 24 in o.c." },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, spacing, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => jackStep(at.near, spacing)),
+  compute: (given) => atCorner(given, (at) => jackStep(at.near, given.spacing)),
 });
 
 export const jackLine = worksheetFunction({
@@ -74,8 +79,7 @@ export const jackLine = worksheetFunction({
     },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, offset, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => jackStep(at.near, offset)),
+  compute: (given) => atCorner(given, (at) => jackStep(at.near, given.offset)),
 });
 
 export const jackLen = worksheetFunction({
@@ -96,10 +100,7 @@ export const jackLen = worksheetFunction({
     { cells: [`6/12`, `4'`, `1 1/2"`, `1 1/2"`], result: 53.3183 },
   ],
   refuses: refused(...jackRefusals),
-  compute: ({ pitch, offset, hipThickness, jackThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) => long * alongSlope(pitch)),
-    ),
+  compute: ofRuns(({ long }, { pitch }) => long * alongSlope(pitch)),
 });
 
 export const jackShort = worksheetFunction({
@@ -114,10 +115,7 @@ export const jackShort = worksheetFunction({
     { cells: [9, 48, 1.5, 1.5, 12], result: 77.1875, source: "3-4-5 triangle: (47.25 x 4/3 - 0.75 x 5/3) x 5/4" },
   ],
   refuses: refused(...jackRefusals),
-  compute: ({ pitch, offset, hipThickness, jackThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(runs(at, offset, hipThickness, jackThickness), ({ short }) => short * alongSlope(pitch)),
-    ),
+  compute: ofRuns(({ short }, { pitch }) => short * alongSlope(pitch)),
 });
 
 export const jackTapeFunction = worksheetFunction({
@@ -137,10 +135,7 @@ export const jackTapeFunction = worksheetFunction({
     },
   ],
   refuses: refused(...jackRefusals),
-  compute: ({ pitch, offset, hipThickness, jackThickness, heel, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) => jackTape(pitch, long, heel)),
-    ),
+  compute: ofRuns(({ long }, { pitch, heel }: JackGiven & { heel: number }) => jackTape(pitch, long, heel)),
 });
 
 export const jackFromTape = worksheetFunction({
@@ -184,8 +179,7 @@ export const jackTilt = worksheetFunction({
     { cells: [9, 12], result: 53.1301, source: "3-4-5 triangle" },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) => directionAngle(near.cos, near.sin)),
+  compute: (given) => atCorner(given, ({ near }) => directionAngle(near.cos, near.sin)),
 });
 
 export const jackEdgeFunction = worksheetFunction({
@@ -207,8 +201,7 @@ export const jackEdgeFunction = worksheetFunction({
     { cells: [6], result: 48.1897 },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) => slopeAngle(jackEdge(near))),
+  compute: (given) => atCorner(given, ({ near }) => slopeAngle(jackEdge(near))),
 });
 
 export const jackBoard = worksheetFunction({
@@ -239,14 +232,11 @@ export const jackBoard = worksheetFunction({
     { cells: [6, 48, 1.5, 1.5, 5.5, 4.4, 0], result: 55.286 },
   ],
   refuses: refused(...jackRefusals, "heel above depth"),
-  compute({ pitch, offset, hipThickness, jackThickness, depth, heel, overhang, otherPitch, corner }) {
+  compute(given) {
+    const { pitch, depth, heel, overhang } = given;
     const seat = seatOf(pitch, depth, heel);
     if (seat instanceof Failure) return seat;
-    return atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(runs(at, offset, hipThickness, jackThickness), ({ long }) =>
-        shortestBoard({ pitch, run: long, overhang, depth, heel }),
-      ),
-    );
+    return ofRuns(({ long }) => shortestBoard({ pitch, run: long, overhang, depth, heel }))(given);
   },
 });
 

@@ -2,28 +2,35 @@ import { roofCells } from "./arguments/roofCells.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { sideName, type Piece } from "../src/roof/frame/piece.ts";
+import { sideName } from "../src/roof/frame/piece.ts";
+import { jackPlaces, type JackPlace } from "../src/roof/tables/jackPlaces.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { notesText } from "./words/notes.ts";
-import { tiltCell } from "./words/tiltCell.ts";
 
-const columns: readonly Column<Piece, Unit>[] = [
-  column("Piece", "text", ({ mark }) => mark),
-  column("Side", "text", ({ planes }) => sideName(planes)),
+const columns: readonly Column<JackPlace, Unit>[] = [
+  column("Piece", "text", ({ piece }) => piece.mark),
+  column("Side", "text", ({ piece }) => sideName(piece.planes)),
   column("Offset", "length", ({ offset }) => offset!),
-  column("Plate mark", "length", ({ foot }) => foot.mark!),
-  column("Hip mark", "length", ({ head }) => head.mark!),
-  column("Long point", "length", ({ longPoint }) => longPoint),
-  column("Short point", "length", ({ shortPoint }) => shortPoint),
-  column("Tape", "length", ({ tape }) => tape!),
-  column("Shortest board", "length", ({ shortestBoard }) => shortestBoard, 120),
-  column("Saw tilt", "angle", tiltCell, 110),
+  column("Plate mark", "length", ({ foot }) => (foot.bearer === null ? (foot.mark ?? "") : "")),
+  column("Hip mark", "length", ({ head }) => head.mark ?? ""),
+  column("Long point", "length", ({ piece }) => piece.longPoint),
+  column("Short point", "length", ({ piece }) => piece.shortPoint),
+  column("Tape", "length", ({ piece }) => piece.tape ?? ""),
+  column("Shortest board", "length", ({ piece }) => piece.shortestBoard, 120),
+  column("Saw tilt", "angle", ({ head }) => head.tilts[0] ?? "", 110),
   column("Left", "count", ({ left }) => left),
   column("Right", "count", ({ right }) => right),
-  column("Note", "text", ({ notes }, unit) => notesText(notes, unit), 420),
-  column("Plumb cut", "angle", ({ headCut }) => headCut),
-  column("Edge angle", "angle", ({ head }) => head.edge!),
-  column("From hip head", "length", ({ head }) => head.markFromHead!),
+  column("Note", "text", ({ piece }, unit) => notesText(piece.notes, unit), 420),
+  column("Plumb cut", "angle", ({ piece }) => piece.headCut),
+  column("Edge angle", "angle", ({ head }) => head.edge ?? ""),
+  column("From hip head", "length", ({ head }) => head.markFromHead ?? ""),
+];
+
+/** Only where the block has a wing, so that tables of old blocks stay as wide as they were. */
+export const footColumns: readonly Column<JackPlace, Unit>[] = [
+  column("Foot", "text", ({ foot }) => foot.bearer ?? ""),
+  column("Foot tilt", "angle", ({ foot }) => (foot.bearer === null ? "" : (foot.tilts[0] ?? ""))),
+  column("Foot mark", "length", ({ foot }) => (foot.bearer === null ? "" : (foot.mark ?? ""))),
 ];
 
 /** The examples' roofs. */
@@ -66,8 +73,8 @@ export const jackTable = worksheetFunction({
   ],
   compute: ({ roof: { frame, pieces } }) =>
     tableOf(
-      columns,
-      pieces.filter(({ member }) => member === "jack"),
+      frame.spec.wings.length === 0 ? columns : [...columns, ...footColumns],
+      jackPlaces(frame, pieces),
       frame.spec.unit,
     ),
 });

@@ -19,7 +19,7 @@ export const boardFeet = worksheetFunction({
     length("length", "Length of a piece; a bare number is inches, or millimeters where the size is in millimeters.", {
       example: "192",
     }),
-    number("count", "Number of pieces.", { from: 0, to: 1_000_000, example: "count", fallback: 1 }),
+    number("count", "Number of pieces, 1 or more.", { from: 1, to: 1_000_000, example: "count", fallback: 1 }),
   ],
   result: "value",
   returns: "board feet: nominal thickness times nominal depth in inches, times length in feet, over 12.",

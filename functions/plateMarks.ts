@@ -2,7 +2,8 @@ import { roofCells } from "./arguments/roofCells.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { plateMarks as listsOf, type PlateList } from "../src/roof/tables/plateMarks.ts";
+import { plateMarks as listsOf } from "../src/roof/tables/plateMarks.ts";
+import type { PlateList, PlatePlace } from "../src/roof/tables/plateList.ts";
 import { notesText } from "./words/notes.ts";
 import { roof } from "./arguments/roofModel.ts";
 
@@ -18,7 +19,10 @@ const columns: readonly Column<Marked, Unit>[] = [
   column(
     "Edge",
     "text",
-    ({ list: { hook } }) => `${hook} edge, board to its ${hook === "left" ? "right" : "left"}`,
+    ({ list: { hook, place } }) =>
+      place?.kind === "ridge" || place?.kind === "wing"
+        ? "edge nearer the hook, board beyond it"
+        : `${hook} edge, board to its ${hook === "left" ? "right" : "left"}`,
     200,
   ),
   column("Member", "text", ({ mark: { piece, hand } }) => (hand === "plain" ? piece : `${piece} ${hand}`), 110),
@@ -106,14 +110,41 @@ export const plateMarks = worksheetFunction({
 });
 
 /** "Main" where one list does for both; else which end of the plate the tape is hooked at. */
-function plateName({ plate, end, hook, plates }: PlateList): string {
+function plateName({ plate, place, end, hook, plates }: PlateList): string {
+  if (place) return placeName(place);
   return end || plates === 2 ? plate : `${plate}, hooked ${hook}`;
 }
 
+function placeName(place: PlatePlace): string {
+  switch (place.kind) {
+    case "wall": {
+      const wall = place.wall === "front" ? "Front" : "Back";
+      if (place.after && place.before) return `${wall}, ${place.after} to ${place.before}`;
+      if (place.before) return `${wall}, left of wing ${place.before}`;
+      return place.after ? `${wall}, right of wing ${place.after}` : wall;
+    }
+    case "end":
+      return place.side === null ? "End" : place.side === "left" ? "Left end" : "Right end";
+    case "wing":
+      return `Wing ${place.wing}, ${place.part}`;
+    case "ridge":
+      return place.wing === "" ? "Main ridge" : `Wing ${place.wing} ridge`;
+  }
+}
+
+/** Where the tape is hooked. */
+function hookText({ place, hook }: PlateList): string {
+  if (place?.kind === "ridge")
+    return place.wing === "" ? "hook at the left end, seen from the front" : "hook at the outer end";
+  if (place?.kind === "wing" && place.part !== "end") return "hook at the outer corner";
+  if (place?.kind === "wall" && place.after && place.before) return `hook at the inner corner of wing ${place.after}`;
+  return `hook at the ${hook} corner, seen from outside`;
+}
+
 /** The first mark of a plate also says where the tape is hooked. */
-function noteOf({ list: { hook, marks }, mark }: Marked, unit: Unit): string {
+function noteOf({ list, mark }: Marked, unit: Unit): string {
   return [
-    ...(mark === marks[0] ? [`hook at the ${hook} corner, seen from outside`] : []),
+    ...(mark === list.marks[0] ? [hookText(list)] : []),
     ...(mark.notes.length === 0 ? [] : [notesText(mark.notes, unit)]),
   ].join("; ");
 }

@@ -5,7 +5,11 @@ import type { MemberProblem } from "../src/roof/members/memberProblem.ts";
 import type { ArgumentProblem } from "./arguments/blockProblem.ts";
 
 /** Problems of single functions. */
-export type OwnProblem = Kinds<{ "no triangle": { least: number; most: number }; "sides differ": object }>;
+export type OwnProblem = Kinds<{
+  "no triangle": { least: number; most: number };
+  "sides differ": object;
+  "blocks of two units": object;
+}>;
 
 /** Every problem that a call can come to. Each room declares its own part. */
 export type Problem = ArgumentProblem | FrameProblem | MemberProblem | OwnProblem | StockProblem;

@@ -1,9 +1,9 @@
-import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
+import type { MissingSize } from "../src/cutting/model/stockProblem.ts";
+import { column, headings, tableOf, type Cell, type Column } from "../src/registry/columns.ts";
 import { Failure } from "../src/measure/result.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { boardsParameter } from "./arguments/boardTable.ts";
-import { cutOrder, kerfParameter, type CutOrder } from "./arguments/cutOrder.ts";
-import { piecesParameter } from "./arguments/pieceList.ts";
+import { cutOrder, orderParameters, type CutOrder } from "./arguments/cutOrder.ts";
+import { noneLongEnough } from "./words/orderNotes.ts";
 import { ridgeNote } from "./words/ridgeNote.ts";
 import { markOf, stickText } from "./words/stickText.ts";
 
@@ -13,14 +13,19 @@ interface Stick {
   readonly times: number;
 }
 
-const columns: readonly Column<Stick, CutOrder>[] = [
-  column("Board number", "count", ({ number }) => number, 104),
-  column("Size", "text", ({ board }) => board.size, 100),
-  column("Board", "length", ({ board }) => board.length),
-  column("Pieces", "text", ({ board }) => stickText(board.pieces), 260),
-  column("Left over", "length", ({ board }) => board.leftOver),
-  column("Times", "count", ({ times }) => times),
-  column("Note", "text", ({ board }, order) => noteOf(board, order), 420),
+/** A board, or a size that no board is long enough for. */
+type Row = Stick | MissingSize;
+
+const of = (row: Row, cell: (stick: Stick) => Cell) => ("board" in row ? cell(row) : "");
+
+const columns: readonly Column<Row, CutOrder>[] = [
+  column("Board number", "count", (row) => of(row, ({ number }) => number), 104),
+  column("Size", "text", (row) => ("board" in row ? row.board.size : row.size), 100),
+  column("Board", "length", (row) => of(row, ({ board }) => board.length)),
+  column("Pieces", "text", (row) => of(row, ({ board }) => stickText(board.pieces)), 260),
+  column("Left over", "length", (row) => of(row, ({ board }) => board.leftOver)),
+  column("Times", "count", (row) => of(row, ({ times }) => times)),
+  column("Note", "text", (row, order) => ("board" in row ? noteOf(row.board, order) : noneLongEnough(row, order)), 420),
 ];
 
 const list = [
@@ -39,10 +44,10 @@ export const stickPlan = worksheetFunction({
   family: "lumber",
   asynchronous: true,
   summary: "Which pieces come out of which board, in the order of cutting, for the order that LUMBERORDER gives.",
-  parameters: [piecesParameter, boardsParameter, kerfParameter],
+  parameters: orderParameters,
   result: "table",
   columns,
-  returns: `a table that spills, with headings: a row for each board (over 1000 boards, for Times boards that are cut alike, numbered from Board number on), its pieces from its left end, and the length left over. In Pieces "a | b" share one plumb or square cut, "a + b" the slanting cut of their heads, with b turned end for end so that the board's crown is at its bottom; after "a; b" nothing is shared; "3 x a" are three alike. L and R are the hands.`,
+  returns: `a table that spills, with headings: a row for each board (over 1000 boards, for Times boards that are cut alike, numbered from Board number on), its pieces from its left end, and the length left over once its ends are trimmed; Note says which boards stay untrimmed. In Pieces "a | b" share one plumb or square cut, "a + b" (only where crown down is allowed) the slanting cut of their heads, with b turned end for end so that the board's crown is at its bottom; after "a; b" nothing is shared; "3 x a" are three alike. L and R are the hands.`,
   examples: [
     {
       cells: [list, [[96], [144]]],
@@ -55,26 +60,26 @@ export const stickPlan = worksheetFunction({
       source: "by hand, as LUMBERORDER",
     },
     {
-      cells: [jacks, [[120]], 0],
+      cells: [jacks, [[103]], 0, 0, "yes"],
       result: [
         headings(columns),
-        [1, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"],
-        [2, "2x6", 120, "J L + J R", 17.75, 1, "end for end, crown down: J R"],
+        [1, "2x6", 103, "J L + J R", 0.75, 1, "end for end, crown down: J R"],
+        [2, "2x6", 103, "J L + J R", 0.75, 1, "end for end, crown down: J R"],
       ],
       source:
         "by hand at 9 in 12 (3-4-5): 50 + 50, less 1.5 x 5/4 for the cut that both heads share, and 5.5 x 3/4 of slant at the board's end",
     },
   ],
-  async compute({ pieces, boards, kerf }, reading) {
-    const order = await cutOrder(pieces, boards, kerf, reading);
-    return order instanceof Failure ? order : tableOf(columns, rowsOf(order), order);
+  async compute(read, reading) {
+    const order = await cutOrder(read, reading);
+    return order instanceof Failure ? order : tableOf(columns, [...sticksOf(order), ...order.plan.missing], order);
   },
 });
 
 /** Up to here every board has a row of its own. */
 const ROWS = 1000;
 
-function rowsOf({ plan }: CutOrder): Stick[] {
+function sticksOf({ plan }: CutOrder): Stick[] {
   const all = plan.boards.reduce((sum, { repeat }) => sum + repeat, 0);
   let next = 1;
   return plan.boards.flatMap((board) => {
@@ -92,6 +97,7 @@ function noteOf(board: Stick["board"], order: CutOrder): string {
   const joined =
     order.ridge?.size === board.size && board.pieces.some(({ piece }) => order.pieces[piece]!.slant === "square");
   return [
+    ...(order.trim > 0 && board.trim === 0 ? ["untrimmed: the piece takes the whole board"] : []),
     ...(turned.length > 0 ? [`end for end, crown down: ${turned.join(", ")}`] : []),
     ...(joined ? [ridgeNote(order, board.size)] : []),
   ].join("; ");

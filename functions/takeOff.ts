@@ -8,6 +8,7 @@ import { ridgeIn } from "../src/roof/frame/frame.ts";
 import type { PlaneGroup } from "../src/roof/tables/planeGroups.ts";
 import type { Course } from "../src/roof/tables/sheathingCourses.ts";
 import { spareRafter, takeOff as totalsOf, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
+import { eavesOf, hipsHow, valleysHow } from "./words/takeOffHow.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
 
 interface Item {
@@ -89,8 +90,8 @@ export const takeOff = worksheetFunction({
         ["Sheathing, net area", 622.2222, "sq ft", "sloped area"],
         ["Sheathing with waste", 622.2222, "sq ft", "sloped area, no waste added"],
         ["Sheathing, net sheets", 20, "sheets of 4 x 8 ft", "net area over a sheet's, rounded up"],
-        ["Sheathing, sheets by courses", 26, "sheets of 4 x 8 ft",
-         `main 8 + 8, end 5 + 5: courses up from the eave, each as long as its lower edge; off-cuts of 4' 0" or more start the next`],
+        ["Sheathing, sheets by courses", 22, "sheets of 4 x 8 ft",
+         `main 8 + 7, end 4 + 3; off-cuts of 4' 0" or more are turned and used again, as SHEATHING lists`],
         ["2x6, pieces", 36, "pieces", "as MEMBERS counts them"],
         ["2x6, lineal", 310.6608, "ft", "each piece on its shortest board"],
         ["2x6, board feet", 310.6608, "board feet", "nominal, each piece on its shortest board, no waste added"],
@@ -136,8 +137,8 @@ export const takeOff = worksheetFunction({
         ["Sheathing, net area", 63.8, "m2", "sloped area"],
         ["Sheathing with waste", 70.18, "m2", "sloped area, plus 10 percent waste"],
         ["Sheathing, net sheets", 23, "sheets of 1200 x 2400 mm", "net area over a sheet's, rounded up"],
-        ["Sheathing, sheets by courses", 32, "sheets of 1200 x 2400 mm",
-         "main 13 + 13, end 6: courses up from the eave, each as long as its lower edge; off-cuts of 1200 mm or more start the next"],
+        ["Sheathing, sheets by courses", 26, "sheets of 1200 x 2400 mm",
+         "main 11 + 10, end 5; off-cuts of 1200 mm or more are turned and used again, as SHEATHING lists"],
         ["38 x 140 mm, pieces", 37, "pieces", "as MEMBERS counts them; 2 spare, cut like C, from which any jack can be cut"],
         ["38 x 140 mm, lineal", 119.2982, "m", "each piece on its shortest board"],
         ["38 x 140 mm, board feet", 430.5381, "board feet", "nominal, each piece on its shortest board, plus 10 percent waste"],
@@ -155,7 +156,11 @@ function itemsOf(model: RoofModel): Item[] {
   const { frame, pieces } = model;
   const { unit, waste } = frame.spec;
   const total = totalsOf(frame, pieces);
-  const hips = total.hips.reduce((sum, one) => sum + one, 0);
+  const [hips, valleys] = [total.hips, total.valleys].map((own) => own.reduce((sum, one) => sum + one, 0)) as [
+    number,
+    number,
+  ];
+  const winged = frame.spec.wings.length > 0;
   const { length: ft, perLength, area: sqft, perArea, roofing, perRoofing, sheets } = PRICED[unit];
   const lineal = (item: string, amount: number, how: string): Item => ({
     item,
@@ -172,13 +177,20 @@ function itemsOf(model: RoofModel): Item[] {
   const plus = waste === 0 ? "no waste added" : `plus ${waste} percent waste`;
   return [
     lineal("Ridge", total.ridge, ridgeHow(model)),
-    lineal("Hips", hips, `${total.hips.length} from apex to fascia, each ${lengthText(total.hips[0]!, unit)}`),
+    lineal("Hips", hips, hipsHow(total, unit)),
+    ...(winged ? [lineal("Valleys", valleys, valleysHow(total, unit))] : []),
     lineal(
       "Eaves",
       total.eaves,
-      `along the tail cuts: ${total.planes.map(({ side, faces }) => `${side.toLowerCase()} ${faces.length} x ${lengthText(faces[0]!.eave, unit)}`).join(", ")}`,
+      `along the tail cuts: ${total.planes.map((group) => eavesOf(group, unit)).join(", ")}`,
     ),
-    lineal("Fascia", total.eaves, "as the eaves; its outer face is longer by twice its thickness at a corner"),
+    lineal(
+      "Fascia",
+      total.eaves,
+      winged
+        ? "as the eaves; its outer face: add two thicknesses at each outside corner, take two off at each inside corner"
+        : "as the eaves; its outer face is longer by twice its thickness at a corner",
+    ),
     lineal(
       "Sub-fascia",
       total.subFascia,
@@ -187,7 +199,11 @@ function itemsOf(model: RoofModel): Item[] {
     lineal(
       "Gable rake",
       total.gableRake,
-      total.gableRake === 0 ? "no gable" : "2 edges along the slope, ridge to fascia",
+      total.gableRake === 0
+        ? "no gable"
+        : winged
+          ? "edges along the slope at the gables, ridge to fascia"
+          : "2 edges along the slope, ridge to fascia",
     ),
     lineal(
       "Corner rake",
@@ -240,6 +256,7 @@ const sheetsOf = (courses: readonly Course[]) => courses.reduce((sum, { sheets }
 
 function ridgeHow({ frame }: RoofModel): string {
   if (!ridgeIn(frame)) return "none: the hips meet in a point";
+  if (frame.spec.wings.length > 0) return "between apexes, gables' fascias and crossings";
   return frame.spec.ends === "hip and hip" ? "apex to apex" : "apex to the gable's fascia";
 }
 
@@ -248,7 +265,9 @@ function coursesHow({ planes, courses }: TakeOff, twoBays: string): string {
     faces
       .map((_, i) => sheetsOf(courses.filter((course) => course.side === side && course.plane === i + 1)))
       .join(" + ");
-  return `${planes.map((plane) => `${plane.side.toLowerCase()} ${of(plane)}`).join(", ")}: courses up from the eave, each as long as its lower edge; off-cuts of ${twoBays} or more start the next`;
+  const name = ({ side }: PlaneGroup) => (side.startsWith("Wing") ? side : side.toLowerCase());
+  const counts = planes.map((plane) => `${name(plane)} ${of(plane)}`).join(", ");
+  return `${counts}; off-cuts of ${twoBays} or more are turned and used again, as SHEATHING lists`;
 }
 
 function sizeRows(

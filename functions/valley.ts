@@ -2,7 +2,7 @@ import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { crippleRun, valleyJackRuns } from "../src/roof/members/valley.ts";
-import { atCorner, otherSide, andThen } from "./arguments/corners.ts";
+import { atCorner, andThen, otherSide, type CornerGiven } from "./arguments/corners.ts";
 import { refused } from "./arguments/refused.ts";
 
 const family = "valley";
@@ -29,6 +29,25 @@ const crippleParameters = [
 ] as const;
 const crippleRefusals = ["no hip", "cripple vanishes"] as const;
 
+interface JackGiven extends CornerGiven {
+  readonly offset: number;
+  readonly run: number;
+  readonly valleyThickness: number;
+  readonly jackThickness: number;
+  readonly ridgeThickness: number;
+}
+
+/** A figure of the valley jack that is given, worked out from its level runs. */
+const ofRuns =
+  <Given extends JackGiven>(work: (runs: { long: number; short: number }, given: Given) => number) =>
+  (given: Given) =>
+    atCorner(given, ({ near }) => {
+      const { offset, run, valleyThickness, jackThickness, ridgeThickness } = given;
+      return andThen(valleyJackRuns(near, offset, run, valleyThickness, jackThickness, ridgeThickness), (runs) =>
+        work(runs, given),
+      );
+    });
+
 export const valleyJack = worksheetFunction({
   name: "VALLEYJACK",
   family,
@@ -47,13 +66,7 @@ export const valleyJack = worksheetFunction({
     { cells: [6, 48, 144, 1.5, 1.5, 0, 6, 90], result: 106.9839 },
   ],
   refuses: refused(...jackRefusals),
-  compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) =>
-      andThen(
-        valleyJackRuns(near, offset, run, valleyThickness, jackThickness, ridgeThickness),
-        ({ long }) => long * alongSlope(pitch),
-      ),
-    ),
+  compute: ofRuns(({ long }, { pitch }) => long * alongSlope(pitch)),
 });
 
 export const valleyShort = worksheetFunction({
@@ -72,13 +85,7 @@ export const valleyShort = worksheetFunction({
     { cells: [6, 48, 144, 1.5, 1.5, 0], result: 105.3069 },
   ],
   refuses: refused(...jackRefusals),
-  compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) =>
-      andThen(
-        valleyJackRuns(near, offset, run, valleyThickness, jackThickness, ridgeThickness),
-        ({ short }) => short * alongSlope(pitch),
-      ),
-    ),
+  compute: ofRuns(({ short }, { pitch }) => short * alongSlope(pitch)),
 });
 
 export const valleyBoard = worksheetFunction({
@@ -97,13 +104,9 @@ export const valleyBoard = worksheetFunction({
     { cells: [6, 48, 144, 1.5, 1.5, 0, 5.5], result: 109.7339 },
   ],
   refuses: refused(...jackRefusals),
-  compute: ({ pitch, offset, run, valleyThickness, jackThickness, ridgeThickness, depth, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) =>
-      andThen(
-        valleyJackRuns(near, offset, run, valleyThickness, jackThickness, ridgeThickness),
-        ({ long }) => long * alongSlope(pitch) + depth * pitch,
-      ),
-    ),
+  compute: ofRuns(
+    ({ long }, { pitch, depth }: JackGiven & { depth: number }) => long * alongSlope(pitch) + depth * pitch,
+  ),
 });
 
 export const crippleLen = worksheetFunction({
@@ -124,9 +127,12 @@ export const crippleLen = worksheetFunction({
     { cells: [6, 120, 1.5, 1.5], result: 131.7924 },
   ],
   refuses: refused(...crippleRefusals),
-  compute: ({ pitch, distance, hipThickness, valleyThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) =>
-      andThen(crippleRun(near, distance, hipThickness, valleyThickness), (run) => run * alongSlope(pitch)),
+  compute: (given) =>
+    atCorner(given, ({ near }) =>
+      andThen(
+        crippleRun(near, given.distance, given.hipThickness, given.valleyThickness),
+        (run) => run * alongSlope(given.pitch),
+      ),
     ),
 });
 
@@ -151,11 +157,11 @@ export const crippleBoard = worksheetFunction({
     { cells: [6, 120, 1.5, 1.5, 1.5, 5.5], result: 136.2194 },
   ],
   refuses: refused(...crippleRefusals),
-  compute: ({ pitch, distance, hipThickness, valleyThickness, crippleThickness, depth, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) =>
+  compute: (given) =>
+    atCorner(given, ({ near }) =>
       andThen(
-        crippleRun(near, distance, hipThickness, valleyThickness),
-        (run) => (run + crippleThickness * near.tan) * alongSlope(pitch) + depth * pitch,
+        crippleRun(near, given.distance, given.hipThickness, given.valleyThickness),
+        (run) => (run + given.crippleThickness * near.tan) * alongSlope(given.pitch) + given.depth * given.pitch,
       ),
     ),
 });

@@ -38,8 +38,7 @@ export const valleyLen = worksheetFunction({
     { cells: [8, 150, 6], result: 269.2582 },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, run, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => alongHip(at, hipRun(at, run))),
+  compute: (given) => atCorner(given, (at) => alongHip(at, hipRun(at, given.run))),
 });
 
 export const valleyToRidge = worksheetFunction({
@@ -69,9 +68,9 @@ export const valleyToRidge = worksheetFunction({
     },
   ],
   refuses: refused("no hip", "ridge fills the run"),
-  compute: ({ pitch, run, ridgeThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(supportingHead(at, run, ridgeThickness), (head) => alongHip(at, head.at)),
+  compute: (given) =>
+    atCorner(given, (at) =>
+      andThen(supportingHead(at, given.run, given.ridgeThickness), (head) => alongHip(at, head.at)),
     ),
 });
 
@@ -107,9 +106,9 @@ export const valleyToValley = worksheetFunction({
     },
   ],
   refuses: refused("no hip", "valley vanishes"),
-  compute: ({ pitch, run, valleyThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) =>
-      andThen(shortenedHead(at, run, valleyThickness), (head) => alongHip(at, head.at)),
+  compute: (given) =>
+    atCorner(given, (at) =>
+      andThen(shortenedHead(at, given.run, given.valleyThickness), (head) => alongHip(at, head.at)),
     ),
 });
 
@@ -141,8 +140,8 @@ export const valleyMark = worksheetFunction({
     },
   ],
   refuses: refused("no hip"),
-  compute: ({ pitch, offset, valleyThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, (at) => alongHip(at, footMarkRun(at.near, offset, valleyThickness / 2))),
+  compute: (given) =>
+    atCorner(given, (at) => alongHip(at, footMarkRun(at.near, given.offset, given.valleyThickness / 2))),
 });
 
 export const valleyCripple = worksheetFunction({
@@ -178,11 +177,11 @@ export const valleyCripple = worksheetFunction({
     },
   ],
   refuses: refused("no hip", "valley cripple vanishes"),
-  compute: ({ pitch, distance, valleyThickness, crippleThickness, otherPitch, corner }) =>
-    atCorner(pitch, otherPitch, corner, ({ near }) =>
+  compute: (given) =>
+    atCorner(given, ({ near }) =>
       andThen(
-        valleyCrippleRuns(near, distance, valleyThickness, crippleThickness),
-        ({ long }) => long * alongSlope(pitch),
+        valleyCrippleRuns(near, given.distance, given.valleyThickness, given.crippleThickness),
+        ({ long }) => long * alongSlope(given.pitch),
       ),
     ),
 });

@@ -42,11 +42,11 @@ export const total = styled(LOOKS.total);
 export const strong = styled({ bold: true });
 export const result = styled({});
 
-/** A length in column E of a sheet's row, named, and the same as a tape reads it. */
-export const measured = (name: string, formula: string, row: number): BookCell[] => [
+/** A length in a row and column of a sheet, named, and the same as a tape reads it. */
+export const measured = (name: string, formula: string, row: number, column = "E"): BookCell[] => [
   label(name),
   result(formula, LENGTH),
-  cell(`=RAFTER.TAPE(E${row})`, { across: "right" }),
+  cell(`=RAFTER.TAPE(${column}${row})`, { across: "right" }),
 ];
 export const angle = (name: string, formula: string): BookCell[] => [label(name), result(formula, DEGREES)];
 

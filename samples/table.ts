@@ -32,6 +32,8 @@ interface Looks {
   readonly onTape?: readonly string[];
   /** How lengths are shown. */
   readonly lengths?: string;
+  /** Rows made ready below the headings: a roof with wings has more marks. */
+  readonly rows?: number;
   /** Columns of another width than usual, so that the page is read without a glass. */
   readonly widths?: Readonly<Record<string, number>>;
 }
@@ -42,7 +44,7 @@ export function tableSheet(
   about: readonly [job: string, says: string],
   formula: string,
   columns: readonly Column[],
-  { onTape = [], lengths, widths = {} }: Looks = {},
+  { onTape = [], lengths, rows = LAST - HEAD, widths = {} }: Looks = {},
 ): BookSheet {
   const formats = columns.map(({ kind, format }) => (kind === "length" && lengths ? lengths : format));
   // Numbers end at the right and words begin at the left: where the one meets the other, both need room.
@@ -74,7 +76,7 @@ export function tableSheet(
       [note(about[1])],
       [],
       top,
-      ...Array.from({ length: LAST - HEAD }, (_, i) => line(FIRST + i)),
+      ...Array.from({ length: rows }, (_, i) => line(FIRST + i)),
     ],
     columns: [
       ...columns.map(({ heading, width }) => ({ size: widths[String(heading)] ?? width })),

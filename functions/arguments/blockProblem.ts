@@ -10,6 +10,18 @@ interface Read {
 interface BlockProblems {
   "row missing": { row: "Span" | "Length" | "Pitch" };
   "row of 0": object;
+  /** A blank stands for the level fascia. */
+  "overhang of 0": object;
+  "unknown heading": Read;
+  "wing twice": { heading: string };
+  "too many wings": { most: number };
+  "wing without": { row: "Wall" | "From left corner" | "Out from wall" | "Span" | "Ends" };
+  /** In the column of a wing; and the other way round. */
+  "row of the main roof": Read & { row: string };
+  "row of a wing": Read & { row: string };
+  "wing on an end": Read;
+  "no place on the wall": Read;
+  "wings need a ridge": object;
   "heel beside seat": object;
   /** 0.07 for 7%. */
   "part for percent": { waste: number };
@@ -41,6 +53,8 @@ interface BlockProblems {
   "slant of unknown size": Read;
 
   "kerf too wide": Read;
+  /** Nothing is left of the shortest board. */
+  "trim takes the board": { trim: number; board: number };
 }
 
 /** Why a block, a list or a range cannot be read, those of single cells included. */

@@ -15,6 +15,8 @@ export interface ListedBoard {
   readonly size: ListedSize | null;
   readonly length: number;
   readonly price: number | null;
+  /** Its column holds nothing but zeros, as a desktop hands over empty cells: no price. */
+  readonly zeroPrice: boolean;
   /** null: as many as are wanted. */
   readonly count: number | null;
 }
@@ -39,7 +41,7 @@ export const boardsParameter: Parameter<readonly ListedBoard[], "boards"> = {
       const lengths = boardLengths(input, reading);
       return lengths instanceof Failure
         ? lengths
-        : lengths.map((length) => ({ size: null, length, price: null, count: null }));
+        : lengths.map((length) => ({ size: null, length, price: null, zeroPrice: false, count: null }));
     }
     if (rows.length > MOST) return refuse<BlockProblem>(reading, { kind: "too many kinds of board", most: MOST });
     return boardTable(rows, reading);
@@ -53,6 +55,7 @@ function boardTable(
   // A column that is empty in every row counts as left out; a host may hand its cells over as 0.
   const filled = (heading: Heading) => rows.some(({ cells }) => !isBlank(cells[heading]) && cells[heading] !== 0);
   const priced = filled("Price");
+  const zeroPrice = !priced && rows.some(({ cells }) => cells.Price === 0);
   // Beside cells that come as empty a 0 was typed, and none is not as many as are wanted.
   const noughts = rows.filter(({ cells }) => cells.Count === 0).length;
   const counted = filled("Count") || (noughts > 0 && noughts < rows.length);
@@ -67,7 +70,7 @@ function boardTable(
     if (price instanceof Failure) return price;
     const count = counted ? readCount(cells.Count, at("Count")) : null;
     if (count instanceof Failure) return count;
-    boards.push({ size, length, price, count });
+    boards.push({ size, length, price, zeroPrice, count });
   }
   return boards;
 }

@@ -7,15 +7,16 @@ import { corner, type Corner } from "../../src/roof/members/corner.ts";
 /** The last two parameters of every function of a corner. */
 export const otherSide = [otherPitch(), cornerAngle()] as const;
 
-/**
- * Works at a corner whose second pitch may be left out: the same pitch then, by the same formulas.
- *
- * Hands the core's reason on when the planes make no hip.
- */
+/** What every function of a corner is given. */
+export interface CornerGiven {
+  readonly pitch: number;
+  readonly otherPitch: number | null;
+  readonly corner: Degrees;
+}
+
+/** Works at a corner; a second pitch that was left out is the same pitch. */
 export function atCorner<T>(
-  pitch: number,
-  other: number | null,
-  angle: Degrees,
+  { pitch, otherPitch: other, corner: angle }: CornerGiven,
   work: (at: Corner) => T,
 ): Result<T, MemberProblem<"no hip">> {
   const at = corner(pitch, other ?? pitch, angle);

@@ -1,6 +1,7 @@
 import type { Stick } from "../../src/drawing/cards/drawSticks.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import type { CutOrder } from "./cutOrder.ts";
+import { noneLongEnough, orderTerms } from "../words/orderNotes.ts";
 import { ridgeNote } from "../words/ridgeNote.ts";
 
 /** What the drawing of a cutting plan needs. */
@@ -8,19 +9,28 @@ export interface CuttingDrawing {
   readonly sticks: readonly Stick[];
   /** null: the lengths have no unit. */
   readonly unit: Unit | null;
-  /** In words, such as where a ridge is joined. */
+  /** In words: sizes that no board is long enough for. */
+  readonly missing: readonly string[];
+  /** In words: what was taken off the boards, where a ridge is joined. */
   readonly notes: readonly string[];
 }
 
 /** The boards of STICKPLAN as they are drawn. */
 export function cuttingDrawing(order: CutOrder): CuttingDrawing {
-  const note = order.ridge === null ? "" : ridgeNote(order, order.ridge.size);
-  return { sticks: sticksOf(order), unit: order.unit, notes: note === "" ? [] : [note] };
+  const ridge = order.ridge === null ? "" : ridgeNote(order, order.ridge.size);
+  return {
+    sticks: sticksOf(order),
+    unit: order.unit,
+    missing: order.plan.missing.map((one) => noneLongEnough(one, order)),
+    notes: [orderTerms(order), ...(ridge === "" ? [] : [ridge])],
+  };
 }
 
 function sticksOf({ plan, pieces, depths }: CutOrder): Stick[] {
   let next = 1;
-  return plan.boards.map(({ size, length, repeat, leftOver, pieces: placed }): Stick => {
+  return plan.boards.map(({ size, length, repeat, leftOver, trim, pieces: placed }): Stick => {
+    // Half of the trim comes off the left end.
+    const from = trim / 2;
     const number = next;
     next += repeat;
     return {
@@ -33,8 +43,8 @@ function sticksOf({ plan, pieces, depths }: CutOrder): Stick[] {
       pieces: placed.map(({ piece, name, hand, start, end, flipped }) => ({
         name,
         hand,
-        start,
-        end,
+        start: from + start,
+        end: from + end,
         flipped,
         lean: pieces[piece]!.lean ?? 0,
         turn: pieces[piece]!.turn ?? 0,

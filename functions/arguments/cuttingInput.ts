@@ -17,23 +17,29 @@ export interface CuttingInput {
   readonly ridge: { readonly size: string; readonly joints: readonly number[] } | null;
 }
 
-/** The lists that the cutting room plans from: sizes that are the same lumber under one name, slants and turns from pitches and tilts. */
-export function cuttingInput(source: PieceSource, listed: readonly ListedBoard[], unit: Unit | null): CuttingInput {
+/** The lists that the cutting room plans from: sizes that are the same lumber under one name, slants and turns from pitches and tilts. A ridge is joined where `trim` off its boards leaves them too short. */
+export function cuttingInput(
+  source: PieceSource,
+  listed: readonly ListedBoard[],
+  unit: Unit | null,
+  trim: number,
+): CuttingInput {
   const names = new Map<string, string>();
-  return "roof" in source ? ofRoof(source, listed, names) : ofList(source.list, listed, unit, names);
+  return "roof" in source ? ofRoof(source, listed, names, trim) : ofList(source.list, listed, unit, names);
 }
 
 function ofRoof(
   { roof: { frame, pieces } }: Extract<PieceSource, { roof: unknown }>,
   listed: readonly ListedBoard[],
   names: Map<string, string>,
+  trim: number,
 ): CuttingInput {
   const size = frame.spec.ridge?.name ?? "";
   const ridgeBoards = boardsOf(listed, new Map([[keyOf(size), size]])).map(({ length, price }) => ({
     length,
     cost: price ?? length,
   }));
-  const order = stockPieces(frame, pieces, ridgeBoards);
+  const order = stockPieces(frame, pieces, ridgeBoards, trim);
   // A size may be written in two ways in one block, 2x8 and 1.5 x 7.25: it is one stock of boards.
   const stock = order.pieces.map((piece): StockPiece => ({
     ...piece,

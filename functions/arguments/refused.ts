@@ -30,6 +30,7 @@ const ARGUMENTS: Readonly<Record<RefusedKind, string>> = {
   "no triangle": "diagonal",
   "no board long enough": "length",
   "sides differ": "side",
+  "blocks of two units": "new",
 };
 
 /** What a function refuses, each with the argument to change. */

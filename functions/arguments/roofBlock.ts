@@ -1,22 +1,25 @@
-import { bareNumber } from "../../src/measure/bareNumber.ts";
 import { deeperSize } from "../../src/measure/deeperSize.ts";
 import { isNominal } from "../../src/measure/isNominal.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readSize, type ReadSize } from "../../src/measure/readSize.ts";
 import { Failure, type Result } from "../../src/measure/result.ts";
-import { MM_PER_INCH, type Unit } from "../../src/measure/unit.ts";
+import type { Unit } from "../../src/measure/unit.ts";
 import { labelledBlock } from "../../src/registry/labelledBlock.ts";
+import { isBlank } from "../../src/registry/cells.ts";
 import { readChoiceCell } from "../../src/registry/readChoiceCell.ts";
 import { newReading, type Reading } from "../../src/registry/reading.ts";
-import { readLengthCell, type LengthOptions } from "../../src/registry/readLengthCell.ts";
+import { readLengthCell } from "../../src/registry/readLengthCell.ts";
 import { readNumberCell } from "../../src/registry/readNumberCell.ts";
 import { readPitchCell } from "../../src/registry/readPitchCell.ts";
-import { readSizeCell } from "../../src/registry/readSizeCell.ts";
 import { refuse } from "../../src/registry/refuse.ts";
 import type { Input } from "../../src/registry/worksheetFunction.ts";
-import type { RoofSpec, Section } from "../../src/roof/frame/roofSpec.ts";
+import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardLengths } from "./boardLengths.ts";
+import { readTrim, YES_NO } from "./endTrim.ts";
+import { isBare, isNone, rowReader, type RowReader } from "./rowReader.ts";
+import { wingColumns } from "./wingColumns.ts";
+import { readWing, WINGS_OWN, type WingReading, type WingRow } from "./wingRows.ts";
 
 /** The rows of the roof block, in the order in which the pane writes them. */
 export const ROWS = [
@@ -31,6 +34,7 @@ export const ROWS = [
   "Rafter",
   "Hip",
   "Ridge",
+  "Valley",
   "Seat",
   "Heel",
   "Set out from",
@@ -39,14 +43,23 @@ export const ROWS = [
   "Correction",
   "End correction",
   "Boards",
+  "End trim",
+  "Allow crown down",
   "Waste",
   "Spares",
   "Unit",
+  "Job name",
 ] as const;
 export type Row = (typeof ROWS)[number];
 
+/** A row of any column. */
+export type BlockRow = Row | WingRow;
+const LABELS: readonly BlockRow[] = [...ROWS, ...WINGS_OWN];
+
 /** Rows whose value is a length and so may say in which unit the block is. */
-const LENGTHS: readonly Row[] = [
+const LENGTHS: readonly BlockRow[] = [
+  "From left corner",
+  "Out from wall",
   "Span",
   "Length",
   "Spacing",
@@ -56,11 +69,13 @@ const LENGTHS: readonly Row[] = [
   "Heel",
   "Correction",
   "End correction",
+  "End trim",
 ];
-const SIZES: readonly Row[] = ["Rafter", "Hip", "Ridge"];
+const SIZES: readonly BlockRow[] = ["Rafter", "Hip", "Valley", "Ridge"];
 
 /** Rows in which no 0 can be meant: it is an empty cell there, as some hosts hand it over. */
-const NEVER_ZERO: readonly Row[] = [
+const NEVER_ZERO: readonly BlockRow[] = [
+  ...WINGS_OWN,
   "End pitch",
   "Ends",
   ...SIZES,
@@ -68,117 +83,141 @@ const NEVER_ZERO: readonly Row[] = [
   "Hip top",
   "Hip head",
   "Boards",
+  "Allow crown down",
   "Unit",
+  "Job name",
 ];
 
 /** What stands in a roof block's optional rows when they are blank. */
 export const DEFAULTS = {
-  in: { spacing: 24, seat: 3.5, rafter: "2x6", least: 60, boards: [96, 120, 144, 168, 192, 216, 240] },
+  in: { spacing: 24, seat: 3.5, rafter: "2x6", least: 60, boards: [96, 120, 144, 168, 192, 216, 240], trim: 0.5 },
   mm: {
     spacing: 600,
     seat: 89,
     rafter: "38 x 140 mm",
     least: 1500,
     boards: [2400, 3000, 3600, 4200, 4800, 5400, 6000],
+    trim: 12,
   },
 } as const;
 
 /** Inches: no hip roof spans 250 ft on rafters, and none is narrower than 3 m by much. */
 const WIDEST = 3000;
 
+/** No wing stands out less than this, typed without a mark. */
+const LEAST_OUT = { in: 24, mm: 600 } as const;
+
 /** A roof block read row by row. */
 export interface BlockReading {
   /** A row that is wrong counts as left out. */
   readonly spec: RoofSpec;
-  /** What is wrong, one problem for a row. */
-  readonly problems: ReadonlyMap<Row, Failure<ArgumentProblem>>;
+  /** What papers call the job; empty where it has no name. */
+  readonly job: string;
+  /** What is wrong with the main roof's column, one problem for a row. */
+  readonly problems: ReadonlyMap<BlockRow, Failure<ArgumentProblem>>;
+  /** From the left; each with what is wrong with it. */
+  readonly wings: readonly WingReading<BlockRow>[];
 }
 
-/** Reads a roof block: two columns, label and value, in one unit. The first row at fault refuses it. */
+/** Reads a roof block: labels, a column of values, and one for each wing, in one unit. The first row at fault refuses it. */
 export function readRoofBlock(name: string, input: Input): Result<RoofSpec, ArgumentProblem> {
+  const read = readWholeBlock(name, input);
+  return read instanceof Failure ? read : read.spec;
+}
+
+/** The same, with what stands in the block beside the roof. */
+export function readWholeBlock(name: string, input: Input): Result<BlockReading, ArgumentProblem> {
   const read = readRows(name, input);
   if (read instanceof Failure) return read;
-  const [first] = read.problems.values();
-  return first ?? read.spec;
+  const [first] = [read, ...read.wings].flatMap(({ problems }) => [...problems.values()]);
+  return first ?? read;
 }
 
 /** Reads every row of a roof block. The unit is the row Unit, else inches unless every length text is metric. */
 export function readRows(name: string, input: Input): Result<BlockReading, ArgumentProblem> {
   const reading = newReading(name);
-  const rows = labelledBlock(input, reading, ROWS);
-  if (rows instanceof Failure) return rows;
-  for (const row of NEVER_ZERO) if (rows.get(row) === 0) rows.delete(row);
-  const problems = new Map<Row, Failure<ArgumentProblem>>();
-  const kept: Kept = (row, fallback, read) => {
-    if (problems.has(row)) return fallback;
-    reading.within = { row };
-    const value = read(rows.get(row), reading);
-    if (!(value instanceof Failure)) return value;
-    problems.set(row, value);
-    return fallback;
-  };
-  return { spec: roofSpec(rows, reading, kept), problems };
+  const block = labelledBlock(input, reading, LABELS);
+  if (block instanceof Failure) return block;
+  const columns = wingColumns(block, reading);
+  if (columns instanceof Failure) return columns;
+  const rows = new Map<BlockRow, Input>();
+  for (const [row, [cell]] of block.rows)
+    if (!isBlank(cell) && !(cell === 0 && NEVER_ZERO.includes(row))) rows.set(row, cell);
+  const problems = new Map<BlockRow, Failure<ArgumentProblem>>();
+  const main = { read: rowReader(rows, reading, problems), rows };
+  const wings = columns.map((column) => {
+    const wrong = new Map<BlockRow, Failure<ArgumentProblem>>();
+    return { column, wrong, rows: column.rows, read: rowReader(column.rows, reading, wrong, column.letter) };
+  });
+  blockUnit(reading, [main, ...wings]);
+  const spec = mainSpec(main.read, reading, wings.length > 0);
+  const read = wings.map(({ column, wrong }) =>
+    readWing(column, reading, { ...spec, readSpan: spanReader("Span", main.read.has("Unit")), readOut }, wrong),
+  );
+  const job = jobName(main.read.cell("Job name"));
+  return { spec: { ...spec, wings: read.map((wing) => wing.spec) }, job, problems, wings: read };
 }
-
-/** Reads a row; where it is at fault, keeps the problem and goes on with the fallback. */
-type Kept = <T>(row: Row, fallback: T, read: (cell: Input, at: Reading) => Result<T, ArgumentProblem>) => T;
 
 const EXAMPLES = { Span: ["24'", "288"], Length: ["36'", "432"] } as const;
 
-function roofSpec(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept): RoofSpec {
-  const optional: Kept = (row, fallback, read) => (rows.has(row) ? kept(row, fallback, read) : fallback);
-  const unit = blockUnit(rows, reading, kept, optional);
+function mainSpec(read: RowReader<BlockRow>, reading: Reading, winged: boolean): RoofSpec {
+  const { kept, optional, length, word, size, has } = read;
+  const unit = reading.unit ?? "in";
+  for (const row of WINGS_OWN)
+    optional(row, null, (cell, at) => refuse<BlockProblem>(at, { kind: "row of a wing", row, read: cell }));
   for (const row of ["Span", "Length", "Pitch"] as const)
-    if (!rows.has(row)) kept(row, null, (_, at) => refuse<BlockProblem>(at, { kind: "row missing", row }));
+    if (!has(row)) kept(row, null, (_, at) => refuse<BlockProblem>(at, { kind: "row missing", row }));
   const preset = DEFAULTS[unit];
-  const length = <T extends number | null>(row: Row, fallback: T, options: LengthOptions): T | number =>
-    optional<T | number>(row, fallback, (cell, at) =>
-      cell === 0 && !options.zero ? refuse<BlockProblem>(at, { kind: "row of 0" }) : readLengthCell(cell, at, options),
-    );
-  const word = <T extends string>(row: Row, choices: readonly T[]) =>
-    optional(row, choices[0]!, (cell, at) => readChoiceCell(cell, at, choices));
-  const size = (row: Row, name: string) =>
-    sectionIn(
-      unit,
-      optional(row, readSize(name) as ReadSize, (cell, at) => readSizeCell(cell, { ...at, unit: null })),
-    );
-
   const pitch = kept("Pitch", 0.5, readPitchCell);
   const endPitch = optional<number | null>("End pitch", null, readPitchCell);
   const rafter = size("Rafter", preset.rafter);
   const deeper = deeperSize(rafter.name);
   const hip = size("Hip", deeper);
-  if (rows.has("Seat") && rows.has("Heel"))
-    kept("Heel", null, (_, at) => refuse<BlockProblem>(at, { kind: "heel beside seat" }));
+  if (has("Seat") && has("Heel")) kept("Heel", null, (_, at) => refuse<BlockProblem>(at, { kind: "heel beside seat" }));
+  const ridgeless = isNone(read.cell("Ridge"));
+  if (ridgeless && winged) kept("Ridge", null, (_, at) => refuse<BlockProblem>(at, { kind: "wings need a ridge" }));
   const waste = optional("Waste", 0, readWaste);
+  const boards = optional<readonly number[]>("Boards", preset.boards, (cell, at) => readBoards(cell, at, preset.least));
   return {
     unit,
-    span: kept("Span", preset.least, (cell, at) => readSpan("Span", cell, at, rows.has("Unit"))),
-    length: kept("Length", preset.least, (cell, at) => readSpan("Length", cell, at, rows.has("Unit"))),
+    span: kept("Span", preset.least, spanReader("Span", has("Unit"))),
+    length: kept("Length", preset.least, spanReader("Length", has("Unit"))),
     pitch,
     endPitch,
     ends: word("Ends", ["hip and hip", "hip and gable", "gable and hip"]),
     spacing: length("Spacing", preset.spacing, { example: "24" }),
     overhang: length("Overhang", 0, { zero: true, example: "16" }),
-    endOverhang: length("End overhang", null, { zero: true, example: "16" }),
+    endOverhang: read.levelOverhang("End overhang"),
     rafter,
     hip,
-    valley: hip,
-    ridge: isNone(rows.get("Ridge")) ? null : size("Ridge", deeper),
-    seat: rows.has("Heel") && !rows.has("Seat") ? null : length("Seat", preset.seat, { example: "3.5" }),
+    valley: has("Valley") ? size("Valley", hip.name) : hip,
+    ridge: ridgeless ? null : size("Ridge", deeper),
+    seat: has("Heel") && !has("Seat") ? null : length("Seat", preset.seat, { example: "3.5" }),
     heel: length("Heel", null, { example: "4.4" }),
     setOutFrom: word("Set out from", ["king common", "corner"]),
     hipTop: word("Hip top", ["dropped", "backed", "shifted"]),
     hipHead: word("Hip head", ["king commons", "ridge"]),
     correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" }),
     endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" }),
-    boards: optional<readonly number[]>("Boards", preset.boards, (cell, at) => readBoards(cell, at, preset.least)),
+    boards,
+    endTrim: optional("End trim", preset.trim, (cell, at) => readTrim(cell, at, boards[0]!)),
+    crownDown: word("Allow crown down", YES_NO) === "yes",
     waste,
     spares: optional("Spares", 0, (cell, at) =>
       readNumberCell(cell, at, { from: 0, to: 1000, whole: true, example: "spares" }),
     ),
     wings: [],
   };
+}
+
+/** Longer names have no room on a card. */
+const LONGEST_JOB = 60;
+
+/** A job's name on one line, cut off where it is too long for a card. */
+function jobName(cell: Input): string {
+  const text = typeof cell === "string" || typeof cell === "number" ? String(cell).slice(0, 1000) : "";
+  const letters = [...text.replace(/\s+/g, " ").trim()];
+  return letters.length <= LONGEST_JOB ? letters.join("") : `${letters.slice(0, LONGEST_JOB - 1).join("")}…`;
 }
 
 /** A percent typed as text, "10%", is the number before its sign; one below 1 is what a sheet makes of it, 0.07 of 7%. */
@@ -190,19 +229,28 @@ function readWaste(cell: Input, at: Reading): Result<number, ArgumentProblem> {
   return refuse<BlockProblem>(at, { kind: "part for percent", waste });
 }
 
-/** A number without a mark. */
-const isBare = (cell: Input) =>
-  typeof cell === "number" || (typeof cell === "string" && bareNumber(cell.trim()) !== null);
-
 /** A bare number that is far too small for its row is feet taken for inches, and one far too large for a span is millimeters. */
-function readSpan(row: "Span" | "Length", cell: Input, at: Reading, unitRow: boolean): Result<number, ArgumentProblem> {
-  const value = readLengthCell(cell, at, { example: EXAMPLES[row] });
-  if (value instanceof Failure || !isBare(cell)) return value;
-  if (value < DEFAULTS[at.unit ?? "in"].least)
-    return refuse<BlockProblem>(at, { kind: "too short in this unit", read: cell, value });
-  if (row === "Span" && value >= WIDEST && at.unit === "in" && !unitRow)
-    return refuse<BlockProblem>(at, { kind: "too long in this unit", read: cell, value });
-  return value;
+function spanReader(
+  row: "Span" | "Length",
+  unitRow: boolean,
+): (cell: Input, at: Reading) => Result<number, ArgumentProblem> {
+  return (cell, at) => {
+    const value = readLengthCell(cell, at, { example: EXAMPLES[row] });
+    if (value instanceof Failure || !isBare(cell)) return value;
+    if (value < DEFAULTS[at.unit ?? "in"].least)
+      return refuse<BlockProblem>(at, { kind: "too short in this unit", read: cell, value });
+    if (row === "Span" && value >= WIDEST && at.unit === "in" && !unitRow)
+      return refuse<BlockProblem>(at, { kind: "too long in this unit", read: cell, value });
+    return value;
+  };
+}
+
+/** How far a wing stands out: a bare number that is no more than a step from the wall is feet taken for inches. */
+function readOut(cell: Input, at: Reading): Result<number, ArgumentProblem> {
+  const value = readLengthCell(cell, at, { example: ["10'", "120"] });
+  return !(value instanceof Failure) && isBare(cell) && value < LEAST_OUT[at.unit ?? "in"]
+    ? refuse<BlockProblem>(at, { kind: "too short in this unit", read: cell, value })
+    : value;
 }
 
 /** Bare numbers that are all far too small for a roof's boards, under half the least span, are feet or meters. */
@@ -215,37 +263,30 @@ function readBoards(cell: Input, at: Reading, least: number): Result<readonly nu
 }
 
 /** The unit of the whole block. Rows in the other one are at fault. */
-function blockUnit(rows: ReadonlyMap<Row, Input>, reading: Reading, kept: Kept, optional: Kept): Unit {
-  const given = optional<Unit | null>("Unit", null, (cell, at) => readChoiceCell<Unit>(cell, at, ["in", "mm"]));
-  const texts: { row: Row; unit: Unit }[] = [];
-  for (const row of [...LENGTHS, ...SIZES]) {
-    const cell = rows.get(row);
-    if (typeof cell !== "string") continue;
-    const read = SIZES.includes(row) ? readSize(cell) : readLength(cell);
-    if (read instanceof Failure || read.unit === null) continue;
-    // A nominal size is a name, in any unit; only an actual one says in which.
-    if (SIZES.includes(row) && isNominal(read as ReadSize)) continue;
-    texts.push({ row, unit: read.unit });
-  }
+function blockUnit(
+  reading: Reading,
+  columns: readonly { read: RowReader<BlockRow>; rows: ReadonlyMap<BlockRow, Input> }[],
+): void {
+  const main = columns[0]!.read;
+  const given = main.optional<Unit | null>("Unit", null, (cell, at) => readChoiceCell<Unit>(cell, at, ["in", "mm"]));
+  const texts: { read: RowReader<BlockRow>; row: BlockRow; unit: Unit }[] = [];
+  for (const { read: column, rows } of columns)
+    for (const row of [...LENGTHS, ...SIZES]) {
+      const cell = rows.get(row);
+      if (typeof cell !== "string") continue;
+      const read = SIZES.includes(row) ? readSize(cell) : readLength(cell);
+      if (read instanceof Failure || read.unit === null) continue;
+      // A nominal size is a name, in any unit; only an actual one says in which.
+      if (SIZES.includes(row) && isNominal(read as ReadSize)) continue;
+      texts.push({ read: column, row, unit: read.unit });
+    }
   const unit = given ?? (texts.length > 0 && texts.every((text) => text.unit === "mm") ? "mm" : "in");
-  const unitRow = rows.has("Unit");
+  const unitRow = main.has("Unit");
   reading.unit = unit;
   reading.unitFrom = unitRow ? { argument: reading.argument, row: "Unit" } : "block";
   for (const stray of texts)
     if (stray.unit !== unit)
-      kept(stray.row, null, (read, at) =>
+      stray.read.kept(stray.row, null, (read, at) =>
         refuse<BlockProblem>(at, { kind: "row in other unit", read, unit: stray.unit, unitRow }),
       );
-  return unit;
-}
-
-function sectionIn(unit: Unit, { name, thickness, depth, unit: own }: ReadSize): Section {
-  if (own === unit) return { name, thickness, depth };
-  // Dressed lumber is sold to whole millimeters: 1.5 x 5.5 in is 38 x 140.
-  const metric = (inches: number) => Math.round(inches * MM_PER_INCH);
-  return { name, thickness: metric(thickness), depth: metric(depth) };
-}
-
-function isNone(cell: Input): boolean {
-  return typeof cell === "string" && cell.trim().toLowerCase() === "none";
 }

@@ -7,12 +7,14 @@ import type { Piece } from "../../src/roof/frame/piece.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
 import type { FrameProblem } from "../../src/roof/frame/frameProblem.ts";
 import type { ArgumentProblem } from "./blockProblem.ts";
-import { readRoofBlock, type Row } from "./roofBlock.ts";
+import { readWholeBlock, type BlockRow } from "./roofBlock.ts";
 
 /** A roof block read and framed: what every table of the roof is made from. */
 export interface RoofModel {
   readonly frame: Frame;
   readonly pieces: readonly Piece[];
+  /** What papers call the job; empty where it has no name. */
+  readonly job: string;
 }
 
 /** Why a block is no roof. */
@@ -26,7 +28,8 @@ const framed = new LimitedMap<string, Result<RoofModel, RoofProblem>>(KEPT);
 export function roof<const N extends string>(name: N): Parameter<RoofModel, N> {
   return {
     name,
-    description: "Roof block: two columns, label and value, such as Span, Length and Pitch.",
+    description:
+      "Roof block: two columns, label and value, such as Span, Length and Pitch; a wing takes one column more.",
     quantity: "roof",
     block: true,
     read(input, reading) {
@@ -51,15 +54,18 @@ export function readRoof(name: string, input: Input): Result<RoofModel, RoofProb
 }
 
 function frameBlock(name: string, input: Input): Result<RoofModel, RoofProblem> {
-  const spec = readRoofBlock(name, input);
-  if (spec instanceof Failure) return spec;
+  const read = readWholeBlock(name, input);
+  if (read instanceof Failure) return read;
+  const { spec, job } = read;
   const set = frame(spec);
-  if (!(set instanceof Failure)) return { frame: set, pieces: pieces(set) };
-  return new Refusal(set.problem, { argument: name, row: ROW_OF[set.problem.at] }, spec.unit);
+  if (!(set instanceof Failure)) return { frame: set, pieces: pieces(set), job };
+  const { problem } = set;
+  const place = { argument: name, row: ROW_OF[problem.at] };
+  return new Refusal(problem, "wing" in problem ? { ...place, wing: problem.wing } : place, spec.unit);
 }
 
 /** The row of the block in which each part of the spec stands. */
-export const ROW_OF: Readonly<Record<FrameProblem["at"], Row>> = {
+export const ROW_OF: Readonly<Record<FrameProblem["at"], BlockRow>> = {
   span: "Span",
   length: "Length",
   endPitch: "End pitch",
@@ -70,6 +76,14 @@ export const ROW_OF: Readonly<Record<FrameProblem["at"], Row>> = {
   heel: "Heel",
   correction: "Correction",
   endCorrection: "End correction",
+  valley: "Valley",
+  wingFrom: "From left corner",
+  wingOut: "Out from wall",
+  wingSpan: "Span",
+  wingPitch: "Pitch",
+  wingEndPitch: "End pitch",
+  longValley: "Long valley",
+  wingFraming: "Wing framing",
 };
 
 /** Two blocks with the same key are the same block; null for cells that no key tells apart. */

@@ -1,3 +1,4 @@
+import { lengthText } from "../../src/measure/lengthText.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import { isBlank } from "../../src/registry/cells.ts";
 import type { BlockProblem } from "../arguments/blockProblem.ts";
@@ -11,6 +12,37 @@ export const blockWords: Words<BlockProblem> = {
     `Type ${row === "Pitch" ? `6 or ${say.typed("6/12")}` : say.unit === "mm" ? say.typed(METRIC[row]) : USUAL[row]} beside the label ${row}`,
   ],
   "row of 0": () => ["0 was read, as some sheets hand over an empty cell", "Type a length, or take the row away"],
+  "overhang of 0": () => [
+    "0 was read, as some sheets hand over an empty cell",
+    "Type none for no overhang, or leave it blank for a level fascia",
+  ],
+  "unknown heading": ({ read }) => [
+    `${shown(read)} heads no column of a roof block`,
+    "Type Main roof over the main roof's values, and Wing A to Wing H over a wing's",
+  ],
+  "wing twice": ({ heading }) => [`${heading} stands there twice`, "Type another letter over one of the two columns"],
+  "too many wings": ({ most }) => [
+    `there are more than ${most} columns of wings`,
+    `Keep ${most} at most, and point to no other columns`,
+  ],
+  "wing without": ({ row }) => ["the column has no value for it", `Type ${WING_EXAMPLES[row]}, or clear the column`],
+  "row of the main roof": ({ row, read }) => [
+    `${shown(read)} was read in a wing's column`,
+    row === "Length" ? "Type Out from wall instead" : "Clear it: the main roof's value counts for the wings too",
+  ],
+  "row of a wing": ({ read }) => [
+    `${shown(read)} was read in the main roof's column`,
+    "Type it in a column of its own, right of the main roof's: that is a wing",
+  ],
+  "wing on an end": ({ read }) => [
+    `${shown(read)} was read, and the ends of the main roof take no wing yet`,
+    "Type front or back",
+  ],
+  "no place on the wall": ({ read }) => [
+    `${shown(read)} was read`,
+    "Type a length above 0, such as 8', or flush left or flush right",
+  ],
+  "wings need a ridge": () => ["a roof with wings needs its ridge boards", "Type a size such as 2x10, or clear it"],
   "heel beside seat": () => [
     "the block has both Heel and Seat, and one follows from the other",
     "Keep one of the two rows",
@@ -107,9 +139,20 @@ export const blockWords: Words<BlockProblem> = {
     `${shown(read)} was read, which is wider than a saw cuts`,
     `Type ${unit === "mm" ? typed("3 mm") : `1/8"`}`,
   ],
+  "trim takes the board": ({ trim, board }, { unit, typed }) => [
+    `${lengthText(trim, unit, 16)} off the ends leaves nothing of a board of ${lengthText(board, unit, 16)}`,
+    `Type ${unit === "mm" ? typed("12 mm") : `1/2"`}, or take the short board out of the list`,
+  ],
 };
 
 const UNIT: Readonly<Record<Unit, string>> = { in: "inches", mm: "millimeters" };
+const WING_EXAMPLES = {
+  Wall: "front or back",
+  "From left corner": "its distance from the wall's left corner, or flush left or flush right",
+  "Out from wall": "how far it stands out",
+  Span: "its span across the plates",
+  Ends: "hip or gable",
+} as const;
 const USUAL = { Span: "24' or 288", Length: "36' or 432" } as const;
 const METRIC = { Span: "7.2 m", Length: "10.8 m" } as const;
 

@@ -123,11 +123,7 @@ export const cellWords: Words<CellProblem> = {
 
   "no block of labels": ({ read }) => [
     isBlank(read) ? "nothing was given" : `${Array.isArray(read) ? "this block" : shown(read)} is no roof block`,
-    "Point to two columns, label and value, of at most 200 rows",
-  ],
-  "more than two columns": () => [
-    "the block has more than two filled columns",
-    "Point to the label and value columns only",
+    "Point to two columns, label and value, of at most 200 rows; a wing takes one column more",
   ],
   "value without label": ({ read, labels }) => [
     `the value ${shown(read)} has no label beside it`,

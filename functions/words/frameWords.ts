@@ -69,9 +69,104 @@ export const frameWords: Words<FrameProblem> = {
     "it does not reach down to the plate",
     `Type a hip at least ${say.least(least)} deep`,
   ],
+  "wing ridge too high": ({ by, span, pitch }, say) => [
+    `its ridge would stand ${say.length(by)} above the main ridge`,
+    `Make this block the main roof, or type a Span of ${say.most(span)} at most (or a Pitch of ${figure(pitch)} at most)`,
+  ],
+  "wing ridge nearly level": ({ by, span, most }, say) => [
+    `its ridge would stand only ${say.length(by)} below the main ridge, too near to frame`,
+    `Type Span ${exactText(span, say.unit ?? "in")} for level ridges, or ${say.most(most)} at most`,
+  ],
+  "wing past the wall": (problem, say) => [
+    `it reaches ${say.length(problem.by)} past the wall's other corner`,
+    `Type ${placed(problem, say)}`,
+  ],
+  "wing wider than wall": ({ most }, say) => [
+    "it is wider than the wall that it stands on",
+    `Type less than ${say.most(most)}`,
+  ],
+  "wings overlap": ({ other, right, left }, say) => [
+    `it overlaps wing ${other}`,
+    `Type ${say.least(right)} or more to stand right of it${left > 0 ? `, or ${say.most(left)} or less to stand left of it` : ""}`,
+  ],
+  "valleys meet": ({ other, bound, limit }, say) => [
+    `its valley meets wing ${other}'s below their ridges`,
+    `Type ${bound === "least" ? `${say.least(limit)} or more` : limit > 0 ? `${say.most(limit)} or less` : `a smaller Span, or move wing ${other}`}`,
+  ],
+  "long valleys cross": ({ wing, other }) => [
+    `the long valleys of wings ${wing} and ${other} cross`,
+    "Make both the same hand, left or right",
+  ],
+  "no hip left": ({ other }) => [
+    `wings ${other} and this one take both hips of that end away`,
+    "Make one of the two ridges lower, or move it along its wall",
+  ],
+  "flush at a gable": () => [
+    "that end of the main roof is a gable, and there is no plane to be flush with",
+    "Make that end hipped, or type a length from the corner",
+  ],
+  "flush at another pitch": ({ pitch, end }) => [
+    `it shares the plane of that end, which is ${figure(end)} in 12, and the wing is ${figure(pitch)} in 12`,
+    `Type End pitch ${figure(pitch)} for the main roof, Pitch ${figure(end)} for the wing, or a length from the corner`,
+  ],
+  "wing too near a corner": (problem, say) => [
+    `on its ${problem.side} its valley would run into the hip of the main roof, or past the gable`,
+    `Type ${placed(problem, say)}${problem.flush ? `, or flush ${problem.side}` : ""}`,
+  ],
+  "wing too short": ({ least, gable }, say) => [
+    "no room is left between its outer end and its valleys",
+    `Type at least ${say.least(least)}${gable ? ", or Ends gable" : ""}`,
+  ],
+  "no valley to the ridge": (problem, say) => [
+    `neither of its valleys reaches the main ridge clear of its ends: ${say.least(problem.by)} is missing`,
+    `Type ${placed(problem, say)}`,
+  ],
+  "no room on the ridge": (problem, say) => [
+    `its ridge meets the main ridge too near an end of that: ${say.least(problem.by)} is missing`,
+    `Type ${placed(problem, say)}`,
+  ],
+  "long valley off the ridge": ({ by, other }, say) => [
+    `that valley misses the main ridge, or what stands at its end, by ${say.least(by)}`,
+    `Type ${say.typed(other)}, or clear the cell`,
+  ],
+  "no long valley": ({ level }) => [
+    level ? "with level ridges no valley runs on past the crossing" : "a flush wing has one valley only",
+    "Clear the cell",
+  ],
+  "wing without seat": ({ heel, most }, say) => [
+    `all planes have one height above plate, ${say.length(heel)}, and at this pitch nothing of the rafter is left to notch (its plumb depth is ${say.most(most)})`,
+    "Type a pitch nearer the main roof's, or a deeper Rafter",
+  ],
+  "wing too narrow": ({ least }, say) => ["it is too narrow to frame", `Type ${say.least(least)} or more`],
+  "wing spacing": ({ run, spacing, least }, say) => [
+    `a Spacing of ${say.length(spacing)} is not less than its run of ${say.length(run)}, so no jack stands beside its king common`,
+    `Type more than ${say.least(least)}, Ends gable, or a smaller Spacing`,
+  ],
+  "wing hip below plate": ({ drop, heel }, say) => [
+    `its hips are dropped by ${say.length(drop)}, and the height above plate is only ${say.length(heel)}`,
+    "Type a pitch nearer the wing's own, a smaller Seat, or a backed Hip top",
+  ],
+  "valley does not reach the plate": ({ least }, say) => [
+    "it does not reach down to the plate",
+    `Type a valley at least ${say.least(least)} deep`,
+  ],
+  "no ridge for wings": ({ least }, say) => [
+    "the main roof has no ridge for a wing's valleys to meet",
+    `Type ${say.least(least)} or more`,
+  ],
+  "laid over": () => [
+    "wings laid over the main roof's sheathing are not framed yet",
+    "Type framed in, or clear the cell",
+  ],
 };
 
 function lengths({ pyramid, least }: { pyramid: number | null; least: number }, say: Say): string {
   const more = `${say.least(least)} or more`;
   return pyramid === null ? more : `${exactText(pyramid, say.unit ?? "in")} for a pyramid, or ${more}`;
+}
+
+/** The nearest place on its wall at which a wing can stand. */
+function placed({ bound, limit, fits }: { bound: "least" | "most"; limit: number; fits: boolean }, say: Say): string {
+  if (!fits) return "a smaller Span, or lengthen the main roof";
+  return bound === "least" ? `${say.least(limit)} or more` : `${say.most(limit)} or less`;
 }

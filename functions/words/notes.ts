@@ -45,6 +45,30 @@ export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: U
     `overhang only ${smallLength(overhang, unit)}: ${unit === "mm" ? "meters need their m" : "feet need their mark"}`,
   "fascia not level": ({ levelEnd }, unit) =>
     `fascias not level: an end overhang of ${smallLength(levelEnd, unit)} would be`,
+  "wing fascia not level": ({ wing, level }, unit) =>
+    `fascias do not meet on it: an Overhang of ${smallLength(level, unit)} for wing ${wing} would do`,
+  "runs on to ridge": () => "runs on past the crossing to the main ridge; the shorter valley bears on it",
+  "proud past crossing": ({ by }, unit) =>
+    `past the crossing its corner on the wing's side stands ${smallLength(by, unit)} above the main roof: plane it off, or set the whole valley that much lower`,
+  "butts long valley": () => "butts the side of the longer valley at the crossing",
+  "toe below long valley": ({ by }, unit) =>
+    `its toe hangs up to ${smallLength(by, unit)} below the longer valley on the main roof's side`,
+  "valley to corner of ridges": () => "fits the corner of the two ridges",
+  "valley to broken hip": () => "head fits between the wing's ridge and the broken hip",
+  "valley too shallow": ({ least }, unit) =>
+    `too shallow for the whole cut of what stands on it: take a valley at least ${limitText(least, unit, "least")} deep`,
+  "broken hip stands on ridge": () =>
+    "stops on the wing's ridge; only that ridge and the valley carry its foot: have a designer size the support",
+  "ridge butts main ridge": () => "butts the main ridge",
+  "ridge pointed into valleys": () => "inner end cut to a point between the two valleys",
+  "ridge past crossing": ({ by }, unit) =>
+    `runs ${smallLength(by, unit)} past the crossing, square end: valley and broken hip bear on its face`,
+  moved: ({ by }, unit) => `moved up to ${smallLength(by, unit)} along the plate, so that it meets one board`,
+  "inner corner": ({ wing }) => `inner corner of wing ${wing}, under its valley`,
+  "over inner corner": ({ wing }) =>
+    `stands over the inner corner of wing ${wing}: cut its foot to the valley and a level seat over the plate`,
+  "tail on valley": ({ wing, long, short, tilt }, unit) =>
+    `tail cut on the valley of wing ${wing}: ${smallLength(long, unit)} and ${smallLength(short, unit)} along the top, tilt ${angle(tilt)}, longer away from the inner corner`,
 };
 
 const angle = (degrees: number) => `${Number(degrees.toFixed(2))}°`;

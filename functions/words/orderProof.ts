@@ -9,6 +9,8 @@ export const PROVED = {
 
 /** That the order is the least there is, or how much could still be saved at most. */
 export function orderProof({ plan, priced, unit }: CutOrder): string {
+  const out = plan.missing.map(({ size }) => size).join(", ");
+  if (out !== "") return `no least: ${out} ${plan.missing.length === 1 ? "is" : "are"} not in the order`;
   if (plan.proved) return PROVED[priced ? "cost" : "length"];
   const money = (value: number) => (priced ? value.toFixed(2) : lengthText(value, unit));
   const sizes = plan.sizes.filter(({ proved }) => !proved).map(({ size }) => size);

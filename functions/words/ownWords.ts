@@ -7,6 +7,10 @@ export const ownWords: Words<OwnProblem> = {
     `with these sides it lies between ${say.least(least)} and ${say.most(most)}`,
     "Measure the diagonal between the ends of the two sides again",
   ],
+  "blocks of two units": () => [
+    "the old block and this one are in different units",
+    "Type both in inches, or both in millimeters",
+  ],
   "sides differ": () => [
     "the main and end jacks of this roof differ",
     "Type Main or End, whichever the jack was cut for",

@@ -23,6 +23,7 @@ const WHEN: Readonly<Record<RefusedKind, string>> = {
   "hip too shallow for the plate": "the hip is not deep enough to reach down to the plate",
   "no triangle": "the three measures do not make a triangle",
   "no board long enough": "no board on hand is long enough",
+  "blocks of two units": "one block is in inches and the other in millimeters",
   "sides differ": "side is Both, and the roof's main and end jacks differ",
 };
 

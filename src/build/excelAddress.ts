@@ -20,7 +20,7 @@ export function excelAddress(args: readonly string[]): string {
   return base.replace(/\/+$/, "");
 }
 
-/** The manifest for another address. */
-export function manifestFor(manifest: string, base: string): string {
-  return manifest.replaceAll(DEV_ADDRESS, base);
+/** The manifest for another address and a version, which is the package's: a manifest has one part more. */
+export function manifestFor(manifest: string, base: string, version: string): string {
+  return manifest.replaceAll(DEV_ADDRESS, base).replace(/<Version>.*<\/Version>/, `<Version>${version}.0</Version>`);
 }

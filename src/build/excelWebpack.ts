@@ -6,15 +6,25 @@ import { licenses } from "./licenses.ts";
 import { pageRules } from "./pageRules.ts";
 import { withoutDocs } from "./withoutDocs.ts";
 
-/** The bundler's set-up for the one script of the Excel build, pane and functions together: they share a runtime. */
-export function excelWebpack(folder: string, mode: "production" | "development" = "production"): Configuration {
+/** The bundler's set-up for the Excel build: one script for pane and functions, which share a runtime, and one for the page that prints. */
+export function excelWebpack(
+  folder: string,
+  made: "production" | "maps" | "development" = "production",
+): Configuration {
   return {
-    mode,
+    mode: made === "development" ? made : "production",
     context: resolve("."),
     target: ["web", "es2022"],
-    devtool: mode === "production" ? "source-map" : "inline-source-map",
-    entry: { pane: "./src/pages/excel/paneMain.ts" },
-    output: { path: resolve(folder), filename: "[name].js" },
+    devtool: ({ production: false, maps: "source-map", development: "inline-source-map" } as const)[made],
+    entry: { pane: "./src/pages/excel/paneMain.ts", print: "./src/pages/excel/printMain.ts" },
+    output: {
+      path: resolve(folder),
+      filename: "[name].js",
+      // Loaded on demand. The hash in the address keeps an old one from being taken out of a cache.
+      chunkFilename: "pane.[name].js?[contenthash:8]",
+      publicPath: "",
+      globalObject: "globalThis",
+    },
     module: {
       rules: [
         ...pageRules,

@@ -3,12 +3,14 @@ import type { Row } from "../../functions/arguments/roofBlock.ts";
 import { drawApex } from "../drawing/views/drawApex.ts";
 import { drawCorner } from "../drawing/views/drawCorner.ts";
 import { drawCourses } from "../drawing/views/drawCourses.ts";
+import { drawEnds } from "../drawing/views/drawEnds.ts";
 import { drawFrame3d } from "../drawing/views/drawFrame3d.ts";
 import { drawHip } from "../drawing/views/drawHip.ts";
 import { drawHipTops } from "../drawing/views/drawHipTops.ts";
 import { drawJack } from "../drawing/views/drawJack.ts";
 import { drawPlan } from "../drawing/views/drawPlan.ts";
 import { drawSetOut } from "../drawing/views/drawSetOut.ts";
+import { drawValley } from "../drawing/views/drawValley.ts";
 import type { DrawingOptions } from "../drawing/canvas/canvas.ts";
 import { lengthText } from "../measure/lengthText.ts";
 import { messageOf } from "../../functions/words/problemText.ts";
@@ -31,7 +33,20 @@ export function guideDrawings(width: number): Readonly<Record<string, string>> {
   // Ends flatter than the sides need a longer hall.
   const top = (title: string, rows: typeof HALL) => ({ title, ...model({ Length: "32'", ...rows }) });
   const apex = (title: string, rows: typeof HALL, end: "hip" | "gable" = "hip") => ({ title, ...model(rows), end });
+  const ell = winged({
+    Wall: "front",
+    "From left corner": "flush left",
+    "Out from wall": "12'",
+    Span: "16'",
+    Ends: "hip",
+  });
+  const tee = winged({ Wall: "back", "From left corner": "10'", "Out from wall": "8'", Span: "14'", Ends: "hip" });
+  const valley = tee.pieces.find(({ mark }) => mark === "VL-A")!;
   const drawings = {
+    "wing-plan": drawPlan(ell.frame, ell.pieces, options),
+    "wing-frame": drawFrame3d(ell.frame, ell.pieces, options),
+    "wing-valleys": drawValley(tee.frame, tee.pieces, "A", options),
+    "wing-valley-ends": drawEnds(tee.frame, valley, options),
     plan: drawPlan(hall.frame, hall.pieces, options),
     frame: drawFrame3d(hall.frame, hall.pieces, options),
     jack: drawJack(longest, "right", options),
@@ -64,8 +79,18 @@ export function guideDrawings(width: number): Readonly<Record<string, string>> {
   return Object.fromEntries(Object.entries(drawings).map(([name, drawing]) => [`${name}.svg`, standaloneSvg(drawing)]));
 }
 
-function model(rows: typeof HALL): RoofModel {
-  const read = readRoof("roof", Object.entries({ ...HALL, ...rows }));
+/** A worked wing of the guide on its main roof of 24' by 40'. */
+function winged(wing: Readonly<Record<string, string>>): RoofModel {
+  const main = { Span: "24'", Length: "40'", Pitch: 6, Overhang: 16 };
+  const given: Readonly<Record<string, string | number>> = main;
+  const rows = [...new Set([...Object.keys(main), ...Object.keys(wing)])];
+  return modelOf(rows.map((row) => [row, given[row] ?? null, wing[row] ?? null]));
+}
+
+const model = (rows: typeof HALL): RoofModel => modelOf(Object.entries({ ...HALL, ...rows }));
+
+function modelOf(block: readonly (readonly (string | number | null)[])[]): RoofModel {
+  const read = readRoof("roof", block);
   if (read instanceof Failure) throw new Error(messageOf(read));
   return read;
 }

@@ -1,6 +1,7 @@
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import sirv from "sirv";
+import { forOwnMachine, safeHeaders } from "./ownMachine.ts";
 
 // A page changes with every build; a file with a hash of its content in its name never does.
 const HASHED = /\.[0-9a-f]{8}\.\w+$/;
@@ -17,10 +18,14 @@ export async function serve(folder: string, port = 0): Promise<Served> {
     // Looks on the disk for every request: the pages may be built anew meanwhile.
     dev: true,
     etag: true,
-    setHeaders: (response, path) =>
-      void (HASHED.test(path) && response.setHeader("cache-control", "max-age=31536000, immutable")),
+    setHeaders(response, path) {
+      for (const [name, value] of Object.entries(safeHeaders(path))) response.setHeader(name, value);
+      if (HASHED.test(path)) response.setHeader("cache-control", "max-age=31536000, immutable");
+    },
   });
   const server = createServer((request, response) => {
+    if (!forOwnMachine(request.headers.host))
+      return response.writeHead(403, { "content-type": "text/plain" }).end("This server answers its own machine only.");
     if (request.method !== "GET" && request.method !== "HEAD") return response.writeHead(405).end();
     files(request, response, () => {
       response.writeHead(404, { "content-type": "text/plain" }).end("There is nothing here.");

@@ -1,7 +1,5 @@
 import type { Result } from "../measure/result.ts";
 import type { StockProblem } from "./model/stockProblem.ts";
-import { planSteps } from "./search/planSteps.ts";
-
 import type { CutOptions, CutPlan, StockBoard, StockPiece } from "./stock.ts";
 
 /** Milliseconds of work before the page gets a turn. */
@@ -21,6 +19,8 @@ export async function planCuts(
   boards: readonly StockBoard[],
   options: CutOptions,
 ): Promise<Result<CutPlan, StockProblem>> {
+  // The search is a good part of all code, and many a sheet never asks for an order: it is loaded when first wanted.
+  const { planSteps } = await import(/* webpackChunkName: "search" */ "./search/planSteps.ts");
   const steps = planSteps(pieces, boards, options);
   for (;;) {
     const end = performance.now() + SLICE;

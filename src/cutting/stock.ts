@@ -1,3 +1,5 @@
+import type { MissingSize } from "./model/stockProblem.ts";
+
 /**
  * Pieces to be cut, the boards they are cut from, and the plan: the model that this room solves.
  *
@@ -24,7 +26,8 @@
  *
  *   sum of lengths + kerf (pieces - 1) + sum over groups of their lean - sum over (group, turn) of turn min(lefts, rights) <= L (1 + 1e-9).
  *
- * For single-slope boards that is "top-edge lengths and kerfs add up to L - D tan A". The 1e-9 of the board's length is the one tolerance of this room:
+ * where L is the board less the trim at its ends; a piece that is as long as a board takes it alone and untrimmed. As long as no piece may lie crown down no pair
+ * shares, and the last sum is left out. For single-slope boards that is "top-edge lengths and kerfs add up to L - D tan A". The 1e-9 of the board's length is the one tolerance of this room:
  * a length that is a whole number of sixteenths must not be refused for the last bit of a cosine.
  */
 
@@ -66,7 +69,7 @@ export interface StockBoard {
 }
 
 /**
- * Where a piece lies. Positions are measured from the board's left end, along the edge of the board that is the piece's top edge.
+ * Where a piece lies. Positions are measured from the board's left end once that is trimmed, along the edge of the board that is the piece's top edge.
  *
  * Seen on the side face with plumb cuts rising to the right (/). A piece that is not flipped has its top edge on the board's top edge, its tail tip at
  * `start` and its long point at `end`; its plumb tail runs from there down to `start - lean` on the bottom edge. A flipped piece is turned end for end
@@ -96,7 +99,9 @@ export interface PlannedBoard {
   readonly pieces: readonly PlacedPiece[];
   /** Up to where the board is used: pieces, slants and the kerfs between. */
   readonly used: number;
-  /** length - used; the last cut's kerf still comes off it. */
+  /** Taken off its ends; 0 where a piece takes the whole board. */
+  readonly trim: number;
+  /** length - trim - used; the last cut's kerf still comes off it. */
   readonly leftOver: number;
 }
 
@@ -111,22 +116,21 @@ export interface SizePlan {
 
 export interface CutPlan {
   readonly boards: readonly PlannedBoard[];
+  /** Sizes that the plan leaves out, for no board is long enough for a piece of them; cost and bound are those of the others. */
+  readonly missing: readonly MissingSize[];
   readonly cost: number;
   readonly bound: number;
   readonly proved: boolean;
   readonly sizes: readonly SizePlan[];
 }
 
-/** How long to search, when a least plan is not found at once. */
-export interface CutBudget {
-  /** Steps of the search, the same on every machine: some hundred million a second. */
-  readonly steps?: number;
-  /** A clock besides, for a caller that cannot wait; the plan may then differ from run to run. */
-  readonly milliseconds?: number;
-}
-
 export interface CutOptions {
   /** Width of the saw cut, square to the blade. */
   readonly kerf: number;
-  readonly budget?: CutBudget;
+  /** Taken off every board, both ends together, before anything is cut from it; 0 where it is left out. */
+  readonly trim?: number;
+  /** Whether a piece may lie end for end, its crown down, where that saves money. Left out: never. */
+  readonly crownDown?: boolean;
+  /** Steps of the search, the same on every machine; left out: some five seconds' worth. */
+  readonly steps?: number;
 }

@@ -59,6 +59,8 @@ const under = (polygon: readonly Point[], low: Plane, high: Plane): Point[] =>
 
 /** A convex polygon less another one, as convex parts. */
 function less(polygon: Point[], hole: readonly Point[], none: number): Point[][] {
+  // Where two roofs only touch, doubles leave a hole of no size, whose sides tell nothing.
+  if (hole.length < 3 || polygonArea(hole) <= none) return [polygon];
   const parts: Point[][] = [];
   let rest = polygon;
   for (const [i, b] of hole.entries()) {
@@ -70,6 +72,6 @@ function less(polygon: Point[], hole: readonly Point[], none: number): Point[][]
     parts.push(clipped(rest, -x, -y, -c));
     rest = clipped(rest, x, y, c);
   }
-  if (hole.length < 3 || polygonArea(rest) <= none) return [polygon];
+  if (polygonArea(rest) <= none) return [polygon];
   return parts.filter((part) => polygonArea(part) > none);
 }

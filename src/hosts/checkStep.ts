@@ -2,7 +2,7 @@ import { address } from "./address.ts";
 import type { BlockLayout, CellLayout, WriteStep } from "./host.ts";
 
 /** Most rows and columns a sheet has. Excel's limits, kept by both hosts so that a plan fits either. */
-const GRID = { rows: 1_048_576, columns: 16_384 };
+export const GRID = { rows: 1_048_576, columns: 16_384 };
 
 /**
  * Why a step cannot be written, in words for people, or null when it can. Looked at before the first cell changes.

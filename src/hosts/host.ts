@@ -37,12 +37,23 @@ export interface Host {
   /** Selects an area and brings it into view. */
   show(area: Area): Promise<void>;
 
+  /** The names of the workbook, each with the area it stands for now, for the sheet moves a name with its cells; null where that is none, or its cells are gone. */
+  namedAreas(): Promise<ReadonlyMap<string, Area | null>>;
+  /** Gives an area a name that formulas on any sheet may use, or moves that name to it. */
+  nameArea(name: string, area: Area): Promise<void>;
+
   /** Small texts kept inside the workbook, by key. */
   remember(key: string, text: string): Promise<void>;
   recall(key: string): Promise<string | null>;
 
   /** Calls back when the sheets and kept texts of another workbook have come in the place of these, or these are back. Returns a function that stops it. */
   onOtherWorkbook(listener: () => void): () => void;
+
+  /** Copies a sheet under a new name, looks too, with values in the place of formulas; all of it or nothing. Only where the sheet can. */
+  copyPlain?(sheet: string, name: string): Promise<Written>;
+
+  /** Opens a page that was built beside this one in the system's browser. Only where the pane itself may not print. */
+  openPage?(address: string): void;
 
   /** Puts a picture (SVG text, size in pixels) with its corner at a cell. Only where the sheet takes pictures. */
   picture?(
@@ -110,4 +121,6 @@ export interface WriteStep {
 export interface Written {
   readonly title: string;
   readonly areas: readonly Area[];
+  /** What the user must know besides, in words. */
+  readonly hint?: string;
 }

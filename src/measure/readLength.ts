@@ -1,6 +1,7 @@
 import { bareNumber } from "./bareNumber.ts";
 import { cleanText } from "./cleanText.ts";
 import { exact } from "./exact.ts";
+import { remembered } from "./remembered.ts";
 import { Failure, type Result } from "./result.ts";
 import type { ReadingProblem } from "./readingProblem.ts";
 import type { Unit } from "./unit.ts";
@@ -26,10 +27,14 @@ export interface ReadLength {
  * readLength("48") // => { value: 48, unit: null }
  */
 export function readLength(text: string): Result<ReadLength, LengthProblem> {
+  return readOnce(text);
+}
+
+const readOnce = remembered((text): Result<ReadLength, LengthProblem> => {
   const clean = cleanText(text);
   if (clean === null) return new Failure({ kind: "text too long" });
   return signed(clean) ?? new Failure({ kind: whatIsWrong(clean) });
-}
+});
 
 type Parser = (text: string) => ReadLength | null;
 

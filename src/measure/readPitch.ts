@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import { cleanText } from "./cleanText.ts";
 import { exact } from "./exact.ts";
 import { pitchFromNumber } from "./pitchFromNumber.ts";
+import { remembered } from "./remembered.ts";
 import { Failure, type Result } from "./result.ts";
 import type { ReadingProblem } from "./readingProblem.ts";
 
@@ -23,6 +24,10 @@ type PitchProblem = ReadingProblem<
  * readPitch("50 %") // => 0.5
  */
 export function readPitch(text: string): Result<number, PitchProblem> {
+  return readOnce(text);
+}
+
+const readOnce = remembered((text): Result<number, PitchProblem> => {
   const clean = cleanText(text);
   if (clean === null) return new Failure({ kind: "not a pitch" });
   const negative = clean.startsWith("-");
@@ -35,7 +40,7 @@ export function readPitch(text: string): Result<number, PitchProblem> {
   if (typeof slope !== "number") return pitchFromNumber(negative ? -slope.lone : slope.lone);
   if (negative || slope === 0) return new Failure({ kind: "pitch not positive" });
   return slope < STEEPEST ? slope : new Failure({ kind: "pitch too steep", most: STEEPEST_DEGREES });
-}
+});
 
 type Parser = (text: string) => number | { readonly lone: number } | null;
 

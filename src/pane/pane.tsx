@@ -1,19 +1,16 @@
 import { render } from "preact";
 import type { Host } from "../hosts/host.ts";
 import { AskDialog } from "./controls/askDialog.tsx";
-import { CardSection } from "./sections/cardSection.tsx";
 import { CautionList, CautionTable } from "./sections/cautionSection.tsx";
-import { CheckSection } from "./sections/checkSection.tsx";
-import { CompareSection } from "./sections/compareSection.tsx";
 import { DrawingSection } from "./sections/drawingSection.tsx";
 import { FillSection } from "./sections/fillSection.tsx";
+import { Later, loadWhenIdle } from "./sections/later.tsx";
 import { Fold } from "./controls/fold.tsx";
 import { syncWithSheet } from "./state/syncWithSheet.ts";
 import "./pane.css";
 import "./controls/fields.css";
 import "./controls/over.css";
 import "./controls/tables.css";
-import { OrderSection } from "./sections/orderSection.tsx";
 import { paneState, type PaneState } from "./state/paneState.ts";
 import { RoofSection } from "./sections/roofSection.tsx";
 import { ScheduleSection } from "./sections/scheduleSection.tsx";
@@ -25,6 +22,7 @@ export function mountPane(element: HTMLElement, host: Host): () => void {
   const state = paneState(host);
   render(<Pane state={state} />, element);
   const stop = syncWithSheet(state);
+  loadWhenIdle();
   return () => {
     stop();
     render(null, element);
@@ -46,10 +44,18 @@ function Pane({ state }: { state: PaneState }) {
       </section>
       <ScheduleSection state={state} />
       <FillSection state={state} />
-      <Fold title={texts.sections.check}>{() => <CheckSection state={state} />}</Fold>
-      <Fold title={texts.sections.compare}>{() => <CompareSection state={state} />}</Fold>
-      <Fold title={texts.sections.order}>{() => <OrderSection state={state} />}</Fold>
-      <Fold title={texts.sections.cards}>{() => <CardSection state={state} />}</Fold>
+      <Fold title={texts.sections.check}>
+        {() => <Later>{({ CheckSection }) => <CheckSection state={state} />}</Later>}
+      </Fold>
+      <Fold title={texts.sections.compare}>
+        {() => <Later>{({ CompareSection }) => <CompareSection state={state} />}</Later>}
+      </Fold>
+      <Fold title={texts.sections.order}>
+        {() => <Later>{({ OrderSection }) => <OrderSection state={state} />}</Later>}
+      </Fold>
+      <Fold title={texts.sections.cards}>
+        {() => <Later>{({ CardSection }) => <CardSection state={state} />}</Later>}
+      </Fold>
       <section aria-labelledby="lp-cautions">
         <h2 id="lp-cautions">{texts.sections.cautions}</h2>
         <CautionList />

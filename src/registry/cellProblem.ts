@@ -51,7 +51,6 @@ interface CellProblems extends Cells<ReadingProblems> {
   fault: { name: string; thrown: string };
 
   "no block of labels": Read;
-  "more than two columns": object;
   "value without label": Read & { labels: readonly string[] };
   "unknown label": Read & { labels: readonly string[] };
   "label twice": { label: string };

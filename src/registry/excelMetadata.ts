@@ -31,17 +31,21 @@ type Dimensionality = "scalar" | "matrix";
 /**
  * The contents of functions.json. Every parameter is `any`, so that no host reads "6/12" before we do.
  *
- * A function that answers at once is marked `supportSync`: Excel then waits for it instead of showing #BUSY!, in the formula dialog and in conditional formats
- * too. An Excel that does not know the mark passes it over. Each is given its own cell's address, so that the pane can show why a cell was refused.
+ * Each function is given its own cell's address, so that the pane can show why a cell was refused.
  *
  * @param base the address that the help pages stand under, without a slash at its end.
+ * @param sync marks functions that answer at once with `supportSync`: Excel then waits for them instead of showing #BUSY!, in the formula dialog and in
+ * conditional formats too. Still a preview that its vendor does not want in a published add-in ("Synchronous custom functions"), so it is off unless asked for.
  */
-export function excelMetadata(functions: readonly WorksheetFunction[], base: string): ExcelMetadata {
-  return { allowErrorForDataTypeAny: true, functions: functions.map((definition) => described(definition, base)) };
+export function excelMetadata(functions: readonly WorksheetFunction[], base: string, sync = false): ExcelMetadata {
+  return {
+    allowErrorForDataTypeAny: true,
+    functions: functions.map((definition) => described(definition, base, sync && !definition.asynchronous)),
+  };
 }
 
-function described(definition: WorksheetFunction, base: string): ExcelFunction {
-  const { name, summary, parameters, result, asynchronous } = definition;
+function described(definition: WorksheetFunction, base: string, sync: boolean): ExcelFunction {
+  const { name, summary, parameters, result } = definition;
   return {
     id: name,
     name,
@@ -49,7 +53,7 @@ function described(definition: WorksheetFunction, base: string): ExcelFunction {
     helpUrl: `${base}/${helpPath(definition)}`,
     parameters: parameters.map(parameter),
     result: { type: "any", dimensionality: result === "table" ? "matrix" : "scalar" },
-    options: asynchronous ? { requiresAddress: true } : { requiresAddress: true, supportSync: true },
+    options: sync ? { requiresAddress: true, supportSync: true } : { requiresAddress: true },
   };
 }
 

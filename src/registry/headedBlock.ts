@@ -19,7 +19,7 @@ const MOST = 2000;
 /**
  * The filled rows of a table whose first row holds headings; null where that row holds fewer than two of those asked for, so that the block is something else.
  *
- * Columns may stand in any order, case and blanks do not count, and columns of other headings are passed over, as are rows in which every column asked for is
+ * Columns may stand in any order, case and blanks do not count, and columns of other headings are passed over, as are the same headings farther down, and rows in which every column asked for is
  * blank or, as some hosts hand over empty cells, 0. Errors in any cell pass through.
  */
 export function headedBlock<H extends string>(
@@ -28,7 +28,8 @@ export function headedBlock<H extends string>(
   required: readonly H[],
   optional: readonly H[],
 ): Result<readonly HeadedRow<H>[] | null, CellProblem> {
-  if (!Array.isArray(input) || !input.every((row) => Array.isArray(row))) return null;
+  // Array.from: "every" passes over what a sparse array lacks.
+  if (!Array.isArray(input) || !Array.from(input).every((row) => Array.isArray(row))) return null;
   const block = input as readonly (readonly Input[])[];
   const error = errorIn(block);
   if (error) return error;
@@ -50,6 +51,11 @@ export function headedBlock<H extends string>(
       if (heading !== undefined) cells[heading] = block[i]![j];
     });
     if (Object.values(cells).every((cell) => isBlank(cell) || cell === 0)) continue;
+    // Lists stacked under one another bring their headings along.
+    if (
+      found.every((heading) => typeof cells[heading] === "string" && plainLabel(cells[heading]) === plainLabel(heading))
+    )
+      continue;
     if (rows.length === MOST) return refuse(reading, { kind: "too many rows", most: MOST });
     rows.push({ row: i + 1, cells });
   }

@@ -9,6 +9,14 @@ import type { Example, WorksheetFunction } from "./worksheetFunction.ts";
 /** The guide's page, which stands beside the help pages. */
 export const GUIDE_PAGE = "guide.html";
 
+/** Pages about the program, beside the help pages. */
+const ABOUT = [
+  ["support.html", "Support"],
+  ["first-steps.html", "Twenty steps to try in Excel"],
+  ["privacy.html", "Privacy"],
+  ["terms.html", "Terms"],
+] as const;
+
 /** Where a function's help page stands, from the pages' root: `help/JACKLEN.html`. */
 export function helpPath({ name }: Pick<WorksheetFunction, "name">): string {
   return `help/${name}.html`;
@@ -49,6 +57,7 @@ export function helpIndexPage(functions: readonly WorksheetFunction[]): string {
     `<h1>All functions</h1>`,
     `<p><a href="${GUIDE_PAGE}">Terms and measurements</a>: a first jack schedule, what each word means, where to measure each length, every row of the roof block and every column of the tables, with drawings.</p>`,
     `<p>In a cell, begin with <code>=RAFTER.</code> and a name below: <code>=RAFTER.PITCHDEG(6)</code>. For a whole roof start with <a href="JACKTABLE.html">JACKTABLE</a>. Where a cell shows an error, select it: the pane says what to type instead.</p>`,
+    `<nav>${ABOUT.map(([file, title]) => `<a href="${file}">${title}</a>`).join(" ")}</nav>`,
     ...families(functions).flatMap(({ heading, functions: own }) => [
       `<h2>${escaped(heading)}</h2>`,
       `<dl>${own.map(({ name, summary }) => `<dt><a href="${escaped(name)}.html">${escaped(name)}</a></dt><dd>${escaped(summary)}</dd>`).join("")}</dl>`,

@@ -12,7 +12,8 @@ export function readChoiceCell<T extends string | number>(
   choices: readonly T[],
 ): Result<T, CellProblem> {
   if (isBlank(cell)) return refuse(reading, { kind: "no word", choices });
-  const text = String(cell).slice(0, 64).trim().replace(/\s+/g, " ").toLowerCase();
+  // No sheet hands over an object; one that does not become a text would fail here.
+  const text = (typeof cell === "object" ? "" : String(cell)).slice(0, 64).trim().replace(/\s+/g, " ").toLowerCase();
   const chosen = choices.find((one) => String(one).toLowerCase() === text);
   return chosen ?? refuse(reading, { kind: "no such word", read: cell, choices });
 }

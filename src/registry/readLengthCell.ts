@@ -26,13 +26,16 @@ export function readLengthCell(
   options: LengthOptions = {},
 ): Result<number, CellProblem> {
   if (typeof cell === "number") return inRange(cell, cell, options, true, reading);
-  const examples = [options.example ?? ["48", `9' 4 5/8"`]].flat();
-  if (isBlank(cell)) return refuse(reading, { kind: "no length", examples });
-  if (typeof cell !== "string") return refuse(reading, { kind: "not a length", read: cell, examples });
+  if (isBlank(cell)) return refuse(reading, { kind: "no length", examples: examplesOf(options) });
+  if (typeof cell !== "string")
+    return refuse(reading, { kind: "not a length", read: cell, examples: examplesOf(options) });
   const read = readLength(cell);
   if (read instanceof Failure) {
     const { kind } = read.problem;
-    return refuse(reading, kind === "decimal comma" ? { kind, read: cell } : { kind, read: cell, examples });
+    return refuse(
+      reading,
+      kind === "decimal comma" ? { kind, read: cell } : { kind, read: cell, examples: examplesOf(options) },
+    );
   }
   if (read.unit !== null) {
     if (reading.unit === null) {
@@ -42,6 +45,10 @@ export function readLengthCell(
       return refuse(reading, { kind: "other unit", read: cell, unit: read.unit, from: reading.unitFrom });
   }
   return inRange(read.value, cell, options, read.unit === null, reading);
+}
+
+function examplesOf({ example = ["48", `9' 4 5/8"`] }: LengthOptions): string[] {
+  return [example].flat();
 }
 
 function inRange(

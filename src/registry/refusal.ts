@@ -1,10 +1,11 @@
 import { Failure, type AnyProblem } from "../measure/result.ts";
 import type { Unit } from "../measure/unit.ts";
 
-/** Where a problem lies: the argument, and within a block its row (a label, or its number from 1), heading, or place in a list. */
+/** Where a problem lies: the argument, and within a block its row (a label, or its number from 1), its wing's letter, heading, or place in a list. */
 export interface Place {
   readonly argument: string;
   readonly row?: string | number;
+  readonly wing?: string;
   readonly heading?: string;
   readonly value?: number;
 }

@@ -24,6 +24,8 @@ export interface BookSheet {
   readonly frozenRows?: number;
   readonly frozenColumns?: number;
   readonly hidden?: boolean;
+  /** The color of its tab, #rrggbb. */
+  readonly tab?: string;
   readonly print?: Print;
 }
 

@@ -47,7 +47,8 @@ export function styleOf({
   };
 }
 
-function rgb(color: string): Color {
+/** A color as the file holds it. */
+export function rgb(color: string): Color {
   return { rgb: color.slice(1).toUpperCase() };
 }
 

@@ -1,10 +1,16 @@
 import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
-import type { Book, BookName, BookSheet, Line, Print } from "./book.ts";
+import type { Book, BookName, BookSheet, Line, Print, Rectangle } from "./book.ts";
+import { checkCells } from "./checkCells.ts";
+import { checkFile, hasMacros, MOST_BYTES } from "./checkFile.ts";
 import { keptTexts } from "./keptTexts.ts";
 import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
 import { readCells } from "./readCells.ts";
+import { sheetNames } from "./sheetNames.ts";
 import { typedFormula } from "./storedFormula.ts";
+import { UnreadableFile } from "./unreadableFile.ts";
+
+const PAST = { rows: 200, columns: 50 };
 
 /** A file that was read: its book, and in words what the book has no place for. */
 export interface ReadFile {
@@ -12,50 +18,34 @@ export interface ReadFile {
   readonly left: readonly string[];
 }
 
-/** Why a file cannot be opened, in words for its reader. */
-export class UnreadableFile extends Error {}
-
-/** Most bytes of a file, and most cells in it, that are opened: more would stop the page. */
-export const MOST_BYTES = 20_000_000;
-export const MOST_CELLS = 200_000;
-
 /**
  * Reads an .xlsx file.
  *
  * @throws UnreadableFile, with the reason in words, where it is none or is broken.
  */
 export async function readBook(bytes: Uint8Array, title: string): Promise<ReadFile> {
-  if (bytes.length === 0) throw new UnreadableFile("The file is empty.");
-  if (bytes.length > MOST_BYTES)
-    throw new UnreadableFile(
-      `The file has ${Math.ceil(bytes.length / 1e6)} MB; ${MOST_BYTES / 1e6} MB at most can be opened here.`,
-    );
-  if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0]))
-    throw new UnreadableFile(
-      "This is an old .xls workbook or one locked with a password. Save it as an .xlsx workbook without a password and open that.",
-    );
-  if (!startsWith(bytes, [0x50, 0x4b]))
-    throw new UnreadableFile("This is no .xlsx workbook. A workbook saved as .xlsx can be opened here.");
+  checkFile(bytes);
   const workbook = await understood(() => readXlsx(bytes, { readStyles: true, maxInputBytes: MOST_BYTES }));
   if (workbook.sheets.length === 0) throw new UnreadableFile("There is no sheet in the file.");
-  const count = workbook.sheets.reduce((sum, { rows }) => sum + rows.reduce((cells, row) => cells + row.length, 0), 0);
-  if (count > MOST_CELLS)
-    throw new UnreadableFile(
-      `The file has ${count.toLocaleString("en")} cells; ${MOST_CELLS.toLocaleString("en")} at most can be opened here.`,
-    );
+  checkCells(workbook);
   const left = new Set<string>();
+  if (hasMacros(bytes)) left.add("macros");
+  const names = sheetNames(
+    workbook.sheets.map(({ name }) => name),
+    left,
+  );
   const resolve = colors(workbook);
   const sheets = await understood(() =>
-    workbook.sheets.map((sheet, i) => sheetOf(sheet, `s${i}`, workbook, resolve, left)),
+    workbook.sheets.map((sheet, i) => ({ ...sheetOf(sheet, `s${i}`, workbook, resolve, left), name: names[i]! })),
   );
-  const names = namesOf(workbook, left);
+  const ofBook = namesOf(workbook, left);
   if (workbook.externalLinks?.length) left.add("links to other workbooks");
   const kept = keptTexts(workbook.properties?.custom ?? {});
   return {
     book: {
       title: workbook.properties?.title || title,
       sheets,
-      ...(names.length > 0 && { names }),
+      ...(ofBook.length > 0 && { names: ofBook }),
       ...(Object.keys(kept).length > 0 && { kept }),
     },
     left: [...left],
@@ -72,10 +62,6 @@ async function understood<T>(read: () => T | Promise<T>): Promise<T> {
       cause: error,
     });
   }
-}
-
-function startsWith(bytes: Uint8Array, start: readonly number[]): boolean {
-  return start.every((byte, i) => bytes[i] === byte);
 }
 
 /** The names of the whole workbook; those of one sheet, and those that Excel keeps for itself, are not such. */
@@ -148,24 +134,30 @@ function sheetOf(
       ]),
   );
   const print = printOf(sheet);
+  const tab = sheet.view?.tabColor && resolve(sheet.view.tabColor);
   return {
     name: sheet.name,
     rows: readCells(sheet, id, workbook.dateSystem === "1904", resolve, left),
     ...(columns?.some(Boolean) && { columns }),
     ...(heights.size > 0 && { heights }),
-    ...(sheet.merges?.length && {
-      merges: sheet.merges.map((m) => ({
-        row: m.startRow,
-        column: m.startCol,
-        rows: m.endRow - m.startRow + 1,
-        columns: m.endCol - m.startCol + 1,
-      })),
-    }),
+    ...(sheet.merges?.length && { merges: mergesOf(sheet, left) }),
     ...(sheet.freezePane?.rows && { frozenRows: sheet.freezePane.rows }),
     ...(sheet.freezePane?.columns && { frozenColumns: sheet.freezePane.columns }),
     ...((sheet.hidden || sheet.veryHidden) && { hidden: true }),
+    ...(tab && { tab }),
     ...(print && { print }),
   };
+}
+
+/** A merge may cover the whole sheet, which would then have a million rows here: it ends a little past what is filled. */
+function mergesOf({ merges = [], rows }: Sheet, left: Set<string>): Rectangle[] {
+  const filledColumns = rows.reduce((most, row) => Math.max(most, row.length), 0);
+  return merges.map(({ startRow, endRow, startCol, endCol }) => {
+    const lastRow = Math.min(endRow, Math.max(rows.length, startRow) + PAST.rows);
+    const lastColumn = Math.min(endCol, Math.max(filledColumns, startCol) + PAST.columns);
+    if (lastRow < endRow || lastColumn < endCol) left.add("merged cells far beyond the filled ones");
+    return { row: startRow, column: startCol, rows: lastRow - startRow + 1, columns: lastColumn - startCol + 1 };
+  });
 }
 
 function printOf({ pageSetup, headerFooter }: Sheet): Print | null {

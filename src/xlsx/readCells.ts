@@ -2,6 +2,7 @@ import type { Cell, CellValue, Color, Sheet } from "hucre";
 import { dateToSerial } from "hucre";
 import { parseCellRef } from "hucre/xlsx";
 import type { BookCell } from "./book.ts";
+import { fetching } from "./fetching.ts";
 import { lookOf } from "./fileLook.ts";
 import { typedFormula } from "./storedFormula.ts";
 
@@ -22,6 +23,8 @@ export function readCells(
       const look = cell?.style && lookOf(cell.style, resolve, left);
       const own = plain(value, since1904);
       const formula = formulaOf(cell, id);
+      const outside = formula?.formula && fetching(formula.formula);
+      if (outside) left.add(`what ${outside} gets from elsewhere (nothing leaves this page)`);
       const from = own !== null && spilled.has(`${i},${j}`) ? { spilled: true as const } : {};
       return own === null && !formula && !look ? null : { value: own, ...formula, ...from, ...(look && { look }) };
     }),

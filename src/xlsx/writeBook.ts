@@ -1,7 +1,7 @@
 import type { Cell, CellValue, HeaderFooter, NamedRange, PageSetup, PaperSize, WriteSheet } from "hucre";
 import { rangeRef, writeXlsx } from "hucre/xlsx";
 import type { Book, BookCell, BookSheet, Print } from "./book.ts";
-import { styleOf } from "./fileLook.ts";
+import { rgb, styleOf } from "./fileLook.ts";
 import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
 import { propertiesOf } from "./keptTexts.ts";
 import { storedFormula } from "./storedFormula.ts";
@@ -29,7 +29,7 @@ export function writeBook({ title, sheets, names = [], kept = {} }: Book): Promi
 function sheetOf(sheet: BookSheet): WriteSheet {
   const cells = new Map<string, Partial<Cell>>();
   sheet.rows.forEach((row, i) => row.forEach((cell, j) => cell && cells.set(`${i},${j}`, cellOf(cell, i, j))));
-  const { columns, heights, merges, frozenRows = 0, frozenColumns = 0, hidden, print } = sheet;
+  const { columns, heights, merges, frozenRows = 0, frozenColumns = 0, hidden, print, tab } = sheet;
   return {
     name: sheet.name,
     rows: [],
@@ -61,6 +61,7 @@ function sheetOf(sheet: BookSheet): WriteSheet {
     }),
     ...(frozenRows + frozenColumns > 0 && { freezePane: { rows: frozenRows, columns: frozenColumns } }),
     ...(hidden && { hidden }),
+    ...(tab && { view: { tabColor: rgb(tab) } }),
     ...(print && {
       pageSetup: pageOf(print),
       ...((print.header || print.footer) && { headerFooter: marginTexts(print) }),

@@ -30,12 +30,27 @@ export async function bench(): Promise<Row[]> {
   const [short, long] = [quickest("1/".repeat(20)), quickest("1/".repeat(5_000))];
   seconds();
   const best = Math.min(...Array.from({ length: 5 }, seconds));
+  const texts = Array.from({ length: 200 }, (_, i) => `${2 + Math.floor(i / 12)}' ${i % 12}"`);
+  const asText = () => {
+    const start = performance.now();
+    for (let i = 0; i < CALLS / 10; i++)
+      if (typeof call(jackLen, ["6/12", texts[i % 200], `1 1/2"`, `1 1/2"`]) !== "number")
+        throw new Error("JACKLEN gave no number.");
+    return (performance.now() - start) / 100;
+  };
+  const text = Math.min(...Array.from({ length: 5 }, asText));
   return [
     {
       name: "registry call of JACKLEN",
       ratio: (best * 1e6) / CALLS,
       what: `time of one call over 1 µs; ${Math.round(CALLS / best).toLocaleString("en")} calls a second`,
       most: 1,
+    },
+    {
+      name: "JACKLEN of texts / of numbers",
+      ratio: text / best,
+      what: `every argument typed as text, 200 offsets; ${((text * 1e6) / CALLS).toFixed(2)} µs a call`,
+      most: 20,
     },
     {
       name: "refusal of 10,000 characters",

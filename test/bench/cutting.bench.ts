@@ -1,17 +1,19 @@
 import loadHighs from "highs";
-import { solve } from "yalps";
 import { planCuts } from "../../src/cutting/planCuts.ts";
 import { planSteps } from "../../src/cutting/search/planSteps.ts";
-import { chance, hipRoof, twoPitchRoof } from "../cutting/instances.ts";
+import { perfect, triplets, uniform } from "../cutting/classics.ts";
+import { chance, hipRoof, twoPitchRoof, village } from "../cutting/instances.ts";
 import { lengthTaken } from "../cutting/otherSolver.ts";
 import { planOf } from "../cutting/checkPlan.ts";
 import type { Instance } from "../cutting/instances.ts";
+import { planCutsNow } from "../cutting/planCutsNow.ts";
+import type { CutPlan } from "../../src/cutting/stock.ts";
 import type { Row } from "./row.ts";
 
 /** Milliseconds that another solver gets for one roof. */
 const PATIENCE = 5000;
 
-const LISTS_EACH = 5;
+const LISTS_EACH = 4;
 
 /** Processor time, so that other work on the machine does not count. */
 function cpu(work: () => void): number {
@@ -33,7 +35,7 @@ function columnsOf({ pieces, boards, kerf }: Instance): Column[] {
   const columns: Column[] = [];
   const counts = pieces.map(() => 0);
   for (const board of boards) {
-    const fits = (): boolean => lengthTaken(pieces, counts, kerf) <= board.length * (1 + 1e-9);
+    const fits = (): boolean => lengthTaken({ pieces, kerf }, counts) <= board.length * (1 + 1e-9);
     const fill = (i: number): void => {
       if (i === pieces.length) {
         const full = pieces.every((piece, k) => {
@@ -55,22 +57,22 @@ function columnsOf({ pieces, boards, kerf }: Instance): Column[] {
   return columns;
 }
 
-/** The lists that all three solve: a roof of one pitch, one of two, and a mixed list, some 100 pieces each. */
+/** The lists that both solve: a roof of one pitch, one of two, and a mixed list, some 100 pieces each. */
 const LISTS: readonly [string, (seed: number, priced: boolean) => Instance][] = [
   ["hip roof", hipRoof],
   ["two-pitch roof", twoPitchRoof],
   ["25 lengths", mixed],
 ];
 
-function mixed(seed: number, priced: boolean): Instance {
+function mixed(seed: number, priced: boolean, lengths = 25, most = 7): Instance {
   const random = chance(seed);
   return {
     ...hipRoof(seed, priced),
-    pieces: Array.from({ length: 25 }, (_, n) => ({
+    pieces: Array.from({ length: lengths }, (_, n) => ({
       name: `${n}`,
       size: "2x6",
       length: 40 + random() * 170,
-      count: 1 + Math.floor(random() * 7),
+      count: 1 + Math.floor(random() * most),
     })),
   };
 }
@@ -82,84 +84,92 @@ const plain = ({ pieces, ...rest }: Instance): Instance => ({
     .map(({ hand, turn: _, spread: __, ...piece }) => ({ ...piece, count: hand ? piece.count * 2 : piece.count })),
 });
 
-/** Cutting plans: our search against two general solvers that get every pattern, and the longest a page waits. */
+/** Cutting plans: our search against a general solver that gets every pattern, what is proved how often, and the longest a page waits. */
 export async function bench(): Promise<Row[]> {
   const highs = await loadHighs();
   const rows: Row[] = [];
+  const ratios: number[] = [];
   for (const [name, make] of LISTS)
-    for (const priced of [false, true]) {
-      const times = { own: [] as number[], highs: [] as number[], yalps: [] as number[] };
-      const open = { own: 0, highs: 0, yalps: 0 };
-      let columnsSeen = 0;
+    for (const priced of [false, true])
       for (let seed = 1; seed <= LISTS_EACH; seed++) {
-        const roof = plain(make(seed, priced));
-        let cost = Infinity;
-        times.own.push(
-          cpu(() => {
-            const plan = planOf(now(roof));
-            cost = plan.cost;
-            if (!plan.proved) open.own++;
-          }),
-        );
-        let columns: Column[] = [];
-        const listing = cpu(() => (columns = columnsOf(roof)));
-        columnsSeen += columns.length;
-        times.highs.push(
-          listing +
-            cpu(() => {
-              const demands = roof.pieces.map(
-                (piece, i) =>
-                  `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`,
-              );
-              const model = `Minimize\n c: ${columns.map((column, c) => `${column.cost} x${c}`).join("\n + ")}\nSubject To\n ${demands.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`;
-              const solution = highs.solve(model, { mip_rel_gap: 0, time_limit: PATIENCE / 1000, output_flag: false });
-              if (solution.Status !== "Optimal") open.highs++;
-              else if (Math.abs(solution.ObjectiveValue - cost) > 1e-6)
-                throw new Error(`seed ${seed}: HiGHS finds ${solution.ObjectiveValue}, the plan costs ${cost}`);
-            }),
-        );
-        times.yalps.push(
-          listing +
-            cpu(() => {
-              const variables = columns.map(
-                (column, c) =>
-                  [
-                    `x${c}`,
-                    {
-                      cost: column.cost,
-                      ...Object.fromEntries(column.way.flatMap((count, i) => (count > 0 ? [[`p${i}`, count]] : []))),
-                    },
-                  ] as const,
-              );
-              const constraints = Object.fromEntries(roof.pieces.map((piece, i) => [`p${i}`, { min: piece.count }]));
-              const solution = solve(
-                { direction: "minimize", objective: "cost", constraints, variables, integers: true },
-                { timeout: PATIENCE, tolerance: 0, maxIterations: Infinity },
-              );
-              if (solution.status !== "optimal") open.yalps++;
-            }),
-        );
-      }
-      for (const other of ["HiGHS", "yalps"] as const) {
-        const theirs =
-          other === "HiGHS" ? { times: times.highs, open: open.highs } : { times: times.yalps, open: open.yalps };
-        const what = `median ${median(times.own).toFixed(1)} ms, ${open.own} of ${LISTS_EACH} not proved; the other ${median(theirs.times).toFixed(1)} ms, ${theirs.open} not proved in ${PATIENCE / 1000} s (${Math.round(columnsSeen / LISTS_EACH)} patterns)`;
+        const list = plain(make(seed, priced));
+        let plan: CutPlan | null = null;
+        const own = cpu(() => (plan = planOf(planCutsNow(list.pieces, list.boards, list))));
+        let cost: number | null = null;
+        const theirs = cpu(() => {
+          const model = modelOf(list, columnsOf(list));
+          const solution = highs.solve(model, { mip_rel_gap: 0, time_limit: PATIENCE / 1000, output_flag: false });
+          if (solution.Status === "Optimal") cost = solution.ObjectiveValue;
+        });
+        const { cost: least, proved } = plan!;
+        if (cost !== null && Math.abs(cost - least) > 1e-6)
+          throw new Error(`${name} ${seed}: HiGHS finds ${cost}, the plan costs ${least}`);
+        ratios.push(own / theirs);
         rows.push({
-          name: `${name}${priced ? ", priced" : ""}: own search / ${other} over all patterns`,
-          ratio: median(times.own) / median(theirs.times),
-          what,
+          name: `${name} ${seed}${priced ? ", priced" : ""}: own search / HiGHS over all patterns`,
+          ratio: own / theirs,
+          most: 2,
+          what: `${own.toFixed(0)} ms ${proved ? "proved" : "not proved"}; HiGHS ${theirs.toFixed(0)} ms${cost === null ? ", not solved" : ""}`,
         });
       }
-    }
-  return [...rows, ...waits(), await throughput()];
+  rows.push({ name: "own search / HiGHS, median", ratio: median(ratios), most: 0.5, what: `${ratios.length} lists` });
+  return [...rows, ...proofs(), ...classics(), ...waits(), await throughput()];
 }
 
-function now(roof: Instance): ReturnType<ReturnType<typeof planSteps>["next"]>["value"] & object {
-  const steps = planSteps(roof.pieces, roof.boards, roof);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+/** The integer program over patterns, as text. */
+function modelOf({ pieces }: Instance, columns: readonly Column[]): string {
+  const demands = pieces.map(
+    (piece, i) =>
+      `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`,
+  );
+  return `Minimize\n c: ${columns.map((column, c) => `${column.cost} x${c}`).join("\n + ")}\nSubject To\n ${demands.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`;
+}
+
+/** Of lists of many lengths, the part that is not proved, and the longest search over the five seconds that it may take. */
+function proofs(): Row[] {
+  const families: [string, number, (seed: number) => Instance][] = [
+    ["several roofs, 30 to 99 lengths", 0, (seed) => village(seed, seed % 2 === 0, 4 + (seed % 4))],
+    ["60 to 99 mixed lengths", 0, (seed) => mixed(seed, seed % 2 === 0, 60 + 13 * (seed % 4), 4)],
+    ["100 to 200 mixed lengths", 0.1, (seed) => mixed(seed, seed % 2 === 0, 110 + 30 * (seed % 4), 2)],
+  ];
+  return families.flatMap(([name, most, make]) => {
+    let [open, slowest] = [0, 0];
+    for (let seed = 1; seed <= 10; seed++) {
+      const list = make(seed);
+      const time = cpu(() => (open += planOf(planCutsNow(list.pieces, list.boards, list)).proved ? 0 : 1));
+      slowest = Math.max(slowest, time);
+    }
+    return [
+      { name: `${name}: not proved`, ratio: open / 10, most, what: `${open} of 10` },
+      { name: `${name}: slowest / 5 s`, ratio: slowest / 5000, most: 1, what: `${slowest.toFixed(0)} ms` },
+    ];
+  });
+}
+
+/** Bin packing by published generators (sources in classics.ts): bins over the optimum, which the triplets and perfect packings have by the way they are made; the others by proof. */
+function classics(): Row[] {
+  const lists: [string, Instance, number | null][] = [
+    ["Falkenauer triplets, 60", triplets(1, 60), 20],
+    ["Falkenauer triplets, 120", triplets(1, 120), 40],
+    ["Falkenauer triplets, 249", triplets(2, 249), 83],
+    ["perfect packing, 30 bins of 3", perfect(1, 30, 3), 30],
+    ["Scholl set 1, 50 in 100", uniform(1, 50, 100, 1, 100), null],
+    ["Scholl set 1, 200 in 120", uniform(1, 200, 120, 20, 100), null],
+    ["Scholl set 1, 500 in 150", uniform(1, 500, 150, 30, 100), null],
+    ["Scholl set 3", uniform(1, 200, 100_000, 20_000, 35_000), null],
+  ];
+  return lists.map(([name, list, optimum]) => {
+    let plan: CutPlan | null = null;
+    const time = cpu(() => (plan = planOf(planCutsNow(list.pieces, list.boards, list))));
+    const { cost, bound, proved } = plan!;
+    if (optimum !== null && (bound > optimum || cost < optimum)) throw new Error(`${name}: ${cost}, bound ${bound}`);
+    return {
+      name: `${name}: bins / optimum`,
+      ratio: cost / (optimum ?? bound),
+      most: 1,
+      what: `${cost} bins, ${proved ? "proved" : "not proved"}, ${time.toFixed(0)} ms`,
+    };
+  });
 }
 
 /** The whole plan against the second it may take, and its longest step against the 50 ms that typing may wait. */
@@ -197,7 +207,7 @@ function waits(): Row[] {
 async function throughput(): Promise<Row> {
   const roofs = Array.from({ length: 10 }, (_, n) => hipRoof(n + 1, true));
   let start = performance.now();
-  for (const roof of roofs) planOf(now(roof));
+  for (const roof of roofs) planOf(planCutsNow(roof.pieces, roof.boards, roof));
   const straight = performance.now() - start;
   start = performance.now();
   for (const roof of roofs) planOf(await planCuts(roof.pieces, roof.boards, roof));

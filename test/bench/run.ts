@@ -14,8 +14,8 @@ for (const file of files) {
   for (const { name, ratio, what, most } of await bench()) {
     const held = most === undefined || ratio <= most;
     if (!held) missed++;
-    const target = most === undefined ? "" : ` (at most ${most}${held ? "" : ", MISSED"})`;
-    console.log(`  ${ratio.toFixed(3).padStart(8)}  ${name}${target}\n            ${what}`);
+    const target = most === undefined ? "" : held ? `, ahead of ${most}` : `, BEHIND ${most}`;
+    console.log(`  ${ratio.toFixed(3).padStart(8)}  ${name}${target}: ${what}`);
   }
 }
 process.exitCode = missed === 0 ? 0 : 1;

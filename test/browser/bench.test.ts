@@ -161,7 +161,7 @@ describe("the bench page", () => {
     await t.page.waitForTimeout(1_500);
     expect(await t.page.evaluate(() => window.longpoint.host.sheets())).toEqual(["Bid", "Cuts"]);
     await t.page.getByLabel("Samples").selectOption("check");
-    await t.page.locator("#files [role=status]", { hasText: "is open" }).waitFor();
+    await t.page.locator("#files .message [role=status]", { hasText: "is open" }).waitFor();
     await t.page.locator("#sheet").getByText("Measured", { exact: true }).waitFor();
     expect(await t.page.locator("#sheet").getByText("Cuts", { exact: true }).count()).toBe(0);
   });

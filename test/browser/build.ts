@@ -1,4 +1,4 @@
-import { build } from "../../src/build/build.ts";
+import { build, EXCEL } from "../../src/build/build.ts";
 import { buildBenchIfStale } from "../../src/build/buildBench.ts";
 import { DEV_ADDRESS } from "../../src/build/excelAddress.ts";
 import { isStale } from "../../src/build/isStale.ts";
@@ -9,5 +9,5 @@ export default async function prepare(): Promise<void> {
   await findBrowser();
   await buildBenchIfStale();
   // Its last file: a build that failed half-way is no build.
-  if (await isStale("dist/pane.js")) await build(DEV_ADDRESS);
+  if (await isStale(`${EXCEL}/pane.js`)) await build(DEV_ADDRESS);
 }

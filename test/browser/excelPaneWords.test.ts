@@ -12,7 +12,7 @@ it.each([
   ["Office.js is missing", ""],
   ["it is opened outside Excel", OUTSIDE],
 ])("the page's own words say what to do where %s", async (_, office) => {
-  const t = await open("", "pane.html", {}, { [OFFICE]: office });
+  const t = await open("excel", "pane.html", {}, { [OFFICE]: office });
   expect(await t.page.locator("#pane").textContent()).toMatch(/Connect to the internet.*Home tab of Excel.*WebView2/s);
   expect(t.problems).toEqual([]);
   await t.close();

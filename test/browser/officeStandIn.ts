@@ -10,6 +10,10 @@ Object.assign(globalThis, {
   Excel: fake,
   Office: {
     HostType: { Excel: "Excel" },
+    context: {
+      requirements: { isSetSupported: () => true },
+      ui: { openBrowserWindow: (address: string) => void Object.assign(globalThis, { openedElsewhere: address }) },
+    },
     onReady: async (ready: (info: { host: string }) => void) => ready({ host: "Excel" }),
   },
   CustomFunctions: {

@@ -55,18 +55,24 @@ export async function closeBrowser(): Promise<void> {
 /**
  * Opens a built page, `dist/<folder>/<path>`, and watches what goes wrong and what it asks for.
  *
- * @param scripts what is answered in the place of addresses elsewhere.
+ * @param scripts what is answered in the place of addresses elsewhere; a function has the whole address, and gives null for what is not there.
+ * @param first a script that the page runs before its own.
  */
 export async function open(
   folder: string,
   path = "",
   view: View = {},
-  scripts: Readonly<Record<string, string>> = {},
+  scripts: Readonly<Record<string, string | ((address: string) => string | null)>> = {},
+  first?: string,
 ): Promise<Opened> {
   const served = await serve(join(DIST, folder));
   const context = await (await browser()).newContext();
   for (const [address, body] of Object.entries(scripts))
-    await context.route(address, (route) => route.fulfill({ contentType: "text/javascript", body }));
+    await context.route(address, (route) => {
+      const answer = typeof body === "string" ? body : body(route.request().url());
+      return route.fulfill(answer === null ? { status: 404 } : { contentType: "text/javascript", body: answer });
+    });
+  if (first !== undefined) await context.addInitScript(first);
   const page = await context.newPage();
   const problems: string[] = [];
   const requests: string[] = [];

@@ -1,8 +1,9 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { request, type IncomingHttpHeaders, type OutgoingHttpHeaders } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { contentPolicy } from "../../src/build/contentPolicy.ts";
 import type { Served } from "../../src/build/serve.ts";
 import { serve } from "../../src/build/serve.ts";
 
@@ -13,6 +14,7 @@ beforeAll(async () => {
   mkdirSync(join(home, "site/inner"), { recursive: true });
   mkdirSync(join(home, "site-secret"));
   writeFileSync(join(home, "site/index.html"), "start");
+  writeFileSync(join(home, "site/pane.html"), "pane");
   writeFileSync(join(home, "site/inner/a b.js"), "script");
   writeFileSync(join(home, "site/bench.0123abcd.js"), "");
   writeFileSync(join(home, "secret.txt"), "secret");
@@ -86,6 +88,35 @@ describe("serve", () => {
   ])("has nothing at %s", async (path) => {
     const { status, body } = await ask(path);
     expect({ status, leaked: body.includes("secret") }).toEqual({ status: 404, leaked: false });
+  });
+  it.each(["roofs.example.org", "localhost.example.org:80", "127.0.0.1.example.org", "10.0.0.7", "localhost:1:2"])(
+    "does not answer to the name %s: a page elsewhere may have had its own name answered with this machine",
+    async (host) => {
+      const { status, body } = await ask("/", "GET", { host });
+      expect({ status, leaked: body.includes("start") }).toEqual({ status: 403, leaked: false });
+    },
+  );
+  it.each(["localhost", "127.0.0.1:1234", "LOCALHOST:80", "[::1]:80"])("answers to %s", async (host) => {
+    expect((await ask("/", "GET", { host })).status).toBe(200);
+  });
+  it("lets no page be framed, and none ask elsewhere", async () => {
+    const { headers } = await ask("/");
+    expect(headers["content-security-policy"]).toBe(`${contentPolicy()}; frame-ancestors 'none'`);
+    expect(headers["x-frame-options"]).toBe("DENY");
+  });
+  it("lets Excel frame its pane, which may load Office.js", async () => {
+    const { headers } = await ask("/pane.html");
+    expect(headers["content-security-policy"]).toBe(contentPolicy({ office: true }));
+    expect(headers["x-frame-options"]).toBeUndefined();
+  });
+  it.each([
+    ["bench/index.html", contentPolicy()],
+    ["excel/pane.html", contentPolicy({ office: true })],
+    ["excel/print.html", contentPolicy()],
+  ])("sends what %s itself says", (page, policy) => {
+    expect(readFileSync(`src/pages/${page}`, "utf8")).toContain(
+      `<meta http-equiv="Content-Security-Policy" content="${policy}"`,
+    );
   });
   it("only reads", async () => {
     expect((await ask("/", "POST")).status).toBe(405);

@@ -12,14 +12,15 @@ export function planOf(answer: Result<CutPlan, StockProblem>): CutPlan {
 }
 
 /** Holds a plan to the lists it is for, with nothing taken from the search: counts, costs, room, and every piece's place. */
-export function checkPlan(plan: CutPlan, { pieces, boards, kerf }: Instance): void {
+export function checkPlan(plan: CutPlan, list: Instance): void {
+  const { pieces, boards } = list;
   const cut = pieces.map(() => 0);
   for (const board of plan.boards) {
     for (const { piece, name, hand } of board.pieces) {
       cut[piece]! += board.repeat;
       expect([name, hand]).toEqual([pieces[piece]!.name, pieces[piece]!.hand ?? "plain"]);
     }
-    checkPlaces(board, { pieces, boards, kerf });
+    checkPlaces(board, list);
   }
   expect(cut).toEqual(pieces.map((piece) => piece.count));
   const cost = plan.boards.reduce((sum, board) => sum + board.price * board.repeat, 0);
@@ -44,7 +45,10 @@ export function checkPlan(plan: CutPlan, { pieces, boards, kerf }: Instance): vo
  * Depth and thickness do not matter, only lean = D tan A and turn = t tan f / cos A: a piece is between two planes x = x0 + lean y - turn z (or turn (z - 1), ...), so
  * that two neighbors lie a kerf apart everywhere if they do at the four corners of the section.
  */
-function checkPlaces(board: PlannedBoard, { pieces, kerf }: Instance): void {
+function checkPlaces(board: PlannedBoard, { pieces, kerf, trim = 0, crownDown = false }: Instance): void {
+  const whole = board.pieces.length === 1 && board.trim === 0;
+  if (!whole) expect(board.trim).toBe(trim);
+  const room = board.length * (1 + 1e-9) - board.trim;
   let before: ((y: number, z: number) => number) | null = null;
   for (const { piece, hand, start, end, flipped } of board.pieces) {
     const { length, lean = 0, turn = 0, toe = lean, spread = 1 } = pieces[piece]!;
@@ -63,16 +67,22 @@ function checkPlaces(board: PlannedBoard, { pieces, kerf }: Instance): void {
         // With no tail the low end is cut off at the toe; a full plumb end would stand out by the rest.
         const cutOff = lean - toe;
         expect(left(y, z)).toBeGreaterThan(-cutOff - 1e-6);
-        expect(right(y, z)).toBeLessThan(board.length * (1 + 1e-9) + (flipped ? cutOff : 0) + 1e-6);
+        expect(right(y, z)).toBeLessThan(room + (flipped ? cutOff : 0) + 1e-6);
       }
     }
     before = right;
   }
   const counts = pieces.map((_, i) => board.pieces.filter(({ piece }) => piece === i).length);
+  const turns = board.pieces.filter(({ flipped }) => flipped).map(({ piece }) => pieces[piece]!.turn!);
+  if (!crownDown) expect(turns).toEqual([]);
+  const saved = turns.reduce((sum, turn) => sum + turn, 0);
   if (pieces.every(({ lean = 0, toe = lean, spread = 1 }) => toe === lean && spread === 1))
-    expect(board.used).toBeCloseTo(lengthTaken(pieces, counts, kerf), 6);
-  expect(board.used).toBeLessThanOrEqual(board.length * (1 + 1e-9));
-  expect(board.leftOver).toBeCloseTo(Math.max(0, board.length - board.used), 9);
+    expect(board.used).toBeCloseTo(lengthTaken({ pieces, kerf }, counts) - saved, 6);
+  // One piece less end for end would not do.
+  if (turns.length > 0) expect(board.used + Math.min(...turns)).toBeGreaterThan(room);
+  expect(board.used).toBeLessThanOrEqual(room);
+  if (whole && trim > 0) expect(board.used).toBeCloseTo(board.length, 6);
+  expect(board.leftOver).toBeCloseTo(Math.max(0, board.length - board.trim - board.used), 9);
 }
 
 /** Whether all pieces on the board are of one slant: only then is the cut between neighbors known to be as wide as its spread. */

@@ -5,6 +5,8 @@ export interface Instance {
   readonly pieces: StockPiece[];
   readonly boards: StockBoard[];
   readonly kerf: number;
+  readonly trim?: number;
+  readonly crownDown?: boolean;
 }
 
 /** Numbers in 0 to 1 that look like chance, the same for the same seed (mulberry32). */
@@ -21,7 +23,7 @@ export function chance(seed: number): () => number {
 const FEET = [8, 10, 12, 14, 16, 18, 20];
 
 /**
- * A random list in one size: two to seven lengths, now and then handed in pairs or anyhow, of one slope or two, priced or not, from stock of two to seven lengths, now and then limited.
+ * A random list in one size: two to seven lengths, now and then handed in pairs or anyhow, of one slope or two, priced or not, from stock of two to seven lengths, now and then limited or with ends to be taken off.
  *
  * @param small for a solver that must place every piece by itself.
  */
@@ -56,7 +58,10 @@ export function randomInstance(seed: number, small = false): Instance {
       pieces.push({ ...base, ...slant, hand, ...(hand === "plain" ? {} : { turn }) });
     }
   }
-  return { pieces, boards, kerf: [0, 0.125, 3 / 32][upTo(3)]! };
+  // Two of three may be turned end for end; one of three loses its ends, and may have a piece as long as a board.
+  const trim = seed % 3 === 0 ? 0.5 : 0;
+  if (trim > 0) pieces[0] = { ...pieces[0]!, length: 144 - (pieces[0]!.lean ?? 0) };
+  return { pieces, boards, kerf: [0, 0.125, 3 / 32][upTo(3)]!, trim, crownDown: seed % 3 !== 1 };
 }
 
 function boardOf(feet: number, price: number | undefined, count: number | undefined): StockBoard {
@@ -110,5 +115,16 @@ export function twoPitchRoof(seed: number, priced: boolean): Instance {
       ...main.pieces.map(half),
       ...end.pieces.map((piece) => half({ ...piece, name: `end ${piece.name}`, slant: "end" })),
     ],
+  };
+}
+
+/** Roofs of one and of two pitches in turn, ordered together: some 10 lengths each. Invented figures. */
+export function village(seed: number, priced: boolean, roofs: number): Instance {
+  const all = Array.from({ length: roofs }, (_, k) => (k % 2 === 1 ? twoPitchRoof : hipRoof)(seed * 31 + k, priced));
+  return {
+    ...all[0]!,
+    pieces: all.flatMap(({ pieces }, k) =>
+      pieces.map((piece) => ({ ...piece, name: `${k} ${piece.name}`, slant: `${k} ${piece.slant}` })),
+    ),
   };
 }

@@ -20,7 +20,7 @@ describe("plans cost what an independent solver finds", () => {
   it.each(range(0, 4))("40 small lists, every piece given a place: batch %i", async (batch) => {
     const small = range(1001, 400)
       .map((seed) => randomInstance(seed, true))
-      .filter(({ pieces }) => pieces.reduce((sum, piece) => sum + piece.count, 0) <= 6);
+      .filter(({ pieces, trim }) => trim === 0 && pieces.reduce((sum, piece) => sum + piece.count, 0) <= 6);
     for (const list of small.slice(batch * 10, batch * 10 + 10)) {
       const plan = planOf(planCutsNow(list.pieces, list.boards, list));
       expect(plan.proved).toBe(true);
@@ -31,9 +31,9 @@ describe("plans cost what an independent solver finds", () => {
   it("finds no plan where there is none", async () => {
     let none = 0;
     for (const seed of range(2001, 12)) {
-      const { pieces, boards, kerf } = randomInstance(seed);
-      const scarce = { pieces, kerf, boards: boards.map((board) => ({ ...board, count: 1 })) };
-      const plan = planCutsNow(pieces, scarce.boards, { kerf });
+      const list = randomInstance(seed);
+      const scarce = { ...list, boards: list.boards.map((board) => ({ ...board, count: 1 })) };
+      const plan = planCutsNow(scarce.pieces, scarce.boards, scarce);
       const least = await leastByPatterns(scarce);
       if (least === null) none++;
       if (least === null) expect(plan).toMatchObject({ problem: { kind: "too few boards" } });

@@ -1,6 +1,5 @@
 import loadHighs from "highs";
 import type { Instance } from "./instances.ts";
-import type { StockPiece } from "../../src/cutting/stock.ts";
 
 // Least costs from HiGHS (an open-source solver of the University of Edinburgh), by two models that share no code with src/cutting: the rule of what fits is
 // written here again from trade.md's sentence, in plain doubles.
@@ -14,8 +13,11 @@ async function optimum(model: string): Promise<number | null> {
   return solution.ObjectiveValue;
 }
 
-/** What pieces take of a board, given how many of each: lengths, a kerf between neighbors, a lean per slant, less a turn for every left and right pair. */
-export function lengthTaken(pieces: readonly StockPiece[], counts: readonly number[], kerf: number): number {
+/** What pieces take of a board, given how many of each: lengths, a kerf between neighbors, a lean per slant, less a turn for every left and right pair where one may be turned. */
+export function lengthTaken(
+  { pieces, kerf, crownDown = false }: Pick<Instance, "pieces" | "kerf" | "crownDown">,
+  counts: readonly number[],
+): number {
   const leans = new Map<string, number>();
   const hands = new Map<string, { left: number; right: number; turn: number }>();
   let [total, number] = [0, 0];
@@ -25,7 +27,7 @@ export function lengthTaken(pieces: readonly StockPiece[], counts: readonly numb
     total += count * length;
     number += count;
     leans.set(slant, lean);
-    if (hand === "plain") return;
+    if (hand === "plain" || !crownDown) return;
     const pair = hands.get(`${slant} ${turn}`) ?? { left: 0, right: 0, turn };
     pair[hand] += count;
     hands.set(`${slant} ${turn}`, pair);
@@ -35,8 +37,16 @@ export function lengthTaken(pieces: readonly StockPiece[], counts: readonly numb
   return total + Math.max(0, number - 1) * kerf;
 }
 
+/** Whether a board holds pieces: less its trim, or one piece alone that is as long as the board. */
+function holds(list: Instance, length: number, counts: readonly number[]): boolean {
+  const taken = lengthTaken(list, counts);
+  const alone = counts.reduce((sum, count) => sum + count, 0) === 1 && Math.abs(taken - length) <= length * 1e-9;
+  return alone || taken <= length * (1 + 1e-9) - (list.trim ?? 0);
+}
+
 /** Every way to fill a board, written down; whole numbers of each by HiGHS. Null when there is no plan. */
-export async function leastByPatterns({ pieces, boards, kerf }: Instance): Promise<number | null> {
+export async function leastByPatterns(list: Instance): Promise<number | null> {
+  const { pieces, boards } = list;
   const longest = Math.max(...boards.map((board) => board.length));
   const ways: number[][] = [];
   const counts = pieces.map(() => 0);
@@ -48,7 +58,7 @@ export async function leastByPatterns({ pieces, boards, kerf }: Instance): Promi
     for (let count = 0; count <= pieces[i]!.count; count++) {
       counts[i] = count;
       // A longer way never takes less, so nothing more fits either; half a turn short of that for a partner still to come.
-      if (lengthTaken(pieces, counts, kerf) - 3 * pieces.length > longest) break;
+      if (lengthTaken(list, counts) - 3 * pieces.length > longest) break;
       fill(i + 1);
     }
     counts[i] = 0;
@@ -56,9 +66,8 @@ export async function leastByPatterns({ pieces, boards, kerf }: Instance): Promi
   fill(0);
   const columns: { way: number[]; board: number }[] = [];
   for (const way of ways) {
-    const taken = lengthTaken(pieces, way, kerf);
     boards.forEach((board, j) => {
-      if (taken <= board.length * (1 + 1e-9)) columns.push({ way, board: j });
+      if (holds(list, board.length, way)) columns.push({ way, board: j });
     });
   }
   if (columns.length === 0) return null;
@@ -76,13 +85,15 @@ export async function leastByPatterns({ pieces, boards, kerf }: Instance): Promi
   );
 }
 
-/** Every board with a place of its own, every piece put on one by HiGHS: no patterns at all. For small lists. */
-export async function leastByPlaces({ pieces, boards, kerf }: Instance): Promise<number | null> {
+/** Every board with a place of its own, every piece put on one by HiGHS: no patterns at all. For small lists, without trim. */
+export async function leastByPlaces({ pieces, boards, kerf, crownDown }: Instance): Promise<number | null> {
   const most = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const slants = [...new Set(pieces.map((piece) => piece.slant ?? ""))];
   const keys = [
     ...new Set(
-      pieces.flatMap(({ hand = "plain", slant = "", turn = 0 }) => (hand === "plain" ? [] : [`${slant}|${turn}`])),
+      pieces.flatMap(({ hand = "plain", slant = "", turn = 0 }) =>
+        hand === "plain" || !crownDown ? [] : [`${slant}|${turn}`],
+      ),
     ),
   ];
   const [rows, whole, binary, costs] = [[] as string[], [] as string[], [] as string[], [] as string[]];

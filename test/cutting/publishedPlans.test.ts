@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { planCutsNow } from "./planCutsNow.ts";
 import { checkPlan, planOf } from "./checkPlan.ts";
+import { perfect, triplets } from "./classics.ts";
+import type { Instance } from "./instances.ts";
 
 const counted = (lengths: readonly number[]): [number, number][] =>
   [...new Set(lengths)].map((length) => [length, lengths.filter((other) => other === length).length]);
@@ -58,5 +60,16 @@ describe("published cutting-stock instances", () => {
     const plan = planOf(planCutsNow(pieces, boards, { kerf: 0 }));
     expect(plan).toMatchObject({ cost: rolls, bound: rolls, proved: true });
     checkPlan(plan, { pieces, boards, kerf: 0 });
+  });
+
+  // The optimum is known by the way they are made: see classics.ts.
+  it.each<[string, Instance, number]>([
+    ["triplets, 60", triplets(1, 60), 20],
+    ["triplets, 120", triplets(2, 120), 40],
+    ["perfect packing, 30 bins of 3", perfect(1, 30, 3), 30],
+  ])("%s, by a published generator", (_, list, bins) => {
+    const plan = planOf(planCutsNow(list.pieces, list.boards, list));
+    expect(plan).toMatchObject({ cost: bins, bound: bins, proved: true });
+    checkPlan(plan, list);
   });
 });

@@ -1,25 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { allDrawings, ROOFS } from "./allDrawings.ts";
-import { drawnSize, drawnTexts, type DrawnText } from "./readDrawing.ts";
+import { faults } from "./faults.ts";
+import { drawnSize } from "./readDrawing.ts";
 import { struckTexts } from "./struckTexts.ts";
-
-const touch = (a: DrawnText, b: DrawnText) =>
-  a.left < b.right - 0.01 && b.left < a.right - 0.01 && a.top < b.bottom - 0.01 && b.top < a.bottom - 0.01;
-
-/** What a text has against its place, in words. */
-function faults(svg: string): string[] {
-  const { width, height } = drawnSize(svg);
-  const texts = drawnTexts(svg);
-  return texts.flatMap((one, i) => [
-    ...texts
-      .slice(i + 1)
-      .filter((other) => touch(one, other))
-      .map((other) => `"${one.text}" on "${other.text}"`),
-    ...(one.left < -0.01 || one.right > width + 0.01 || one.top < -0.01 || one.bottom > height + 0.01
-      ? [`"${one.text}" leaves the sheet`]
-      : []),
-  ]);
-}
 
 describe("texts of every drawing", () => {
   const cases = Object.entries(ROOFS).flatMap(([name, spec]) =>

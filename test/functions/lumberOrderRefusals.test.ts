@@ -232,18 +232,25 @@ describe("LUMBERORDER on a list", () => {
       /^Length: /,
     ],
     [
-      "a hip longer than every board",
+      "a trim as long as a board",
+      [[HEADS, ["a", "2x4", `7'`, 1]], [[`8'`], [`2'`]], "", `2'`],
+      /^trim: 2' 0" off the ends leaves nothing of a board of 2' 0"\. Type 1\/2", or/,
+    ],
+    [
+      "a trim of the roof as long as a board",
       [
         [
           ["Span", 288],
           ["Length", 432],
           ["Pitch", 6],
-          ["Overhang", 16],
+          ["End trim", 24],
         ],
-        [[192], [240]],
+        [[`8'`], [`2'`]],
       ],
-      /^pieces: H is 19' 10 7\/8" long and takes a 2x8 of 20' 1 1\/2"; the longest board is 20' 0"/,
+      /^(pieces, )?End trim: 2' 0" off the ends leaves nothing/,
     ],
+    ["a trim below 0", [[HEADS, ["a", "2x4", 90, 1]], [[96]], "", -1], /^trim: /],
+    ["a word for crown down", [[HEADS, ["a", "2x4", 90, 1]], [[96]], "", "", "maybe"], /^crownDown: /],
   ])("refuses %s", async (_, cells, words) => {
     const message = await refusal("LUMBERORDER", ...cells);
     expect(message).toMatch(words);

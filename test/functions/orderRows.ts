@@ -22,5 +22,7 @@ export async function refusal(name: Name, ...cells: readonly unknown[]): Promise
 export const HEADS = ["Piece", "Size", "Length", "Count"];
 export const FEET = `8' to 24' by 2'`;
 export const bought = (order: readonly Row[]) =>
-  order.slice(0, -1).map((row) => [row["Size"], row["Board"], row["Count"], row["Cost"]]);
+  order.slice(0, -1).map((row) => [row["Size"], row["Board"], row["Count"], paid(row)]);
+/** The cost of a row, or without prices the length bought. */
+export const paid = (row: Row) => (row["Cost"] === "" ? row["Length bought"] : row["Cost"])!;
 export const least = (order: readonly Row[]) => order.at(-1)!;

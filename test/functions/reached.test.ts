@@ -15,6 +15,26 @@ const roof = (...rows: readonly unknown[][]) => {
   ];
   return ["MEMBERS", [...usual.filter(([row]) => !given.has(row)), ...rows]];
 };
+const winged = (...given: readonly unknown[][]) => {
+  const usual = [
+    ["Span", `24'`, `12'`],
+    ["Wall", "", "front"],
+    ["From left corner", "", `8'`],
+    ["Out from wall", "", `10'`],
+    ["Ends", "", "hip"],
+  ];
+  return roof(...usual.filter(([row]) => !given.some(([other]) => other === row)), ...given);
+};
+/** Two wings of 12 or 8 feet, the first from 4 feet on. */
+const two = (from: string, long: string, span = `12'`) =>
+  roof(
+    ["Span", `24'`, span, span],
+    ["Wall", "", "front", "front"],
+    ["From left corner", "", `4'`, from],
+    ["Out from wall", "", `10'`, `10'`],
+    ["Ends", "", "gable", "gable"],
+    ["Long valley", "", long && "left", long],
+  );
 const HEADS = ["Piece", "Size", "Length", "Count", "Hand", "Pitch", "Saw tilt"];
 const order = (...pieces: readonly unknown[][]) => ["LUMBERORDER", [HEADS, ...pieces], [[96], [144]]];
 const boards = (...rows: readonly unknown[][]) => [
@@ -60,7 +80,6 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "cell error": ["INCHES", new CellError("#REF!")],
   fault: "a host, where a function throws: test/hosts/embedded/adapter.test.ts",
   "no block of labels": ["MEMBERS", 7],
-  "more than two columns": ["MEMBERS", [["Span", 288, 4]]],
   "value without label": roof([null, 5]),
   "unknown label": roof(["Spam", 5]),
   "label twice": roof(["Spacing", 24], ["Spacing", 24]),
@@ -71,6 +90,16 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
 
   "row missing": ["MEMBERS", [["Span", 288]]],
   "row of 0": roof(["Spacing", 0]),
+  "overhang of 0": roof(["End overhang", 0]),
+  "unknown heading": ["MEMBERS", [["", "House"]]],
+  "wing twice": ["MEMBERS", [["", "", "Wing A", "wing a"]]],
+  "too many wings": roof(["Span", 288, ...rows(9, () => [96]).flat()]),
+  "wing without": roof(["Span", 288, 96]),
+  "row of the main roof": roof(["Length", 480, 96]),
+  "row of a wing": roof(["Wall", "front"]),
+  "wing on an end": winged(["Wall", "", "left"]),
+  "no place on the wall": winged(["From left corner", "", "near"]),
+  "wings need a ridge": roof(["Ridge", "none", "2x10"]),
   "heel beside seat": roof(["Heel", 4], ["Seat", 3]),
   "part for percent": roof(["Waste", 0.07]),
   "too short in this unit": roof(["Span", 24]),
@@ -96,6 +125,7 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "tilt without hand": order(["J", "2x6", 50, 2, "", 9, 45]),
   "slant of unknown size": order(["J", "oak", 50, 2, "left", 9, 45]),
   "kerf too wide": ["LUMBERORDER", [HEADS, ["a", "2x4", `8'`, 1]], [[`10'`]], `2"`],
+  "trim takes the board": roof(["End trim", `8'`]),
 
   "planes meet in no hip": roof(["Pitch", "0.00000000000001 in 12"], ["End pitch", 24]),
   "nothing left to notch": roof(["Heel", 30]),
@@ -114,6 +144,36 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "hip does not reach the plate": roof(["Hip", "1.5 x 3"]),
   "correction below plate": roof(["Correction", -100]),
   "correction over a step": roof(["Correction", 133.8]),
+
+  "wing ridge too high": winged(["Pitch", 6, 14]),
+  "wing ridge nearly level": winged(["Span", `24'`, `23' 11`]),
+  "wing past the wall": winged(["From left corner", "", `30'`]),
+  "wing wider than wall": winged(["Length", `26'`], ["Span", `24'`, `27'`], ["Pitch", 6, 3]),
+  "wings overlap": two(`10'`, ""),
+  "valleys meet": two(`16' 1"`, ""),
+  "long valleys cross": two(`20'`, "right", `8'`),
+  "no hip left": roof(
+    ["Span", `24'`, `24'`, `24'`],
+    ["Wall", "", "front", "back"],
+    ["From left corner", "", "flush left", "flush right"],
+    ["Out from wall", "", `10'`, `10'`],
+    ["Ends", "", "hip", "hip"],
+  ),
+  "flush at a gable": winged(["Ends", "gable and hip", "hip"], ["From left corner", "", "flush left"]),
+  "flush at another pitch": winged(["End pitch", 8], ["From left corner", "", "flush left"]),
+  "wing too near a corner": winged(["From left corner", "", `1"`]),
+  "wing too short": winged(["Out from wall", "", `1"`]),
+  "no valley to the ridge": winged(["Length", `27'`], ["From left corner", "", `7' 6"`]),
+  "no room on the ridge": winged(["Span", `24'`, `24'`], ["From left corner", "", `2 1/4"`]),
+  "long valley off the ridge": winged(["Long valley", "", "right"], ["From left corner", "", `4'`]),
+  "no long valley": winged(["Long valley", "", "right"], ["From left corner", "", "flush left"]),
+  "wing without seat": winged(["Heel", 5.6], ["Pitch", 6, 1]),
+  "wing too narrow": winged(["Span", `24'`, `10"`], ["Ends", "", "gable"]),
+  "wing spacing": winged(["Span", `24'`, `3'`]),
+  "wing hip below plate": winged(["Heel", 0.5], ["Spacing", 12], ["End pitch", "", 24]),
+  "valley does not reach the plate": winged(["Valley", "1.5 x 3"]),
+  "no ridge for wings": winged(["Length", `24'`]),
+  "laid over": winged(["Wing framing", "", "laid over"]),
 
   "no hip": ["HIPRUN", 1, 144, 24, 170],
   "ridge fills the run": ["COMMONLEN", 6, 1, 3],
@@ -137,6 +197,19 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "hip too shallow for the plate": ["HIPKINGBOARD", 6, 144, 1.5, 1.5, 0.25, 4.4, 16],
 
   "no triangle": ["CORNERDEG", 3, 4, 8],
+  "blocks of two units": [
+    "CHANGES",
+    [
+      ["Span", "24'"],
+      ["Length", "40'"],
+      ["Pitch", 6],
+    ],
+    [
+      ["Span", "7.2 m"],
+      ["Length", "12 m"],
+      ["Pitch", 6],
+    ],
+  ],
   "sides differ": ["SALVAGE", roof(["End pitch", 8])[1], "Both", "left", 80],
 
   "no pieces": order(["a", "2x4", 30, 0]),

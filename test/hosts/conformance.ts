@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe } from "vitest";
 import type { HostUnderTest } from "./hostUnderTest.ts";
 import { asking } from "./conformance/asking.ts";
+import { naming } from "./conformance/naming.ts";
 import { reading } from "./conformance/reading.ts";
 import { Sheet } from "./conformance/sheet.ts";
 import { takingBack } from "./conformance/takingBack.ts";
@@ -20,5 +21,6 @@ export function conformance(name: string, makeHost: () => Promise<HostUnderTest>
     writing(sheet);
     takingBack(sheet);
     asking(sheet);
+    naming(sheet);
   });
 }

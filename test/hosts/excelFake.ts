@@ -1,36 +1,31 @@
-import { sheetNode } from "./excelFakeNodes.ts";
+import { rangeNode, sheetNode } from "./excelFakeNodes.ts";
 import { strict } from "./strictNode.ts";
-import { FakeSheet, excelError, type FakeCell } from "./fakeSheet.ts";
+import { FakeBook, type BookEvent } from "./fakeBook.ts";
+import { namedPlace } from "./namedPlace.ts";
+import { FakeSheet, excelError } from "./fakeSheet.ts";
 
-/** Most cells that one property of one request may carry; near what Excel on the web takes. */
-const MOST_CELLS = 20_000;
-/** Most calls that one request may hold: Excel on the web takes 5 MB, and a call on an object of its own has some 200 bytes. */
-const MOST_CALLS = 20_000;
+/** Excel on the web refuses a request or an answer that weighs more ("Resource limits and performance optimization for Office Add-ins"). */
+const MOST_BYTES = 5_000_000;
+/** What a call on an object of its own weighs in a request, nearly. */
+const CALL_BYTES = 200;
 
 /**
  * A small strict stand-in for the part of Excel's object model that the adapter uses.
  *
  * It throws on reads that were not loaded and synced, applies writes at sync and in order, checks shapes, reads text the way Excel does, leaves a half-done
- * request half done, and counts syncs. It does not calculate: a formula shows 0 unless `spill` or `showAt` says what it came to.
+ * request half done, and counts syncs.
  */
-export class ExcelFake {
-  sheets: FakeSheet[] = [new FakeSheet("Sheet1")];
-  active = this.sheets[0]!;
-  selected = { row: 0, column: 0, rows: 1, columns: 1 };
-  /** What is selected is no area of cells. */
-  chartSelected = false;
-  /** Whether a write to a sheet fails just now, for reasons that nobody could have seen coming. */
-  broken: (sheet: string) => boolean = () => false;
-  /** What `formulas` gives in a cell that another cell's formula spilled into: documents leave it open. */
-  spilledFormulas: "value" | "parent" = "value";
-  settings = new Map<string, unknown>();
+export class ExcelFake extends FakeBook {
   syncs = 0;
+  /** Fails so many syncs from that number on, counted from 1: before anything is done, half-way, or after everything is (the answer is lost). */
+  fault: { readonly sync: number; readonly calls: number; readonly when: "before" | "half-way" | "after" } | null =
+    null;
   /** Runs that ended with work not synced. */
   unsynced = 0;
-  readonly handlers = {
-    selection: new Set<() => Promise<void>>(),
-    change: new Set<() => Promise<void>>(),
-    calculated: new Set<() => Promise<void>>(),
+  readonly handlers: Readonly<Record<BookEvent, Set<() => Promise<void>>>> = {
+    selection: new Set(),
+    change: new Set(),
+    calculated: new Set(),
   };
 
   /** Excel.run, with options before the job or without. */
@@ -38,7 +33,9 @@ export class ExcelFake {
     ...given: [unknown, (context: FakeContext) => Promise<T>] | [(context: FakeContext) => Promise<T>]
   ): Promise<T> => {
     const context = new FakeContext(this);
-    const result = await (given.length === 2 ? given[1] : given[0])(context);
+    const promise: unknown = (given.length === 2 ? given[1] : given[0])(context);
+    if (!(promise instanceof Promise)) throw excelError("RunMustReturnPromise", "a run gives a promise");
+    const result = (await promise) as T;
     if (context.queue.length) {
       this.unsynced++;
       await context.sync();
@@ -46,57 +43,9 @@ export class ExcelFake {
     return result;
   };
 
-  sheet(key: string): FakeSheet | undefined {
-    return this.sheets.find(({ id, name }) => id === key || name.toLowerCase() === key.toLowerCase());
-  }
-
-  /** As if the user typed; text other than a formula is kept as text. */
-  type(sheet: string, row: number, column: number, content: string | number): void {
-    this.sheet(sheet)!.enter(
-      row,
-      column,
-      typeof content === "string" && content !== "" && !content.startsWith("=") ? `'${content}` : content,
-    );
-    this.fire("change");
-  }
-
-  /** What a formula comes to, as if Excel had calculated it. */
-  showAt(sheet: string, row: number, column: number, value: FakeCell["value"]): void {
-    this.sheet(sheet)!.cell(row, column).value = value;
-    this.fire("calculated");
-  }
-
-  /** As if the formula at a cell spilled these rows. */
-  spill(sheet: string, row: number, column: number, rows: readonly (readonly (number | string)[])[]): void {
-    const data = this.sheet(sheet)!;
-    rows.forEach((line, i) =>
-      line.forEach((value, j) => Object.assign(data.cell(row + i, column + j), { value, anchor: { row, column } })),
-    );
-    this.fire("calculated");
-  }
-
-  select(row: number, column: number, rows: number, columns: number): void {
-    this.selected = { row, column, rows, columns };
-    this.fire("selection");
-  }
-
-  fire(event: keyof ExcelFake["handlers"]): void {
+  fire(event: BookEvent): void {
     for (const handler of this.handlers[event]) void Promise.resolve().then(handler);
   }
-
-  /** Every cell, so that two states can be compared. */
-  everything(): unknown {
-    return this.sheets.map(({ name, cells, widths, visible }) => ({
-      name,
-      visible,
-      cells: [...cells].filter(([, cell]) => !isBlank(cell)).sort(([a], [b]) => (a < b ? -1 : 1)),
-      widths: [...widths].filter(([, width]) => width !== 48).sort(),
-    }));
-  }
-}
-
-function isBlank({ formula, format, bold, fill }: FakeCell): boolean {
-  return formula === "" && format === "General" && !bold && !fill;
 }
 
 /** What a request queues, and the workbook it works on. */
@@ -111,26 +60,70 @@ export class FakeContext {
   }
 
   sync = async (): Promise<void> => {
-    this.app.syncs++;
-    const queue = this.queue;
+    const { app, queue, sent } = this;
+    const number = ++app.syncs - (app.fault?.sync ?? Infinity);
+    const fault = number >= 0 && number < app.fault!.calls ? app.fault!.when : null;
     this.queue = [];
+    this.sent = this.answered = 0;
     await Promise.resolve();
-    if (queue.length > MOST_CALLS)
-      throw excelError("RequestPayloadSizeLimitExceeded", `${queue.length} calls in one request`);
+    const lost = excelError("GeneralException", "There was an internal error while processing the request.");
+    if (sent + queue.length * CALL_BYTES > MOST_BYTES)
+      throw excelError("RequestPayloadSizeLimitExceeded", `${sent} bytes and ${queue.length} calls in one request`);
     // As in Excel, what comes before a failure stays done.
-    for (const act of queue) act();
+    for (const act of fault === "before" ? [] : queue.slice(0, fault === "half-way" ? queue.length / 2 : undefined))
+      act();
+    if (fault) throw lost;
+    if (this.answered > MOST_BYTES)
+      throw excelError("ResponsePayloadSizeLimitExceeded", `${this.answered} bytes in one answer`);
   };
 
-  /** Refuses a request that Excel on the web would find too large. */
-  carry(rows: number, columns: number): void {
-    if (rows * columns > MOST_CELLS)
-      throw excelError("RequestPayloadSizeLimitExceeded", `${rows * columns} cells in one request`);
-  }
+  /** Weighs what a request carries there, or brings back. */
+  sent = 0;
+  answered = 0;
+}
+
+function namesNode(context: FakeContext): unknown {
+  const { app } = context;
+  const key = (name: string) => [...app.names.keys()].find((one) => one.toLowerCase() === name.toLowerCase());
+  const item = (name: string, orNull: boolean) => {
+    const formula = () => app.names.get(key(name) ?? "") ?? "";
+    return strict(context, "NamedItem", {
+      ...(orNull ? { missing: () => key(name) === undefined } : {}),
+      read: { name: () => key(name), formula },
+      write: { formula: (text: string) => () => void app.names.set(key(name)!, text) },
+      call: {
+        getRangeOrNullObject: () => {
+          const place = namedPlace(formula());
+          const sheet = place && app.sheet(place.sheet);
+          return rangeNode(
+            context,
+            () => sheet!,
+            () => place!,
+            () => !sheet,
+          );
+        },
+      },
+    });
+  };
+  return strict(context, "NamedItemCollection", {
+    read: { items: () => [...app.names.keys()].map((name) => item(name, false)) },
+    call: {
+      getItemOrNullObject: (name: string) => item(name, true),
+      add: (name: string, formula: unknown) => {
+        if (!/^[A-Za-z_\\][\w.]*$/.test(name) || /^[A-Za-z]{1,3}\d+$/.test(name))
+          throw excelError("InvalidArgument", name);
+        context.queue.push(() => {
+          if (key(name) !== undefined) throw excelError("InvalidArgument", `${name} is there already`);
+          app.names.set(name, String(formula));
+        });
+      },
+    },
+  });
 }
 
 function workbookNode(context: FakeContext): unknown {
   const { app } = context;
-  const listening = (event: keyof ExcelFake["handlers"]) => ({
+  const listening = (event: BookEvent) => ({
     add(handler: () => Promise<void>) {
       context.queue.push(() => app.handlers[event].add(handler));
       return { context, remove: () => context.queue.push(() => app.handlers[event].delete(handler)) };
@@ -175,9 +168,12 @@ function workbookNode(context: FakeContext): unknown {
         missing: () => !app.settings.has(key),
       }),
   };
+  const application = strict(context, "Application", { read: { calculationMode: () => app.calculationMode } });
   return {
     worksheets,
     settings,
+    application,
+    names: namesNode(context),
     onSelectionChanged: listening("selection"),
     getSelectedRange: () => selectedRange(false),
     getActiveCell: () => selectedRange(true),

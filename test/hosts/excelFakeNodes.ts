@@ -1,15 +1,31 @@
 import type { FakeContext } from "./excelFake.ts";
+import {
+  a1,
+  hiddenIn,
+  mergedIn,
+  formulaOf,
+  looksOf,
+  refuseLocked,
+  region,
+  spillRange,
+  typeOf,
+  used,
+  valueOf,
+  type Place,
+} from "./fakeCells.ts";
 import { excelError, type FakeCell, type FakeSheet } from "./fakeSheet.ts";
 import { strict } from "./strictNode.ts";
 
-type Place = { row: number; column: number; rows: number; columns: number };
+/** Most cells of a grid that the vendor's client sends at once. */
+const PIECE = 1_500;
 
 /** A worksheet of the stand-in, by name or id. */
-export function sheetNode(context: FakeContext, key: string, orNull: boolean): unknown {
+export function sheetNode(context: FakeContext, key: string | (() => string), orNull: boolean): unknown {
   const { app } = context;
+  const found = () => app.sheet(typeof key === "string" ? key : key());
   const data = () => {
-    const sheet = app.sheet(key);
-    if (!sheet) throw excelError("ItemNotFound", key);
+    const sheet = found();
+    if (!sheet) throw excelError("ItemNotFound", String(key));
     return sheet;
   };
   const range = (row: number, column: number, rows: number, columns: number) => {
@@ -41,8 +57,14 @@ export function sheetNode(context: FakeContext, key: string, orNull: boolean): u
   });
   return strict(context, "Worksheet", {
     read: { name: () => data().name, id: () => data().id, visibility: () => data().visible },
-    ...(orNull ? { missing: () => !app.sheet(key) } : {}),
+    ...(orNull ? { missing: () => !found() } : {}),
+    write: { name: (name: string) => () => void (data().name = name) },
     call: {
+      copy: () => {
+        let copy: FakeSheet | undefined;
+        context.queue.push(() => void (copy = app.copySheet(data())));
+        return sheetNode(context, () => copy!.id, false);
+      },
       shapes,
       protection: strict(context, "Protection", { read: { protected: () => data().isProtected } }),
       getRangeByIndexes: range,
@@ -67,10 +89,14 @@ export function sheetNode(context: FakeContext, key: string, orNull: boolean): u
   });
 }
 
-function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Place, missing?: () => boolean): any {
+export function rangeNode(
+  context: FakeContext,
+  data: () => FakeSheet,
+  place: () => Place,
+  missing?: () => boolean,
+): any {
   const each = <T>(visit: (row: number, column: number) => T): T[][] => {
     const { row, column, rows, columns } = place();
-    context.carry(rows, columns);
     return Array.from({ length: rows }, (_, i) =>
       Array.from({ length: columns }, (_, j) => visit(row + i, column + j)),
     );
@@ -82,20 +108,25 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
         "InvalidArgument",
         `${what} is ${values.length}x${values[0]?.length}, the range ${rows}x${columns}`,
       );
-    context.carry(rows, columns);
+    context.sent += JSON.stringify(values).length;
     const copy = values.map((line) => [...line]);
-    return () => {
-      refuseLocked(context, data());
-      copy.forEach((line, i) => line.forEach((value, j) => value !== null && put(row + i, column + j, value)));
+    // The client sends a large grid in pieces, one after the other.
+    const piece = Math.max(1, Math.floor(PIECE / columns));
+    for (let from = 0; from + piece < rows; from += piece) context.queue.push(() => write(from, from + piece));
+    const write = (from: number, to: number) => {
+      refuseLocked(context.app, data());
+      for (const [i, line] of copy.slice(from, to).entries())
+        line.forEach((value, j) => value !== null && put(row + from + i, column + j, value));
       context.app.fire("change");
     };
+    return () => write(Math.floor((rows - 1) / piece) * piece, rows);
   };
   const at = ({ row, column, rows, columns }: Place) =>
     `${data().name}!${a1(row, column)}${rows * columns > 1 ? `:${a1(row + rows - 1, column + columns - 1)}` : ""}`;
   const sub = (row: number, column: number, rows = 1, columns = 1) =>
     rangeNode(context, data, () => ({ row: place().row + row, column: place().column + column, rows, columns }));
   const anchorOf = () => data().peek(place().row, place().column).anchor;
-  return strict(context, "Range", {
+  const range = strict(context, "Range", {
     ...(missing ? { missing } : {}),
     read: {
       address: () => at(place()),
@@ -106,10 +137,12 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
       left: () => place().column * 48,
       top: () => place().row * 15,
       "worksheet/name": () => data().name,
-      formulas: () => each((row, column) => formulaOf(context, data(), row, column)),
+      formulas: () => each((row, column) => formulaOf(context.app, data(), row, column)),
       values: () => each((row, column) => valueOf(data().peek(row, column))),
       valueTypes: () => each((row, column) => typeOf(data().peek(row, column))),
       numberFormat: () => each((row, column) => data().peek(row, column).format),
+      rowHidden: () => hiddenIn(data().hidden.rows, place().row, place().rows),
+      columnHidden: () => hiddenIn(data().hidden.columns, place().column, place().columns),
       hasSpill: () => {
         const all = each((row, column) => data().peek(row, column).anchor !== undefined).flat();
         return all.every((spills) => spills === all[0]) ? all[0] : null;
@@ -136,12 +169,42 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
           () => ({ ...anchorOf()!, rows: 1, columns: 1 }),
           () => place().rows * place().columns > 1 || !anchorOf(),
         ),
+      getSpillingToRangeOrNullObject: () =>
+        rangeNode(
+          context,
+          data,
+          () => spillRange(data(), place())!,
+          () => place().rows * place().columns > 1 || !spillRange(data(), place()),
+        ),
+      untrack: () => range,
+      getMergedAreasOrNullObject: () =>
+        strict(context, "RangeAreas", {
+          read: {
+            address: () =>
+              mergedIn(data(), place())
+                .map((at) => `${data().name}!${a1(...cellOf(at))}`)
+                .join(","),
+          },
+          missing: () => mergedIn(data(), place()).length === 0,
+        }),
+      source: { data, place },
+      copyFrom: ({ source }: { source: { data: () => FakeSheet } }, what: string) => {
+        if (what !== "Values") throw excelError("NotImplemented", what);
+        context.queue.push(() => {
+          const { row, column, rows, columns } = place();
+          const line = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i);
+          data().pasteValues(source.data(), line(row, rows), line(column, columns));
+        });
+      },
       getCellProperties: () => {
         const result: { value?: unknown } = {};
-        context.queue.push(() => void (result.value = each((row, column) => looksOf(data().peek(row, column)))));
+        context.queue.push(() => {
+          result.value = each((row, column) => looksOf(data().peek(row, column)));
+          context.answered += JSON.stringify(result.value).length;
+        });
         return {
           get value() {
-            if (!result.value) throw new Error("PropertyNotLoaded: ClientResult.value");
+            if (!result.value) throw excelError("ValueNotLoaded", "the result of getCellProperties");
             return result.value;
           },
         };
@@ -155,13 +218,16 @@ function rangeNode(context: FakeContext, data: () => FakeSheet, place: () => Pla
         }),
     },
   });
+  return range;
 }
+
+const cellOf = (at: string) => at.split(",").map(Number) as [number, number];
 
 function formatNode(context: FakeContext, data: () => FakeSheet, place: () => Place): unknown {
   const set = (key: keyof FakeCell) => (value: unknown) => {
     if (value === null || value === undefined) throw excelError("InvalidArgument", `${key} ${String(value)}`);
     return () => {
-      refuseLocked(context, data());
+      refuseLocked(context.app, data());
       const { row, column, rows, columns } = place();
       for (let i = 0; i < rows; i++)
         for (let j = 0; j < columns; j++) (data().cell(row + i, column + j) as any)[key] = value;
@@ -180,78 +246,4 @@ function formatNode(context: FakeContext, data: () => FakeSheet, place: () => Pl
       }),
     },
   });
-}
-
-function refuseLocked(context: FakeContext, sheet: FakeSheet): void {
-  if (sheet.isProtected || context.app.broken(sheet.name)) throw excelError("AccessDenied", sheet.name);
-}
-
-/** No fill reads as white with the pattern None. */
-function looksOf({ bold, italic, size, color, fill }: FakeCell): unknown {
-  return {
-    format: {
-      font: { bold, italic, size, color },
-      fill: fill ? { color: fill, pattern: "Solid" } : { color: "#FFFFFF", pattern: "None" },
-    },
-  };
-}
-
-/** An entity reads as an error that nobody typed (`basicType` and `basicValue` of Excel.EntityCellValue and its like). */
-function valueOf({ value, rich }: FakeCell): FakeCell["value"] {
-  return rich === "Error" ? "#VALUE!" : value;
-}
-
-/** A cell without a formula gives its value instead. */
-function formulaOf({ app }: FakeContext, sheet: FakeSheet, row: number, column: number): FakeCell["formula"] {
-  const cell = sheet.peek(row, column);
-  const { anchor } = cell;
-  if (!anchor || (anchor.row === row && anchor.column === column)) return cell.rich ? valueOf(cell) : cell.formula;
-  return app.spilledFormulas === "parent" ? sheet.peek(anchor.row, anchor.column).formula : cell.value;
-}
-
-function typeOf({ value, isError, rich }: FakeCell): string {
-  if (rich) return rich;
-  if (isError) return "Error";
-  return value === ""
-    ? "Empty"
-    : { number: "Double", boolean: "Boolean", string: "String" }[typeof value as "number" | "boolean" | "string"];
-}
-
-function used(sheet: FakeSheet, valuesOnly: boolean): Place | null {
-  const keys = [...sheet.cells]
-    .filter(([, cell]) => cell.formula !== "" || cell.value !== "" || (!valuesOnly && cell.format !== "General"))
-    .map(([key]) => key.split(",").map(Number) as [number, number]);
-  if (!keys.length) return null;
-  const top = keys.reduce((least, [row]) => Math.min(least, row), Infinity);
-  const left = keys.reduce((least, [, column]) => Math.min(least, column), Infinity);
-  return {
-    row: top,
-    column: left,
-    rows: keys.reduce((most, [row]) => Math.max(most, row), 0) - top + 1,
-    columns: keys.reduce((most, [, column]) => Math.max(most, column), 0) - left + 1,
-  };
-}
-
-/** Grows until a blank row or column, or the sheet's edge, is all around. */
-function region(sheet: FakeSheet, { row, column, rows, columns }: Place): Place {
-  let [top, left, bottom, right] = [row, column, row + rows - 1, column + columns - 1];
-  const filled = (r: number, c: number) => sheet.peek(r, c).formula !== "" || sheet.peek(r, c).value !== "";
-  const any = (r0: number, r1: number, c0: number, c1: number) => {
-    for (let r = Math.max(0, r0); r <= r1; r++)
-      for (let c = Math.max(0, c0); c <= c1; c++) if (filled(r, c)) return true;
-    return false;
-  };
-  for (;;) {
-    if (top > 0 && any(top - 1, top - 1, left - 1, right + 1)) top--;
-    else if (left > 0 && any(top - 1, bottom + 1, left - 1, left - 1)) left--;
-    else if (any(bottom + 1, bottom + 1, left - 1, right + 1)) bottom++;
-    else if (any(top - 1, bottom + 1, right + 1, right + 1)) right++;
-    else return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
-  }
-}
-
-function a1(row: number, column: number): string {
-  let letters = "";
-  for (let c = column; c >= 0; c = Math.floor(c / 26) - 1) letters = String.fromCharCode(65 + (c % 26)) + letters;
-  return letters + (row + 1);
 }

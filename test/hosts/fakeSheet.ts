@@ -31,12 +31,34 @@ export class FakeSheet {
   readonly widths = new Map<number, number>();
   readonly shapes: Record<string, unknown>[] = [];
   frozenRows = 0;
+  /** Rows and columns that are not seen, and cells that are merged, by "row,column". */
+  readonly hidden = { rows: new Set<number>(), columns: new Set<number>() };
+  readonly merged = new Set<string>();
   visible = "Visible";
   isProtected = false;
   name: string;
 
   constructor(name: string) {
     this.name = name;
+  }
+
+  /** As Excel copies a sheet: everything in it, formulas with what they spilled. */
+  copy(name: string): FakeSheet {
+    const copy = new FakeSheet(name);
+    for (const [at, cell] of this.cells) copy.cells.set(at, { ...cell });
+    for (const [column, width] of this.widths) copy.widths.set(column, width);
+    copy.frozenRows = this.frozenRows;
+    return copy;
+  }
+
+  /** Pastes what another sheet shows in an area, formulas gone. */
+  pasteValues(from: FakeSheet, rows: readonly number[], columns: readonly number[]): void {
+    for (const row of rows)
+      for (const column of columns) {
+        const { value } = from.peek(row, column);
+        const isError = typeof value === "string" && value.startsWith("#");
+        Object.assign(this.cell(row, column), { formula: value, value, isError, anchor: undefined });
+      }
   }
 
   cell(row: number, column: number): FakeCell {

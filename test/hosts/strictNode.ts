@@ -1,4 +1,5 @@
 import type { FakeContext } from "./excelFake.ts";
+import { excelError } from "./fakeSheet.ts";
 
 /** What a stand-in object lets one do. */
 export interface NodeParts {
@@ -19,7 +20,11 @@ export function strict(context: FakeContext, what: string, parts: NodeParts): an
   const fetchNow = (name: string) => {
     if (missing?.()) return;
     const [first, rest] = name.split("/") as [string, string?];
-    if (first !== "items") return void loaded.set(name, read[name]!());
+    if (first !== "items") {
+      const value = read[name]!();
+      context.answered += JSON.stringify(value ?? null).length;
+      return void loaded.set(name, value);
+    }
     // "items/name" loads a collection and that property of its members.
     if (!loaded.has("items")) loaded.set("items", read["items"]!());
     for (const item of loaded.get("items") as any[]) item.fetchNow(rest);
@@ -49,9 +54,9 @@ export function strict(context: FakeContext, what: string, parts: NodeParts): an
         if (loaded.has(key)) return loaded.get(key);
         const inner = Object.keys(read).filter((name) => name.startsWith(`${key}/`));
         if (inner.length) return strictPart(what, key, inner, loaded);
-        throw new Error(
-          key in read || key === "isNullObject" ? `PropertyNotLoaded: ${what}.${key}` : `${what}: no member ${key}`,
-        );
+        throw key in read || key === "isNullObject"
+          ? excelError("PropertyNotLoaded", `${what}.${key}`)
+          : new Error(`${what}: no member ${key}`);
       },
       set(_, key: string, value: unknown) {
         const check = write[key];
@@ -75,7 +80,7 @@ function strictPart(
     {
       get(_, key: string) {
         const name = `${part}/${key}`;
-        if (!names.includes(name) || !loaded.has(name)) throw new Error(`PropertyNotLoaded: ${what}.${name}`);
+        if (!names.includes(name) || !loaded.has(name)) throw excelError("PropertyNotLoaded", `${what}.${name}`);
         return loaded.get(name);
       },
     },

@@ -1,21 +1,22 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
-import { BUDGET, build } from "../../src/build/build.ts";
+import { BUDGET, build, LATER_BUDGET, type PaneSize } from "../../src/build/build.ts";
+import { excelWebpack } from "../../src/build/excelWebpack.ts";
 import type { ExcelMetadata } from "../../src/registry/excelMetadata.ts";
 import { FakeError } from "../hosts/customFunctionsFake.ts";
 
 const BASE = "https://example.org/longpoint";
 const folder = mkdtempSync(join(tmpdir(), "longpoint-"));
 const file = (name: string) => readFileSync(join(folder, name), "utf8");
-let size = 0;
+let size: PaneSize;
 
 describe("the Excel build", () => {
   beforeAll(async () => {
-    size = await build(BASE, folder);
+    size = await build(BASE, folder, { maps: true });
   }, 120_000);
   afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -30,18 +31,48 @@ describe("the Excel build", () => {
     for (const address of addresses)
       expect(existsSync(join(folder, address.replace(`${BASE}/`, ""))), address).toBe(true);
   });
+  it("has pages about privacy, terms and support, which the manifest and the list of functions lead to", () => {
+    const list = file("help/index.html");
+    for (const page of ["support", "privacy", "terms", "first-steps"]) {
+      expect(list).toContain(`href="${page}.html"`);
+      expect(file(`help/${page}.html`)).toContain("<h1");
+    }
+    expect(file("manifest.xml")).toContain(`<SupportUrl DefaultValue="${BASE}/help/support.html"/>`);
+    expect(file("help/first-steps.html").match(/<li>/g)).toHaveLength(20);
+  });
+  it("has one version, the package's", () => {
+    const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
+    expect(file("manifest.xml")).toContain(`<Version>${version}.0</Version>`);
+  });
+  it("is what is published: no bench, and no script that asks for its source map", () => {
+    const all = readdirSync(folder, { recursive: true }) as string[];
+    expect(all.filter((name) => /bench|univer/i.test(name))).toEqual([]);
+    const maps = all.filter((name) => name.endsWith(".map"));
+    const configured = [excelWebpack("x").devtool, excelWebpack("x", "maps").devtool];
+    // This build has maps for the test below; the one that is published has none.
+    expect([maps.length > 0, ...configured]).toEqual([true, false, "source-map"]);
+  });
   it("loads nothing from elsewhere but Office.js from its vendor", () => {
-    expect([...file("pane.html").matchAll(/https?:[^"]*/g)].map(([address]) => address)).toEqual([
+    const addresses = (text: string) => [...text.matchAll(/https?:[^"; ]*/g)].map(([address]) => address);
+    const [policy, ...others] = file("pane.html").match(/<meta http-equiv="Content-Security-Policy"[^>]*>/g)!;
+    expect(others).toEqual([]);
+    expect(addresses(policy!)).toEqual(["https://appsforoffice.microsoft.com"]);
+    expect(addresses(file("pane.html").replace(policy!, ""))).toEqual([
       "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
     ]);
     expect(`${file("manifest.xml")}${file("functions.json")}`).not.toContain("localhost");
   });
   it("stays small: nothing of the embedded sheet or the workbook writer is in it", () => {
-    expect(size).toBeLessThanOrEqual(BUDGET);
-    const { sources } = JSON.parse(file("pane.js.map")) as { sources: string[] };
-    expect(sources.some((source) => source.includes("src/hosts/excel/excelHost.ts"))).toBe(true);
+    expect(size.first).toBeLessThanOrEqual(BUDGET);
+    expect(size.later).toBeLessThanOrEqual(LATER_BUDGET);
+    const later = ["pane.parts.js", "pane.search.js"];
+    expect(readdirSync(folder).filter((name) => /^pane\..*js$/.test(name))).toEqual(["pane.js", ...later]);
+    const sourcesOf = (name: string) => (JSON.parse(file(`${name}.map`)) as { sources: string[] }).sources;
+    const first = sourcesOf("pane.js");
+    expect(first.some((source) => source.includes("src/hosts/excel/excelHost.ts"))).toBe(true);
+    expect(first.filter((source) => /src\/cutting\/search\/|orderSection|drawFrame3d/.test(source))).toEqual([]);
     expect(
-      sources.filter((source) =>
+      [...first, ...later.flatMap(sourcesOf)].filter((source) =>
         /node_modules\/(@univerjs|hucre|react|react-dom|rxjs)\/|src\/(xlsx|build|hosts\/(embedded|terminal))\//.test(
           source,
         ),

@@ -136,7 +136,7 @@ describe("the manifest", () => {
   it.each([DEV_ADDRESS, "https://example.org", "https://example.org:8443/tools/longpoint"])(
     "has https addresses only, all of them below %s",
     async (base) => {
-      for (const node of await nodes(manifestFor(written, base))) {
+      for (const node of await nodes(manifestFor(written, base, "1.2.3"))) {
         const address = node.$?.["DefaultValue"];
         if (URLS.includes(node["#name"]) && address) expect(address.startsWith(`${base}/`), address).toBe(true);
       }

@@ -25,6 +25,8 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
     takeBack: async () => [],
     messageAt: async () => null,
     show: async () => undefined,
+    namedAreas: async () => new Map(),
+    nameArea: async () => undefined,
     remember: async (key, text) => void kept.set(key, text),
     recall: async (key) => kept.get(key) ?? null,
     onOtherWorkbook: (listener) => (others.push(listener), () => void others.splice(0)),

@@ -1,7 +1,14 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
-import { excelMetadata } from "../../src/registry/excelMetadata.ts";
+import { excelMetadata, type ExcelParameter } from "../../src/registry/excelMetadata.ts";
 import { worksheetFunction, type Parameter } from "../../src/registry/worksheetFunction.ts";
+
+/** A parameter as test/registry/published.txt has it: name:dimensionality, in brackets where it is optional. */
+const written = ({ name, dimensionality, optional }: ExcelParameter) => {
+  const text = dimensionality === "matrix" ? `${name}:matrix` : name;
+  return optional ? `[${text}]` : text;
+};
 
 const BASE = "https://example.org/longpoint";
 const plain = (name: string, more: Partial<Parameter> = {}): Parameter => ({
@@ -41,7 +48,7 @@ const table = worksheetFunction({
 
 describe("excelMetadata", () => {
   it("describes a function that answers at once and one that does not", () => {
-    expect(excelMetadata([double, table], BASE)).toEqual({
+    expect(excelMetadata([double, table], BASE, true)).toEqual({
       allowErrorForDataTypeAny: true,
       functions: [
         {
@@ -73,6 +80,25 @@ describe("excelMetadata", () => {
         },
       ],
     });
+  });
+
+  it("marks none as answering at once unless that is asked for: a preview is nothing to publish", () => {
+    for (const { options } of excelMetadata(functions, BASE).functions)
+      expect(options).toEqual({ requiresAddress: true });
+  });
+
+  // Excel keeps functions.json for up to a day, and a saved workbook calls by id and by position for ever.
+  it("keeps every id, and the order of parameters, of the last release; new ones come last and are optional", () => {
+    const now = new Map(excelMetadata(functions, BASE).functions.map((one) => [one.id, one]));
+    const published = readFileSync("test/registry/published.txt", "utf8").trim().split("\n");
+    expect(published.length).toBeGreaterThan(40);
+    for (const line of published) {
+      const [, id, list] = /^(\w+)\((.*)\)$/.exec(line)!;
+      const names = list === "" ? [] : list!.split(", ");
+      const { parameters, name } = now.get(id!)!;
+      expect([id, name, parameters.slice(0, names.length).map(written)]).toEqual([id, id, names]);
+      for (const { optional } of parameters.slice(names.length)) expect([line, optional]).toEqual([line, true]);
+    }
   });
 
   describe("of the functions there are", () => {
@@ -117,9 +143,10 @@ describe("excelMetadata", () => {
         );
       }
     });
-    it("marks as answering at once all but the asynchronous", () => {
+    it("marks as answering at once all but the asynchronous, where that is asked for", () => {
+      const sync = excelMetadata(functions, BASE, true).functions;
       for (const definition of functions)
-        expect(described.find(({ id }) => id === definition.name)!.options.supportSync ?? false).toBe(
+        expect(sync.find(({ id }) => id === definition.name)!.options.supportSync ?? false).toBe(
           !definition.asynchronous,
         );
     });

@@ -7,6 +7,10 @@ import { CellError, Refusal } from "../../src/registry/refusal.ts";
 
 const LABELS = ["Span", "End pitch", "Set out from"];
 const read = (input: unknown) => labelledBlock(input, newReading("roof"), LABELS);
+const rows = (...entries: readonly (readonly [string, ...unknown[]])[]) => ({
+  headings: [],
+  rows: new Map(entries.map(([label, ...values]) => [label, values])),
+});
 const message = (input: unknown): string => {
   const answer = read(input);
   if (!(answer instanceof Refusal)) throw new Error("It was not refused.");
@@ -20,12 +24,7 @@ describe("labelledBlock", () => {
         ["  END   pitch : ", 6],
         ["span:", 288],
       ]),
-    ).toEqual(
-      new Map([
-        ["End pitch", 6],
-        ["Span", 288],
-      ]),
-    );
+    ).toEqual(rows(["End pitch", 6], ["Span", 288]));
     expect(plainLabel(" Set  Out\tFROM: ")).toBe("set out from");
   });
 
@@ -35,13 +34,29 @@ describe("labelledBlock", () => {
         ["Span", 288],
         ["End pitch", blank],
       ]),
-    ).toEqual(new Map([["Span", 288]])),
+    ).toEqual(rows(["Span", 288])),
   );
   it.each([[[null, null]], [["", ""]], [["", 0]], [[undefined, undefined]]])("leaves out an empty row: %j", (row) =>
-    expect(read([["Span", 288], row])).toEqual(new Map([["Span", 288]])),
+    expect(read([["Span", 288], row])).toEqual(rows(["Span", 288])),
   );
   it("takes empty columns to the right", () =>
-    expect(read([["Span", 288, null, ""]])).toEqual(new Map([["Span", 288]])));
+    expect(read([["Span", 288, null, ""]])).toEqual(rows(["Span", 288, null, ""])));
+  it("takes a column of values more for each, in which a 0 is an empty cell, under headings", () => {
+    expect(
+      read([
+        [0, "House", 0, "Shed"],
+        ["Span", 0, 0, 96],
+        ["End pitch", "", 6, 0],
+        ["Set out from", "", 0],
+      ]),
+    ).toEqual({
+      headings: ["House", undefined, "Shed"],
+      rows: new Map<string, unknown>([
+        ["Span", [0, undefined, 96]],
+        ["End pitch", ["", 6, undefined]],
+      ]),
+    });
+  });
   it("keeps the value as it is: 0, a flag and a text", () =>
     expect(
       read([
@@ -49,13 +64,7 @@ describe("labelledBlock", () => {
         ["End pitch", false],
         ["Set out from", " corner "],
       ]),
-    ).toEqual(
-      new Map<string, unknown>([
-        ["Span", 0],
-        ["End pitch", false],
-        ["Set out from", " corner "],
-      ]),
-    ));
+    ).toEqual(rows(["Span", 0], ["End pitch", false], ["Set out from", " corner "])));
 
   it.each<[string, unknown, string]>([
     [
@@ -82,7 +91,24 @@ describe("labelledBlock", () => {
       "Span stands there twice",
     ],
     ["a value with no label", [["", 24]], "the value 24 has no label beside it"],
-    ["a third column", [["Span", 288, "feet"]], "more than two filled columns"],
+    [
+      "a second row of headings",
+      [
+        ["", "House"],
+        ["", "Shed"],
+        ["Span", 288],
+      ],
+      `the value "Shed" has no label beside it`,
+    ],
+    [
+      "headings below a label",
+      [
+        ["Span", 288],
+        ["", "House"],
+      ],
+      `the value "House" has no label beside it`,
+    ],
+    ["a number among headings", [["", "House", 7]], `the value "House" has no label beside it`],
     ["one column", [["Span"]], "is no roof block. Point to two columns"],
     ["no rows", [], "is no roof block"],
     ["one cell", 288, "288 is no roof block"],
@@ -115,7 +141,9 @@ describe("labelledBlock", () => {
         fc.oneof(fc.anything(), fc.array(fc.array(fc.anything(), { maxLength: 4 }), { maxLength: 5 })),
         (input) => {
           const answer = read(input);
-          expect(answer instanceof Map || answer instanceof Refusal || answer instanceof CellError).toBe(true);
+          expect(Object.hasOwn(answer, "headings") || answer instanceof Refusal || answer instanceof CellError).toBe(
+            true,
+          );
         },
       ),
       { seed: 1, numRuns: 500 },

@@ -28,6 +28,8 @@ export const usual: RoofSpec = {
   correction: 0,
   endCorrection: 0,
   boards: [96, 120, 144, 168, 192, 216, 240],
+  endTrim: 0,
+  crownDown: false,
   waste: 0,
   spares: 0,
 };

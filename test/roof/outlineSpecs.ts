@@ -29,6 +29,8 @@ export const HALL: RoofSpec = {
   correction: 0,
   endCorrection: 0,
   boards: [96, 120, 144, 168, 192, 216, 240],
+  endTrim: 0,
+  crownDown: false,
   waste: 10,
   spares: 0,
 };

@@ -1,10 +1,14 @@
 import { headings } from "../../src/registry/columns.ts";
 import { cautions } from "../../functions/cautions.ts";
+import { changes } from "../../functions/changes.ts";
 import { jackTable } from "../../functions/jackTable.ts";
 import { lumberOrder } from "../../functions/lumberOrder.ts";
 import { members } from "../../functions/members.ts";
+import { pieceList } from "../../functions/pieceList.ts";
 import { plateMarks } from "../../functions/plateMarks.ts";
 import { salvage } from "../../functions/salvage.ts";
+import { sawSettings } from "../../functions/sawSettings.ts";
+import { sheathing } from "../../functions/sheathing.ts";
 import { stickPlan } from "../../functions/stickPlan.ts";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
@@ -12,11 +16,15 @@ import { functions } from "../../functions/index.ts";
 import { DEFAULTS, readRoofBlock, ROWS, type Row } from "../../functions/arguments/roofBlock.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readPitch } from "../../src/measure/readPitch.ts";
+import type { CoursePiece } from "../../src/roof/tables/sheathingCourses.ts";
 import { takeOff } from "../../src/roof/tables/takeOff.ts";
 import { asked } from "../functions/asked.ts";
 import { framed, HALL } from "../roof/outlineSpecs.ts";
 
 const guide = readFileSync("functions/GUIDE.md", "utf8");
+
+/** Marks of the pieces of a roof with wings. */
+const MARKS = ["VL", "VS", "BH", "VJ", "HV", "VV", "PV", "RA", "RB"];
 
 /** The rows of cells of the table under a heading, its head left out. */
 function tableUnder(heading: string): string[][] {
@@ -50,6 +58,9 @@ describe("the guide's table of the roof block", () => {
     expect(rows.get("Seat")!.blank).toBe(`seat ${inches.seat} in, ${mm.seat} mm`);
     expect(rows.get("Rafter")!.blank).toBe(`${inches.rafter}, ${mm.rafter}`);
     expect(rows.get("Span")!.meaning).toContain(`under ${inches.least} in (${mm.least} mm)`);
+    expect(rows.get("End trim")!.blank).toBe(`1/2 in, ${mm.trim} mm`);
+    expect(inches.trim).toBe(1 / 2);
+    expect(rows.get("Allow crown down")!.blank).toBe("no");
     const read = (row: Row, blank: string) =>
       readRoofBlock("roof", [
         ["Span", "24'"],
@@ -135,6 +146,10 @@ describe("the guide's columns of the other tables", () => {
     LUMBERORDER: headings(lumberOrder.columns),
     STICKPLAN: headings(stickPlan.columns),
     SALVAGE: headings(salvage.columns),
+    SHEATHING: headings(sheathing.columns),
+    SAWSETTINGS: headings(sawSettings.columns),
+    PIECELIST: headings(pieceList.columns),
+    CHANGES: headings(changes.columns),
     CAUTIONS: headings(cautions.columns),
   } as const;
 
@@ -152,21 +167,20 @@ describe("the guide's worked sheet count", () => {
   it("is what the take-off counts", () => {
     const { frame, pieces } = framed({ ...HALL, span: 192, length: 288, pitch: 0.75, endPitch: null, overhang: 16 });
     const { courses } = takeOff(frame, pieces);
-    const counted = courses
-      .filter(({ plane }) => plane === 1)
-      .map(({ side, course, length, start, sheets, offCut }) => [
-        side,
-        String(course),
-        length.toFixed(1),
-        start === 0 ? "" : String(Math.round(start * 10) / 10),
-        `${sheets} (${sheets * 96})`,
-        String(Math.round(offCut * 10) / 10),
-      ]);
-    expect(
-      tableUnder("Sheets by courses, worked").map((cells) =>
-        cells.map((cell, i) => (i === 5 ? cell.split(",")[0]! : cell)),
-      ),
-    ).toEqual(counted);
+    const middle = ({ from, to, left, right }: CoursePiece) => to - from - (left + right) / 2;
+    const said = (piece: CoursePiece | undefined) =>
+      piece ? `${middle(piece).toFixed(1)}, ${piece.offCut ? "off-cut of" : "sheet"} ${piece.sheet}` : "";
+    const counted = courses.map(({ side, plane, course, length, pieces: own, sheets }) => [
+      `${side} ${plane}`,
+      String(course),
+      length.toFixed(1),
+      own.reduce((sum, piece) => sum + middle(piece), 0).toFixed(1),
+      said(own[0]),
+      String(Math.max(0, own.length - 2)),
+      said(own.length > 1 ? own.at(-1) : undefined),
+      String(sheets),
+    ]);
+    expect(tableUnder("Sheets by courses, worked")).toEqual(counted);
     const sheets = (
       [
         ["Main", 1],
@@ -211,7 +225,7 @@ describe("what the guide points to", () => {
 
   it("every function that it names exists", () => {
     const names = new Set(functions.map(({ name }) => name));
-    const abbreviations = new Set(["JM", "JE", "KE", "LP", "RAFTER"]);
+    const abbreviations = new Set(["JM", "JE", "KE", "LP", "RAFTER", ...MARKS]);
     const said = [...guide.matchAll(/\b[A-Z]{2,}\b(?!\.md)/g)]
       .map(([word]) => word)
       .filter((word) => !abbreviations.has(word));

@@ -32,7 +32,7 @@ const mayImport: Record<string, readonly string[]> = {
   "src/pane": [...core, "src/hosts", ...paneParts, "src/pane/sections"],
   // A page puts an adapter and the pane together; the pane knows the port only.
   "src/pages/bench": [...core, "src/hosts", "src/hosts/embedded", "src/pane", "src/xlsx", "samples"],
-  "src/pages/excel": [...core, "src/hosts", "src/hosts/excel", "src/pane"],
+  "src/pages/excel": [...core, "src/hosts", "src/hosts/excel", "src/pane", "src/pane/writing"],
   "src/build": [...core, "src/hosts", "src/hosts/embedded", "src/hosts/excel", "src/pane", "src/xlsx", "samples"],
   // Cells look as those do that a host writes; the pane knows how a table's columns look.
   samples: [...core, "src/hosts", "src/xlsx", "src/pane/writing"],

@@ -158,7 +158,7 @@ describe("what the samples come to, by hand", () => {
     expect(
       sheet("Lumber order")
         .find(([size]) => size === "Least possible")!
-        .at(-1),
+        .at(6),
     ).toBe("proved: no order of these boards costs less");
   });
 });

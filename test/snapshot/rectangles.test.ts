@@ -6,7 +6,7 @@ import { answersOf, type Answers } from "./answers.ts";
 import { blocks } from "./blocks.ts";
 
 const KEPT = join(import.meta.dirname, "rectangles.json.gz");
-const all = blocks(300);
+const all = blocks(100);
 /** Set LONGPOINT_SNAPSHOT=write where texts or drawings were changed on purpose. */
 const writing = process.env["LONGPOINT_SNAPSHOT"] === "write";
 
@@ -19,7 +19,7 @@ function same(a: unknown, b: unknown, most = 1e-9): boolean {
 
 const kept: Answers[] = existsSync(KEPT) ? JSON.parse(gunzipSync(readFileSync(KEPT)).toString()) : [];
 
-describe("300 rectangles answer as they did", () => {
+describe("100 rectangles answer as they did", () => {
   if (writing) {
     it("and are written", async () => {
       const answers: Answers[] = [];

@@ -28,13 +28,14 @@ export async function orderFor(
   plan: RoofPlan,
   kerf: number,
   boards: readonly (readonly unknown[])[] = BOARDS,
+  crownDown = false,
 ): Promise<CutOrder> {
   const reading = newReading("pieces");
   const source = piecesParameter.read(blockOf(plan), reading);
   if (source instanceof Failure) throw new Error(JSON.stringify(source));
   const listed = boardsParameter.read(boards, reading);
   if (listed instanceof Failure) throw new Error(JSON.stringify(listed));
-  const order = await cutOrder(source, listed, kerf, reading);
+  const order = await cutOrder({ pieces: source, boards: listed, kerf, trim: 0, crownDown }, reading);
   if (order instanceof Failure) throw new Error(messageOf(order));
   return order;
 }

@@ -5,7 +5,9 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Book, BookCell, Look } from "../../src/xlsx/book.ts";
 import { LINES } from "../../src/xlsx/book.ts";
-import { MOST_BYTES, readBook, UnreadableFile } from "../../src/xlsx/readBook.ts";
+import { MOST_BYTES } from "../../src/xlsx/checkFile.ts";
+import { readBook } from "../../src/xlsx/readBook.ts";
+import { UnreadableFile } from "../../src/xlsx/unreadableFile.ts";
 import { writeBook } from "../../src/xlsx/writeBook.ts";
 
 const there = async (book: Book) => readBook(await writeBook(book), "");
@@ -259,10 +261,10 @@ describe("a file that cannot be opened", () => {
   const bid = readFileSync("samples/bid.xlsx");
   it.each([
     ["nothing in it", Buffer.alloc(0), "empty"],
-    ["a letter", Buffer.from("Dear carpenter"), "no .xlsx workbook"],
-    ["an old or locked workbook", Buffer.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]), "old .xls workbook"],
+    ["a letter", Buffer.from("Dear carpenter"), "a text file"],
+    ["an old or locked workbook", Buffer.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]), "old .xls format"],
     ["half a file", bid.subarray(0, bid.length / 2), "broken"],
-    ["a zip of something else", Buffer.from("UEsFBgAAAAAAAAAAAAAAAAAAAAAAAA==", "base64"), "broken"],
+    ["a zip of something else", Buffer.from("UEsFBgAAAAAAAAAAAAAAAAAAAAAAAA==", "base64"), "an archive"],
     ["too much", Buffer.alloc(MOST_BYTES + 1), "20 MB at most"],
   ])("%s: says so in words", async (_, bytes, words) => {
     await expect(readBook(bytes, "x")).rejects.toThrow(UnreadableFile);

@@ -22,6 +22,7 @@ export function consolidateOffcut(problem: Problem, cuts: readonly Cut[]): Cut[]
   return [...best];
 }
 
+/** Below zero for a piece that takes an untrimmed board. */
 function roomLeft(problem: Problem, { type, items, copies }: Pattern): number {
   return problem.types[type]!.room - usedLength(problem, items, copies);
 }

@@ -12,16 +12,38 @@ export interface GroupOnBoard {
   }[];
 }
 
-/** Where every piece lies on one board, by the convention of PlacedPiece, and how far the board is used. */
+/**
+ * Where every piece lies on one board, by the convention of PlacedPiece, and how far the board is used.
+ *
+ * Pieces lie end for end only where that is needed: where the pieces do not fit the room otherwise, and then as few as will do, those that save most first.
+ */
 export function layBoard(
   pieces: readonly StockPiece[],
   groups: readonly GroupOnBoard[],
   kerf: number,
+  room: number,
+): { pieces: PlacedPiece[]; used: number } {
+  const pairs = new Map<object, number>();
+  let over = laid(pieces, groups, kerf, pairs).used - room;
+  for (const key of groups.flatMap((group) => group.keys).sort((a, b) => b.turn - a.turn)) {
+    if (over <= 0 || key.turn === 0) break;
+    const number = Math.min(key.left.length, key.right.length, Math.ceil(over / key.turn));
+    pairs.set(key, number);
+    over -= number * key.turn;
+  }
+  return laid(pieces, groups, kerf, pairs);
+}
+
+function laid(
+  pieces: readonly StockPiece[],
+  groups: readonly GroupOnBoard[],
+  kerf: number,
+  pairs: ReadonlyMap<object, number>,
 ): { pieces: PlacedPiece[]; used: number } {
   const placed: PlacedPiece[] = [];
   let used = 0;
   for (const { group, keys } of groups) {
-    const row = orderOf(keys);
+    const row = orderOf(keys, pairs);
     // Along the top edge; the first piece's tail comes down to where the board, or this part of it, begins.
     let at = (placed.length > 0 ? used + kerf : 0) + group.toe;
     let first = true;
@@ -53,12 +75,13 @@ interface Lying {
   readonly flipped: boolean;
 }
 
-/** Pairs head to head first, then what has no partner, so that every group begins with a tail, and may end in one. */
-function orderOf(keys: GroupOnBoard["keys"]): Lying[] {
+/** Pairs head to head first, so many of each key, then all others, so that every group begins with a tail, and may end in one. */
+function orderOf(keys: GroupOnBoard["keys"], numbers: ReadonlyMap<object, number>): Lying[] {
   const pairs: Lying[] = [];
   const rest: Lying[] = [];
-  for (const { turn, left, right, plain } of keys) {
-    const both = turn > 0 ? Math.min(left.length, right.length) : 0;
+  for (const key of keys) {
+    const { turn, left, right, plain } = key;
+    const both = numbers.get(key) ?? 0;
     for (let n = 0; n < both; n++)
       pairs.push({ piece: left[n]!, turn, flipped: false }, { piece: right[n]!, turn, flipped: true });
     for (const piece of [...left.slice(both), ...right.slice(both), ...plain])

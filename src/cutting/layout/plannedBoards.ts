@@ -1,10 +1,11 @@
 import { assignHands } from "./assignHands.ts";
 import { layBoard } from "./layBoard.ts";
+import { TOLERANCE } from "../model/tolerance.ts";
 import type { HandedCut } from "./assignHands.ts";
 import type { GroupOnBoard } from "./layBoard.ts";
 import type { Cut } from "../model/problem.ts";
 import type { SizeTask } from "../model/problemsOf.ts";
-import type { Hand, PlannedBoard, StockPiece } from "../stock.ts";
+import type { CutOptions, Hand, PlannedBoard, StockPiece } from "../stock.ts";
 
 const HANDS: readonly Hand[] = ["left", "right", "plain"];
 
@@ -13,15 +14,17 @@ export function plannedBoards(
   task: SizeTask,
   cuts: readonly Cut[],
   pieces: readonly StockPiece[],
-  kerf: number,
+  { kerf, trim = 0 }: CutOptions,
 ): PlannedBoard[] {
   const shelf = new Shelf(task, pieces);
   const boards: PlannedBoard[] = [];
   for (const cut of assignHands(task.problem, cuts)) {
     for (let open = cut.times; open > 0;) {
       const repeat = Math.min(open, shelf.alike(cut));
-      const { length, cost } = task.problem.types[cut.type]!;
-      const laid = layBoard(pieces, groupsOf(task, cut, shelf, repeat), kerf);
+      const { length, cost, alone } = task.problem.types[cut.type]!;
+      const untrimmed = cut.parts.length === 1 && alone.includes(cut.parts[0]!.item);
+      const lost = untrimmed ? 0 : trim;
+      const laid = layBoard(pieces, groupsOf(task, cut, shelf, repeat), kerf, length * (1 + TOLERANCE) - lost);
       boards.push({
         size: task.size,
         length,
@@ -29,7 +32,8 @@ export function plannedBoards(
         repeat,
         pieces: laid.pieces,
         used: laid.used,
-        leftOver: Math.max(0, length - laid.used),
+        trim: lost,
+        leftOver: Math.max(0, length - lost - laid.used),
       });
       open -= repeat;
     }

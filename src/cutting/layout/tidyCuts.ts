@@ -1,5 +1,5 @@
 import { boardsLeft } from "../model/boardsLeft.ts";
-import { usedLength } from "../model/usedLength.ts";
+import { fits, usedLength } from "../model/usedLength.ts";
 import type { Cut, Problem } from "../model/problem.ts";
 
 /**
@@ -25,7 +25,7 @@ export function tidyCuts(problem: Problem, cuts: readonly Cut[]): Cut[] {
       const kept = pattern.items.flatMap((i, k) => (copies[k]! > 0 ? [{ i, count: copies[k]! }] : []));
       const items = kept.map(({ i }) => i);
       const counts = kept.map(({ count }) => count);
-      const type = cheapest(problem, usedLength(problem, items, counts), pattern.type, left);
+      const type = cheapest(problem, items, counts, pattern.type, left);
       if (type !== pattern.type) same = Math.min(same, left[type]!);
       kept.forEach(({ i, count }) => (wanted[i]! -= count * same));
       left[type]! -= same;
@@ -37,10 +37,17 @@ export function tidyCuts(problem: Problem, cuts: readonly Cut[]): Cut[] {
   return tidy;
 }
 
-function cheapest(problem: Problem, taken: number, own: number, left: readonly number[]): number {
+function cheapest(
+  problem: Problem,
+  items: readonly number[],
+  copies: readonly number[],
+  own: number,
+  left: readonly number[],
+): number {
+  const used = usedLength(problem, items, copies);
   let best = own;
   problem.types.forEach((type, j) => {
-    if (type.room >= taken && type.cost < problem.types[best]!.cost && left[j]! >= 1) best = j;
+    if (type.cost < problem.types[best]!.cost && left[j]! >= 1 && fits(type, used, items, copies)) best = j;
   });
   return best;
 }

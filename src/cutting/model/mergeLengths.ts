@@ -7,28 +7,19 @@ export interface Coarse {
 }
 
 /**
- * A long list made short: items of one group, key and hand that follow each other count as one, as the longest of them (`up`) or as the shortest.
+ * A long list made short: items of one group, key and hand whose lengths lie close together count as one, as the longest of them (`up`) or as the shortest.
  *
- * A plan of the longer pieces holds the true ones too; a bound of the shorter ones holds for the true ones too. About `most` items remain, more only where
- * there are more groups and hands.
+ * A plan of the longer pieces holds the true ones too; a bound of the shorter ones holds for the true ones too. At most `most` items remain, more only where
+ * there are more groups and hands; what lies together is as close as can be. A piece as long as a board stays by itself.
  */
 export function mergeLengths(problem: Problem, most: number, up: boolean): Coarse {
-  const share = Math.ceil(problem.items.length / most);
-  const members: number[][] = [];
-  problem.items.forEach((item, i) => {
-    const last = members.at(-1);
-    const first = last && problem.items[last[0]!]!;
-    if (
-      last &&
-      first &&
-      last.length < share &&
-      first.group === item.group &&
-      first.key === item.key &&
-      first.hand === item.hand
-    )
-      last.push(i);
-    else members.push([i]);
-  });
+  let [low, high] = [0, Math.max(...problem.items.map((item) => item.weight))];
+  for (let n = 0; n < 40; n++) {
+    const middle = (low + high) / 2;
+    if (within(problem, middle).length > most) low = middle;
+    else high = middle;
+  }
+  const members = within(problem, high);
   const items = members.map((own): Item => {
     const weights = own.map((i) => problem.items[i]!.weight);
     const last = problem.items[own.at(-1)!]!;
@@ -38,7 +29,31 @@ export function mergeLengths(problem: Problem, most: number, up: boolean): Coars
       demand: own.reduce((sum, i) => sum + problem.items[i]!.demand, 0),
     };
   });
-  return { problem: { ...problem, items }, members };
+  const types = problem.types.map((type) => ({
+    ...type,
+    alone: type.alone.map((i) => members.findIndex((own) => own[0] === i)),
+  }));
+  return { problem: { ...problem, items, types }, members };
+}
+
+/** Items, longest first, that follow each other and differ by no more than so much. */
+function within({ items, types }: Problem, spread: number): number[][] {
+  const members: number[][] = [];
+  const alone = new Set(types.flatMap((type) => type.alone));
+  items.forEach((item, i) => {
+    const last = members.at(-1);
+    const first = last && items[last[0]!]!;
+    const joins =
+      first?.group === item.group &&
+      first.key === item.key &&
+      first.hand === item.hand &&
+      first.weight - item.weight <= spread &&
+      !alone.has(i) &&
+      !alone.has(last![0]!);
+    if (joins) last!.push(i);
+    else members.push([i]);
+  });
+  return members;
 }
 
 /** A plan for the true items from one for the coarse ones, as long as that cuts no more than is wanted. */

@@ -25,7 +25,7 @@ export interface Item {
   readonly half: number;
   /**
    * 1 left, -1 right, 0 plain. 2: either, for a key in which every length is asked as often left as right: then hands can be given after the search
-   * (see giveHands), and a board needs at most one handed piece without a partner.
+   * (see assignHands), and a board needs at most one handed piece without a partner.
    */
   readonly hand: -1 | 0 | 1 | 2;
   /** Last of its key, last of its group: where the penalty, and the group, end. */
@@ -42,7 +42,10 @@ export interface Group {
 
 export interface BoardType {
   readonly length: number;
+  /** What is left of the length after the trim, and a kerf, for the last piece needs none. */
   readonly room: number;
+  /** Items of which one piece is as long as the board: it takes a board untrimmed, alone. */
+  readonly alone: readonly number[];
   readonly cost: number;
   readonly count: number;
 }

@@ -1,7 +1,7 @@
 import { grouped } from "./grouped.ts";
 import { TOLERANCE } from "./tolerance.ts";
 import type { BoardType, Group, Item, Problem } from "./problem.ts";
-import type { StockBoard, StockPiece } from "../stock.ts";
+import type { CutOptions, StockBoard, StockPiece } from "../stock.ts";
 
 /** One size to be solved, and the way back from its items to the pieces given. */
 export interface SizeTask {
@@ -26,8 +26,17 @@ export interface SlantGroup {
   readonly cut: number;
 }
 
-/** The pieces and boards of every size in the order of the pieces, as whole-number problems. The lists must have passed whyNot. */
-export function problemsOf(pieces: readonly StockPiece[], boards: readonly StockBoard[], kerf: number): SizeTask[] {
+/**
+ * The pieces and boards of every size in the order of the pieces, as whole-number problems. The lists must have passed whyNot.
+ *
+ * @param turning whether a right may lie end for end, head to head with a left.
+ */
+export function problemsOf(
+  pieces: readonly StockPiece[],
+  boards: readonly StockBoard[],
+  { kerf, trim = 0 }: CutOptions,
+  turning: boolean,
+): SizeTask[] {
   const wanted = [...pieces.keys()].filter((i) => pieces[i]!.count > 0);
   return [...grouped(wanted, (i) => pieces[i]!.size)].map(([size, own]) =>
     taskOf(
@@ -35,9 +44,15 @@ export function problemsOf(pieces: readonly StockPiece[], boards: readonly Stock
       own,
       pieces,
       boards.filter((board) => board.size === size && board.count !== 0),
-      kerf,
+      { kerf, trim, turning },
     ),
   );
+}
+
+interface Saw {
+  readonly kerf: number;
+  readonly trim: number;
+  readonly turning: boolean;
 }
 
 function taskOf(
@@ -45,7 +60,7 @@ function taskOf(
   own: readonly number[],
   pieces: readonly StockPiece[],
   boards: readonly StockBoard[],
-  kerf: number,
+  { kerf, trim, turning }: Saw,
 ): SizeTask {
   const unit = Math.max(...boards.map((board) => board.length)) * 2 ** -40;
   const items: Item[] = [];
@@ -57,7 +72,7 @@ function taskOf(
       kerf,
     );
     // Handed pieces whose compound cuts are parallel, each key together; the plain ones last.
-    const keys = grouped(slanted, (i) => turnOf(pieces[i]!));
+    const keys = grouped(slanted, (i) => (turning ? turnOf(pieces[i]!) : 0));
     let key = 0;
     for (const [turn, members] of [...keys].sort(([a], [b]) => b - a)) {
       key = turn > 0 ? items.length : -1;
@@ -80,7 +95,7 @@ function taskOf(
   const problem: Problem = {
     items,
     groups: groups.map((group): Group => ({ setup: Math.round((group.toe - group.cut + kerf) / unit) })),
-    types: typesOf(boards, kerf, unit),
+    types: typesOf(boards, kerf, trim, unit, (length) => itemsAsLongAs(length, items, groups, unit)),
   };
   return { size, problem, sources, groups };
 }
@@ -168,16 +183,35 @@ function keyItems(
   return [...lefts, ...rights];
 }
 
+/** Items of which one piece, with what its slant loses, is as long as a board. */
+function itemsAsLongAs(length: number, items: readonly Item[], groups: readonly SlantGroup[], unit: number): number[] {
+  return items.flatMap((item, i) => {
+    const { toe, cut } = groups[item.group]!;
+    const needs = (item.weight + 2 * item.half) * unit + toe - cut;
+    return Math.abs(needs - length) <= TOLERANCE * length ? [i] : [];
+  });
+}
+
 /** Boards that another type beats in every way are left out. */
-function typesOf(boards: readonly StockBoard[], kerf: number, unit: number): BoardType[] {
+function typesOf(
+  boards: readonly StockBoard[],
+  kerf: number,
+  trim: number,
+  unit: number,
+  asLongAs: (length: number) => number[],
+): BoardType[] {
   const types = boards.map(({ length, price, count }): BoardType => ({
     length,
     cost: price ?? length,
     count: count ?? Infinity,
-    room: Math.floor((length * (1 + TOLERANCE) + kerf) / unit),
+    room: Math.floor((length * (1 + TOLERANCE) - trim + kerf) / unit),
+    alone: trim > 0 ? asLongAs(length) : [],
   }));
   const beats = (a: BoardType, b: BoardType, before: boolean): boolean =>
-    a.count === Infinity && a.room >= b.room && (a.cost < b.cost || (a.cost === b.cost && (a.room > b.room || before)));
+    a.count === Infinity &&
+    a.room >= b.room &&
+    (b.alone.length === 0 || a.length === b.length || a.length - trim >= b.length) &&
+    (a.cost < b.cost || (a.cost === b.cost && (a.room > b.room || before)));
   return types
     .filter((type, j) => !types.some((other, k) => k !== j && beats(other, type, k < j)))
     .sort((a, b) => a.room - b.room || a.cost - b.cost);

@@ -4,7 +4,7 @@ import type { Kinds } from "../../measure/result.ts";
 interface StockProblems {
   "no pieces": object;
   "no board of that size": { row: number | null; name: string; size: string };
-  /** `needs`: with what its slanting ends take. */
+  /** `needs`: with what its slanting ends take, and the trim of a board's ends. */
   "piece too long": { row: number | null; name: string; size: string; length: number; needs: number; longest: number };
   "head longer than piece": { row: number | null; name: string; length: number };
   "too few boards": { size: string };
@@ -15,3 +15,6 @@ interface StockProblems {
 
 /** Why pieces cannot be cut from boards. */
 export type StockProblem<K extends keyof StockProblems = keyof StockProblems> = Kinds<StockProblems, K>;
+
+/** A size of which nothing can be cut, by the piece that needs most. */
+export type MissingSize = StockProblem<"no board of that size" | "piece too long">;

@@ -1,4 +1,4 @@
-import type { Problem } from "./problem.ts";
+import type { BoardType, Problem } from "./problem.ts";
 
 /**
  * The room that pieces take in one board: pieces and kerfs, a setup for each group, and `half` for each handed piece without a partner.
@@ -26,6 +26,16 @@ export function usedLength(problem: Problem, items: readonly number[], copies: r
     odds = partnerless(odds, item.hand, count);
   }
   return total + half * Math.abs(odds);
+}
+
+/** Whether a board holds pieces, which take `used` of it: within its room, or one piece alone that is as long as the board. */
+export function fits(
+  { room, alone }: BoardType,
+  used: number,
+  items: readonly number[],
+  copies: readonly number[],
+): boolean {
+  return used <= room || (items.length === 1 && copies[0] === 1 && alone.includes(items[0]!));
 }
 
 /** Handed pieces without a partner after `count` more: lefts less rights, or, where hands are still free, one when their number is odd. */

@@ -1,4 +1,4 @@
-import { partnerless } from "../model/usedLength.ts";
+import { partnerless, usedLength } from "../model/usedLength.ts";
 import { KnapsackBounds } from "./knapsackBounds.ts";
 import type { Item, Pattern, Problem } from "../model/problem.ts";
 
@@ -8,30 +8,38 @@ export interface BoardQuestion {
   readonly values: readonly Float64Array[];
   /** What a board of each type must be worth more than. */
   readonly thresholds: Float64Array;
-  /** Patterns, as `patternKey` has them, that may not be answered. */
-  readonly forbidden?: ReadonlySet<string>;
-  /** Nodes to visit for each type of board before the best so far is the answer. */
+  /** Steps for each type of board, after which the best so far is the answer. */
   readonly limit?: number;
 }
 
-/** For each type of board the most valuable pattern over its threshold, or null, and what no pattern is worth more than. */
+/** Patterns, and whether these are all that were asked for. */
+export interface Collected {
+  readonly patterns: readonly Pattern[];
+  readonly complete: boolean;
+}
+
+/** Patterns over the threshold of their type of board, the most valuable of each type last of its type, and what no pattern is worth more than. */
 export interface BoardAnswer {
-  readonly patterns: readonly (Pattern | null)[];
+  readonly patterns: readonly Pattern[];
   /** The pattern's value, or the threshold where there is none; more than that only where the search was cut short. */
   readonly most: Float64Array;
   /** No search was cut short: no pattern is worth more than the answer. */
   readonly complete: boolean;
 }
 
-/** Nodes visited between two pauses: about a millisecond. */
-const PAUSE = 50_000;
+/** Steps for a node. */
+const NODE = 10;
+/** Steps between two pauses: about a millisecond. */
+const PAUSE = 500_000;
 
 /** How finely room is divided for the bounds at first, and how many numbers the finest tables may hold (32 MB). */
 const CELLS = 512;
 const MOST_ENTRIES = 4_000_000;
 
-/** Pieces worth just what they weigh make a puzzle without end; a search that takes so many nodes is such a one. */
-const LIMIT = 3_000_000;
+/** Pieces worth just what they weigh make a puzzle without end; a search that takes so many steps is such a one. */
+const LIMIT = 30_000_000;
+/** Of the patterns that one search comes upon, so many are answered: the best and those before. */
+const ANSWERS = 3;
 
 /** A pattern as text. */
 export function patternKey(type: number, items: readonly number[], copies: readonly number[]): string {
@@ -50,7 +58,9 @@ export class BoardSearch {
   /** Work done so far. */
   steps = 0;
   private best = 0;
-  private found: Pattern | null = null;
+  private found: Pattern[] = [];
+  /** Where patterns are collected; null while the best one is looked for. */
+  private list: Pattern[] | null = null;
   private type = 0;
   private level = 0;
   private question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
@@ -79,9 +89,9 @@ export class BoardSearch {
     this.question = question;
     const bounds = (this.bounds ??= new KnapsackBounds(this.problem, CELLS));
     yield* bounds.fill(question.values);
-    this.steps += bounds.entries / 2;
+    this.steps += bounds.entries * 2;
     const before = this.steps;
-    const patterns: (Pattern | null)[] = [];
+    const patterns: Pattern[] = [];
     const most = new Float64Array(this.problem.types.length);
     let complete = true;
     for (let type = 0; type < most.length; type++) {
@@ -92,20 +102,61 @@ export class BoardSearch {
         yield;
         ended = this.advance(PAUSE);
       }
+      this.alone(type);
       most[type] = ended ? this.best : Math.max(this.best, this.bounds.most(0, 0, 0, this.room[0]!));
       complete &&= ended;
-      patterns.push(this.found);
+      patterns.push(...this.found.slice(-ANSWERS));
     }
     // Many nodes for the size of the tables: finer ones will spare more than they cost.
-    if (this.steps - before > bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
+    if (this.steps - before > NODE * bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
       this.bounds = new KnapsackBounds(this.problem, bounds.cells * 2);
     return { patterns, most, complete };
+  }
+
+  /**
+   * Every pattern worth more than its threshold that leaves no room for one piece more and fits no cheaper board, up to so many.
+   *
+   * Any plan can be made one of such patterns for no more money: pieces are added, then boards exchanged for cheaper ones.
+   */
+  *collect(question: BoardQuestion, most: number): Generator<void, Collected> {
+    yield;
+    this.question = question;
+    const bounds = (this.bounds ??= new KnapsackBounds(this.problem, CELLS));
+    yield* bounds.fill(question.values);
+    this.steps += bounds.entries * 2;
+    const patterns: Pattern[] = [];
+    this.list = patterns;
+    let complete = true;
+    for (let type = 0; type < this.problem.types.length && complete; type++) {
+      this.start(type);
+      const end = this.steps + (question.limit ?? LIMIT);
+      let ended = false;
+      while (!(ended = this.advance(PAUSE)) && this.steps < end && patterns.length <= most) yield;
+      this.alone(type);
+      complete = ended && patterns.length <= most;
+    }
+    this.list = null;
+    return { patterns, complete };
+  }
+
+  /** Pieces that take an untrimmed board, to which the search of the room does not come. */
+  private alone(type: number): void {
+    for (const i of this.problem.types[type]!.alone) {
+      const worth = this.question.values[i]![1] ?? 0;
+      if (worth <= this.best) continue;
+      const pattern = { type, items: [i], copies: [1] };
+      if (this.list) this.list.push(pattern);
+      else {
+        this.best = worth;
+        this.found.push(pattern);
+      }
+    }
   }
 
   private start(type: number): void {
     this.type = type;
     this.best = this.question.thresholds[type]!;
-    this.found = null;
+    this.found = [];
     this.level = 0;
     this.room[0] = this.problem.types[type]!.room;
     this.copies[0] = this.most(0);
@@ -115,8 +166,8 @@ export class BoardSearch {
   private advance(limit: number): boolean {
     const { items } = this.problem;
     const { copies } = this;
-    for (let n = 0; n < limit; n++) {
-      this.steps++;
+    for (const end = this.steps + limit; this.steps < end;) {
+      this.steps += NODE;
       if (this.level === items.length) {
         this.keep();
         copies[--this.level]!--;
@@ -172,8 +223,36 @@ export class BoardSearch {
         counts.push(this.copies[i]!);
       }
     }
-    if (this.question.forbidden?.has(patternKey(this.type, used, counts))) return;
+    if (this.list) {
+      if (isFull(this.problem, this.copies, this.question.values, this.type, used, counts))
+        this.list.push({ type: this.type, items: used, copies: counts });
+      return;
+    }
     this.best = this.worth[this.level]!;
-    this.found = { type: this.type, items: used, copies: counts };
+    this.found.push({ type: this.type, items: used, copies: counts });
   }
+}
+
+/** Whether a pattern leaves no room for one piece more, and needs a board as dear as its own. */
+function isFull(
+  problem: Problem,
+  all: Int32Array,
+  values: readonly Float64Array[],
+  type: number,
+  items: readonly number[],
+  copies: readonly number[],
+): boolean {
+  const own = problem.types[type]!;
+  const used = usedLength(problem, items, copies);
+  for (let j = 0; j < type; j++) {
+    const other = problem.types[j]!;
+    if (other.count === Infinity && other.cost <= own.cost && other.room >= used) return false;
+  }
+  const left = own.room - used;
+  return problem.items.every((item, i) => {
+    if (item.weight - item.half > left || all[i]! >= values[i]!.length - 1) return true;
+    const more = [...new Set([...items, i])].sort((a, b) => a - b);
+    const counts = more.map((k) => all[k]! + (k === i ? 1 : 0));
+    return usedLength(problem, more, counts) > own.room;
+  });
 }

@@ -1,89 +1,99 @@
-import { BoardSearch, patternKey } from "./boardSearch.ts";
-import { Simplex } from "./simplex.ts";
+import type { BoardSearch } from "./boardSearch.ts";
+import { patternKey } from "./boardSearch.ts";
+import { LinearProgram } from "./linearProgram.ts";
 import { worthOfCopies } from "./worthOfCopies.ts";
 import type { Pattern, Problem } from "../model/problem.ts";
-import type { Column, Relaxed, Row } from "./simplex.ts";
 
 /** A reduced cost counts from here, as a part of the dearest board. */
 const SMALL = 1e-9;
 
-/**
- * The linear program over cutting patterns, whose columns are found when they are wanted (Gilmore and Gomory 1961): revised simplex with a dense inverse.
- *
- * The inverse is as wide as there are items and rows, some fifty for a roof, so it is simply kept and made anew for every node of the search; columns found
- * once stay.
- */
-export class ColumnGeneration {
-  readonly columns: Column[] = [];
-  readonly search: BoardSearch;
-  /** The latest, whether or not a solve came to its end. */
-  duals: Float64Array = new Float64Array(0);
-  private readonly known = new Map<string, number>();
-  readonly problem: Problem;
-  private readonly dearest: number;
-
-  constructor(problem: Problem) {
-    this.problem = problem;
-    this.search = new BoardSearch(problem);
-    this.dearest = Math.max(...problem.types.map((type) => type.cost)) || 1;
-  }
-
-  add(pattern: Pattern): void {
-    const key = patternKey(pattern.type, pattern.items, pattern.copies);
-    if (this.known.has(key)) return;
-    this.known.set(key, this.columns.length);
-    this.columns.push({ pattern, key });
-  }
-
-  /** @param spent says when to stop: the answer is then null. */
-  *solve(rows: readonly Row[], spent: () => boolean): Generator<void, Relaxed | null> {
-    for (let penalty = 10 * this.dearest; ; penalty *= 1000) {
-      const simplex = new Simplex(this.problem, rows, penalty, this.dearest * SMALL);
-      const relaxed = yield* this.generate(simplex, rows, spent);
-      if (relaxed === null || !relaxed.short || penalty > 1e6 * this.dearest) return relaxed;
-    }
-  }
-
-  private *generate(simplex: Simplex, rows: readonly Row[], spent: () => boolean): Generator<void, Relaxed | null> {
-    const forbidden = new Set(rows.filter((row) => row.kind === "pattern").map((row) => row.key!));
-    for (let n = 0; ;) {
-      while (n < this.columns.length) simplex.append(this.columns[n++]!);
-      const optimal = yield* simplex.optimize();
-      this.search.steps += simplex.takeSteps();
-      this.duals = simplex.duals;
-      if (spent()) return null;
-      const prices = pricesOf(this.problem, rows, simplex.duals);
-      const answer = yield* this.search.ask({ ...prices, forbidden });
-      const before = this.columns.length;
-      for (const pattern of answer.patterns) if (pattern) this.add(pattern);
-      if (this.columns.length > before) continue;
-      // A pattern that is known and yet worth more than it costs: the numbers went astray, and the duals bound nothing.
-      const known = answer.patterns.some(
-        (pattern, j) => pattern !== null && answer.most[j]! > prices.thresholds[j]! + 1e-6 * this.dearest,
-      );
-      return simplex.relaxed(this.columns, optimal && answer.complete && !known);
-    }
-  }
+/** A plan in which boards may be cut in fractions. */
+export interface Relaxed {
+  readonly cuts: readonly { readonly pattern: Pattern; readonly times: number }[];
+  /** What one more of each item would cost. */
+  readonly duals: Float64Array;
+  /** What one more board of each type would save; 0 where there are enough. */
+  readonly scarcity: Float64Array;
+  /** Part of the demand is met by no board. */
+  readonly short: boolean;
+  /** All patterns that were looked at. */
+  readonly patterns: readonly Pattern[];
 }
 
-/** The duals as worth of copies, and what a board must beat. */
-function pricesOf(
+/**
+ * The linear program over cutting patterns, whose columns are found when they are wanted (Gilmore and Gomory 1961).
+ *
+ * @param patterns those of a first plan. @param penalty what a piece that is not cut costs. @param out says when to stop, and so does `enough`, given what no fractional plan
+ * costs less than, and what the best so far costs: the plan is then not the cheapest.
+ */
+export function* columnGeneration(
   problem: Problem,
-  rows: readonly Row[],
-  duals: Float64Array,
-): { values: Float64Array[]; thresholds: Float64Array } {
+  search: BoardSearch,
+  patterns: readonly Pattern[],
+  penalty: number,
+  out: () => boolean,
+  enough: (bound: number, value: number) => boolean,
+): Generator<void, Relaxed> {
   const { items, types } = problem;
-  const values = worthOfCopies(
-    problem,
-    duals.map((dual) => Math.max(0, dual)),
-    items.map((item) => item.demand),
-  );
-  const thresholds = Float64Array.from(types, (type) => type.cost * (1 + SMALL / 10));
-  rows.forEach((row, r) => {
-    const dual = duals[items.length + r]!;
-    if (row.kind === "type") thresholds[row.type!]! -= dual;
-    if (row.kind === "copies")
-      for (let k = row.copies!; k < values[row.item!]!.length; k++) values[row.item!]![k]! += dual;
-  });
-  return { values, thresholds };
+  const limited = types.flatMap((type, j) => (type.count < Infinity ? [j] : []));
+  // A little more of every piece, each another amount: without it the many ties would make the simplex turn in circles.
+  const program = new LinearProgram([
+    ...items.map((item, i) => ({ lower: item.demand + 1e-5 * (1 + ((i * 37) % 61) / 61), upper: Infinity, cost: 0 })),
+    ...limited.map((j) => ({ lower: 0, upper: types[j]!.count, cost: 0 })),
+  ]);
+  items.forEach((_, i) => program.add([i], [1], { lower: 0, upper: Infinity, cost: penalty }));
+  const columns: Pattern[] = [];
+  const known = new Set<string>();
+  const add = (pattern: Pattern): void => {
+    const key = patternKey(pattern.type, pattern.items, pattern.copies);
+    if (known.has(key)) return;
+    known.add(key);
+    columns.push(pattern);
+    const row = limited.indexOf(pattern.type);
+    const more = row < 0 ? [] : [row];
+    program.add([...pattern.items, ...more.map((r) => items.length + r)], [...pattern.copies, ...more.map(() => 1)], {
+      lower: 0,
+      upper: Infinity,
+      cost: types[pattern.type]!.cost,
+    });
+  };
+  patterns.forEach(add);
+  const dearest = Math.max(...types.map((type) => type.cost)) || 1;
+  const demands = items.map((item) => item.demand);
+  const scarcity = new Float64Array(types.length);
+  let before = 0;
+  yield* program.dual(Infinity);
+  for (let found = -1; found !== columns.length;) {
+    found = columns.length;
+    yield* program.primal();
+    search.steps += program.steps - before;
+    before = program.steps;
+    limited.forEach((j, r) => (scarcity[j] = Math.max(0, -program.duals[items.length + r]!)));
+    if (out()) break;
+    const values = worthOfCopies(
+      problem,
+      program.duals.map((dual) => Math.max(0, dual)),
+      demands,
+    );
+    const thresholds = Float64Array.from(types, (type, j) => type.cost + scarcity[j]! + SMALL * dearest);
+    const answer = yield* search.ask({ values, thresholds });
+    answer.patterns.forEach(add);
+    const value = items.reduce((sum, item, i) => sum + item.demand * Math.max(0, program.duals[i]!), 0);
+    const scarce = types.reduce((sum, type, j) => sum + (scarcity[j]! > 0 ? scarcity[j]! * type.count : 0), 0);
+    let scale = 1;
+    types.forEach((type, j) => (scale = Math.min(scale, (type.cost + scarcity[j]!) / answer.most[j]! || 0)));
+    if (enough(value * scale - scarce, value - scarce)) break;
+  }
+  const start = items.length + limited.length;
+  const value = (n: number): number => program.at[start + n]!;
+  return {
+    duals: program.duals.slice(0, items.length),
+    scarcity,
+    patterns: columns,
+    short: items.some((_, i) => value(i) > 1e-4),
+    cuts: columns.flatMap((pattern, n) => {
+      const times = value(items.length + n);
+      return times > 1e-6 ? [{ pattern, times }] : [];
+    }),
+  };
 }

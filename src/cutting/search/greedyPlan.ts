@@ -55,6 +55,9 @@ class Largest {
   }
 
   fill(type: number): { pattern: Pattern; worth: number } {
+    const whole = this.problem.types[type]!.alone.find((i) => this.remaining[i]! > 0);
+    if (whole !== undefined)
+      return { pattern: { type, items: [whole], copies: [1] }, worth: this.problem.items[whole]!.weight };
     const { items, groups, types } = this.problem;
     const counts = new Map<number, number>();
     const odds = new Map<number, number>();

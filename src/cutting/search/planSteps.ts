@@ -2,12 +2,15 @@ import { Failure, type Result } from "../../measure/result.ts";
 import { plannedBoards } from "../layout/plannedBoards.ts";
 import { problemsOf } from "../model/problemsOf.ts";
 import { solveSize } from "./solveSize.ts";
+import { missingSizes } from "../model/missingSizes.ts";
 import { whyNot } from "../model/whyNot.ts";
+import type { SizeTask } from "../model/problemsOf.ts";
+import type { Solved, Spent, Unsolved } from "./solveSize.ts";
 import type { StockProblem } from "../model/stockProblem.ts";
 import type { CutOptions, CutPlan, PlannedBoard, SizePlan, StockBoard, StockPiece } from "../stock.ts";
 
 /** Steps allowed when the caller does not say: some five seconds, far more than a roof takes. */
-const STEPS = 400_000_000;
+const STEPS = 700_000_000;
 
 /**
  * The work of planCuts in short steps, for whoever runs it: it pauses every few milliseconds and may then be gone on with, or left.
@@ -19,23 +22,28 @@ export function* planSteps(
   boards: readonly StockBoard[],
   options: CutOptions,
 ): Generator<void, Result<CutPlan, StockProblem>> {
-  const problem = whyNot(pieces, boards);
+  const problem = whyNot(pieces);
   if (problem) return new Failure(problem);
-  const spent = budgetOf(options);
+  const missing = missingSizes(pieces, boards, options.trim);
+  const left = new Set(missing.map(({ size }) => size));
+  const wanted = pieces.map((piece) => (left.has(piece.size) ? { ...piece, count: 0 } : piece));
+  const next = budgetOf(options.steps ?? STEPS);
   const sizes: SizePlan[] = [];
   const planned: PlannedBoard[] = [];
-  for (const task of problemsOf(pieces, boards, options.kerf)) {
-    const solved = yield* solveSize(task.problem, spent.next());
-    if ("impossible" in solved)
+  const turning = options.crownDown ? problemsOf(wanted, boards, options, true) : [];
+  for (const [n, upright] of problemsOf(wanted, boards, options, false).entries()) {
+    const { task, solved } = yield* planOf(upright, turning[n], next);
+    if (!("cuts" in solved))
       return new Failure({ kind: solved.impossible ? "too few boards" : "no way found", size: task.size });
     const { cuts, cost, bound, proved } = solved;
     sizes.push({ size: task.size, cost, bound, proved });
-    for (const board of plannedBoards(task, cuts, pieces, options.kerf)) planned.push(board);
+    for (const board of plannedBoards(task, cuts, pieces, options)) planned.push(board);
     yield;
   }
   const sum = (of: (size: SizePlan) => number): number => sizes.reduce((total, size) => total + of(size), 0);
   return {
     boards: planned,
+    missing,
     cost: sum((size) => size.cost),
     bound: sum((size) => size.bound),
     proved: sizes.every((size) => size.proved),
@@ -43,18 +51,29 @@ export function* planSteps(
   };
 }
 
-/** For each size in turn a question whether all sizes so far have spent the budget. */
-function budgetOf({ budget }: CutOptions): { next(): (steps: number) => boolean } {
-  const most = budget?.steps ?? STEPS;
-  const end = budget?.milliseconds === undefined ? Infinity : performance.now() + budget.milliseconds;
+/** All pieces crown up, unless some may be turned and that costs less; the bound is that of what is allowed. */
+function* planOf(
+  upright: SizeTask,
+  turning: SizeTask | undefined,
+  next: () => Spent,
+): Generator<void, { task: SizeTask; solved: Solved | Unsolved }> {
+  const solved = yield* solveSize(upright.problem, next());
+  if (!turning?.problem.items.some((item) => item.half > 0)) return { task: upright, solved };
+  const most = "cuts" in solved ? solved.cost : Infinity;
+  const turned = yield* solveSize(turning.problem, next(), most);
+  if ("cuts" in turned || !("cuts" in solved)) return { task: turning, solved: turned };
+  const bound = Math.min(turned.bound, solved.cost);
+  return { task: upright, solved: { ...solved, bound, proved: bound >= solved.cost * (1 - 1e-9) } };
+}
+
+/** For each search in turn a question whether all searches so far have spent the steps. */
+function budgetOf(most: number): () => Spent {
   let before = 0;
-  return {
-    next() {
-      const base = before;
-      return (steps) => {
-        before = base + steps;
-        return before > most || performance.now() > end;
-      };
-    },
+  return () => {
+    const base = before;
+    return (steps) => {
+      before = base + steps;
+      return before > most;
+    };
   };
 }

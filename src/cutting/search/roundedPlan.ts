@@ -1,7 +1,7 @@
 import { worthOfCopies } from "./worthOfCopies.ts";
 import type { BoardSearch } from "./boardSearch.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
-import type { Relaxed } from "./simplex.ts";
+import type { Relaxed } from "./columnGeneration.ts";
 
 /**
  * A whole plan from a fractional one: whole boards are kept, and what is still wanted is cut from one best board after another.
@@ -23,9 +23,9 @@ export function* roundedPlan(
     left[pattern.type]! -= times;
     cuts.push({ pattern, times });
   };
-  for (const { column, times } of relaxed.cuts) {
-    const whole = Math.min(left[column.pattern.type]!, Math.max(0, Math.floor(times + 1e-6) - (attempt % 3)));
-    if (whole > 0) take(column.pattern, whole);
+  for (const { pattern, times } of relaxed.cuts) {
+    const whole = Math.min(left[pattern.type]!, Math.max(0, Math.floor(times + 1e-6) - (attempt % 3)));
+    if (whole > 0) take(pattern, whole);
   }
   const room = types[types.length - 1]!.room;
   const worths = items.map(
@@ -39,14 +39,14 @@ export function* roundedPlan(
     let best: Pattern | null = null;
     for (const ease of [0.9, 0]) {
       const thresholds = Float64Array.from(types, (type, j) => (left[j]! < 1 ? Infinity : type.cost * ease));
-      const answer = yield* search.ask({ values, thresholds, limit: 20_000 });
+      const answer = yield* search.ask({ values, thresholds, limit: 200_000 });
       let rate = 0;
-      answer.patterns.forEach((pattern, j) => {
-        if (pattern && worth(pattern) > rate * types[j]!.cost) {
-          rate = worth(pattern) / types[j]!.cost;
-          best = pattern;
-        }
-      });
+      for (const pattern of answer.patterns) {
+        const { cost } = types[pattern.type]!;
+        if (worth(pattern) <= rate * cost) continue;
+        rate = worth(pattern) / cost;
+        best = pattern;
+      }
       if (best !== null) break;
     }
     if (best === null) return null;

@@ -70,7 +70,8 @@ export class Canvas {
     this.words = words;
     this.brief = brief;
     this.theme = THEMES[theme];
-    this.size = width < 480 ? 10 : width < 800 ? 11 : 12;
+    // On paper nothing is under 8 points.
+    this.size = width < 480 && theme === "screen" ? 10 : width < 800 ? 11 : 12;
   }
 
   /** The height that a line of text takes, with a little air. */

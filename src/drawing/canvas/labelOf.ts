@@ -1,4 +1,5 @@
 import type { Point } from "../../geometry/point.ts";
+import type { Member } from "../../roof/frame/piece.ts";
 import type { PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import type { BoardShape } from "./canvas.ts";
 import type { Words } from "./words.ts";
@@ -8,18 +9,27 @@ export function labelOf({ piece, hand }: Pick<PlacedBoard, "piece" | "hand">, wo
   return hand === "plain" ? piece.mark : `${piece.mark} ${hand === "left" ? words.leftShort : words.rightShort}`;
 }
 
-/** A board as a canvas draws it: jacks in the accent, right hands filled where that can be told from hollow. */
+/** A board that rafters stand on or meet: its hands are no mirror images to be told apart by color. */
+export const isBearer = (member: Member): boolean =>
+  member === "ridge" || member === "hip" || member === "broken hip" || member === "valley";
+
+/** Rafters that have a hand are drawn in the accent: jacks, cripples, and commons whose tail a valley cuts. */
+export const colorOf = ({ piece, hand }: Pick<PlacedBoard, "piece" | "hand">): "accent" | "ink" =>
+  hand === "plain" || isBearer(piece.member) ? "ink" : "accent";
+
+/** A board as a canvas draws it: right hands filled where that can be told from hollow. */
 export function boardShape(
-  { piece, hand }: Pick<PlacedBoard, "piece" | "hand">,
+  board: Pick<PlacedBoard, "piece" | "hand">,
   polygon: readonly Point[],
   tells: boolean,
 ): BoardShape {
-  const color = piece.member === "jack" ? "accent" : "ink";
+  const { piece, hand } = board;
+  const color = colorOf(board);
   return {
     polygon,
     mark: piece.mark,
     hand,
     color,
-    fill: tells && hand === "right" && piece.member === "jack" ? color : "wood",
+    fill: tells && hand === "right" && color === "accent" ? color : "wood",
   };
 }

@@ -1,7 +1,7 @@
 import type { Point } from "../../geometry/point.ts";
 import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
-import { boardShape, labelOf } from "./labelOf.ts";
+import { boardShape, colorOf, labelOf } from "./labelOf.ts";
 import type { RoofCase } from "../views/roofCase.ts";
 import { segmentIn, type Box } from "./segment.ts";
 import type { Canvas } from "./canvas.ts";
@@ -56,7 +56,7 @@ export function windowOn(
 
 /** Writes the marks of boards, over an edge only those that stand nowhere else. */
 function labelBoards(canvas: Canvas, view: View, boards: readonly PlacedBoard[], opening: Box): void {
-  const style = (board: PlacedBoard) => ({ color: board.piece.member === "jack" ? "accent" : "ink", opening }) as const;
+  const style = (board: PlacedBoard) => ({ color: colorOf(board), opening }) as const;
   const shown = new Set(
     boards
       .filter((board) => labelBoard(canvas, view, board, style(board)))

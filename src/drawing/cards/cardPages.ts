@@ -1,6 +1,6 @@
 import type { CutCard } from "./cutCard.ts";
-import { cardSize, cardStyles, type CardPaper } from "./cardStyles.ts";
-import { stepSize } from "../canvas/stepSize.ts";
+import { CARD, cardStyles, type CardPaper } from "./cardStyles.ts";
+import { cardParts, type CardPart } from "./cardParts.ts";
 import { escaped } from "../../measure/escaped.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
 import { WORDS, type Words } from "../canvas/words.ts";
@@ -11,25 +11,39 @@ export function cardPages(
   paper: CardPaper & { readonly title?: string; readonly words?: Words },
 ): string {
   const { perPage, words = WORDS, title = words.card.sheet } = paper;
-  const pages = Array.from({ length: Math.ceil(cards.length / perPage) }, (_, i) =>
-    cards.slice(i * perPage, (i + 1) * perPage),
+  const parts = cards.flatMap((card) => cardParts(card, paper).map((part) => cardHtml(card, part, perPage, words)));
+  const pages = Array.from({ length: Math.ceil(parts.length / perPage) }, (_, i) =>
+    parts.slice(i * perPage, (i + 1) * perPage),
   );
-  const body = pages
-    .map((page) => `<section class="page">${page.map((card) => cardHtml(card, paper)).join("")}</section>`)
-    .join("\n");
+  const body = pages.map((page) => `<section class="page">${page.join("")}</section>`).join("\n");
   return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>${cardStyles(paper)}</style></head><body>\n${body}\n</body></html>\n`;
 }
 
-function cardHtml(card: CutCard, paper: CardPaper): string {
-  const { mark, title, counts, figures, steps, notes, cautions, drawing } = card;
-  const svg = drawing(cardSize(paper).drawing, paper.perPage === 4);
+/** More boxes than this have no room: how many are done is then written by hand. */
+const MOST_BOXES = 20;
+
+function cardHtml(
+  { mark, title, counts, figures, job, cautions, keyPlan }: CutCard,
+  { svg, steps, start, notes, size }: CardPart,
+  perPage: CardPaper["perPage"],
+  words: Words,
+): string {
   const items = (texts: readonly string[]) => texts.map((text) => `<li>${escaped(nonBreaking(text))}</li>`).join("");
-  const values =
-    figures.length === 0
-      ? ""
-      : `<dl>${figures.map(({ name, value }) => `<div><dt>${escaped(name)}</dt><dd>${escaped(value)}</dd></div>`).join("")}</dl>`;
+  const shown = svg === null ? [] : figures;
+  const values = shown
+    .map(({ name, value }) => `<div><dt>${escaped(name)}</dt><dd>${escaped(value)}</dd></div>`)
+    .join("");
+  const all = counts.reduce((sum, { count }) => sum + count, 0);
+  // Ticked on the first card only.
+  const boxes = (count: number) => (all <= MOST_BOXES && svg !== null ? ` ${"<i></i>".repeat(count)}` : "");
+  const ticks = [
+    ...counts.map(({ name, count }) => `<b>${count} ${escaped(name)}</b>${boxes(count)}`),
+    ...(all <= MOST_BOXES || svg === null ? [] : [escaped(words.card.done)]),
+  ];
   return (
-    `<article class="card" data-piece="${escaped(mark)}"><header><h2>${escaped(mark)}</h2><p>${escaped(title)}</p><p class="counts">${escaped(counts)}</p></header>${values}` +
-    `<div class="work">${svg}<div style="font-size:${stepSize(card, svg, paper)}px"><ol>${items(steps)}</ol>${notes.length === 0 ? "" : `<ul>${items(notes)}</ul>`}</div></div><p class="cautions">${escaped(nonBreaking(cautions))}</p></article>`
+    `<article class="card" data-piece="${escaped(mark)}"><header><h2>${escaped(mark)}</h2><p>${escaped(svg === null ? words.card.goesOn(title) : title)}</p>${keyPlan(CARD[perPage].key)}</header>` +
+    `<p class="counts">${ticks.map((tick) => `<span>${tick}</span>`).join("")}</p>${values === "" ? "" : `<dl>${values}</dl>`}` +
+    `<div class="work">${svg ?? ""}<div style="font-size:${size}px">${steps.length === 0 ? "" : `<ol start="${start}">${items(steps)}</ol>`}${notes.length === 0 ? "" : `<ul>${items(notes)}</ul>`}</div></div>` +
+    `<p class="cautions">${escaped(nonBreaking(`${job} ${cautions}`))}</p></article>`
   );
 }

@@ -26,7 +26,7 @@ interface Text {
  * Black on white whatever the sheet's colors are, because it is drawn for print. Gives its height in pixels too.
  */
 export function cardPicture(
-  { mark, title, counts, figures, steps, notes, cautions, drawing }: CutCard,
+  { mark, title, counts, figures, steps, notes, job, cautions, drawing }: CutCard,
   width: number,
 ): { readonly svg: string; readonly height: number } {
   const texts: Text[] = [];
@@ -37,10 +37,11 @@ export function cardPicture(
     for (const line of wrapped(text, size, right - left))
       texts.push({ x: left, y: (y += Math.ceil(size * 1.3)), text: line, size });
   };
+  const counted = countsText(counts);
   texts.push({ x: EDGE, y, text: mark, size: SIZES.mark, bold: true });
   const beside = EDGE + textWidth(mark, SIZES.mark * BOLD) + 10;
-  const room = right - beside - textWidth(counts, SIZES.text * BOLD) - 10;
-  texts.push({ x: right, y, text: counts, size: SIZES.text, bold: true, right: true });
+  const room = right - beside - textWidth(counted, SIZES.text * BOLD) - 10;
+  texts.push({ x: right, y, text: counted, size: SIZES.text, bold: true, right: true });
   // A long title takes the line over the counts as well, never more than the name is high.
   const heading = wrapped(title, SIZES.text, room);
   heading.forEach((line, i) =>
@@ -72,10 +73,10 @@ export function cardPicture(
     lines(note, SIZES.text, EDGE + INDENT);
   }
   const rule = (y += 8);
-  lines(cautions, SIZES.small, EDGE);
+  lines(`${job} ${cautions}`, SIZES.small, EDGE);
   const height = Math.ceil(y + EDGE);
   const { ink, paper } = THEMES.print;
-  const name = escaped(`${mark} ${title}: ${counts}`);
+  const name = escaped(`${mark} ${title}: ${counted}`);
   const description = escaped(
     [...figures.map((figure) => `${figure.name} ${figure.value}.`), ...steps, ...notes].join(" "),
   );
@@ -87,6 +88,10 @@ export function cardPicture(
       `<line x1="${EDGE}" y1="${rule}" x2="${right}" y2="${rule}" style="stroke:${ink}"/><g style="fill:${ink}">${texts.map(textSvg).join("")}</g></svg>`,
   };
 }
+
+/** How many to cut: "4 left, 4 right". */
+export const countsText = (counts: CutCard["counts"]): string =>
+  counts.map(({ name, count }) => `${count} ${name}`).join(", ");
 
 /** Bold letters are wider, as on every drawing. */
 const BOLD = 1.08;

@@ -1,65 +1,100 @@
 import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
-import { sideName, type Piece } from "../../roof/frame/piece.ts";
-import type { CardOptions } from "./cardOptions.ts";
-import { boardStep } from "../canvas/boardStep.ts";
+import { placedBoards } from "../../roof/frame/placedBoards.ts";
+import { sideName, type Piece, type SideName } from "../../roof/frame/piece.ts";
+import { jackTape } from "../../roof/members/jack.ts";
+import type { DrawingOptions } from "../canvas/canvas.ts";
+import { figure } from "../canvas/figure.ts";
+import { WORDS, type Words } from "../canvas/words.ts";
+import { drawEnds } from "../views/drawEnds.ts";
 import { drawHip } from "../views/drawHip.ts";
 import { drawJack } from "../views/drawJack.ts";
 import { drawPair } from "../views/drawPair.ts";
 import { drawRidge } from "../views/drawRidge.ts";
-import { figure } from "../canvas/figure.ts";
-import { hipSteps } from "../views/hipSteps.ts";
-import { sawText } from "./sawText.ts";
-import type { DrawingOptions } from "../canvas/canvas.ts";
-import { WORDS, type Words } from "../canvas/words.ts";
+import { boardStep } from "./boardStep.ts";
+import { brokenHipSteps } from "./brokenHipSteps.ts";
+import type { CardOptions } from "./cardOptions.ts";
+import { drawKeyPlan } from "./drawKeyPlan.ts";
+import { hipSteps } from "./hipSteps.ts";
+import { rafterSteps } from "./rafterSteps.ts";
+import { isSlanted, slantedSteps } from "./slantedSteps.ts";
+import { valleySteps } from "./valleySteps.ts";
+import { wingRidgeSteps } from "./wingRidgeSteps.ts";
 
 /** What goes on one card, nailed up beside the saw. */
 export interface CutCard {
+  /** The marks of all pieces that are this board: "C, K, KE". */
   readonly mark: string;
   readonly title: string;
-  /** How many of which hand: "4 left, 4 right". */
-  readonly counts: string;
+  /** How many to cut of which hand, each a box to tick. */
+  readonly counts: readonly { readonly name: string; readonly count: number }[];
   /** The figures that are read from a step away. */
   readonly figures: readonly { readonly name: string; readonly value: string }[];
   /** What to do, in order. */
   readonly steps: readonly string[];
   /** What else to know of the piece, each a sentence of its own. */
   readonly notes: readonly string[];
+  /** The job and its roof, the day and the stamp, and which card of how many this is. */
+  readonly job: string;
   readonly cautions: string;
   /** Black and white, for a width in pixels; brief where the card is small. */
   drawing(width: number, brief: boolean): string;
+  /** The whole roof, very small, with these pieces in black. */
+  keyPlan(width: number): string;
 }
 
-/** One card for each distinct piece, and a second for a hip with the marks of its jacks. */
+/** One card for each distinct board, and a second for a hip with the marks of its jacks. */
 export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOptions): readonly CutCard[] {
-  const { words = WORDS, length } = options;
+  const { words = WORDS, length, packet } = options;
+  const { card: said } = words;
   const { near, far } = hipsIn(frame)[0]!;
+  const { spec } = frame;
   // Cards of two roofs may hang at one saw.
-  const cautions = `${words.card.roof(length(frame.spec.span), length(frame.spec.length), figure(near.pitch * 12), figure(far.pitch * 12))} ${words.card.cautions}`;
-  return pieces.flatMap((piece) => {
-    const draw = (width: number, brief: boolean): DrawingOptions => ({ width, length, words, theme: "print", brief });
-    const card = (drawing: CutCard["drawing"], steps: readonly string[]): CutCard => ({
-      mark: piece.mark,
-      title: [
-        words.card.members[piece.member],
-        ...(piece.planes.length === 0 ? [] : [words.card.sides[sideName(piece.planes)]]),
-      ].join(", "),
-      counts: countsText(piece, words),
+  const roof = said.roof(length(spec.span), length(spec.length), figure(near.pitch * 12), figure(far.pitch * 12));
+  const boards = placedBoards(frame, pieces);
+  const cards = boardsAlike(pieces).flatMap((own) => {
+    const [piece] = own as [Piece, ...Piece[]];
+    const draw = (width: number, brief = false): DrawingOptions => ({ width, length, words, theme: "print", brief });
+    const marks = new Set(own.map(({ mark }) => mark));
+    const members = [...new Set(own.map(({ member }) => said.members[member]))];
+    const planes = own.flatMap((one) => one.planes);
+    const card = (drawing: CutCard["drawing"], steps: readonly string[]): Omit<CutCard, "job"> => ({
+      mark: [...marks].join(", "),
+      title: [...members, ...(planes.length === 0 || own.length > 1 ? [] : [sideText(sideName(planes), words)])].join(
+        ", ",
+      ),
+      counts: countsOf(own, words),
       figures: figuresOf(piece, options),
       steps,
-      notes: options.notes?.(piece) ?? [],
-      cautions,
+      notes: own.flatMap((one) =>
+        (options.notes?.(one) ?? []).map((note) => (own.length === 1 ? note : said.noteOf(one.mark, note))),
+      ),
+      cautions: said.cautions,
       drawing,
+      keyPlan: (width) => drawKeyPlan(boards, marks, draw(width)),
     });
+    const ends = (steps: typeof valleySteps) =>
+      card(
+        (...size) => drawEnds(frame, piece, draw(...size)),
+        [
+          boardStep(own, options),
+          ...steps(spec.unit, piece, options),
+          ...(piece.left > 0 && piece.right > 0 ? [said.mirror] : []),
+        ],
+      );
     switch (piece.member) {
       case "ridge":
         return [
           card(
-            (...size) => drawRidge(frame, piece, draw(...size)),
+            // A point at its inner end is not to be seen from the side.
+            (...size) =>
+              piece.head.tilts.length > 0
+                ? drawEnds(frame, piece, draw(...size))
+                : drawRidge(frame, piece, draw(...size)),
             [
-              boardStep(frame, piece, options),
-              words.card.ridge(length(piece.longPoint)),
-              words.card.ridgeSides,
-              ...(frame.spec.hipHead === "king commons" ? [] : [words.card.ridgeHips]),
+              boardStep(own, options),
+              ...wingRidgeSteps(spec.unit, piece, options),
+              said.ridgeSides,
+              ...(spec.hipHead === "king commons" ? [] : [said.ridgeHips]),
             ],
           ),
         ];
@@ -68,51 +103,79 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
           (...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts" }),
           hipSteps(frame, piece, options),
         );
-        const marks = card(
+        const jacks = card(
           (...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks" }),
-          [words.card.marks, ...(piece.plain > 0 ? [] : [words.card.mirror])],
+          [said.marks, ...(piece.plain > 0 ? [] : [said.mirror])],
         );
-        return [cuts, { ...marks, title: `${marks.title}: ${words.card.marksTitle}`, notes: [], figures: [] }];
+        return [cuts, { ...jacks, title: `${jacks.title}, ${said.marksTitle}`, notes: [], figures: [] }];
       }
+      case "valley":
+        return [ends(valleySteps)];
+      case "broken hip":
+        return [ends(brokenHipSteps)];
       default:
+        if (isSlanted(piece)) return [ends(slantedSteps)];
         return [
           card(
             (...size) => (piece.plain > 0 ? drawJack(piece, "plain", draw(...size)) : drawPair(piece, draw(...size))),
-            rafterSteps(frame, piece, options),
+            rafterSteps(spec.unit, own, options),
           ),
         ];
     }
   });
+  return cards.map((card, i) => ({
+    ...card,
+    job: [...(packet ? [said.packet(packet)] : []), roof, said.number(i + 1, cards.length)].join(" "),
+  }));
 }
 
-function countsText({ left, right, plain }: Piece, words: Words): string {
+/** Pieces that are one board, as commons and king commons often are, together: a crew cuts them in one go. */
+function boardsAlike(pieces: readonly Piece[]): Piece[][] {
+  const groups = new Map<string, Piece[]>();
+  for (const piece of pieces) {
+    const { member, plain, section, slope, overhang, heel, headCut, longPoint } = piece;
+    const figures = [slope, overhang, heel, headCut, longPoint].map((value) => value.toFixed(6));
+    const rafter = plain > 0 && member !== "hip" && member !== "ridge";
+    const key = rafter ? [section.name, ...figures].join(" ") : piece.mark;
+    groups.set(key, [...(groups.get(key) ?? []), piece]);
+  }
+  return [...groups.values()];
+}
+
+function countsOf(own: readonly Piece[], words: Words): CutCard["counts"] {
   const { counts } = words.card;
-  return plain > 0 ? `${plain} ${counts.plain}` : `${left} ${counts.left}, ${right} ${counts.right}`;
+  const [{ left, right, plain }] = own as [Piece, ...Piece[]];
+  if (own.length > 1) return own.map((piece) => ({ name: piece.mark, count: piece.plain }));
+  if (plain > 0) return [{ name: counts.plain, count: plain }];
+  return [
+    { name: counts.left, count: left },
+    { name: counts.right, count: right },
+  ];
 }
 
 function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCard["figures"] {
-  if (piece.member === "ridge") return [{ name: words.card.boardLength, value: length(piece.longPoint) }];
-  if (piece.tape === null) return [{ name: words.card.toHead, value: length(piece.longPoint) }];
-  const [name, check] =
-    piece.head.tilts.length > 0
-      ? [words.longPoint, words.card.checkTape]
-      : [words.card.toHead, words.card.checkTapeHead];
+  const { card } = words;
+  const { member, longPoint, slope, longRun, heel, head } = piece;
+  if (member === "ridge") return [{ name: card.boardLength, value: length(longPoint) }];
+  if (isSlanted(piece))
+    return [
+      { name: words.longPoint, value: length(longPoint) },
+      ...(longPoint - piece.shortPoint > 1e-9 ? [{ name: words.shortPoint, value: length(piece.shortPoint) }] : []),
+    ];
+  if (member === "valley" || member === "broken hip") return [{ name: card.toHead, value: length(longPoint) }];
+  if (piece.tape === null)
+    return [
+      { name: card.toHead, value: length(longPoint) },
+      { name: card.checkTapeHip, value: length(jackTape(slope, longRun, heel)) },
+    ];
+  const [name, check] = head.tilts.length > 0 ? [words.longPoint, card.checkTape] : [card.toHead, card.checkTapeHead];
   return [
-    { name, value: length(piece.longPoint) },
+    { name, value: length(longPoint) },
     { name: check, value: length(piece.tape) },
   ];
 }
 
-function rafterSteps(frame: Frame, piece: Piece, options: CardOptions): string[] {
-  const { length, words = WORDS } = options;
-  const { card } = words;
-  const handed = piece.head.tilts.length > 0;
-  const rise = figure(piece.slope * 12);
-  return [
-    boardStep(frame, piece, options),
-    handed ? card.headJack(rise, "12", sawText(piece.head.tilts[0]!, words)) : card.head(rise, "12"),
-    handed ? card.hook(length(piece.longPoint)) : card.hookHead(length(piece.longPoint)),
-    `${handed ? `${card.tiltBack} ` : ""}${card.seat(length(piece.heel), length(piece.seat))}`,
-    piece.tail > 0 ? card.tail(length(piece.tail), length(piece.overhang)) : card.noTail,
-  ];
+/** The planes that a piece stands on, in words; a wing's by its name. */
+function sideText(side: SideName, { card: { sides } }: Words): string {
+  return side === "Main" || side === "End" || side === "Both" ? sides[side] : side;
 }

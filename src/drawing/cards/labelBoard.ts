@@ -23,7 +23,7 @@ interface BoardLabel extends TextStyle {
 export function labelBoard(
   canvas: Canvas,
   view: View,
-  board: PlacedBoard,
+  board: Pick<PlacedBoard, "piece" | "hand" | "from" | "to">,
   { opening, onEdges = false, ...style }: BoardLabel = {},
 ): boolean {
   const text = labelOf(board, canvas.words);

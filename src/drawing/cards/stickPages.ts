@@ -1,5 +1,6 @@
 import { PAPERS } from "./cardStyles.ts";
 import { drawSticks, type Stick } from "./drawSticks.ts";
+import type { Packet } from "./cardOptions.ts";
 import { escaped } from "../../measure/escaped.ts";
 import type { DrawingOptions } from "../canvas/canvas.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
@@ -8,6 +9,7 @@ import { WORDS } from "../canvas/words.ts";
 export interface StickPaper extends Pick<DrawingOptions, "length" | "words"> {
   readonly paper: keyof typeof PAPERS;
   readonly title?: string;
+  readonly packet?: Packet;
   /** What is to be known besides, such as where a ridge is joined. */
   readonly notes?: readonly string[];
 }
@@ -19,7 +21,7 @@ const PIXELS = 96;
 /** A whole printable document of boards and what is cut out of them, as HTML text that needs nothing else; no board is parted by the end of a page. */
 export function stickPages(
   sticks: readonly Stick[],
-  { paper, length, words = WORDS, title = words.sticks.title, notes = [] }: StickPaper,
+  { paper, length, words = WORDS, title = words.sticks.title, notes = [], packet }: StickPaper,
 ): string {
   const page = PAPERS[paper];
   const width = Math.floor((page.width - 2 * EDGE) * PIXELS);
@@ -28,7 +30,7 @@ export function stickPages(
     (stick) =>
       `<figure>${drawSticks([stick], { width, length, words, theme: "print", brief: true, longest })}</figure>`,
   );
-  const texts = [words.sticks.key, words.handSeen, ...notes]
+  const texts = [...(packet ? [words.card.packet(packet)] : []), words.sticks.key, words.handSeen, ...notes]
     .map((text) => `<p>${escaped(nonBreaking(text))}</p>`)
     .join("");
   return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>@page{size:${page.width}in ${page.height}in;margin:${EDGE}in}

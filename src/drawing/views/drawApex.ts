@@ -31,7 +31,7 @@ function drawOne(canvas: Canvas, one: RoofCase & { readonly end: "hip" | "gable"
   const ridge = ridgeIn(one.frame);
   const past = ridge ? endReach(ridge.tail, 0) : spec.rafter.thickness / 2;
   const face = ridge?.near.face ?? 0;
-  const apex = { x: corner.x + (one.end === "gable" ? whole : ends[0].run) * along.x, y: sides[0].run };
+  const apex = { x: corner.x + (one.end === "gable" ? whole : ends[0]!.run) * along.x, y: sides[0].run };
   const { thickness } = spec.rafter;
   const top = canvas.lines([one.title], room, room.top, { bold: true }) + 6;
   const side = size * 1.6;

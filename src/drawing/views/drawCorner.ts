@@ -1,7 +1,9 @@
-import type { Frame } from "../../roof/frame/frame.ts";
+import type { Point } from "../../geometry/point.ts";
+import type { Hip } from "../../roof/frame/bearers.ts";
+import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
 import type { JackRow } from "../../roof/frame/rafterLines.ts";
 import { jacksAlike, type Piece } from "../../roof/frame/piece.ts";
-import { inSpace, placedBoards } from "../../roof/frame/placedBoards.ts";
+import { inSpace, placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { drawReadings } from "../canvas/dimensions.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
 import { boardShape, labelOf } from "../canvas/labelOf.ts";
@@ -12,19 +14,21 @@ import { onCanvas, type View } from "../canvas/view.ts";
 
 /**
  * One corner enlarged: on the plates the marks of a tape hooked at the corner, to each jack's near edge, and on the hip those from
- * the corner's plumb line, squared across. The corner is the one with the main plate on the right for someone outside.
+ * the corner's plumb line, squared across. The corner is one with the main plate on the right for someone outside, where a whole hip stands.
  */
 export function drawCorner(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
   const canvas = new Canvas(options);
   const { size, words, width, lineHeight, length } = canvas;
-  const [main, end] = frame.rows as readonly [JackRow, JackRow];
+  const { hip: own, main, end } = cornerOf(frame);
   const [mainOverhang, endOverhang] = [main.plane.overhang, end.plane.overhang];
   const alike = jacksAlike(pieces);
-  const boards = placedBoards(frame, pieces).filter(({ piece }) => piece.member !== "ridge");
-  const hip = boards.find(({ piece, foot }) => piece.member === "hip" && foot.x === 0 && foot.y === 0)!;
+  const boards = placedBoards(frame, pieces)
+    .filter(({ piece }) => piece.member !== "ridge")
+    .map((board) => turned(board, own));
+  const hip = boards.find(({ piece, foot }) => piece.member === "hip" && near(foot.x, 0) && near(foot.y, 0))!;
   const jacks = boards.filter(({ piece }) => piece.member === "jack");
-  const onMain = jacks.filter(({ foot, hand }) => foot.y === 0 && hand === "right");
-  const onEnd = jacks.filter(({ foot, hand }) => foot.x === 0 && hand === "left");
+  const onMain = jacks.filter(({ foot }) => near(foot.y, 0) && foot.x > 0 && foot.x < main.king);
+  const onEnd = jacks.filter(({ foot }) => near(foot.x, 0) && foot.y > 0 && foot.y < end.king);
   const hipMarks = (face: "left" | "right") =>
     hip.outline.marks
       .filter((mark) => mark.face === face)
@@ -35,8 +39,10 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
 
   const room = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => textWidth(text, size))) + 13;
   const left = room(onEnd.map(({ piece }) => length(piece.foot.mark!)));
-  const right = room(onMain.map(({ piece }) => length(piece.head.mark!)));
-  const above = alike ? 0 : room(onEnd.map(({ piece }) => length(piece.head.mark!)));
+  const upFace = (face: "left" | "right") =>
+    hip.outline.marks.filter((mark) => mark.face === face).map(({ at }) => length(at));
+  const right = room(upFace("right"));
+  const above = alike ? 0 : room(upFace("left"));
   const below = room(onMain.map(({ piece }) => length(piece.foot.mark!)));
   const air = 2 * frame.spec.rafter.thickness;
   const reach = { x: main.king + air, y: end.king + air };
@@ -94,4 +100,38 @@ export function drawCorner(frame: Frame, pieces: readonly Piece[], options: Draw
     words.corner,
     `${words.corner}. ${[...onMain, ...onEnd].map((board) => `${labelOf(board, words)}: ${words.plate} ${length(board.piece.foot.mark!)}, ${words.hipMarks} ${length(board.piece.head.mark!)}`).join("; ")}.`,
   );
+}
+
+/** Of a length: what the last bits of a double are. */
+const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+
+/** A hip that stands whole over a corner, with the main plate on its right if there is one, and the jacks on its two sides. */
+function cornerOf(frame: Frame): { readonly hip: Hip; readonly main: JackRow; readonly end: JackRow } {
+  const hips = hipsIn(frame).filter(({ start }) => start === 0);
+  const hip = hips.find(({ hand }) => hand === "right") ?? hips[0] ?? hipsIn(frame)[0]!;
+  const rows = frame.rows.filter((row) => row.hip === hip);
+  return {
+    hip,
+    main: rows.find(({ plane }) => plane === hip.near.plane)!,
+    end: rows.find(({ plane }) => plane === hip.far.plane)!,
+  };
+}
+
+/** A board in the plan of a corner: x runs from it along the main plate, y along the end plate. */
+function turned(board: PlacedBoard, { foot, near, far, hand }: Hip): PlacedBoard {
+  const way = hand === "right" ? 1 : -1;
+  const [along, up] = [near.plane.right, far.plane.right];
+  const direction = ({ x, y }: Point): Point => ({
+    x: way * (x * along.x + y * along.y),
+    y: -way * (x * up.x + y * up.y),
+  });
+  const at = ({ x, y }: Point): Point => direction({ x: x - foot.x, y: y - foot.y });
+  return {
+    ...board,
+    foot: at(board.foot),
+    heading: direction(board.heading),
+    from: at(board.from),
+    to: at(board.to),
+    plan: board.plan.map(at),
+  };
 }

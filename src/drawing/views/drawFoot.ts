@@ -9,9 +9,9 @@ import { onCanvas, type View } from "../canvas/view.ts";
 /**
  * A rafter's foot as it stands on the plate: seat, heel, notch and tail, plumb lines plumb. Gives where the view ends.
  *
- * What has no dimension line is said in words under it, or in a column beside. A hip is drawn where it crosses the corner, in the plumb section on its own line.
+ * What has no dimension line is said in words under it. On a brief drawing there are no figures: the card's steps say them. A hip is drawn where it crosses the corner, in the plumb section on its own line.
  */
-export function drawFoot(canvas: Canvas, shown: Shown, room: Room, facts?: Room): number {
+export function drawFoot(canvas: Canvas, shown: Shown, room: Room): number {
   const { piece, hand, outline } = shown;
   const { words, length, size } = canvas;
   const { polygon, points } = piece.member === "hip" ? outline.middle : outline[outline.longFace];
@@ -26,7 +26,7 @@ export function drawFoot(canvas: Canvas, shown: Shown, room: Room, facts?: Room)
   const from = place(tip!).x;
   const scale = Math.min(
     (room.right - room.left - 2 * size) / (beyond - from),
-    (canvas.brief ? 6.5 * size : Math.max(14 * size, 0.42 * (room.right - room.left))) / (low - high),
+    (canvas.brief ? 4.5 * size : Math.max(14 * size, 0.42 * (room.right - room.left))) / (low - high),
   );
   const top = room.top + (canvas.brief ? 2 : canvas.lineHeight);
   const flat = (a: number, b: number, name: string, value: number): Dimension => ({
@@ -61,19 +61,19 @@ export function drawFoot(canvas: Canvas, shown: Shown, room: Room, facts?: Room)
     .find((place) => canvas.isClear(place, words.plate, plateStyle));
   if (plateAt) canvas.text(plateAt, words.plate, plateStyle);
   if (!canvas.brief) canvas.text({ x: room.left, y: room.top + size }, words.foot, { anchor: "start", color: "faint" });
+  if (canvas.brief) return Math.max(bottom, (plateAt?.y ?? 0) + 0.3 * size) + 4;
   const dimensions = [
     flat(0, piece.seat, words.seat, piece.seat),
     ...(piece.overhang > 0 ? [flat(from, 0, words.overhang, piece.overhang)] : []),
   ];
   const done = drawDimensions(canvas, dimensions, { way: "down", at: bottom + 2, object: bottom, ...reach(room) });
   canvas.line([at(plate!), seatCorner], "accent");
-  // A hip's card gives the square's figures, and has no room for the angle too.
   const texts = [
     ...(writeHeel(canvas, shown, at(plate!), seatCorner, room) ? [] : [heelText(canvas, piece)]),
     `${words.notch} ${length(piece.notch)}`,
-    ...(canvas.brief && piece.member === "hip" ? [] : [`${words.plumbCut} ${angleText(piece.headCut)}`]),
+    `${words.plumbCut} ${angleText(piece.headCut)}`,
   ];
-  return facts ? Math.max(done, canvas.lines(texts, facts, facts.top)) + 4 : canvas.lines(texts, room, done) + 4;
+  return canvas.lines(texts, room, done) + 4;
 }
 
 const heelText = ({ words, length }: Canvas, { heel }: Piece): string => `${words.heel} ${length(heel)}`;

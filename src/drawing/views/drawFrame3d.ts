@@ -5,7 +5,7 @@ import type { Outline } from "../../roof/frame/outline.ts";
 import { outlineFace, type OutlineFace, type PointName } from "../../roof/frame/outlineFace.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { inSpace, placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
-import { labelOf } from "../canvas/labelOf.ts";
+import { colorOf, labelOf } from "../canvas/labelOf.ts";
 import { painterOrder, type Side } from "../../geometry/painterOrder.ts";
 import { Canvas, type BoardShape, type DrawingOptions } from "../canvas/canvas.ts";
 import type { View } from "../canvas/view.ts";
@@ -89,8 +89,9 @@ function sidesOf(board: PlacedBoard, sections: readonly OutlineFace[]): Side[] {
 }
 
 /** The sides that face the reader and are large enough to be seen. */
-function shapesOf({ piece, hand }: PlacedBoard, sides: readonly Side[], least: number): BoardShape[] {
-  const color = piece.member === "jack" ? "accent" : "ink";
+function shapesOf(board: PlacedBoard, sides: readonly Side[], least: number): BoardShape[] {
+  const { piece, hand } = board;
+  const color = colorOf(board);
   return sides
     .map(({ corners }) => corners.map(projected))
     .filter((polygon) => doubleArea(polygon) > least)
@@ -127,12 +128,7 @@ function writeFeet(canvas: Canvas, view: View, nearest: readonly PlacedBoard[]):
           ? { x: foot.x - 4, y: foot.y + canvas.size * 0.6 + down }
           : { x: foot.x, y: foot.y + canvas.size + 3 + down },
       );
-      const place = canvas.label(
-        places,
-        text,
-        { anchor: aside ? "end" : "middle", color: board.piece.member === "jack" ? "accent" : "ink" },
-        first,
-      );
+      const place = canvas.label(places, text, { anchor: aside ? "end" : "middle", color: colorOf(board) }, first);
       if (!place) continue;
       shown.add(text);
       known.add(board.piece.mark);

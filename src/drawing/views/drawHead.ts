@@ -32,10 +32,11 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
   });
   const short = [leftFace, rightFace].map(({ points }) => farthest - points.head!.x).filter((step) => step * scale > 1);
   // Faces that are alike differ by what a double loses.
-  const steps = short
-    .filter((step, i) => i === 0 || Math.abs(step - short[0]!) * scale > 0.01)
-    .map((step) => along(farthest - step, farthest));
-  const top = room.top + (canvas.brief ? 0 : lineHeight) + dimensionDepth(steps, size, reach(room)) + 4;
+  const steps = short.filter((step, i) => i === 0 || Math.abs(step - short[0]!) * scale > 0.01);
+  // A small drawing has no room for a dimension over the head of a jack.
+  const inWords = canvas.brief && piece.head.tilts.length === 1;
+  const dimensions = inWords ? [] : steps.map((step) => along(farthest - step, farthest));
+  const top = room.top + (canvas.brief ? 0 : lineHeight) + dimensionDepth(dimensions, size, reach(room)) + 4;
   // Turned about its line for the hand that is seen from the other side: the face shown stays towards the reader.
   const turned = (point: Point): Point => ({ x: point.x, y: flip ? -point.y : point.y });
   const upper = Math.max(...edge.map((point) => turned(point).y));
@@ -53,7 +54,7 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
     top: top - 1,
     bottom: bottom + 1,
   });
-  drawDimensions(canvas, steps, { way: "up", at: top - 2, object: top, ...reach(room) });
+  drawDimensions(canvas, dimensions, { way: "up", at: top - 2, object: top, ...reach(room) });
   const points = edge.filter(({ x }) => x >= nearest - 1e-9 * Math.abs(nearest)).map(at);
   canvas.line(points, "accent");
   let line = bottom + 2;
@@ -78,8 +79,14 @@ export function drawHead(canvas: Canvas, shown: Shown, room: Room): number {
     canvas.text({ x: shortPoint.x - out * 4, y: shortPoint.y + size + 1 }, words.shortPointShort, {
       anchor: flip ? "start" : "end",
     });
-    line = canvas.lines([words.longPointFace[hand]], room, line, { bold: true });
+    if (!canvas.brief) line = canvas.lines([words.longPointFace[hand]], room, line, { bold: true });
   }
+  if (inWords)
+    line = canvas.lines(
+      steps.map((step) => words.shortBack(length(step))),
+      room,
+      line,
+    );
   // A card says the angles in its steps.
   if (canvas.brief && piece.head.tilts.length > 0) return line + 4;
   const tilts =

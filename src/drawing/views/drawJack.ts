@@ -15,29 +15,25 @@ export function drawJack(piece: Piece, hand: Hand, options: DrawingOptions): str
   const canvas = new Canvas(options);
   const { width, words } = canvas;
   const shown: Shown = { piece, hand, outline: rafterOutline(piece, hand) };
-  const below = drawSide(canvas, shown, { left: 0, right: width, top: 2 }) + 8;
-  // The head stands under the head: at the side to which it points.
-  const flip = hand === "left";
-  // A square head need not be shown on a card: what is said of the foot stands there, and takes less room.
+  // On a small card its figures and steps say what the side would show, and a square head needs no drawing.
+  const below = canvas.brief ? 0 : drawSide(canvas, shown, { left: 0, right: width, top: 2 }) + 8;
   const square = canvas.brief && piece.head.tilts.length === 0;
-  const half = width * (square ? (flip ? 0.36 : 0.64) : 0.5);
-  const [head, foot] =
-    width < WIDE
-      ? [
-          { left: 0, right: width },
-          { left: 0, right: width },
-        ]
-      : flip
-        ? [
-            { left: 0, right: half - 6 },
-            { left: half + 6, right: width },
-          ]
-        : [
-            { left: half + 6, right: width },
-            { left: 0, right: half - 6 },
-          ];
-  const footEnd = drawFoot(canvas, shown, { ...foot!, top: below }, square ? { ...head!, top: below } : undefined);
-  const headEnd = square ? footEnd : drawHead(canvas, shown, { ...head!, top: width < WIDE ? footEnd + 6 : below });
+  const wide = width >= WIDE && !square;
+  // The head stands under the head: at the side to which it points.
+  const halves = [
+    { left: 0, right: width / 2 - 6 },
+    { left: width / 2 + 6, right: width },
+  ];
+  const [head, foot] = !wide
+    ? [
+        { left: 0, right: width },
+        { left: 0, right: width },
+      ]
+    : hand === "left"
+      ? halves
+      : halves.reverse();
+  const footEnd = drawFoot(canvas, shown, { ...foot!, top: below });
+  const headEnd = square ? footEnd : drawHead(canvas, shown, { ...head!, top: wide ? below : footEnd + 6 });
   const {
     longPoint,
     tape,

@@ -2,9 +2,12 @@ import type { Point } from "../../geometry/point.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
-import { bays } from "./bays.ts";
-import { dimensionDepth, drawDimensions, type Dimension } from "../canvas/dimensions.ts";
-import { boardShape, labelOf } from "../canvas/labelOf.ts";
+import { dimensionDepth, drawDimensions } from "../canvas/dimensions.ts";
+import { boardShape, colorOf, isBearer, labelOf } from "../canvas/labelOf.ts";
+import { boxAround } from "../canvas/segment.ts";
+import { labelBoard } from "../cards/labelBoard.ts";
+import { planChains } from "./planChains.ts";
+import { roofRing } from "./roofRing.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { onCanvas, type View } from "../canvas/view.ts";
@@ -12,55 +15,71 @@ import { onCanvas, type View } from "../canvas/view.ts";
 /** Thinner than this in pixels, a filled board does not differ from a hollow one, and only the letters tell the hands. */
 const TELLS = 2.5;
 
-/** The whole framing plan: every member to scale with its mark and hand, bays and overall sizes. */
+/** The whole framing plan, front at the bottom: every member to scale with its mark and hand, bays, wings and overall sizes. */
 export function drawPlan(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
   const canvas = new Canvas(options);
   const { size, words, width } = canvas;
   const boards = placedBoards(frame, pieces);
-  const { length, span } = frame.spec;
-  const { west, east, side } = overhangsOf(frame);
-  const across = length + west + east;
-  const feet = boards.filter(({ piece }) => piece.member !== "ridge" && piece.member !== "hip");
-  const longest = Math.max(...feet.map((board) => textWidth(labelOf(board, words), size)));
+  const { length, span, ends } = frame.spec;
+  const eavesRing = roofRing(frame, "eaves");
+  const { left: least, right: most, top: low, bottom: high } = boxAround(eavesRing);
+  const rafters = boards.filter(({ piece }) => !isBearer(piece.member));
+  const longest = Math.max(...rafters.filter(isOutside).map((board) => textWidth(labelOf(board, words), size)));
 
-  const { ends } = frame.spec;
   const [before, right] = [ends !== "gable and hip", ends !== "hip and gable"].map((hip) =>
     hip ? longest + 8 : 8,
   ) as [number, number];
   // The room that dimensions take depends on the scale, and the scale on that room: rounds follow until what is drawn has the room it takes.
   let plan = laidOut(0);
   while (plan.needs > plan.given) plan = laidOut(plan.needs);
-  const { view, left, depth, eaves, upright, main, end, beside } = plan;
+  const { view, left, top, depth, eaves, upright, under, over, end, beside } = plan;
 
   function laidOut(given: number) {
     const left = before + given;
-    const scale = (width - left - right) / across;
-    const { main, end } = chainsOf(canvas, boards, frame, scale);
-    const upright = Math.min(...spacings(feet)) * scale < longest + 3;
+    const scale = (width - left - right) / (most - least);
+    const chains = planChains(canvas, boards, frame, scale);
+    const upright = Math.min(...spacings(rafters, span)) * scale < longest + 3;
     const depth = upright ? longest + 6 : canvas.lineHeight + 2;
-    const view: View = { name: "plan", scale, x: left + west * scale, y: depth + (span + side) * scale };
-    const eaves = view.y + side * scale;
+    const x = left - least * scale;
+    const over = chains.over.map((one) => ({ ...one, from: one.from + x, to: one.to + x }));
+    const top = over.length === 0 ? 0 : dimensionDepth(over, size, { least: 0, most: width });
+    const view: View = { name: "plan", scale, x, y: top + depth + high * scale };
+    const eaves = view.y - low * scale;
     // No lower than the marks at the feet: under them are the rows of the main plate.
     const beside = { least: 0, most: eaves + depth };
-    const up = end.map((one) => ({ ...one, from: view.y - one.from, to: view.y - one.to }));
-    return { given, needs: dimensionDepth(up, size, beside), view, left, depth, eaves, upright, main, end: up, beside };
+    const end = chains.beside.map((one) => ({ ...one, from: view.y - one.from, to: view.y - one.to }));
+    const under = chains.under.map((one) => ({ ...one, from: one.from + x, to: one.to + x }));
+    return {
+      given,
+      needs: dimensionDepth(end, size, beside),
+      view,
+      left,
+      top,
+      depth,
+      eaves,
+      upright,
+      under,
+      over,
+      end,
+      beside,
+    };
   }
 
   canvas.boards(
     view,
     boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * view.scale >= TELLS)),
   );
-  outlinePlates(canvas, view, frame);
-  writeLabels(canvas, view, feet, upright, size);
-  for (const board of boards)
-    if (board.piece.member === "hip" || board.piece.member === "ridge") writeInside(canvas, view, board, feet);
+  const ring = (points: readonly Point[]) => points.map((point) => onCanvas(view, point));
+  canvas.line(ring(roofRing(frame, "plates")), "faint", "6 3");
+  if (most > length || least < 0 || high > span || low < 0) canvas.line(ring(eavesRing), "faint", "2 2");
+  const missing = writeLabels(canvas, view, rafters, upright);
+  if (frame.blocks.length > 1) writeRest(canvas, view, missing);
+  for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, rafters);
 
   // Extension lines begin beyond the marks, so that none is struck through.
-  let bottom = drawDimensions(
-    canvas,
-    main.map((one) => ({ ...one, from: one.from + view.x, to: one.to + view.x })),
-    { way: "down", at: eaves + depth, object: eaves + depth - 4, least: 0, most: width },
-  );
+  const wide = { least: 0, most: width };
+  let bottom = drawDimensions(canvas, under, { way: "down", at: eaves + depth, object: eaves + depth - 4, ...wide });
+  drawDimensions(canvas, over, { way: "up", at: top, object: top + 4, ...wide });
   drawDimensions(canvas, end, { way: "left", at: left - before, object: left - before, ...beside });
   const tells = frame.spec.rafter.thickness * view.scale >= TELLS;
   bottom = canvas.lines(
@@ -69,78 +88,39 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
     bottom,
     { color: "faint" },
   );
+  const wings = frame.spec.wings.map(
+    (wing) => ` ${words.wing(wing.letter)}: ${options.length(wing.span)} × ${options.length(wing.out)}.`,
+  );
   return canvas.svg(
     bottom + 6,
     words.plan,
-    `${words.plan}: ${options.length(span)} × ${options.length(length)}. ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`,
+    `${words.plan}: ${options.length(span)} × ${options.length(length)}.${wings.join("")} ${pieces.map(({ mark, left: l, right: r, plain }) => `${mark} ×${l + r + plain}`).join(", ")}.`,
   );
 }
 
-/** Bays along a main and an end plate and their overall lengths, in pixels from the corner. */
-function chainsOf(canvas: Canvas, boards: readonly PlacedBoard[], { spec, blocks: [main] }: Frame, scale: number) {
-  const chain = (stations: number[], whole: number) => {
-    // A gable's last pair stands half a board inside the plate line, which is no bay.
-    const ones = bays([0, ...stations, whole])
-      .filter(({ each }) => each > spec.rafter.thickness)
-      .map(({ from, to, count, each }): Dimension => ({
-        from: from * scale,
-        to: to * scale,
-        text: count > 1 ? `${count} ${canvas.words.each} ${canvas.length(each)}` : canvas.length(each),
-      }));
-    return [...ones, { from: 0, to: whole * scale, text: canvas.length(whole) }];
-  };
-  const on = (axis: "x" | "y", plate: number) =>
-    boards
-      .filter(
-        ({ foot, piece }) =>
-          foot[axis === "x" ? "y" : "x"] === plate && piece.member !== "hip" && piece.member !== "ridge",
-      )
-      .map(({ foot }) => foot[axis]);
-  // A hipped end, from which the roof is set out.
-  return { main: chain(on("x", 0), spec.length), end: chain(on("y", main!.ends[0].corner.x), spec.span) };
+/** Its foot is at an eave, where its mark has room outside of the roof. */
+const isOutside = ({ piece }: PlacedBoard): boolean => piece.foot.bearer === null || piece.over;
+
+/** Distances between neighbors on the two long plate lines. */
+function spacings(rafters: readonly PlacedBoard[], span: number): number[] {
+  return [0, span].flatMap((plate) => {
+    const on = rafters
+      .filter(({ foot }) => foot.y === plate)
+      .map(({ foot }) => foot.x)
+      .sort((a, b) => a - b);
+    return on.slice(1).map((x, i) => x - on[i]!);
+  });
 }
 
-/** Distances between neighbors on one plate line. */
-function spacings(feet: readonly PlacedBoard[]): number[] {
-  const main = feet
-    .filter(({ foot }) => foot.y === 0)
-    .map(({ foot }) => foot.x)
-    .sort((a, b) => a - b);
-  return main.slice(1).map((x, i) => x - main[i]!);
-}
-
-/** How far the eaves reach past the plates: at the left and right end where those are hipped, and in front and back. */
-function overhangsOf({ spec: { ends }, blocks: [main] }: Frame): { west: number; east: number; side: number } {
-  const end = main!.ends[0].overhang;
-  return {
-    west: ends === "gable and hip" ? 0 : end,
-    east: ends === "hip and gable" ? 0 : end,
-    side: main!.sides[0].overhang,
-  };
-}
-
-function outlinePlates(canvas: Canvas, view: View, frame: Frame): void {
-  const { length, span } = frame.spec;
-  const { west, east, side } = overhangsOf(frame);
-  const ring = (x0: number, y0: number, x1: number, y1: number) =>
-    [
-      [x0, y0],
-      [x1, y0],
-      [x1, y1],
-      [x0, y1],
-      [x0, y0],
-    ].map(([x, y]) => onCanvas(view, { x: x!, y: y! }));
-  canvas.line(ring(0, 0, length, span), "faint", "6 3");
-  if (side + west + east > 0) canvas.line(ring(-west, -side, length + east, span + side), "faint", "2 2");
-}
-
-/** Marks at the feet: first each mark somewhere, then each with either hand, then all that still have room. */
-function writeLabels(canvas: Canvas, view: View, feet: readonly PlacedBoard[], upright: boolean, size: number): void {
+/** Marks at the feet of those that stand at an eave, along those that stand on a valley. Gives those whose mark is nowhere. First each mark somewhere, then each with either hand, then all that still have room. */
+function writeLabels(canvas: Canvas, view: View, rafters: readonly PlacedBoard[], upright: boolean): PlacedBoard[] {
+  const { size } = canvas;
   const done = new Set<PlacedBoard>();
-  const write = (board: PlacedBoard, text: string): Point | undefined => {
+  const write = (board: PlacedBoard, text: string): Point | boolean | undefined => {
     const { x, y } = onCanvas(view, board.from);
     const { heading } = board;
-    const color = board.piece.member === "jack" ? "accent" : "ink";
+    const color = colorOf(board);
+    if (!isOutside(board)) return labelBoard(canvas, view, board, { color });
     if (heading.x !== 0)
       return canvas.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, {
         anchor: heading.x > 0 ? "end" : "start",
@@ -160,13 +140,49 @@ function writeLabels(canvas: Canvas, view: View, feet: readonly PlacedBoard[], u
     null,
   ]) {
     const shown = new Set(once ? [...done].map(once) : []);
-    for (const board of feet) {
+    for (const board of rafters) {
       if (done.has(board) || (once && shown.has(once(board)))) continue;
       if (!write(board, labelOf(board, canvas.words))) continue;
       done.add(board);
       if (once) shown.add(once(board));
     }
   }
+  const shown = new Set([...done].map(({ piece }) => piece.mark));
+  return rafters.filter(({ piece }) => !shown.has(piece.mark));
+}
+
+/** Marks that have no room at any of their feet: along a board, or beside it. */
+function writeRest(canvas: Canvas, view: View, missing: readonly PlacedBoard[]): void {
+  const shown = new Set<string>();
+  for (const board of missing) {
+    const { mark } = board.piece;
+    if (shown.has(mark)) continue;
+    if (labelBoard(canvas, view, board, { color: colorOf(board), onEdges: true }) || writeAside(canvas, view, board))
+      shown.add(mark);
+  }
+}
+
+/** Directions and distances in pixels at which the mark of a short board is tried, at the end of a leader. */
+const ASIDE = [16, 24, 32, 44, 56].flatMap((away) =>
+  Array.from({ length: 16 }, (_, i) => ({
+    x: away * Math.cos((i * Math.PI) / 8),
+    y: away * Math.sin((i * Math.PI) / 8),
+  })),
+);
+
+/** A mark beside its board, with a leader to the board's middle: whether it had room. */
+function writeAside(canvas: Canvas, view: View, board: PlacedBoard): boolean {
+  const [a, b] = [onCanvas(view, board.from), onCanvas(view, board.to)];
+  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const places = ASIDE.map(({ x, y }) => ({ x: middle.x + x, y: middle.y + y + canvas.size * 0.3 }));
+  const style = { color: colorOf(board) };
+  const text = labelOf(board, canvas.words);
+  const at = canvas.label(places, text, style);
+  if (!at) return false;
+  const { left, right, top, bottom } = canvas.boxOf(at, text, style);
+  const near = (value: number, low: number, high: number) => Math.max(low, Math.min(high, value));
+  canvas.line([middle, { x: near(middle.x, left, right), y: near(middle.y, top, bottom) }], "accent");
+  return true;
 }
 
 /** A hip's or the ridge's mark beside it, where it touches no other member if there is such a place. */

@@ -1,13 +1,13 @@
 import type { IRange, Worksheet } from "@univerjs/core";
 import { BooleanNumber } from "@univerjs/core";
 import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
-import type { Book, BookCell, BookSheet, Line, Print } from "../../xlsx/book.ts";
+import type { Book, BookCell, BookSheet, Line } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { keptIn } from "./workbookTexts.ts";
 import { lookOf } from "./lookStyle.ts";
 import { knownNames } from "./names.ts";
-import { PRINT_KEY } from "./sheetData.ts";
+import { isOwnName, printOf } from "./printSetup.ts";
 
 /** The sheets as they stand, as a book; what a book has no place for is named in `left`. Everything has been calculated before. */
 export function bookOf(sheet: EmbeddedSheet, title: string): { readonly book: Book; readonly left: readonly string[] } {
@@ -17,7 +17,7 @@ export function bookOf(sheet: EmbeddedSheet, title: string): { readonly book: Bo
     .getSheets()
     .map((worksheet) => sheetOf(sheet, worksheet, left));
   const { all, ofBook } = knownNames(sheet);
-  if (all.length > ofBook.length) left.add("names that one sheet has for itself");
+  if (all.filter(isOwnName).length > ofBook.filter(isOwnName).length) left.add("names that one sheet has for itself");
   const kept = keptIn(sheet.workbook.getWorkbook());
   return {
     book: { title, sheets, ...(ofBook.length > 0 && { names: ofBook }), ...(Object.keys(kept).length > 0 && { kept }) },
@@ -26,10 +26,10 @@ export function bookOf(sheet: EmbeddedSheet, title: string): { readonly book: Bo
 }
 
 function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): BookSheet {
-  const { freeze, custom, mergeData, columnData, rowData } = worksheet.getConfig();
+  const { freeze, mergeData, columnData, rowData, tabColor } = worksheet.getConfig();
   const columns = linesOf(columnData, "w");
   const heights = new Map(linesOf(rowData, "h").flatMap((line, row) => (line ? [[row, line] as const] : [])));
-  const print = custom?.[PRINT_KEY] as Print | undefined;
+  const print = printOf(sheet, worksheet);
   return {
     name: worksheet.getName(),
     rows: rowsOf(sheet, worksheet, left),
@@ -46,6 +46,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     ...(freeze.ySplit > 0 && { frozenRows: freeze.ySplit }),
     ...(freeze.xSplit > 0 && { frozenColumns: freeze.xSplit }),
     ...(worksheet.isSheetHidden() === BooleanNumber.TRUE && { hidden: true }),
+    ...(tabColor && { tab: tabColor }),
     ...(print && { print }),
   };
 }

@@ -15,6 +15,8 @@ export interface Cells {
   emptyAt(row: number, column: number): boolean;
   /** Every cell with content of its own, by rows. */
   filled(): { row: number; column: number }[];
+  /** Every cell in which something is seen, spilled cells included, by rows. */
+  shown(): { row: number; column: number }[];
 }
 
 export function cells({ univer, workbook }: EmbeddedSheet, worksheet: Worksheet): Cells {
@@ -53,6 +55,15 @@ export function cells({ univer, workbook }: EmbeddedSheet, worksheet: Worksheet)
       const found: { row: number; column: number }[] = [];
       matrix.forValue((row, column) => void (contentAt(row, column) !== "" && found.push({ row, column })));
       return found;
+    },
+    shown() {
+      const found = new Map<string, { row: number; column: number }>();
+      const add = (row: number, column: number) => void found.set(`${row}/${column}`, { row, column });
+      matrix.forValue((row, column) => void (contentAt(row, column) !== "" && add(row, column)));
+      for (const [row, line] of Object.entries(spilled ?? {}))
+        for (const [column, cell] of Object.entries((line ?? {}) as Record<string, Nullable<ICellData>>))
+          if (valueOf(cell) !== "") add(Number(row), Number(column));
+      return [...found.values()].sort((a, b) => a.row - b.row || a.column - b.column);
     },
   };
 }

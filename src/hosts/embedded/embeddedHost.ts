@@ -1,10 +1,6 @@
 import { ICommandService } from "@univerjs/core";
 import type { IRange, Worksheet } from "@univerjs/core";
-import {
-  ERROR_TYPE_SET,
-  IActiveDirtyManagerService,
-  SetFormulaCalculationResultMutation,
-} from "@univerjs/engine-formula";
+import { IActiveDirtyManagerService, SetFormulaCalculationResultMutation } from "@univerjs/engine-formula";
 import {
   InsertSheetMutation,
   RemoveSheetMutation,
@@ -19,8 +15,10 @@ import { stepCells, type StepCells } from "../stepCells.ts";
 import { blockAround } from "../blockAround.ts";
 import { cells, type Cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
+import { errorReason } from "./errorReason.ts";
 import { findSheet } from "./findSheet.ts";
 import { keptData, keptIn, ReplaceKeptMutation } from "./workbookTexts.ts";
+import { namedAreas, nameArea } from "./namedAreas.ts";
 import { takeBack } from "./takeBack.ts";
 import type { WriteRecord } from "./write.ts";
 import { write } from "./write.ts";
@@ -101,9 +99,12 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
     takeBack: (written) => receipts.takeBack(written, (record) => takeBack(sheet, record)),
     async messageAt(name, row, column) {
       await calculation.settled();
-      return messageAt(sheet, name, row, column);
+      const worksheet = findSheet(workbook, name);
+      return worksheet && errorReason(sheet, worksheet, row, column);
     },
     show: async (area) => show(sheet, workbook.getSheetBySheetId(named(area.sheet).getSheetId())!, area),
+    namedAreas: async () => namedAreas(sheet),
+    nameArea: async (name, area) => nameArea(sheet, name, area),
     async remember(key, text) {
       workbook.setCustomMetadata({ ...workbook.getCustomMetadata(), ...keptData({ [key]: text }) });
     },
@@ -115,14 +116,6 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
       return () => listening.dispose();
     },
   };
-}
-
-function messageAt(sheet: EmbeddedSheet, name: string, row: number, column: number): string | null {
-  const worksheet = findSheet(sheet.workbook, name);
-  if (!worksheet) return null;
-  const { formula, value } = cells(sheet, worksheet).at(row, column);
-  if (formula === null || !ERROR_TYPE_SET.has(value as never)) return null;
-  return sheet.messages.at({ unit: sheet.workbook.getId(), sheet: worksheet.getSheetId(), row, column });
 }
 
 /** What a sheet can do besides when it is on a page. */

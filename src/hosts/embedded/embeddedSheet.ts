@@ -1,4 +1,4 @@
-import type { IWorkbookData, Plugin, PluginCtor } from "@univerjs/core";
+import type { Injector, IWorkbookData, Plugin, PluginCtor } from "@univerjs/core";
 import { ICommandService, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import type { ILocales } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
@@ -9,6 +9,7 @@ import { Calculation } from "./calculation.ts";
 import type { EngineFunction } from "./engineFunction.ts";
 import { engineFunction } from "./engineFunction.ts";
 import { askNoProtection, endQuietly, watchResults, watchSpills } from "./engineHooks.ts";
+import { engineMends } from "./mends/engineMends.ts";
 import { functionInfo } from "./functionInfo.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { LateAnswers } from "./lateAnswers.ts";
@@ -22,6 +23,8 @@ type Registration = PluginCtor<Plugin> | readonly [PluginCtor<Plugin>, unknown];
 export interface Parts {
   plugins(functions: readonly EngineFunction[], infos: readonly IFunctionInfo[]): readonly Registration[];
   readonly locale: ILocales[LocaleType];
+  /** What goes wrong in these parts and is put right here, once they run. */
+  mend?(injector: Injector): void;
 }
 
 /** Starts a sheet that knows the given functions, with a workbook in it. */
@@ -53,6 +56,9 @@ export function embeddedSheet(
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();
   const workbook = api.createWorkbook(snapshot);
+  // The parts run once there is a workbook; the first formula is read later.
+  engineMends(injector, messages);
+  parts.mend?.(injector);
   const calculation = new Calculation(injector);
   watchResults(injector, messages);
   watchSpills(injector, calculation);

@@ -57,7 +57,7 @@ export function watchSpills(injector: Injector, calculation: Calculation): void 
       .filter(([key, area]) => !covers(now.get(key)?.range, area.range))
       .map(([, area]) => area);
     before = now;
-    if (givenUp.length) calculation.recalculate(givenUp);
+    if (givenUp.length) calculation.recalculate([...givenUp, ...waitingFor(givenUp, model)]);
   });
 }
 
@@ -94,7 +94,25 @@ interface SpillArea {
   readonly range: IRange;
 }
 
-function areasOf(model: FormulaDataModel): Map<string, SpillArea> {
+/** The cells of blocked spills that may find room where another was given up. */
+function waitingFor(givenUp: readonly SpillArea[], model: FormulaDataModel): SpillArea[] {
+  const blocked = areasOf(model, true);
+  return [...blocked].flatMap(([key, { unitId, sheetId, range }]) => {
+    const [row, column] = key.split("/").slice(-2).map(Number) as [number, number];
+    return givenUp.some((area) => area.sheetId === sheetId && meets(area.range, range))
+      ? [{ unitId, sheetId, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } }]
+      : [];
+  });
+}
+
+function meets(a: IRange, b: IRange): boolean {
+  return (
+    a.startRow <= b.endRow && a.endRow >= b.startRow && a.startColumn <= b.endColumn && a.endColumn >= b.startColumn
+  );
+}
+
+/** What spills cover, by their cell; or what those would cover that are blocked. */
+function areasOf(model: FormulaDataModel, blocked = false): Map<string, SpillArea> {
   const areas = new Map<string, SpillArea>();
   const shown = model.getArrayFormulaCellData();
   for (const [unitId, sheets] of Object.entries(model.getArrayFormulaRange()))
@@ -102,7 +120,8 @@ function areasOf(model: FormulaDataModel): Map<string, SpillArea> {
       for (const [row, columns] of Object.entries(rows ?? {}))
         for (const [column, range] of Object.entries((columns ?? {}) as Record<string, IRange | null>)) {
           // The engine keeps the area of a spill that is blocked, though nothing of it is shown.
-          if (!range || shown[unitId]?.[sheetId]?.[Number(row)]?.[Number(column)]?.v === ErrorType.SPILL) continue;
+          const isBlocked = shown[unitId]?.[sheetId]?.[Number(row)]?.[Number(column)]?.v === ErrorType.SPILL;
+          if (!range || isBlocked !== blocked) continue;
           areas.set(`${unitId}/${sheetId}/${row}/${column}`, { unitId, sheetId, range: { ...range } });
         }
   return areas;

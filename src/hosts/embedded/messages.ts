@@ -1,5 +1,7 @@
 import type { Place } from "./output.ts";
 
+const MOST_DEEP = 1_000;
+
 /**
  * Why cells show an error, by cell. The engine keeps an error's name and drops its message.
  *
@@ -8,7 +10,8 @@ import type { Place } from "./output.ts";
  */
 export class Messages {
   readonly #kept = new Map<string, string>();
-  #pending: { key: string; message: string } | null = null;
+  readonly #tooDeep = new Set<string>();
+  #pending: { key: string; message: string; blocked?: true } | null = null;
 
   /** A call in this cell was refused. */
   refused(place: Place, message: string): void {
@@ -16,11 +19,26 @@ export class Messages {
     if (this.#pending?.key !== key) this.#pending = { key, message };
   }
 
+  /** This cell's formula has a result that finds no room, whatever the result is. */
+  blocked(place: Place, message: string): void {
+    this.#pending = { key: keyOf(place), message, blocked: true };
+  }
+
+  /** The engine was not given this formula. */
+  tooDeep(formula: string): void {
+    if (this.#tooDeep.size >= MOST_DEEP) this.#tooDeep.clear();
+    this.#tooDeep.add(formula);
+  }
+
+  wasTooDeep(formula: string): boolean {
+    return this.#tooDeep.has(formula);
+  }
+
   /** The cell's whole formula has its result. */
   finished(place: Place, isError: boolean): void {
     if (this.#pending === null && this.#kept.size === 0) return;
     const key = keyOf(place);
-    if (isError && this.#pending?.key === key) this.#kept.set(key, this.#pending.message);
+    if (this.#pending?.key === key && (isError || this.#pending.blocked)) this.#kept.set(key, this.#pending.message);
     else this.#kept.delete(key);
     this.#pending = null;
   }

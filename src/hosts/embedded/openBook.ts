@@ -8,6 +8,7 @@ import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { knownNames, nameParams } from "./names.ts";
+import { printNames } from "./printSetup.ts";
 import { whenCalculated } from "./whenCalculated.ts";
 import { sheetData } from "./sheetData.ts";
 import { inOneStep } from "./undoStep.ts";
@@ -37,6 +38,10 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
         },
       }),
     );
+    made.forEach(({ id }, i) => {
+      const { name, print } = book.sheets[i]!;
+      for (const params of printNames(unitId, { id, name }, print)) undo.do({ id: SetDefinedNameMutation.id, params });
+    });
     undo.do({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId: first.id } });
     for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
     undo.do({ id: ReplaceKeptMutation.id, params: { unitId, kept: book.kept ?? {} } });

@@ -3,6 +3,7 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import enUS from "@univerjs/preset-sheets-core/locales/en-US";
 import type { Parts } from "./embeddedSheet.ts";
+import { pageMends } from "./mends/pageMends.ts";
 
 // The sheet marks texts such as 24' and 6/12 as numbers gone wrong, and offers to turn them into dates. Here they are right.
 const NO_ADVICE = {
@@ -21,5 +22,6 @@ export function pageParts(container: HTMLElement): Parts {
         ...NO_ADVICE,
         formula: { function: [...functions], description: [...infos] },
       }).plugins as ReturnType<Parts["plugins"]>,
+    mend: pageMends,
   };
 }

@@ -22,6 +22,7 @@ export function sheetData({
   frozenColumns = 0,
   hidden,
   print,
+  tab,
 }: BookSheet): Partial<IWorksheetData> & { id: string } {
   const id = generateRandomId();
   const cellData: Record<number, Record<number, ICellData>> = {};
@@ -40,7 +41,7 @@ export function sheetData({
       LEAST_COLUMNS,
       columns.length,
       last((m) => m.column + m.columns),
-      ...rows.map((row) => row.length + 2),
+      rows.reduce((most, row) => Math.max(most, row.length + 2), 0),
     ),
     columnData: Object.fromEntries(
       columns.flatMap((line, i) =>
@@ -68,6 +69,7 @@ export function sheetData({
         startColumn: frozenColumns || -1,
       },
     }),
+    ...(tab && { tabColor: tab }),
     ...(print && { custom: { [PRINT_KEY]: print } }),
   };
 }

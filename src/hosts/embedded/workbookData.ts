@@ -2,6 +2,7 @@ import type { IWorkbookData } from "@univerjs/core";
 import type { Book } from "../../xlsx/book.ts";
 import { keptData } from "./workbookTexts.ts";
 import { nameParams } from "./names.ts";
+import { printNames } from "./printSetup.ts";
 import { sheetData } from "./sheetData.ts";
 
 const ID = "longpoint";
@@ -11,7 +12,11 @@ const NAMES = "SHEET_DEFINED_NAME_PLUGIN";
 /** A book as a workbook that the embedded sheet starts with. */
 export function workbookData({ title, sheets, names = [], kept = {} }: Book): Partial<IWorkbookData> {
   const data = sheets.map(sheetData);
-  const named = Object.fromEntries(names.map((name) => nameParams(ID, name)).map((params) => [params.id, params]));
+  const all = [
+    ...names.map((name) => nameParams(ID, name)),
+    ...sheets.flatMap(({ name, print }, i) => printNames(ID, { id: data[i]!.id, name }, print)),
+  ];
+  const named = Object.fromEntries(all.map((params) => [params.id, params]));
   return {
     id: ID,
     name: title,

@@ -1,9 +1,12 @@
 import type { Area } from "../host.ts";
 
-/** Most cells in one request: Excel on the web takes 5 MB (read in its public documents), and a long formula has some hundred bytes. */
-export const MOST_CELLS = 10_000;
+/** Most bytes that a request, or what it asks for, is meant to weigh: a tenth of what Excel on the web takes (5 MB, read in its public documents). */
+const MOST_BYTES = 450_000;
 
-/** Whole rows of an area, few enough for one request. */
+/** What a cell weighs in an answer with its formula, value, type and format, nearly: 17 digits twice, and words. */
+export const READ_BYTES = 80;
+
+/** Whole rows of an area, light enough for one request. */
 export interface Band<T extends { readonly area: Area }> {
   readonly of: T;
   readonly from: number;
@@ -11,28 +14,33 @@ export interface Band<T extends { readonly area: Area }> {
   readonly cells: number;
 }
 
-/** Areas in pieces, grouped so that each group fits one request and small areas share one. */
-export function batches<T extends { readonly area: Area }>(all: readonly T[]): Band<T>[][] {
+/**
+ * Areas in pieces, grouped so that each group fits one request and small areas share one.
+ *
+ * @param bytes what a row of an area weighs in the request or in its answer, the first being 0.
+ */
+export function batches<T extends { readonly area: Area }>(
+  all: readonly T[],
+  bytes: (of: T, row: number) => number = ({ area }) => area.columns * READ_BYTES,
+): Band<T>[][] {
   const groups: Band<T>[][] = [];
   let room = 0;
-  for (const band of all.flatMap(bands)) {
-    if (band.cells > room) {
-      groups.push([]);
-      room = MOST_CELLS;
+  for (const of of all) {
+    let band: { of: T; from: number; rows: number; cells: number } | null = null;
+    for (let row = 0; row < of.area.rows; row++) {
+      const weight = bytes(of, row);
+      if (weight > room || !groups.length) {
+        groups.push([]);
+        room = MOST_BYTES;
+        band = null;
+      }
+      if (!band) groups.at(-1)!.push((band = { of, from: row, rows: 0, cells: 0 }));
+      band.rows++;
+      band.cells += of.area.columns;
+      room -= weight;
     }
-    groups.at(-1)!.push(band);
-    room -= band.cells;
   }
   return groups;
-}
-
-function bands<T extends { readonly area: Area }>(of: T): Band<T>[] {
-  const { rows, columns } = of.area;
-  const most = Math.max(1, Math.floor(MOST_CELLS / columns));
-  return Array.from({ length: Math.ceil(rows / most) }, (_, k) => {
-    const count = Math.min(most, rows - k * most);
-    return { of, from: k * most, rows: count, cells: count * columns };
-  });
 }
 
 /** The range of a piece. */

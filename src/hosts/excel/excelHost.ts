@@ -1,8 +1,12 @@
 import type { Area, Host } from "../host.ts";
+import { PartlyWritten } from "../partlyWritten.ts";
 import { Receipts } from "../receipts.ts";
+import { copyPlain } from "./copyPlain.ts";
 import { inExcel } from "./inExcel.ts";
 import { listen } from "./listen.ts";
+import { namedAreas, nameArea } from "./namedAreas.ts";
 import { occupied } from "./occupied.ts";
+import { openPage } from "./openPage.ts";
 import { picture } from "./picture.ts";
 import type { Undo } from "./putBack.ts";
 import { readCells } from "./readCells.ts";
@@ -10,9 +14,14 @@ import type { RefusalLog } from "./refusalLog.ts";
 import { sheetNamed, sheetNames } from "./sheets.ts";
 import { svgToPng } from "./svgToPng.ts";
 import { takeBack } from "./takeBack.ts";
-import { write } from "./write.ts";
+import { NotPutBack, write } from "./write.ts";
 
 const PLACE = "rowIndex,columnIndex,rowCount,columnCount,worksheet/name";
+
+const MANUAL =
+  "Calculation is set to manual in this workbook: press F9 to work the cells out, now and after each change.";
+const SPILL =
+  "Something stands where this table must go. Clear the cells below and to the right of the formula, or move it to a free place.";
 
 /**
  * The port on a workbook in Excel.
@@ -22,6 +31,26 @@ const PLACE = "rowIndex,columnIndex,rowCount,columnCount,worksheet/name";
  */
 export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
   const receipts = new Receipts<Undo>();
+  /** Writes, and keeps what undoes it: also of what was left where it failed. */
+  const keeping = async (title: string, writes: () => Promise<Undo>) => {
+    const kept = (undo: Undo) =>
+      receipts.keep(
+        { title, areas: undo.blocks.map(({ area }) => area), ...(undo.manual ? { hint: MANUAL } : {}) },
+        undo,
+      );
+    try {
+      return kept(await writes());
+    } catch (error) {
+      if (!(error instanceof NotPutBack)) throw error;
+      const places = [...new Set(error.undo.blocks.map(({ area }) => area.sheet))].join(", ");
+      const why = (error.cause as Error).message;
+      throw new PartlyWritten(
+        `${why} What was written by then could not all be put back: look at ${places}.`,
+        kept(error.undo),
+        { cause: error },
+      );
+    }
+  };
   return {
     selection: () => inExcel(selection),
     onSelection(listener) {
@@ -50,10 +79,8 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
         await context.sync();
         return areaOf(region);
       }),
-    async write(step, options) {
-      const undo = await write(step, options);
-      return receipts.keep({ title: step.title, areas: undo.blocks.map(({ area }) => area) }, undo);
-    },
+    write: (step, options) => keeping(step.title, () => write(step, options)),
+    copyPlain: (sheet, name) => keeping(name, () => copyPlain(sheet, name)),
     occupied,
     takeBack: (written) => receipts.takeBack(written, takeBack),
     messageAt: (sheet, row, column) =>
@@ -63,7 +90,8 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
         if (worksheet.isNullObject) return null;
         const cell = worksheet.getRangeByIndexes(row, column, 1, 1).load("values");
         await context.sync();
-        return refusals.at(sheet, row, column, String(cell.values[0]![0]));
+        const shows = String(cell.values[0]![0]);
+        return shows === "#SPILL!" ? SPILL : refusals.at(sheet, row, column, shows);
       }),
     show: (area) =>
       inExcel(async (context) => {
@@ -72,6 +100,8 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
         rangeOf(sheet, area).select();
         await context.sync();
       }),
+    namedAreas,
+    nameArea,
     remember: (key, text) =>
       inExcel(async (context) => {
         context.workbook.settings.add(key, text);
@@ -85,6 +115,7 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
       }),
     // In Excel every workbook has a pane of its own.
     onOtherWorkbook: () => () => undefined,
+    openPage,
     picture: (sheet, row, column, svg, size) => picture(toPng, sheet, row, column, svg, size),
   };
 }

@@ -1,7 +1,7 @@
-import { cellsToWrite } from "../cellsToWrite.ts";
+import { cellsToWrite, type PlacedCell } from "../cellsToWrite.ts";
 import type { Area } from "../host.ts";
 import type { BlockCells } from "../stepCells.ts";
-import { rangeOf } from "./batches.ts";
+import { bandRange, batches, rangeOf } from "./batches.ts";
 
 /** How the cells looked that a block gives a style, and how wide its columns were. */
 export interface Looks {
@@ -10,41 +10,63 @@ export interface Looks {
   readonly widths: readonly { readonly column: number; readonly width: number }[];
 }
 
+/** What the looks of a cell weigh in an answer. */
+const LOOK_BYTES = 150;
+/** What giving a run of cells its looks weighs in a request: three objects, six settings. */
+export const RUN_BYTES = 2_200;
+
 /** Reads the looks that blocks are about to change, block by block. */
 export async function looks(context: Excel.RequestContext, blocks: readonly BlockCells[]): Promise<Looks[]> {
-  const asked = blocks.map((block) => {
-    const cells = cellsToWrite(block).filter(({ cell }) => cell.style);
-    const area = around(block.area.sheet, cells);
-    const properties =
-      area &&
-      rangeOf(context, area).getCellProperties({
-        format: { fill: { color: true, pattern: true }, font: { bold: true, italic: true, size: true, color: true } },
-      });
-    const columns = block.widths.map(({ column }) => ({
-      column,
-      range: columnOf(context, block.area.sheet, column).load("format/columnWidth"),
-    }));
-    return { cells, area, properties, columns };
-  });
+  const widths = blocks.map(({ area, widths: asked }) =>
+    asked.map(({ column }) => ({ column, range: columnOf(context, area.sheet, column).load("format/columnWidth") })),
+  );
   await context.sync();
-  return asked.map(({ cells, area, properties, columns }) => ({
-    styled: cells.map(({ row, column }) => ({
-      row,
-      column,
-      look: properties!.value[row - area!.row]![column - area!.column]!,
-    })),
-    widths: columns.map(({ column, range }) => ({ column, width: range.format.columnWidth })),
+  const found = blocks.map((_, k) => ({
+    styled: [] as { row: number; column: number; look: Excel.CellProperties }[],
+    widths: widths[k]!.map(({ column, range }) => ({ column, width: range.format.columnWidth })),
   }));
+  const parts = blocks.flatMap((block, k) =>
+    styledParts(block).map((cells) => ({ k, cells, area: around(block.area.sheet, cells) })),
+  );
+  for (const group of batches(parts, ({ area }) => area.columns * LOOK_BYTES)) {
+    const asked = group.map((band) => ({
+      band,
+      properties: bandRange(context, band).getCellProperties({
+        format: { fill: { color: true, pattern: true }, font: { bold: true, italic: true, size: true, color: true } },
+      }),
+    }));
+    await context.sync();
+    for (const { band, properties } of asked) {
+      const { k, cells, area } = band.of;
+      const top = area.row + band.from;
+      for (const { row, column } of cells)
+        if (row >= top && row < top + band.rows)
+          found[k]!.styled.push({ row, column, look: properties.value[row - top]![column - area.column]! });
+    }
+  }
+  return found;
 }
 
-/** The smallest area that holds cells, or null where there are none. */
-function around(sheet: string, cells: readonly { readonly row: number; readonly column: number }[]): Area | null {
-  if (!cells.length) return null;
-  const [top, bottom, left, right] = cells.reduce(
-    ([t, b, l, r], { row, column }) => [Math.min(t, row), Math.max(b, row), Math.min(l, column), Math.max(r, column)],
-    [Infinity, 0, Infinity, 0] as [number, number, number, number],
-  );
-  return { sheet, row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+/** The styled cells of a block, those of neighboring rows together: most tables have a heading, and nothing else is asked for. */
+function styledParts(block: BlockCells): PlacedCell[][] {
+  const parts: PlacedCell[][] = [];
+  for (const cell of cellsToWrite(block))
+    if (cell.cell.style) {
+      const last = parts.at(-1);
+      if (last && cell.row - last.at(-1)!.row <= 1) last.push(cell);
+      else parts.push([cell]);
+    }
+  return parts;
+}
+
+/** The smallest area that holds cells. */
+function around(sheet: string, cells: readonly PlacedCell[]): Area {
+  const rows = cells.map(({ row }) => row);
+  const columns = cells.map(({ column }) => column);
+  const least = (all: readonly number[]) => all.reduce((a, b) => Math.min(a, b));
+  const most = (all: readonly number[]) => all.reduce((a, b) => Math.max(a, b));
+  const [row, column] = [least(rows), least(columns)];
+  return { sheet, row, column, rows: most(rows) - row + 1, columns: most(columns) - column + 1 };
 }
 
 /** One cell of a column, by which its width is read and set. */
@@ -52,19 +74,41 @@ export function columnOf(context: Excel.RequestContext, sheet: string, column: n
   return rangeOf(context, { sheet, row: 0, column, rows: 1, columns: 1 });
 }
 
-/** Queues the writing back of looks that were read before. */
-export function giveLooksBack(context: Excel.RequestContext, sheet: string, { styled, widths }: Looks): void {
-  for (const { column, width } of widths) columnOf(context, sheet, column).getEntireColumn().format.columnWidth = width;
-  for (const { row, column, look } of styled) {
-    const { fill, font } = look.format ?? {};
-    if (!font) continue;
-    const { format } = rangeOf(context, { sheet, row, column, rows: 1, columns: 1 });
-    Object.assign(
-      format.font,
-      Object.fromEntries(Object.entries(font).filter(([, value]) => value !== null && value !== undefined)),
-    );
-    // A cell without a fill reads as white; painting it white would hide the grid.
-    if (!fill?.color || !fill.pattern || fill.pattern === "None") format.fill.clear();
-    else format.fill.color = fill.color;
+/** Writes looks back that were read before, by sheet; neighbors that looked alike together. */
+export async function giveLooksBack(
+  context: Excel.RequestContext,
+  all: readonly { readonly sheet: string; readonly looks: Looks }[],
+): Promise<void> {
+  for (const { sheet, looks: back } of all)
+    for (const { column, width } of back.widths)
+      columnOf(context, sheet, column).getEntireColumn().format.columnWidth = width;
+  const runs = all.flatMap(({ sheet, looks: back }) => runsOf(sheet, back));
+  for (const group of batches(runs, () => RUN_BYTES)) {
+    for (const { of } of group) giveLook(rangeOf(context, of.area), of.look);
+    await context.sync();
   }
+  await context.sync();
+}
+
+function runsOf(sheet: string, { styled }: Looks): { area: Area; look: Excel.CellProperties }[] {
+  const runs: { area: { -readonly [key in keyof Area]: Area[key] }; look: Excel.CellProperties }[] = [];
+  for (const { row, column, look } of styled) {
+    const last = runs.at(-1);
+    const beside = last && last.area.row === row && last.area.column + last.area.columns === column;
+    if (beside && JSON.stringify(last.look) === JSON.stringify(look)) last.area.columns++;
+    else runs.push({ area: { sheet, row, column, rows: 1, columns: 1 }, look });
+  }
+  return runs;
+}
+
+function giveLook({ format }: Excel.Range, look: Excel.CellProperties): void {
+  const { fill, font } = look.format ?? {};
+  if (!font) return;
+  Object.assign(
+    format.font,
+    Object.fromEntries(Object.entries(font).filter(([, value]) => value !== null && value !== undefined)),
+  );
+  // A cell without a fill reads as white; painting it white would hide the grid.
+  if (!fill?.color || !fill.pattern || fill.pattern === "None") format.fill.clear();
+  else format.fill.color = fill.color;
 }

@@ -1,6 +1,6 @@
 import type { Area, HostCell } from "../host.ts";
 import { isFormula } from "./contents.ts";
-import { MOST_CELLS } from "./batches.ts";
+import { batches } from "./batches.ts";
 import { sheetNamed } from "./sheets.ts";
 
 const EMPTY: HostCell = { formula: null, value: "", format: "General" };
@@ -20,11 +20,11 @@ export async function readCells(
   const bottom = Math.min(row + rows, used.rowIndex + used.rowCount);
   const width = Math.min(column + columns, used.columnIndex + used.columnCount) - left;
   if (width <= 0) return cells;
-  const most = Math.max(1, Math.floor(MOST_CELLS / width));
-  for (let from = top; from < bottom; from += most) {
-    const range = worksheet
-      .getRangeByIndexes(from, left, Math.min(most, bottom - from), width)
-      .load("formulas,values,numberFormat");
+  if (bottom <= top) return cells;
+  const area = { sheet, row: top, column: left, rows: bottom - top, columns: width };
+  for (const [band] of batches([{ area }])) {
+    const from = top + band!.from;
+    const range = worksheet.getRangeByIndexes(from, left, band!.rows, width).load("formulas,values,numberFormat");
     await context.sync();
     for (const [i, line] of range.values.entries())
       for (const [j, value] of line.entries()) {

@@ -1,8 +1,11 @@
-import { changedSince } from "../changedSince.ts";
+import { changedSince, type Contents } from "../changedSince.ts";
+import type { Area } from "../host.ts";
 import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
-import { putBack, type Undo } from "./putBack.ts";
+import { findSought, putBack, type Undo } from "./putBack.ts";
 import { refuseProtected, sheets } from "./sheets.ts";
+
+type Content = Contents[number][number];
 
 /** Takes a write back, or names the cells that were edited since and changes nothing. */
 export function takeBack(undo: Undo): Promise<readonly string[]> {
@@ -15,43 +18,98 @@ export function takeBack(undo: Undo): Promise<readonly string[]> {
 }
 
 async function editedSince(context: Excel.RequestContext, undo: Undo): Promise<string[]> {
-  const names = new Map((await sheets(context)).map(({ id, name }) => [id, name]));
-  const there = undo.blocks.filter((block) => names.has(undo.sheetIds.get(block)!));
-  await refuseProtected(
-    context,
-    there.map((block) => undo.sheetIds.get(block)!),
-  );
-  const found = await contents(
-    context,
-    there.map((block) => ({ ...block.area, sheet: undo.sheetIds.get(block)! })),
-  );
+  const there = await sheets(context);
+  findSought(undo, there);
+  const names = new Map(there.map(({ id, name }) => [id, name]));
+  const blocks = undo.blocks.flatMap((block, k) => {
+    const id = undo.sheetIds.get(block);
+    const sheet = id === undefined ? undefined : names.get(id);
+    return id === undefined || sheet === undefined ? [] : [{ k, block, id, sheet }];
+  });
+  await refuseProtected(context, [...blocks.map(({ id }) => id), ...undo.made.filter((id) => names.has(id))]);
+  const made = undo.made.filter((id) => names.has(id));
+  const used = await usedAreas(context, made);
+  // A sheet that the step made is looked at as a whole, and so are the blocks on it; of the others, the blocks.
+  const areas = [
+    ...used.values(),
+    ...blocks.filter(({ id }) => !made.includes(id)).map(({ id, block }) => ({ ...block.area, sheet: id })),
+  ];
   // A spilled value is the formula's doing and counts as empty; whatever else stands in the spill's area is the user's.
-  const now = new Map(there.map((block, k) => [block, found[k]!.map((line) => line.map(({ content }) => content))]));
-  const made = [];
-  for (const id of undo.made) {
-    const sheet = names.get(id);
-    if (sheet !== undefined) made.push({ sheet, filled: await filledOn(context, id) });
-  }
+  const found = await contents(context, areas);
+  const now = new Map(areas.map((area, i) => [area, found[i]!.map((line) => line.map(({ content }) => content))]));
+  const standing = ({ id, block }: (typeof blocks)[number]): Contents => {
+    const area = made.includes(id)
+      ? used.get(id)
+      : areas.find((one) => one.sheet === id && sameCorner(one, block.area));
+    return part(area, area && now.get(area), block.area);
+  };
   return changedSince(
-    undo.blocks.map((block, k) => {
-      const sheet = names.get(undo.sheetIds.get(block)!);
-      return { block, after: undo.after[k]!, now: sheet === undefined ? null : { sheet, contents: now.get(block)! } };
+    blocks.map((one) => {
+      const held = standing(one);
+      return {
+        block: one.block,
+        after: undo.begun ? halfWay(undo, one.k, held) : undo.after[one.k]!,
+        now: { sheet: one.sheet, contents: held },
+      };
     }),
-    made,
+    made.map((id) => ({
+      sheet: names.get(id)!,
+      filled: filledIn(used.get(id), used.has(id) ? now.get(used.get(id)!)! : []),
+    })),
   );
 }
 
-/** All filled cells of a sheet, spilled values aside. */
-async function filledOn(context: Excel.RequestContext, sheet: string): Promise<{ row: number; column: number }[]> {
-  const used = context.workbook.worksheets
-    .getItem(sheet)
-    .getUsedRangeOrNullObject(true)
-    .load("rowIndex,columnIndex,rowCount,columnCount");
+function sameCorner(a: Area, b: Area): boolean {
+  return a.row === b.row && a.column === b.column && a.rows === b.rows && a.columns === b.columns;
+}
+
+/** The area of each sheet that holds anything, by the sheet's id; none for an empty sheet. */
+async function usedAreas(context: Excel.RequestContext, ids: readonly string[]): Promise<Map<string, Area>> {
+  const asked = ids.map((sheet) => ({
+    sheet,
+    used: context.workbook.worksheets
+      .getItem(sheet)
+      .getUsedRangeOrNullObject(true)
+      .load("rowIndex,columnIndex,rowCount,columnCount"),
+  }));
   await context.sync();
-  if (used.isNullObject) return [];
-  const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns } = used;
-  const [lines] = await contents(context, [{ sheet, row, column, rows, columns }]);
-  return lines!.flatMap((line, i) =>
-    line.flatMap((cell, j) => (cell.empty ? [] : [{ row: row + i, column: column + j }])),
+  return new Map(
+    asked.flatMap(({ sheet, used }) =>
+      used.isNullObject
+        ? []
+        : [
+            [
+              sheet,
+              { sheet, row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount },
+            ] as const,
+          ],
+    ),
+  );
+}
+
+/** What stands in a part of an area that was looked at; nothing beside it. */
+function part(area: Area | undefined, cells: Contents | undefined, { row, column, rows, columns }: Area): Content[][] {
+  return Array.from({ length: rows }, (_, i) =>
+    Array.from({ length: columns }, (__, j) =>
+      area && cells ? (cells[row + i - area.row]?.[column + j - area.column] ?? "") : "",
+    ),
+  );
+}
+
+function filledIn(area: Area | undefined, cells: Contents): { row: number; column: number }[] {
+  return cells.flatMap((line, i) =>
+    line.flatMap((content, j) => (content === "" || !area ? [] : [{ row: area.row + i, column: area.column + j }])),
+  );
+}
+
+/** What a block may hold where an earlier putting back was cut off: what was written, or what stood there before; a formula counts as written, however Excel spells it. */
+function halfWay(undo: Undo, k: number, now: Contents): Contents {
+  const formula = (content: Content) => typeof content === "string" && content.startsWith("=");
+  return now.map((line, i) =>
+    line.map((content, j) => {
+      const written = undo.after[k]![i]![j]!;
+      const before = undo.before[k]?.contents[i]?.[j]?.content ?? "";
+      return content === before || (formula(content) && formula(written)) ? content : written;
+    }),
   );
 }

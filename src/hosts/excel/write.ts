@@ -6,17 +6,30 @@ import { stepCells, type BlockCells, type StepCells } from "../stepCells.ts";
 import { bandRange, batches, type Band } from "./batches.ts";
 import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
-import { columnOf, looks } from "./looks.ts";
+import { gridBytes } from "./gridBytes.ts";
+import { columnOf, looks, RUN_BYTES } from "./looks.ts";
 import { POINTS_PER_PIXEL } from "./pointsPerPixel.ts";
-import { putBack, type Undo } from "./putBack.ts";
+import { noteMade, putBack, type Undo } from "./putBack.ts";
+import { refusePlace } from "./refusePlace.ts";
 import { refuseProtected, sheets } from "./sheets.ts";
+
+/** A write that failed and could not all be put back: what it takes to try that again. */
+export class NotPutBack extends Error {
+  readonly undo: Undo;
+  constructor(undo: Undo, options: ErrorOptions) {
+    super("Not everything could be put back.", options);
+    this.undo = undo;
+  }
+}
 
 /**
  * Writes a step: all of it or nothing. Gives what it takes to undo it.
  *
  * Excel has no transaction, so what stands there is read first, and put back when the step is stopped or a part of it fails. Excel's own undo has
- * one step for each request: one for each new sheet, one for every MOST_CELLS cells. Its mergeUndoGroup would make it one, but has failed on no more than
+ * one step for each request: one for each new sheet, one for every request of cells. Its mergeUndoGroup would make it one, but has failed on no more than
  * 1600 formulas (office-js issue 6491), and takeBack does not need it.
+ *
+ * @throws NotPutBack where something was left.
  */
 export async function write(step: WriteStep, { signal, progress }: Parameters<Host["write"]>[1] = {}): Promise<Undo> {
   signal?.throwIfAborted();
@@ -32,11 +45,10 @@ export async function write(step: WriteStep, { signal, progress }: Parameters<Ho
       undo.after = after.map((lines) => lines.map((line) => line.map(({ content }) => content)));
     });
   } catch (error) {
-    await inExcel((context) => putBack(context, undo)).catch((cause: unknown) => {
-      throw new Error(
-        `${(error as Error).message} What was written by then could not all be put back: look at ${[...new Set(toWrite.blocks.map(({ area }) => area.sheet))].join(", ")}.`,
-        { cause },
-      );
+    undo.begun = true;
+    undo.sought = toWrite.newSheets.map(({ name }) => ({ found: name, sheet: name }));
+    await inExcel((context) => putBack(context, undo)).catch(() => {
+      throw new NotPutBack(undo, { cause: error });
     });
     throw error;
   }
@@ -57,6 +69,10 @@ async function lookFirst(context: Excel.RequestContext, step: WriteStep): Promis
     context,
     areas.map(({ sheet }) => sheet),
   );
+  await refusePlace(context, areas);
+  const { application } = context.workbook;
+  application.load("calculationMode");
+  await context.sync();
   const stood = await contents(context, areas);
   for (const [k, block] of old.entries())
     for (const { i, j, row, column } of cellsToWrite(block))
@@ -73,17 +89,22 @@ async function lookFirst(context: Excel.RequestContext, step: WriteStep): Promis
     }),
     sheetIds: new Map(old.map((block) => [block, idOf(block)!])),
     made: [],
-    after: [],
+    after: toWrite.blocks.map(({ cells }) =>
+      cells.map((line) => line.map((cell) => (cell ? toExcel(cell.content) : ""))),
+    ),
+    begun: false,
+    manual: application.calculationMode === "Manual",
+    known: new Set(there.map(({ id }) => id)),
+    sought: [],
   };
   return { toWrite, undo };
 }
 
-async function makeSheets(context: Excel.RequestContext, { newSheets, blocks }: StepCells, undo: Undo): Promise<void> {
+async function makeSheets(context: Excel.RequestContext, { newSheets }: StepCells, undo: Undo): Promise<void> {
   for (const { name, frozenRows } of newSheets) {
     const sheet = context.workbook.worksheets.add(name).load("id");
     await context.sync();
-    undo.made.push(sheet.id);
-    for (const block of blocks) if (block.area.sheet === name) undo.sheetIds.set(block, sheet.id);
+    noteMade(undo, name, sheet.id);
     if (frozenRows > 0) sheet.freezePanes.freezeRows(frozenRows);
   }
 }
@@ -94,7 +115,7 @@ async function fill(
   signal?: AbortSignal,
   progress?: (done: number, of: number) => void,
 ): Promise<void> {
-  const groups = batches(blocks);
+  const groups = batches(blocks, ({ cells }, row) => gridBytes(cells[row]!) + runsIn(cells[row]!).length * RUN_BYTES);
   const of = groups.flat().reduce((sum, { cells }) => sum + cells, 0);
   let done = 0;
   for (const group of groups) {
@@ -122,14 +143,27 @@ function toExcel(content: string | number): string | number {
   return typeof content === "number" || content === "" || content.startsWith("=") ? content : `'${content}`;
 }
 
-/** Styles of one row, neighbors of one style together. */
-function paint(range: Excel.Range, i: number, line: readonly (CellLayout | null)[]): void {
+/** Neighbors of one style in a row. */
+function runsIn(
+  line: readonly (CellLayout | null)[],
+): { from: number; to: number; style: NonNullable<CellLayout["style"]> }[] {
+  const runs = [];
   for (let j = 0, end; j < line.length; j = end) {
     const style = line[j]?.style;
     for (end = j + 1; end < line.length && line[end]?.style === style;) end++;
-    if (!style) continue;
+    if (style) runs.push({ from: j, to: end, style });
+  }
+  return runs;
+}
+
+function paint(range: Excel.Range, i: number, line: readonly (CellLayout | null)[]): void {
+  for (const { from, to, style } of runsIn(line)) {
     const { bold, italic, size, color, fill } = CELL_STYLES[style];
-    const { format } = range.getCell(i, j).getResizedRange(0, end - j - 1);
+    const { format } = range
+      .getCell(i, from)
+      .untrack()
+      .getResizedRange(0, to - from - 1)
+      .untrack();
     if (bold !== undefined) format.font.bold = bold;
     if (italic !== undefined) format.font.italic = italic;
     if (size !== undefined) format.font.size = size;

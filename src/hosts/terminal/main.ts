@@ -4,6 +4,7 @@ import { functions } from "../../../functions/index.ts";
 import { answer } from "./answer.ts";
 import { answerText } from "./answerText.ts";
 import type { Functions } from "./evaluate.ts";
+import { printable } from "./printable.ts";
 import { helpText } from "./helpText.ts";
 
 /** Formulas of the command line, or one a line from standard input; blank lines are passed over. */
@@ -26,7 +27,7 @@ async function run(given: readonly string[], json: boolean): Promise<boolean> {
       await new Promise<void>((drained) => process.stdout.once("drain", drained));
     if ("error" in result) {
       whole = false;
-      if (!json) console.error(`${result.formula}: ${result.message}`);
+      if (!json) console.error(printable(`${result.formula}: ${result.message}`));
     }
   }
   return whole;

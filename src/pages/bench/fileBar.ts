@@ -1,40 +1,59 @@
 import { bookOf } from "../../hosts/embedded/bookOf.ts";
 import type { EmbeddedSheet } from "../../hosts/embedded/runningSheet.ts";
+import { element } from "./element.ts";
 import "./fileBar.css";
 import { fileWords } from "./fileWords.ts";
-import { leaveGuard } from "../../hosts/embedded/leaveGuard.ts";
+import { jobKeeper, type JobKeeper } from "./jobs/jobKeeper.ts";
+import { jobPanel } from "./jobs/jobPanel.ts";
+import { JOB_FORM, jobStore, type KeptJob } from "./jobs/jobStore.ts";
+import { jobWords } from "./jobs/jobWords.ts";
+import { leaveGuard } from "./jobs/leaveGuard.ts";
 import { openBook } from "../../hosts/embedded/openBook.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
+import { watchEdits } from "../../hosts/embedded/watchEdits.ts";
 import { whenCalculated } from "../../hosts/embedded/whenCalculated.ts";
+import { printSheet } from "./printSheet.ts";
 import type { Start } from "./startBook.ts";
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-/** The bar above the sheet: opens a sample or a file of the user's, saves the sheets as a file, and says what was not kept. */
-export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): void {
-  let { title } = start.book;
-  const guard = leaveGuard(sheet);
+/** What the bar does, for the page's keys, and what it is told. */
+export interface FileActions {
+  save(): void;
+  print(): void;
+  /** The pane has put something new into the workbook's kept texts. */
+  changed(): void;
+  /** Another workbook has come into the sheet. */
+  other(): void;
+}
+
+/** The bar above the sheet: opens a sample, a file or a job, saves the sheets as a file, prints, and says what was not kept. */
+export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): FileActions {
+  // Changes that a file has need no asking.
+  let inFile = false;
   const samples = element("select", {}, [
     new Option(fileWords.choose, ""),
     ...Object.entries(SAMPLES).map(([name, words]) => new Option(words, name)),
   ]);
   const open = element("button", { type: "button", textContent: fileWords.open });
   const save = element("button", { type: "button", textContent: fileWords.save });
+  const print = element("button", { type: "button", textContent: fileWords.print.button });
   const file = element("input", { type: "file", accept: `.xlsx,${TYPE}`, hidden: true });
   const says = element("p", {});
   says.setAttribute("role", "status");
   const close = element("button", { type: "button", textContent: "×", className: "close" });
   close.setAttribute("aria-label", fileWords.close);
   const message = element("div", { className: "message" }, [says, close]);
-  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, file, message);
+  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, print, file);
 
-  const say = (text: string) => {
+  const say = (text: string, ...buttons: HTMLButtonElement[]) => {
     says.textContent = text;
+    message.replaceChildren(says, ...buttons, close);
     message.classList.toggle("shown", text !== "");
   };
   /** One thing at a time: a second press would open a file into a file. */
   const busy = async (doing: string, work: () => Promise<string>) => {
-    const controls = [samples, open, save];
+    const controls = [samples, open, save, print];
     const focused = controls.find((control) => control === document.activeElement);
     for (const control of controls) control.disabled = true;
     say(doing);
@@ -43,17 +62,53 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
     // A control that is out of use has lost the focus, and the keyboard its place, unless the user has gone elsewhere since.
     if (document.activeElement === document.body) focused?.focus();
   };
+  let told = () => {};
+  const keeper = jobKeeper(
+    {
+      store: jobStore(globalThis.indexedDB),
+      locks: navigator.locks,
+      book: () => bookOf(sheet, start.book.title).book,
+      open: async (book) => void (await openBook(sheet, book)),
+      told: () => told(),
+    },
+    start.book.title,
+  );
+  const changed = () => {
+    inFile = false;
+    keeper.changed();
+  };
+  watchEdits(sheet, changed);
+  leaveGuard(
+    () => keeper.now.unkept && !inFile,
+    () => void keeper.flush(),
+  );
+  const resume = (job: KeptJob) =>
+    void busy(jobWords.resuming(job.name), async () => {
+      try {
+        const how = await keeper.resume(job);
+        return how === "open"
+          ? jobWords.resumed(job.name)
+          : how === "copy"
+            ? jobWords.copy(job.name)
+            : jobWords.gone(job.name);
+      } catch (error) {
+        return jobWords.notResumed(job.name, (error as Error).message);
+      }
+    });
+  told = jobPanel(bar, keeper, { say, resume }).told;
+  bar.append(message);
+
   const show = (name: string, bytes: () => Promise<Uint8Array>) =>
     busy(fileWords.opening(name), async () => {
       try {
         const { readBook } = await import("../../xlsx/readBook.ts");
         const { book, left } = await readBook(await bytes(), name.replace(/\.xlsx$/i, ""));
-        const others = await openBook(sheet, book);
-        title = book.title;
-        guard.saved();
-        return fileWords.opened(title, left, others);
+        const others = await keeper.replace(book.title, () => openBook(sheet, book));
+        return fileWords.opened(book.title, left, others);
       } catch (error) {
-        return fileWords.notOpened(name, (error as Error).message);
+        const { name: kind, message } = error as Error;
+        const gone = kind === "NotReadableError" || kind === "NotFoundError";
+        return fileWords.notOpened(name, gone ? fileWords.changedOnDisk : message);
       }
     });
 
@@ -70,35 +125,51 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): v
         () => void (file.value = ""),
       );
   });
-  save.addEventListener(
-    "click",
-    () =>
-      void busy(fileWords.saving, async () => {
-        try {
-          const { writeBook } = await import("../../xlsx/writeBook.ts");
-          await whenCalculated(sheet);
-          const { book, left } = bookOf(sheet, title);
-          const name = `${fileName(title)}.xlsx`;
-          download(await writeBook(book), name);
-          guard.saved();
-          return fileWords.saved(name, book.sheets.length, left);
-        } catch (error) {
-          return fileWords.notSaved((error as Error).message);
-        }
-      }),
-  );
+  const saveNow = () =>
+    void busy(fileWords.saving, async () => {
+      try {
+        const { writeBook } = await import("../../xlsx/writeBook.ts");
+        await whenCalculated(sheet);
+        const title = keeper.now.name;
+        const { book, left } = bookOf(sheet, title);
+        const name = `${fileName(title)}.xlsx`;
+        download(await writeBook(book), name);
+        inFile = true;
+        return fileWords.saved(name, book.sheets.length, left);
+      } catch (error) {
+        return fileWords.notSaved((error as Error).message);
+      }
+    });
+  const printNow = () =>
+    void busy("", async () => {
+      await whenCalculated(sheet);
+      return printSheet(sheet, keeper.now.name);
+    });
+  save.addEventListener("click", saveNow);
+  print.addEventListener("click", printNow);
   close.addEventListener("click", () => say(""));
   say(start.says);
+  if (start.says === "") void offerLast(keeper, say, resume);
+  // A key pressed while something is under way asks for nothing more.
+  return {
+    save: () => save.disabled || saveNow(),
+    print: () => print.disabled || printNow(),
+    changed,
+    other: () => keeper.replaced(),
+  };
 }
 
-function element<Tag extends keyof HTMLElementTagNameMap>(
-  tag: Tag,
-  has: Partial<HTMLElementTagNameMap[Tag]>,
-  children: readonly (Node | string)[] = [],
-): HTMLElementTagNameMap[Tag] {
-  const made = Object.assign(document.createElement(tag), has);
-  made.append(...children);
-  return made;
+/** Offers to go on with the job that was changed last. */
+async function offerLast(
+  keeper: JobKeeper,
+  say: (text: string, ...buttons: HTMLButtonElement[]) => void,
+  resume: (job: KeptJob) => void,
+): Promise<void> {
+  const [last] = await keeper.list().catch(() => []);
+  if (!last || last.form > JOB_FORM) return;
+  const go = element("button", { type: "button", textContent: jobWords.resume });
+  go.addEventListener("click", () => resume(last));
+  say(jobWords.offer(last.name, last.changed), go);
 }
 
 function download(bytes: Uint8Array, name: string): void {

@@ -17,6 +17,7 @@ export const fileWords = {
   started: (title: string, left: readonly string[]) =>
     [`${title} is open.`, notKept("Not kept from the file", left)].filter(Boolean).join(" "),
   notOpened: (name: string, why: string) => `${name} was not opened. ${why} Your sheets are as they were.`,
+  changedOnDisk: "The file was changed or moved after you chose it. Choose it again.",
   noSample: (name: string, known: readonly string[]) =>
     `There is no sample named "${name}". The samples are: ${known.join(", ")}.`,
   saving: "Saving …",
@@ -27,6 +28,24 @@ export const fileWords = {
     ]
       .filter(Boolean)
       .join(" "),
+  print: {
+    button: "Print",
+    ask: "Print what?",
+    sheet: (place: string) => `The sheet, ${place}`,
+    selection: (place: string) => `The selection, ${place}`,
+    cancel: "Cancel",
+    title: (place: string) => `${place} for the printer`,
+    nothing: "There is nothing on this sheet to print.",
+    done: (place: string) => `${place} went to the printer.`,
+  },
+  find: {
+    label: "Find in all sheets",
+    next: "Next",
+    previous: "Previous",
+    close: "Close the search",
+    found: (at: number, of: number) => `${at} of ${of}`,
+    nothing: (text: string) => `No cell holds "${text}".`,
+  },
   notSaved: (why: string) => `The workbook was not saved: ${why}`,
 } as const;
 

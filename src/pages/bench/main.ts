@@ -4,7 +4,11 @@ import "./bench.css";
 import type { BenchHandle } from "./benchHandle.ts";
 import { embeddedHost } from "../../hosts/embedded/embeddedHost.ts";
 import { embeddedSheet } from "../../hosts/embedded/embeddedSheet.ts";
+import { commitEdit } from "../../hosts/embedded/editing.ts";
+import { findCells } from "../../hosts/embedded/findCells.ts";
 import { fileBar } from "./fileBar.ts";
+import { findBar } from "./findBar.ts";
+import { focusSheet, pageKeys } from "./pageKeys.ts";
 import { releaseTabDrag } from "../../hosts/embedded/releaseTabDrag.ts";
 import { pageParts } from "../../hosts/embedded/pageParts.ts";
 import { whenCalculated as settledSheet } from "../../hosts/embedded/whenCalculated.ts";
@@ -49,5 +53,18 @@ const handle: BenchHandle = {
 };
 window.longpoint = handle;
 
-fileBar(document.getElementById("files")!, sheet, start);
-mountPane(document.getElementById("pane")!, host);
+const files = document.getElementById("files")!;
+const actions = fileBar(files, sheet, start);
+host.onOtherWorkbook(actions.other);
+mountPane(document.getElementById("pane")!, {
+  ...host,
+  // What is typed in the pane is a part of the job.
+  remember: (key, text) => host.remember(key, text).then(actions.changed),
+});
+const search = findBar(files, {
+  find: (text) => findCells(sheet, text),
+  selected: () => host.selection(),
+  show: (area) => host.show(area),
+  leave: focusSheet,
+});
+pageKeys({ ...actions, find: search.open, commit: () => commitEdit(sheet) });

@@ -4,6 +4,8 @@ const ADDRESSES = {
   compare: new URL("../../../samples/compare.xlsx", import.meta.url),
   check: new URL("../../../samples/check.xlsx", import.meta.url),
   metric: new URL("../../../samples/metric.xlsx", import.meta.url),
+  "l-shaped": new URL("../../../samples/l-shaped.xlsx", import.meta.url),
+  "t-shaped": new URL("../../../samples/t-shaped.xlsx", import.meta.url),
 } as const;
 
 export type SampleName = keyof typeof ADDRESSES;
@@ -14,6 +16,8 @@ export const SAMPLES: Readonly<Record<SampleName, string>> = {
   compare: "Pitches and spacings compared",
   check: "Hand calculations checked",
   metric: "Metric job",
+  "l-shaped": "L-shaped roof",
+  "t-shaped": "T-shaped roof",
 };
 
 export function isSample(name: string): name is SampleName {

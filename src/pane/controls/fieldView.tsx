@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
-import type { Field } from "../state/fields.ts";
-import { NEEDED } from "../state/fields.ts";
+import type { BlockRow, Row } from "../../../functions/arguments/roofBlock.ts";
+import { WING_NEEDED, type WingRow } from "../../../functions/arguments/wingRows.ts";
+import { inputAt, NEEDED, type Field, type FieldPlace } from "../state/fields.ts";
 import { helpDrawing } from "./helpDrawing.ts";
 import { Wrong } from "./textEntry.tsx";
 import type { PaneState } from "../state/paneState.ts";
@@ -9,27 +10,30 @@ import { changeUnit } from "../state/changeUnit.ts";
 import { texts } from "../words/texts.ts";
 
 /** The id of the element that a row is typed into, so that a message can lead there. */
-export function fieldId({ row }: Pick<Field, "row">): string {
-  return `lp-${row.toLowerCase().replaceAll(" ", "-")}`;
+export function fieldId({ row, wing }: FieldPlace): string {
+  return `lp-${wing === undefined ? "" : `${wing.toLowerCase()}-`}${row.toLowerCase().replaceAll(" ", "-")}`;
 }
 
 /** One field: label, what is typed, how it was understood or why not, and on request where it is measured. */
-export function FieldView({ state, field }: { state: PaneState; field: Field }) {
+export function FieldView({ state, field, wing }: { state: PaneState; field: Field; wing?: string }) {
   const { row } = field;
   const open = useSignal(false);
-  const id = fieldId(field);
-  const value = state.inputs.value[row];
-  const { messages, understood } = state.report.value;
-  const message = messages[row];
-  const words = understood[row];
+  const place = wing === undefined ? { row } : { row, wing };
+  const id = fieldId(place);
+  const value = inputAt(state.inputs.value, place);
+  const report = state.report.value;
+  const column: { messages: Partial<Record<BlockRow, string>>; understood: Partial<Record<BlockRow, string>> } =
+    (wing === undefined ? report : report.wings[wing]) ?? { messages: {}, understood: {} };
+  const message = column.messages[row];
+  const words = column.understood[row];
   return (
-    <div class="lp-field" data-row={row}>
+    <div class="lp-field" data-row={row} data-wing={wing}>
       <label for={id}>{row}</label>
-      <Entry state={state} field={field} id={id} wrong={message !== undefined} />
+      <Entry state={state} field={field} place={place} id={id} wrong={message !== undefined} />
       <button
         type="button"
         class="lp-what"
-        aria-label={texts.helpFor(row)}
+        aria-label={texts.helpFor(texts.place(row, wing))}
         aria-expanded={open.value}
         aria-controls={`${id}-help`}
         onClick={() => (open.value = !open.value)}
@@ -41,18 +45,18 @@ export function FieldView({ state, field }: { state: PaneState; field: Field }) 
       </span>
       <Wrong id={`${id}-wrong`} words={message ?? ""} />
       <div class="lp-helpbox" id={`${id}-help`} hidden={!open.value}>
-        <Help field={field} />
+        <Help row={row} wing={wing} />
       </div>
     </div>
   );
 }
 
-function Help({ field }: { field: Field }) {
-  const drawing = helpDrawing(field.row);
+function Help({ row, wing }: { row: BlockRow; wing: string | undefined }) {
+  const drawing = wing === undefined ? helpDrawing(row) : null;
   return (
     <>
       {drawing && <span dangerouslySetInnerHTML={{ __html: drawing }} />}
-      <p>{texts.help[field.row]}</p>
+      <p>{wing === undefined ? texts.help[row as Row] : texts.helpInWing[row as WingRow]}</p>
     </>
   );
 }
@@ -60,17 +64,19 @@ function Help({ field }: { field: Field }) {
 interface EntryProps {
   state: PaneState;
   field: Field;
+  place: FieldPlace;
   id: string;
   wrong: boolean;
 }
 
-function Entry({ state, field: { row, kind, choices }, id, wrong }: EntryProps) {
-  const value = state.inputs.value[row];
+function Entry({ state, field: { row, kind, choices }, place, id, wrong }: EntryProps) {
+  const value = inputAt(state.inputs.value, place);
+  const type = (text: string) => setInput(state, row, text, place.wing);
   const described = wrong ? `${id}-wrong` : `${id}-read`;
   if (kind === "choice" && choices) {
     // A block in the sheet may leave the row out, or hold a word that is none of these: both show as they are.
     const known = choices.some((one) => one === value.trim().toLowerCase());
-    const change = (text: string) => (row === "Unit" ? changeUnit(state, text) : setInput(state, row, text));
+    const change = (text: string) => (row === "Unit" ? changeUnit(state, text) : type(text));
     return (
       <select
         id={id}
@@ -97,11 +103,11 @@ function Entry({ state, field: { row, kind, choices }, id, wrong }: EntryProps) 
         autocomplete="off"
         spellcheck={false}
         maxLength={500}
-        required={NEEDED.has(row)}
+        required={place.wing === undefined ? NEEDED.has(row) : WING_NEEDED.some((one) => one === row)}
         list={choices ? `${id}-list` : undefined}
         aria-describedby={described}
         aria-invalid={wrong}
-        onInput={(event) => setInput(state, row, event.currentTarget.value)}
+        onInput={(event) => type(event.currentTarget.value)}
       />
       {choices && (
         <datalist id={`${id}-list`}>

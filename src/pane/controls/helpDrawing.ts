@@ -1,4 +1,4 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 
 /** Line work of a small drawing: what is there, and what is meant. */
 interface Lines {
@@ -25,7 +25,7 @@ function dim(x1: number, y1: number, x2: number, y2: number): string {
   return `M${x1} ${y1} ${x2} ${y2}${tick(x1, y1)}${tick(x2, y2)}`;
 }
 
-const DRAWINGS: Partial<Record<Row, Lines>> = {
+const DRAWINGS: Partial<Record<BlockRow, Lines>> = {
   Span: { base: PLAN, mark: dim(80, 12, 80, 88) },
   Length: { base: PLAN, mark: dim(12, 66, 148, 66) },
   Pitch: { base: SECTION, mark: "M80 45H140V15" },
@@ -50,7 +50,7 @@ const DRAWINGS: Partial<Record<Row, Lines>> = {
 };
 
 /** A small drawing that shows where a row is measured, as SVG; null for rows that are measured nowhere. */
-export function helpDrawing(row: Row): string | null {
+export function helpDrawing(row: BlockRow): string | null {
   const lines = DRAWINGS[row];
   return lines
     ? `<svg viewBox="0 0 160 104" width="120" height="78" aria-hidden="true" focusable="false"><path class="lp-base" d="${lines.base}"/><path class="lp-mark" d="${lines.mark}"/></svg>`

@@ -1,24 +1,27 @@
 import { useSignal } from "@preact/signals";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { cardsPage } from "../writing/cards.ts";
+import { cardsGiven } from "../writing/packetOf.ts";
+import { openedElsewhere } from "../writing/printAddress.ts";
 import type { PaneState } from "../state/paneState.ts";
+import { Paper } from "../controls/paper.tsx";
 import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
-import { PrintFrame } from "../controls/printFrame.tsx";
 import { putCards } from "../writing/putCards.ts";
 import { Choice } from "../controls/choice.tsx";
 import { texts } from "../words/texts.ts";
 
-/** One card for each distinct piece, to be printed and nailed to the saw. */
+/** One card for each distinct board, to be looked at, printed and nailed to the saw. */
 export function CardSection({ state }: { state: PaneState }) {
   const chosen = useSignal<CardPaper["paper"] | null>(null);
   const perPage = useSignal<CardPaper["perPage"]>(2);
-  const page = useSignal<string | null>(null);
   const { model, unit } = state.report.value;
   const paper = paperOf(chosen, unit);
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
+  const given = cardsGiven(state);
   return (
     <>
       <p class="lp-note">{texts.cardsLead}</p>
+      <p class="lp-note">{given.sticks ? texts.cardsOfPlan : texts.cardsNoPlan}</p>
       <div class="lp-three">
         <PaperChoice chosen={chosen} unit={unit} />
         <Choice
@@ -29,19 +32,18 @@ export function CardSection({ state }: { state: PaneState }) {
         />
       </div>
       <p class="lp-caution">{texts.cautionInSheet}</p>
-      <button
-        type="button"
-        class="lp-main"
-        onClick={() => (page.value = cardsPage(model, { paper, perPage: perPage.value }))}
-      >
-        {texts.printCards}
-      </button>
+      <Paper
+        make={() => cardsPage(model, { paper, perPage: perPage.value }, given)}
+        look={texts.lookAtCards}
+        print={texts.printCards}
+        title={texts.sections.cards}
+        elsewhere={openedElsewhere(state, { paper, perPage: perPage.value, plan: given.sticks !== undefined })}
+      />
       {state.host.picture && (
         <button type="button" onClick={() => void putCards(state)}>
           {texts.cardsIntoSheet}
         </button>
       )}
-      <PrintFrame page={page.value} title={texts.sections.cards} done={() => (page.value = null)} />
     </>
   );
 }

@@ -1,18 +1,10 @@
 import { useSignal } from "@preact/signals";
-import { drawCorner } from "../../drawing/views/drawCorner.ts";
-import { drawFrame3d } from "../../drawing/views/drawFrame3d.ts";
-import { drawHip } from "../../drawing/views/drawHip.ts";
-import { drawJack } from "../../drawing/views/drawJack.ts";
-import { drawPair } from "../../drawing/views/drawPair.ts";
 import { drawPlan } from "../../drawing/views/drawPlan.ts";
-import { drawRidge } from "../../drawing/views/drawRidge.ts";
-import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { Drawing } from "../controls/drawing.tsx";
-import type { Frame } from "../../roof/frame/frame.ts";
-import type { Piece } from "../../roof/frame/piece.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { Choice } from "../controls/choice.tsx";
+import { laterParts, Waiting } from "./later.tsx";
 import { texts } from "../words/texts.ts";
 
 type View = keyof typeof texts.views;
@@ -30,20 +22,11 @@ export function DrawingSection({ state }: { state: PaneState }) {
     .filter(({ member }) => member !== "hip")
     .sort((a, b) => Number(b.member === "jack") - Number(a.member === "jack"));
   const piece = shown.find((one) => one.mark === mark.value) ?? shown[0]!;
+  const parts = laterParts.value;
   const draw = (width: number) => {
     const options = { width, length: (value: number) => lengthText(value, unit) };
-    switch (view.value) {
-      case "plan":
-        return drawPlan(frame, pieces, options);
-      case "corner":
-        return drawCorner(frame, pieces, options);
-      case "hip":
-        return drawHip(frame, pieces, options);
-      case "round":
-        return drawFrame3d(frame, pieces, options);
-      case "piece":
-        return drawPiece(frame, piece, hand.value, options);
-    }
+    if (view.value === "plan") return drawPlan(frame, pieces, options);
+    return parts ? parts.drawView(view.value, { frame, pieces, piece, hand: hand.value }, options) : "";
   };
   return (
     <>
@@ -73,13 +56,8 @@ export function DrawingSection({ state }: { state: PaneState }) {
           />
         )}
       </div>
+      {view.value !== "plan" && !parts && <Waiting />}
       <Drawing draw={draw} />
     </>
   );
-}
-
-function drawPiece(frame: Frame, piece: Piece, hand: string, options: DrawingOptions): string {
-  if (piece.member === "ridge") return drawRidge(frame, piece, options);
-  if (piece.plain > 0) return drawJack(piece, "plain", options);
-  return hand === "left" || hand === "right" ? drawJack(piece, hand, options) : drawPair(piece, options);
 }

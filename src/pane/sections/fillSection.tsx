@@ -1,5 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { address } from "../../hosts/address.ts";
+import { copyPlain } from "../writing/copyPlain.ts";
 import { fill } from "../writing/fill.ts";
 import { roofTables } from "../writing/roofTables.ts";
 import { fieldId } from "../controls/fieldView.tsx";
@@ -30,7 +31,7 @@ export function FillSection({ state }: { state: PaneState }) {
       tables: (inputs) => roofTables(tables.value, inputs),
       newSheets: newSheets.value,
     });
-    if (wrong) document.getElementById(fieldId({ row: wrong }))?.focus();
+    if (wrong) document.getElementById(fieldId(wrong))?.focus();
   };
   return (
     <section aria-labelledby="lp-fill">
@@ -57,6 +58,11 @@ export function FillSection({ state }: { state: PaneState }) {
       <button type="button" class="lp-main" onClick={() => void press()}>
         {texts.fill}
       </button>
+      {state.host.copyPlain && (
+        <button type="button" onClick={() => void copyPlain(state)}>
+          {texts.copyPlain}
+        </button>
+      )}
     </section>
   );
 }

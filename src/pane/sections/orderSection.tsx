@@ -4,20 +4,21 @@ import type { Problem } from "../../../functions/problem.ts";
 import { fieldText } from "../../../functions/words/problemText.ts";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { drawSticks } from "../../drawing/cards/drawSticks.ts";
-import { stickPages } from "../../drawing/cards/stickPages.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import { Failure, type Result } from "../../measure/result.ts";
+import { Failure } from "../../measure/result.ts";
 import { boardsOnHand } from "../state/boardsOnHand.ts";
 import { Drawing } from "../controls/drawing.tsx";
 import { fill } from "../writing/fill.ts";
 import { newestOnly } from "../state/newestOnly.ts";
-import { kerfNow, kerfText, orderNow, type Order, type OrderAsked } from "../state/orderNow.ts";
+import { kerfNow, kerfText, keyOf, orderNow, type Order, type OrderAsked } from "../state/orderNow.ts";
 import { OrderTable } from "./orderTable.tsx";
 import type { PaneState } from "../state/paneState.ts";
 import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
 import { TextEntry, Wrong } from "../controls/textEntry.tsx";
-import { PrintFrame } from "../controls/printFrame.tsx";
+import { Paper } from "../controls/paper.tsx";
+import { planPage } from "../writing/planPage.ts";
+import { openedElsewhere } from "../writing/printAddress.ts";
 import { roofTables } from "../writing/roofTables.ts";
 import { whyOf } from "../writing/sheetWork.ts";
 import { texts } from "../words/texts.ts";
@@ -30,10 +31,10 @@ export function OrderSection({ state }: { state: PaneState }) {
   const { model, unit } = state.report.value;
   const { boards } = boardsOnHand(state.inputs.value, state.report.value);
   const asked: OrderAsked = { inputs: state.inputs.value, kerf: state.kerf.value };
-  const key = JSON.stringify(asked);
+  const key = keyOf(asked);
   const kerf = kerfNow(asked.kerf, unit);
   const ready = model !== null && !(kerf instanceof Failure);
-  const found = useSignal<{ readonly key: string; readonly order: Result<Order> } | null>(null);
+  const { found } = state;
   const newest = useMemo(
     () =>
       newestOnly(
@@ -42,7 +43,7 @@ export function OrderSection({ state }: { state: PaneState }) {
           orderNow(one).catch(
             (error) => new Failure<Problem>({ kind: "fault", name: "LUMBERORDER", thrown: whyOf(error) }),
           ),
-        (one, order) => (found.value = { key: JSON.stringify(one), order }),
+        (one, order) => (found.value = { key: keyOf(one), order }),
       ),
     [],
   );
@@ -98,20 +99,12 @@ export function OrderSection({ state }: { state: PaneState }) {
 
 /** An order that was found: its lines, how good it is, the plan drawn, and the ways out of the pane. */
 function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: string }) {
-  const { model, unit } = state.report.value;
+  const { unit } = state.report.value;
   const chosen = useSignal<CardPaper["paper"] | null>(null);
   const paper = paperOf(chosen, unit);
-  const page = useSignal<string | null>(null);
-  const { sticks, notes } = order.plan;
+  const { sticks, missing, notes } = order.plan;
   const length = (value: number) => lengthText(value, unit);
-  const print = () => {
-    const { spec } = model!.frame;
-    page.value = stickPages(sticks, {
-      paper,
-      length,
-      notes: [texts.planFor(length(spec.span), length(spec.length), kerf), ...notes.map(texts.sentence)],
-    });
-  };
+  const plan = () => planPage(state, order, paper, kerf);
   const write = () =>
     fill(state, {
       block: state.link.value === null,
@@ -120,6 +113,11 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
     });
   return (
     <>
+      {missing.map((words) => (
+        <p key={words} class="lp-wrong">
+          {nonBreaking(texts.boardsTooShort(words))}
+        </p>
+      ))}
       <OrderTable lines={order.lines} unit={unit} />
       <p>{texts.sentence(order.proof)}</p>
       <ul class="lp-notes">
@@ -134,16 +132,19 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
       <div class="lp-three">
         <PaperChoice chosen={chosen} unit={unit} />
       </div>
-      <button type="button" class="lp-main" onClick={print}>
-        {texts.printPlan}
-      </button>
+      <Paper
+        make={plan}
+        look={texts.lookAtPlan}
+        print={texts.printPlan}
+        title={texts.tables.cutting}
+        elsewhere={openedElsewhere(state, { paper, perPage: null, plan: true })}
+      />
       <div class="lp-buttons">
         <button type="button" onClick={() => void write()}>
           {texts.writeOrder}
         </button>
       </div>
       <p class="lp-note">{texts.orderPrices}</p>
-      <PrintFrame page={page.value} title={texts.tables.cutting} done={() => (page.value = null)} />
     </>
   );
 }

@@ -7,6 +7,7 @@ import type { PaneState } from "../state/paneState.ts";
 import { areaText } from "../state/reference.ts";
 import { differing } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
+import { WingSection } from "./wingSection.tsx";
 
 const FIRST = FIELDS.filter(({ more }) => !more);
 const MORE = FIELDS.filter(({ more }) => more);
@@ -32,6 +33,7 @@ export function RoofSection({ state }: { state: PaneState }) {
           {texts.startAgain}
         </button>
       </details>
+      <WingSection state={state} />
       {general && <p class="lp-wrong">{general}</p>}
     </section>
   );
@@ -42,7 +44,7 @@ function BlockLine({ state }: { state: PaneState }) {
   const link = state.link.value;
   const offer = state.offer.value;
   const other = offer && (!link || areaText(offer.area) !== areaText(link.area)) ? offer : null;
-  const rows = link ? differing(state.inputs.value, link.inputs) : [];
+  const places = link ? differing(state.inputs.value, link.inputs) : [];
   return (
     <>
       {link && (
@@ -53,9 +55,9 @@ function BlockLine({ state }: { state: PaneState }) {
           </button>
         </div>
       )}
-      {link && rows.length > 0 && (
+      {link && places.length > 0 && (
         <div class="lp-line">
-          <p>{texts.differs(rows)}</p>
+          <p>{texts.differs(places.map(({ row, wing }) => texts.place(row, wing)))}</p>
           <button type="button" onClick={() => void updateBlock(state)}>
             {texts.update}
           </button>

@@ -7,8 +7,9 @@ import { Failure } from "../../measure/result.ts";
 import { sizeName } from "../../measure/sizeName.ts";
 import { tapeText } from "../../measure/tapeText.ts";
 import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
-import type { RoofSpec, Section } from "../../roof/frame/roofSpec.ts";
-import { START_BOARDS, type Inputs } from "./fields.ts";
+import type { WingRow } from "../../../functions/arguments/wingRows.ts";
+import type { RoofSpec, Section, WingSpec } from "../../roof/frame/roofSpec.ts";
+import { START_BOARDS, type Inputs, type WingInputs } from "./fields.ts";
 import type { PaneState } from "./paneState.ts";
 
 /** Chooses the unit, and turns what is typed into it where all of it can be read. */
@@ -28,13 +29,15 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
     Length: length(spec.length),
     Spacing: length(spec.spacing),
     Overhang: length(spec.overhang),
-    "End overhang": spec.endOverhang === null ? "" : length(spec.endOverhang),
+    "End overhang": spec.endOverhang === null ? "" : spec.endOverhang === 0 ? "none" : length(spec.endOverhang),
     Seat: spec.seat === null ? "" : length(spec.seat),
     Heel: spec.heel === null ? "" : length(spec.heel),
     Correction: spec.correction === 0 ? "0" : length(spec.correction),
     "End correction": spec.endCorrection === 0 ? "0" : length(spec.endCorrection),
+    "End trim": spec.endTrim === 0 ? "0" : length(spec.endTrim),
     Rafter: sizes(spec.rafter),
     Hip: sizes(spec.hip),
+    Valley: sizes(spec.valley),
     Ridge: sizes(spec.ridge),
     // Lengths on hand are not sold in the other unit: those that the pane starts with stand in.
     Boards: START_BOARDS[to],
@@ -42,7 +45,23 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
   const kept = Object.fromEntries(
     Object.entries(turned).filter(([row]) => inputs[row as Row].trim() !== ""),
   ) as Partial<Record<Row, string>>;
-  return { ...inputs, ...kept, Unit: to };
+  return { ...inputs, ...kept, Unit: to, wings: inputs.wings.map((wing, i) => wingInUnit(wing, spec.wings[i]!)) };
+
+  function wingInUnit(wing: WingInputs, { from, out, span, overhang, endOverhang, ridge }: WingSpec): WingInputs {
+    const level = (value: number | null) => (value === null ? "" : value === 0 ? "none" : length(value));
+    const own: Partial<WingInputs> = {
+      "From left corner": typeof from === "number" ? length(from) : wing["From left corner"],
+      "Out from wall": length(out),
+      Span: length(span),
+      Overhang: level(overhang),
+      "End overhang": level(endOverhang),
+      Ridge: sizes(ridge),
+    };
+    return {
+      ...wing,
+      ...Object.fromEntries(Object.entries(own).filter(([row]) => wing[row as WingRow].trim() !== "")),
+    };
+  }
 }
 
 /** A nominal size keeps its name in any unit; an actual one is measured anew. */

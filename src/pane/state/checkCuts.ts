@@ -63,11 +63,11 @@ export interface Differences {
 /** Less than these is what a tape and a hand leave open (common practice, no source). In the unit. */
 const SEEN = { in: { step: 1 / 32, range: 1 / 8, apart: 1 / 4 }, mm: { step: 0.5, range: 3, apart: 6 } } as const;
 
-/** The differences of each side that has any: those of jacks for sides and ends alike, or the sides' before the ends'. */
+/** The differences of each side of the main roof that has any: those of jacks for sides and ends alike, or the sides' before the ends'. A wing's take no correction. */
 export function differences(cuts: readonly Cut[], unit: Unit): Differences[] {
   return [false, true].flatMap((end) => {
     const here = cuts
-      .filter(({ piece }) => piece.planes[0]!.end === end)
+      .filter(({ piece: { planes } }) => planes[0]!.block === 0 && planes[0]!.end === end)
       .sort((a, b) => a.piece.offset! - b.piece.offset!);
     if (here.length === 0) return [];
     const offs = here.map(({ off }) => off);

@@ -1,12 +1,23 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import type { BlockRow, Row } from "../../../functions/arguments/roofBlock.ts";
 import { ROWS } from "../../../functions/arguments/roofBlock.ts";
+import { WING_ROWS, type WingRow } from "../../../functions/arguments/wingRows.ts";
+
+/** What is typed for one wing, by row of its column; "" where nothing is. */
+export type WingInputs = Readonly<Record<WingRow, string>> & { readonly letter: string };
 
 /** What is typed into the fields of the pane, by row of the roof block; "" where nothing is. */
-export type Inputs = Readonly<Record<Row, string>>;
+export type Inputs = Readonly<Record<Row, string>> & { readonly wings: readonly WingInputs[] };
+
+/** Where a field stands: a row of the main roof, or of a wing. */
+export interface FieldPlace {
+  readonly row: BlockRow;
+  /** The wing's letter. */
+  readonly wing?: string;
+}
 
 /** How a field is asked for: typed freely, with a short list to pick from, or as one of a few words. */
-export interface Field {
-  readonly row: Row;
+export interface Field<R extends BlockRow = BlockRow> {
+  readonly row: R;
   readonly kind: "length" | "pitch" | "size" | "choice" | "text";
   /** What stands in the field when the pane is opened for the first time. */
   readonly start: string;
@@ -22,7 +33,7 @@ export const START_BOARDS = { in: "8' to 24' by 2'", mm: "2.4 m to 7.2 m by 0.6 
 const SIZES = ["2x4", "2x6", "2x8", "2x10", "2x12"];
 
 /** The fields in the order in which a roof is measured: the plan, the slope, the lumber, the setting out. */
-export const FIELDS: readonly Field[] = [
+export const FIELDS: readonly Field<Row>[] = [
   { row: "Span", kind: "length", start: "24'" },
   { row: "Length", kind: "length", start: "36'" },
   { row: "Pitch", kind: "pitch", start: "6" },
@@ -34,7 +45,14 @@ export const FIELDS: readonly Field[] = [
   { row: "Ridge", kind: "size", start: "2x10", choices: [...SIZES, "none"] },
   { row: "Seat", kind: "length", start: "3.5" },
   { row: "Set out from", kind: "choice", start: "king common", choices: ["king common", "corner"] },
-  { row: "Ends", kind: "choice", start: "hip and hip", choices: ["hip and hip", "hip and gable"], more: true },
+  {
+    row: "Ends",
+    kind: "choice",
+    start: "hip and hip",
+    choices: ["hip and hip", "hip and gable", "gable and hip"],
+    more: true,
+  },
+  { row: "Valley", kind: "size", start: "", choices: SIZES, more: true },
   { row: "Hip top", kind: "choice", start: "dropped", choices: ["dropped", "backed", "shifted"], more: true },
   { row: "Hip head", kind: "choice", start: "king commons", choices: ["king commons", "ridge"], more: true },
   { row: "End overhang", kind: "length", start: "", more: true },
@@ -42,16 +60,49 @@ export const FIELDS: readonly Field[] = [
   { row: "Correction", kind: "length", start: "0", more: true },
   { row: "End correction", kind: "length", start: "0", more: true },
   { row: "Boards", kind: "text", start: START_BOARDS.in, more: true },
+  { row: "End trim", kind: "length", start: "", more: true },
+  { row: "Allow crown down", kind: "choice", start: "no", choices: ["no", "yes"], more: true },
   { row: "Waste", kind: "text", start: "10", more: true },
   { row: "Spares", kind: "text", start: "0", more: true },
   { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], more: true },
+  { row: "Job name", kind: "text", start: "", more: true },
+];
+
+/** The fields of a wing, in the order in which it is measured. */
+export const WING_FIELDS: readonly Field<WingRow>[] = [
+  { row: "Wall", kind: "choice", start: "front", choices: ["front", "back"] },
+  { row: "From left corner", kind: "length", start: "", choices: ["flush left", "flush right"] },
+  { row: "Out from wall", kind: "length", start: "" },
+  { row: "Span", kind: "length", start: "" },
+  { row: "Ends", kind: "choice", start: "gable", choices: ["hip", "gable"] },
+  { row: "Pitch", kind: "pitch", start: "", more: true },
+  { row: "End pitch", kind: "pitch", start: "", more: true },
+  { row: "Overhang", kind: "length", start: "", more: true },
+  { row: "End overhang", kind: "length", start: "", more: true },
+  { row: "Ridge", kind: "size", start: "", choices: SIZES, more: true },
+  { row: "Long valley", kind: "choice", start: "", choices: ["left", "right"], more: true },
+  { row: "Wing framing", kind: "choice", start: "", choices: ["framed in", "laid over"], more: true },
 ];
 
 /** Rows that a roof cannot do without. */
-export const NEEDED: ReadonlySet<Row> = new Set<Row>(["Span", "Length", "Pitch"]);
+export const NEEDED: ReadonlySet<BlockRow> = new Set<BlockRow>(["Span", "Length", "Pitch"]);
 
 /** Inputs with nothing in them. */
-export const EMPTY_INPUTS: Inputs = Object.fromEntries(ROWS.map((row) => [row, ""])) as Record<Row, string>;
+export const EMPTY_INPUTS: Inputs = {
+  ...(Object.fromEntries(ROWS.map((row) => [row, ""])) as Record<Row, string>),
+  wings: [],
+};
+
+/** A wing with nothing in it. */
+export function emptyWing(letter: string): WingInputs {
+  return { letter, ...(Object.fromEntries(WING_ROWS.map((row) => [row, ""])) as Record<WingRow, string>) };
+}
+
+/** What is typed at a place. */
+export function inputAt(inputs: Inputs, { row, wing }: FieldPlace): string {
+  if (wing === undefined) return inputs[row as Row] ?? "";
+  return inputs.wings.find(({ letter }) => letter === wing)?.[row as WingRow] ?? "";
+}
 
 /** What the pane shows when nothing is remembered. */
 export const START_INPUTS: Inputs = {

@@ -1,12 +1,16 @@
 import type { HostCell } from "../../hosts/host.ts";
-import { rowOf } from "./blockCells.ts";
+import { isHeading, rowOf } from "./blockCells.ts";
 
-/** Where a roof block stands inside the cells that were looked at: its first row, the column of its labels, how many rows. */
+/** Where a roof block stands inside the cells that were looked at: its first row (of headings, where it has them), the column of its labels, its size. */
 export interface FoundBlock {
   readonly row: number;
   readonly column: number;
   readonly rows: number;
+  readonly columns: number;
 }
+
+/** Labels, values, and a column for each of eight wings. */
+export const MOST_COLUMNS = 10;
 
 /**
  * The roof block nearest to a cell among cells that hold other things too, such as a title above it or a bid beside it.
@@ -29,10 +33,13 @@ function* runs(cells: readonly (readonly HostCell[])[], column: number): Generat
   let start = -1;
   let end = -1;
   let seen = new Set<string>();
-  const run = () =>
-    start >= 0 && ["Span", "Length", "Pitch"].every((row) => seen.has(row))
-      ? { row: start, column, rows: end - start + 1 }
-      : null;
+  const run = (): FoundBlock | null => {
+    if (start < 0 || !["Span", "Length", "Pitch"].every((row) => seen.has(row))) return null;
+    const headed = isHeading(cells[start - 1]?.slice(column, column + MOST_COLUMNS));
+    const row = headed ? start - 1 : start;
+    const lines = cells.slice(row, end + 1).map((line) => line.slice(column, column + MOST_COLUMNS));
+    return { row, column, rows: lines.length, columns: columnsOf(lines) };
+  };
   for (let i = 0; i <= cells.length; i++) {
     const [label, value] = [cells[i]?.[column]?.value ?? "", cells[i]?.[column + 1]?.value ?? ""];
     const row = rowOf(label);
@@ -48,7 +55,15 @@ function* runs(cells: readonly (readonly HostCell[])[], column: number): Generat
   }
 }
 
-function distance({ row, column, rows }: FoundBlock, at: { row: number; column: number }): number {
+/** How many columns a block has: a heading over it, or a word in its row Wall, says that there is a wing. */
+export function columnsOf(lines: readonly (readonly HostCell[])[]): number {
+  const says = lines.filter((line, i) => (i === 0 && isHeading(line)) || rowOf(line[0]?.value ?? "") === "Wall");
+  const last = (line: readonly HostCell[]) =>
+    line.findLastIndex(({ value }, i) => i >= 2 && typeof value === "string" && value !== "");
+  return Math.max(2, ...says.map((line) => last(line) + 1));
+}
+
+function distance({ row, column, rows, columns }: FoundBlock, at: { row: number; column: number }): number {
   const outside = (value: number, from: number, to: number) => Math.max(from - value, value - to, 0);
-  return outside(at.row, row, row + rows - 1) + outside(at.column, column, column + 1);
+  return outside(at.row, row, row + rows - 1) + outside(at.column, column, column + columns - 1);
 }

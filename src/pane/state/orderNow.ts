@@ -18,6 +18,9 @@ export interface OrderAsked {
   readonly kerf: string;
 }
 
+/** Two askings with the same key have the same order. */
+export const keyOf = (asked: OrderAsked): string => JSON.stringify(asked);
+
 /** Boards of one length to buy. */
 export interface OrderLine {
   readonly size: string;

@@ -1,13 +1,15 @@
 import { jackTable } from "../../../functions/jackTable.ts";
+import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 import { computed, signal, type ReadonlySignal, type Signal } from "@preact/signals";
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { Area, Host, Written } from "../../hosts/host.ts";
 import type { Cell } from "../../registry/worksheetFunction.ts";
+import type { Result } from "../../measure/result.ts";
 import { Refusal } from "../../registry/refusal.ts";
 import { blockRows } from "./blockCells.ts";
 import { START_INPUTS, type Inputs } from "./fields.ts";
 import { report, type Report } from "./report.ts";
 import type { SheetBlock } from "./sheetBlock.ts";
+import type { Order } from "./orderNow.ts";
 import { evaluateFunction } from "./evaluateFunction.ts";
 import { texts } from "../words/texts.ts";
 
@@ -48,6 +50,8 @@ export interface PaneState {
   readonly says: Signal<string>;
   /** Width of the saw cut that the lumber order counts, as typed. */
   readonly kerf: Signal<string>;
+  /** The order that was found last, and for what: inputs and kerf as text. */
+  readonly found: Signal<{ readonly key: string; readonly order: Result<Order> } | null>;
   /** Tapes measured on site, by the jack's name. */
   readonly measured: Signal<Readonly<Record<string, string>>>;
 }
@@ -73,13 +77,18 @@ export function paneState(host: Host): PaneState {
     written: signal<readonly Written[]>([]),
     says: signal(""),
     kerf: signal(""),
+    found: signal(null),
     measured: signal({}),
   };
 }
 
 /** Types into a field. */
-export function setInput(state: PaneState, row: Row, text: string): void {
-  state.inputs.value = { ...state.inputs.value, [row]: text };
+export function setInput(state: PaneState, row: BlockRow, text: string, wing?: string): void {
+  const inputs = state.inputs.value;
+  state.inputs.value =
+    wing === undefined
+      ? { ...inputs, [row]: text }
+      : { ...inputs, wings: inputs.wings.map((one) => (one.letter === wing ? { ...one, [row]: text } : one)) };
   // What was said belonged to the roof before.
   state.says.value = "";
 }

@@ -1,7 +1,9 @@
 import * as z from "zod/mini";
 import { ROWS } from "../../../functions/arguments/roofBlock.ts";
+import { LETTERS } from "../../../functions/arguments/wingColumns.ts";
+import { WING_ROWS } from "../../../functions/arguments/wingRows.ts";
 import type { Area } from "../../hosts/host.ts";
-import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
+import { EMPTY_INPUTS, emptyWing, type Inputs } from "./fields.ts";
 
 /** What the pane keeps in the workbook. */
 export interface Remembered {
@@ -16,6 +18,8 @@ const at = z.int().check(z.gte(0));
 const Kept = z.object({
   // A row that a later version adds is empty in what an earlier one kept.
   inputs: z.partialRecord(z.enum(ROWS), z.string()),
+  // By letter.
+  wings: z._default(z.partialRecord(z.enum(LETTERS), z.partialRecord(z.enum(WING_ROWS), z.string())), {}),
   link: z.nullable(z.object({ sheet: z.string(), row: at, column: at, rows: at, columns: at })),
   measured: z.record(z.string(), z.string()),
   kerf: z._default(z.string(), ""),
@@ -30,5 +34,17 @@ export function readRemembered(text: string): Remembered | null {
     return null;
   }
   const kept = Kept.safeParse(data);
-  return kept.success ? { ...kept.data, inputs: { ...EMPTY_INPUTS, ...kept.data.inputs } } : null;
+  if (!kept.success) return null;
+  const { wings, ...rest } = kept.data;
+  const own = LETTERS.flatMap((letter) => (wings[letter] ? [{ ...emptyWing(letter), ...wings[letter] }] : []));
+  return { ...rest, inputs: { ...EMPTY_INPUTS, ...rest.inputs, wings: own } };
+}
+
+/** What is kept, as text; `readRemembered` reads it. */
+export function rememberedText({ inputs: { wings, ...inputs }, ...more }: Remembered): string {
+  return JSON.stringify({
+    inputs,
+    wings: Object.fromEntries(wings.map(({ letter, ...rows }) => [letter, rows])),
+    ...more,
+  });
 }

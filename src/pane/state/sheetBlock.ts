@@ -1,8 +1,9 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { ROWS, type BlockRow } from "../../../functions/arguments/roofBlock.ts";
+import { WING_ROWS } from "../../../functions/arguments/wingRows.ts";
 import type { Area, Host, HostCell } from "../../hosts/host.ts";
-import { inputsOf, rowOf } from "./blockCells.ts";
-import { EMPTY_INPUTS, type Inputs } from "./fields.ts";
-import { findBlock } from "./findBlock.ts";
+import { inputsOf, isHeading, rowOf } from "./blockCells.ts";
+import { inputAt, type FieldPlace, type Inputs, type WingInputs } from "./fields.ts";
+import { findBlock, MOST_COLUMNS, type FoundBlock } from "./findBlock.ts";
 
 /** A roof block as it stands in the sheet. */
 export interface SheetBlock {
@@ -29,27 +30,36 @@ export async function blockUnder(host: Host, selection: Area): Promise<SheetBloc
   const cells = await host.read(area);
   const found = findBlock(cells, { row: selection.row - row, column: selection.column - column });
   if (!found) return null;
-  const block = cells
-    .slice(found.row, found.row + found.rows)
-    .map((line) => line.slice(found.column, found.column + 2));
+  return blockIn(area, cells, found);
+}
+
+/** The block that stood in an area when it was last seen, as it is now, with what was added below or beside it; null where it is gone. */
+export async function readAgain(host: Host, area: Area): Promise<SheetBlock | null> {
+  if (!(await host.sheets()).includes(area.sheet)) return null;
+  // Headings may have come over it.
+  const above = Math.min(area.row, 1);
+  const wide = { ...area, row: area.row - above, rows: above + area.rows + WING_ROWS.length, columns: MOST_COLUMNS };
+  const cells = await host.read(wide);
+  const found = findBlock(
+    cells.map((line, i) => (i < above && !isHeading(line) ? line.map(() => EMPTY) : line)),
+    { row: above, column: 0 },
+  );
+  return found?.column === 0 && found.row <= above + area.rows ? blockIn(wide, cells, found) : null;
+}
+
+const EMPTY: HostCell = { formula: null, value: "", format: "General" };
+
+function blockIn(area: Area, cells: readonly (readonly HostCell[])[], found: FoundBlock): SheetBlock {
+  const { row, column, rows, columns } = found;
+  const lines = cells.slice(row, row + rows).map((line) => line.slice(column, column + columns));
   return {
-    area: { sheet: area.sheet, row: row + found.row, column: column + found.column, rows: found.rows, columns: 2 },
-    inputs: inputsOf(block),
+    area: { sheet: area.sheet, row: area.row + row, column: area.column + column, rows, columns },
+    inputs: inputsOf(lines),
   };
 }
 
-/** The block that stood in an area when it was last seen, as it is now; null where it is gone. */
-export async function readAgain(host: Host, area: Area): Promise<SheetBlock | null> {
-  if (!(await host.sheets()).includes(area.sheet)) return null;
-  const cells = await host.read(area);
-  const there = labels(cells);
-  return (["Span", "Length", "Pitch"] as const).every((row) => there.has(row))
-    ? { area, inputs: inputsOf(cells) }
-    : null;
-}
-
 /** The rows that a block in the sheet has, each with its line in the block. */
-export function labels(cells: readonly (readonly HostCell[])[]): Map<Row, number> {
+export function labels(cells: readonly (readonly HostCell[])[]): Map<BlockRow, number> {
   return new Map(
     cells.flatMap(([label], i) => {
       const row = label && rowOf(label.value);
@@ -60,11 +70,36 @@ export function labels(cells: readonly (readonly HostCell[])[]): Map<Row, number
 
 /** What the pane shows after its block changed in the sheet: what changed there is taken over, what was typed in the pane since stays. */
 export function followed(pane: Inputs, seen: Inputs, now: Inputs): Inputs {
-  const changed = Object.keys(EMPTY_INPUTS).filter((row) => seen[row as Row] !== now[row as Row]) as Row[];
-  return changed.length === 0 ? pane : { ...pane, ...Object.fromEntries(changed.map((row) => [row, now[row]])) };
+  const changed = ROWS.filter((row) => seen[row] !== now[row]);
+  const wings = wingsFollowed(pane.wings, seen.wings, now.wings);
+  return changed.length === 0 && wings === pane.wings
+    ? pane
+    : { ...pane, ...Object.fromEntries(changed.map((row) => [row, now[row]])), wings };
 }
 
-/** Rows that stand otherwise in the pane than in the sheet. */
-export function differing(pane: Inputs, sheet: Inputs): Row[] {
-  return (Object.keys(EMPTY_INPUTS) as Row[]).filter((row) => pane[row].trim() !== sheet[row].trim());
+function wingsFollowed(pane: Inputs["wings"], seen: Inputs["wings"], now: Inputs["wings"]): readonly WingInputs[] {
+  if (JSON.stringify(seen) === JSON.stringify(now)) return pane;
+  const of = (wings: Inputs["wings"], letter: string) => wings.find((wing) => wing.letter === letter);
+  const there = now.map((wing): WingInputs => {
+    const [before, own] = [of(seen, wing.letter), of(pane, wing.letter)];
+    if (!before || !own) return wing;
+    const kept = WING_ROWS.filter((row) => before[row] === wing[row]);
+    return { ...wing, ...Object.fromEntries(kept.map((row) => [row, own[row]])) };
+  });
+  const own = pane.filter(({ letter }) => !of(seen, letter) && !of(now, letter));
+  return [...there, ...own].sort((a, b) => (a.letter < b.letter ? -1 : 1));
+}
+
+/** Places that stand otherwise in the pane than in the sheet; a wing that only one of them has counts by its Wall. */
+export function differing(pane: Inputs, sheet: Inputs): FieldPlace[] {
+  const letters = [...new Set([...pane.wings, ...sheet.wings].map(({ letter }) => letter))].sort();
+  const has = (inputs: Inputs, wing: string) => inputs.wings.some(({ letter }) => letter === wing);
+  return [
+    ...ROWS.map((row): FieldPlace => ({ row })),
+    ...letters.flatMap((wing) => WING_ROWS.map((row): FieldPlace => ({ row, wing }))),
+  ].filter((place) => {
+    const { row, wing } = place;
+    if (wing !== undefined && row === "Wall" && has(pane, wing) !== has(sheet, wing)) return true;
+    return inputAt(pane, place).trim() !== inputAt(sheet, place).trim();
+  });
 }

@@ -4,7 +4,7 @@ import type { Area, Host } from "../../hosts/host.ts";
 import { newestOnly } from "./newestOnly.ts";
 import type { PaneState } from "./paneState.ts";
 import { areaText } from "./reference.ts";
-import { readRemembered, type Remembered } from "./remembered.ts";
+import { readRemembered, rememberedText, type Remembered } from "./remembered.ts";
 import { blockUnder, followed, readAgain, type SheetBlock } from "./sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
@@ -27,7 +27,10 @@ export function syncWithSheet(state: PaneState): () => void {
     (_: void) => selected.ask(),
   );
   // What was typed for one workbook is not kept in the next.
-  const keep = newestOnly(CALM.keep, async (_: void) => restored && host.remember(KEY, rememberedText(state)));
+  const keep = newestOnly(
+    CALM.keep,
+    async (_: void) => restored && host.remember(KEY, rememberedText(remembered(state))),
+  );
   const takeUp = () =>
     restore(state)
       .catch(() => undefined)
@@ -54,13 +57,8 @@ export function syncWithSheet(state: PaneState): () => void {
   return () => stops.forEach((stop) => stop());
 }
 
-function rememberedText({ inputs, link, measured, kerf }: PaneState): string {
-  return JSON.stringify({
-    inputs: inputs.value,
-    link: link.value?.area ?? null,
-    measured: measured.value,
-    kerf: kerf.value,
-  } satisfies Remembered);
+function remembered({ inputs, link, measured, kerf }: PaneState): Remembered {
+  return { inputs: inputs.value, link: link.value?.area ?? null, measured: measured.value, kerf: kerf.value };
 }
 
 /** Takes up what the workbook remembers, but for what the user typed while it was asked. */

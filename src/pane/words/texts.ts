@@ -1,4 +1,5 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { slowSheetTexts } from "./slowSheetTexts.ts";
 
 const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
 const listed = (items: readonly string[], most = 8) =>
@@ -28,8 +29,17 @@ export const texts = {
     Length: "Nothing is typed. Type the length of the building along the plates, such as 36'.",
     Pitch: "Nothing is typed. Type the rise in 12, such as 6.",
   },
+  missingInWing: {
+    Wall: "Choose front or back.",
+    "From left corner":
+      "Nothing is typed. Type how far it stands from the wall's left corner, such as 8', or flush left.",
+    "Out from wall": "Nothing is typed. Type how far it stands out, such as 10'.",
+    Span: "Nothing is typed. Type its width across the plates, such as 12'.",
+    Ends: "Choose hip or gable.",
+  },
   choices: { in: "feet and inches", mm: "millimeters" } as Readonly<Record<string, string>>,
   noRidge: "no ridge board",
+  noLongValley: "none: the valleys end alike",
   pieces: (count: number) => many(count, "piece", "pieces"),
   boardsUnderstood: (count: number, first: string, last: string) =>
     count === 1 ? first : `${count} lengths, ${first} to ${last}`,
@@ -47,24 +57,56 @@ export const texts = {
     Overhang: "Level, from the plate's outer edge to the plumb cut of the tail, on the main sides. 0 for none.",
     Rafter: "Commons and jacks. Nominal, such as 2x8, or as measured: 1.5 x 7.25 or 38 x 184.",
     Hip: "Usually one size deeper than the rafters, so that the whole cut of a jack bears on it.",
+    Valley: "Under the line where a wing's roof meets the main roof. Leave it empty for the hip's size.",
     Ridge: "Usually one size deeper than the rafters. Type none where the commons meet without a ridge.",
     Seat: "Level width of the cut that sits on the plate. The wider it is, the less height is left above the plate.",
     "Set out from":
       "Where the spacing starts along the plate: at the king common, so that the jacks follow it to the corner, or at the corner.",
-    Ends: "Hips at both ends, or hips at one end and a gable at the other.",
+    Ends: "The left end and the right end, as you face the front.",
     "Hip top":
       "Dropped: left square and lowered until its top corners touch the roof. Backed: beveled both ways. Shifted: moved sideways where the pitches differ.",
     "Hip head": "What the hips meet at the top: the king commons, or the ridge itself.",
-    "End overhang": "Level, at the hipped ends. Leave it empty and the fascia runs level around the corner.",
+    "End overhang":
+      "Level, at the hipped ends. Leave it empty and the fascia runs level around the corner. Type none for no overhang.",
     Heel: "Plumb, over the plate's outer edge, from its top to the top of the rafter. Type it in place of Seat, and leave Seat empty.",
     Correction:
       "What the test jack was short (+) or long (-). Added to the long point of every main jack. Check a cut, below, works it out.",
     "End correction": "The same for the jacks of the ends.",
     Boards: "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
+    "End trim": "Off every board, both ends together. Empty: 1/2 in or 12 mm. 0 where boards come trimmed.",
+    "Allow crown down":
+      "yes lets a jack lie end for end, its crown down, where that saves a board or money. no: every crown up.",
     Waste: "Percent added to areas and to board feet.",
     Spares: "Extra commons to order. Any jack can come out of one.",
+    "Job name": "Stands on every cut card and on the cutting plan.",
     Unit: "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
   } satisfies Record<Row, string>,
+
+  wings: "Wings",
+  wing: (letter: string) => `Wing ${letter}`,
+  addWing: "Add a wing",
+  removeWing: (letter: string) => `Remove wing ${letter}`,
+  wingAdded: (letter: string) => `Wing ${letter} added. Type where it stands.`,
+  wingRemoved: (letter: string) => `Wing ${letter} removed.`,
+  moreOfWing: (letter: string) => `More of wing ${letter}`,
+  place: (row: string, wing?: string) => (wing === undefined ? row : `Wing ${wing}, ${row}`),
+  helpInWing: {
+    Wall: "The long wall that it stands on. The plan has the front at the bottom.",
+    "From left corner":
+      "Level, from the wall's left corner to the wing's nearer side, facing that wall from outside. Or flush left, flush right: its side runs on from the end wall.",
+    "Out from wall": "Level, from the outer edge of the main plate to the outer edge of the wing's end plate.",
+    Span: "Across the wing, outer edge to outer edge of its plates.",
+    Ends: "The wing's outer end.",
+    Pitch: "Rise of the wing's sides over 12. Leave it empty for the main roof's.",
+    "End pitch": "Rise of its hipped end over 12. Leave it empty for the pitch of its sides.",
+    Overhang:
+      "Level, of the wing's sides. Leave it empty and the fascia runs level with the main roof's. Type none for no overhang.",
+    "End overhang": "Level, at the wing's outer end. Leave it empty for a level fascia. Type none for no overhang.",
+    Ridge: "The wing's ridge board. Leave it empty for the main ridge's size.",
+    "Long valley":
+      "The valley that runs on to the main ridge; the other butts its side. Facing the wall, left or right. Leave it empty and the one farther from the ridge's end runs on.",
+    "Wing framing": "Framed in: on valley rafters. Laid over: on the sheathed main roof.",
+  },
 
   scheduleCaption: "Jacks to cut, longest first",
   scrolls: (name: string) => `${name}, scrolls sideways`,
@@ -80,6 +122,9 @@ export const texts = {
     members: "Members",
     marks: "Plate marks",
     takeoff: "Take-off",
+    sheathing: "Sheathing",
+    settings: "Saw settings",
+    pieces: "Piece list",
     cautions: "Cautions",
     order: "Lumber order",
     cutting: "Cutting plan",
@@ -91,6 +136,9 @@ export const texts = {
     members: "All members",
     marks: "Plate marks",
     takeoff: "Take-off",
+    sheathing: "Sheathing",
+    settings: "Saw settings",
+    pieces: "Piece list",
     cautions: "Cautions",
     order: "Lumber order",
     cutting: "Cutting plan",
@@ -105,16 +153,12 @@ export const texts = {
   onNewSheets: "on new sheets",
   atSelection: (cell: string) => `at the selected cell, ${cell}`,
   fill: "Fill the sheet",
+  ...slowSheetTexts,
   nothingChosen: "Choose at least one thing to write.",
   fixFirst: (row: string) => `Nothing was written. Fix ${row} first.`,
   fixGeneral: (words: string) => `Nothing was written. ${words}`,
   notNow: (table: string, why: string) => `${table} cannot be made of this roof: ${why}`,
   written: (title: string, at: string) => `${title} written to ${at}.`,
-  writing: (done: number, of: number) => `Writing, ${done} of ${of} cells`,
-  working: "Working it out",
-  stop: "Stop",
-  stopped: "Stopped. Nothing was written.",
-  failed: (why: string) => `Nothing was written. ${why}`,
   takeBack: (title: string) => `Undo this fill: ${title}`,
   takenBack: (title: string) => `Undone: ${title}.`,
   notTakenBack: (cells: readonly string[]) =>
@@ -131,7 +175,7 @@ export const texts = {
   updated: "Block",
   reread: "Reload from sheet",
   lacking: (rows: readonly string[]) =>
-    `The block has no row for ${rows.join(", ")}. Insert the row in the sheet, or write a new block.`,
+    `The block has no row for ${listed(rows)}. Insert the row in the sheet, or write a new block.`,
 
   drawingOf: "Shown",
   views: { plan: "the whole plan", corner: "one corner", piece: "one piece", hip: "the hip", round: "3-D frame" },
@@ -141,7 +185,7 @@ export const texts = {
   hand: "Hand",
 
   checkLead:
-    "Hook the tape on the plate's outer top edge, at the seat. Pull it straight to where the long point will be. Type what it reads.",
+    "Brace hip and commons straight first. Hook the tape on the plate's outer top edge, at the seat. Pull it straight to where the long point will be. Type what it reads.",
   checkColumns: ["Piece", "Measured", "Off by", "Tape should read", "Long point on site"],
   tapeMeasured: (mark: string) => `Tape measured, ${mark}`,
   agrees: "agrees",
@@ -197,6 +241,7 @@ export const texts = {
   orderWorking: "Working the order out.",
   orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
   orderColumns: ["Board", "To buy", "For waste", "Left over"],
+  boardsTooShort: (words: string) => `Boards: ${words}. Add a longer length to the row Boards, under More.`,
   meters: (length: number) => `${Number(length.toFixed(2))} m`,
   sentence: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
   scrollsDown: (name: string) => `${name}, scrolls`,
@@ -207,7 +252,11 @@ export const texts = {
   orderPrices:
     "By price: in the sheet, give RAFTER.LUMBERORDER a table of boards with the headings Size, Length and Price (and Count for what is on hand) in place of the lengths. It then finds the cheapest order.",
 
-  cardsLead: "One card for each distinct piece, in black and white. Print, or save as PDF from the print window.",
+  cardsLead: "One card for each distinct board, in black and white. Print, or save as PDF from the print window.",
+  cardsOfPlan: "Cards name the boards of the cutting plan.",
+  cardsNoPlan: "Open the cutting plan above first, and the cards name its boards.",
+  lookAtCards: "Look at the cards",
+  lookAtPlan: "Look at the plan",
   paper: "Paper",
   perPage: "Cards to a page",
   printCards: "Print the cut cards",
@@ -230,9 +279,12 @@ export const texts = {
     differsTitle: "Which roof?",
     differsWhy: "New tables will use the block in the sheet, not the fields above.",
     asInSheet: "Fill from the block as it is",
+    changedMeanwhile: "The sheet has changed meanwhile.",
     updateTitle: "Change the block in the sheet?",
     change: ({ at, from, to, formula }: { at: string; from: string; to: string; formula: boolean }) =>
       `${at}: ${from === "" ? "empty" : from} becomes ${to === "" ? "empty" : to}${formula ? " (a formula stands there)" : ""}`,
+    formulasGrow: (count: number) =>
+      `${many(count, "formula", "formulas")} will read the wings too. The jack schedule then needs three free columns on its right.`,
     updateYes: "Change them",
     noRoom: "There is no free place to the right. Choose another cell, or new sheets.",
   },

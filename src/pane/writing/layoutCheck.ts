@@ -8,6 +8,7 @@ import { texts } from "../words/texts.ts";
 import { blockAt, firstLine, spilledHeading, type TablePlace } from "./blockAt.ts";
 import type { HangsOn } from "./layoutFill.ts";
 import { roomToGrow } from "./layoutTable.ts";
+import { columnsOf } from "./roofTables.ts";
 
 /** Lines for jacks that are measured later. */
 const SPARE = 6;
@@ -26,7 +27,7 @@ export function layoutCheck(
   { cuts, now }: { cuts: readonly Cut[]; now: Table },
 ): BlockLayout {
   const { sheet, column } = place;
-  const columns = jackTable.columns;
+  const columns = columnsOf(jackTable, now);
   const rows = roomToGrow(now);
   const measured = cuts.length + SPARE;
   const first = firstLine(place) + 1;

@@ -1,4 +1,4 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Area, BlockLayout, CellLayout, WriteStep } from "../../hosts/host.ts";
 import { blockLayout, blockRows } from "../state/blockCells.ts";
@@ -13,7 +13,7 @@ import { texts } from "../words/texts.ts";
 export interface HangsOn {
   readonly block: string;
   /** The cell that holds the value of a row of the block; null where the block does not have that row. */
-  cell(row: Row): string | null;
+  cell(row: BlockRow): string | null;
 }
 
 /** A table to write: its name, the sheet it gets where it stands alone, and its cells for a place. */
@@ -28,7 +28,7 @@ export interface FillRequest {
   /** The block to write; null where the tables hang on one that stands in the sheet already. */
   readonly inputs: Inputs | null;
   /** The block in the sheet, and on which of its lines each row stands, where `inputs` is null. */
-  readonly block: { readonly area: Area; readonly lines: ReadonlyMap<Row, number> } | null;
+  readonly block: { readonly area: Area; readonly lines: ReadonlyMap<BlockRow, number> } | null;
   readonly unit: Unit;
   readonly tables: readonly TableToWrite[];
   /** A cell to start from, or null for new sheets. */
@@ -69,7 +69,7 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
   const blocks: BlockLayout[] = [];
   let column = at?.column ?? 0;
   let area = block?.area ?? null;
-  let lines = block?.lines ?? new Map<Row, number>();
+  let lines = block?.lines ?? new Map<BlockRow, number>();
   if (inputs) {
     const written = layoutBlock(inputs, unit, {
       sheet: at?.sheet ?? nameFor(texts.roofSheet),
@@ -79,8 +79,8 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
     });
     blocks.push(written.layout);
     area = written.area;
-    lines = new Map(blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row, i]));
-    column += 3;
+    lines = new Map(blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row as BlockRow, i]));
+    column += area.columns + 1;
   }
   if (!area) throw new Error("A table needs a block.");
   const { sheet: from, row: top, column: left } = area;
@@ -88,7 +88,7 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
     const sheet = at?.sheet ?? nameFor(table.sheet);
     const on = {
       block: areaReference(area, sheet),
-      cell: (row: Row) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null),
+      cell: (row: BlockRow) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null),
     };
     const layout = table.layout(
       at
@@ -110,14 +110,16 @@ function layoutBlock(
   place: Pick<BlockLayout, "sheet" | "newSheet" | "row" | "column">,
 ): { layout: BlockLayout; area: Area } {
   const lines = blockLayout(inputs, unit);
+  const columns = lines[0]!.length;
+  const rest = Array.from({ length: columns - 1 }, () => null);
   const cells: (CellLayout | null)[][] = [
-    [{ content: texts.roofBlock, style: "title" }, null],
+    [{ content: texts.roofBlock, style: "title" }, ...rest],
     ...lines,
-    [null, null],
-    [{ content: texts.cautionInSheet, style: "note" }, null],
+    [null, ...rest],
+    [{ content: texts.cautionInSheet, style: "note" }, ...rest],
   ];
   return {
-    layout: { ...place, cells, widths: [112, 120] },
-    area: { sheet: place.sheet, row: place.row + 1, column: place.column, rows: lines.length, columns: 2 },
+    layout: { ...place, cells, widths: [112, ...rest.map(() => 120)] },
+    area: { sheet: place.sheet, row: place.row + 1, column: place.column, rows: lines.length, columns },
   };
 }

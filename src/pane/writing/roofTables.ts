@@ -1,3 +1,6 @@
+import { footColumns } from "../../../functions/jackTable.ts";
+import type { Column, Table } from "../../registry/columns.ts";
+import type { TableFunction } from "../../registry/worksheetFunction.ts";
 import { argumentText } from "../../registry/formulaText.ts";
 import { messageOf } from "../../../functions/words/problemText.ts";
 import { Failure } from "../../measure/result.ts";
@@ -9,6 +12,11 @@ import { report } from "../state/report.ts";
 import { evaluateFunction } from "../state/evaluateFunction.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
 import { texts } from "../words/texts.ts";
+
+/** The columns of a table as it spills now: the jack schedule has more of them where a roof has wings. */
+export function columnsOf({ columns }: TableFunction, [headings]: Table): readonly Column[] {
+  return headings!.length > columns.length ? [...columns, ...footColumns] : columns;
+}
 
 /** The chosen tables of a roof, each one call on its block, as they spill now; or why one of them cannot be made. The kerf is as typed. */
 export async function roofTables(
@@ -39,7 +47,7 @@ export async function roofTables(
     made.push(
       spillingTable(
         { title: texts.tables[id], sheet: texts.sheets[id] },
-        { formula, columns: definition.columns, now, onTape: unit === "in" ? onTape : [] },
+        { formula, columns: columnsOf(definition, now), now, onTape: unit === "in" ? onTape : [] },
       ),
     );
   }

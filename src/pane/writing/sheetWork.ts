@@ -1,12 +1,17 @@
-import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import type { WriteStep, Written } from "../../hosts/host.ts";
+import { PartlyWritten } from "../../hosts/partlyWritten.ts";
 import { areaText } from "../state/reference.ts";
 import type { PaneState, Work } from "../state/paneState.ts";
+import type { FieldPlace } from "../state/fields.ts";
+import { faultyField } from "../state/report.ts";
 import { readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
 /** What takes longer is shown while it goes on. Milliseconds. */
 const SHOWN_AFTER = 500;
+
+/** How long a sheet that was told to stop may take to answer. Milliseconds. */
+const PATIENCE = 10_000;
 
 /** Why something failed, in words. */
 export function whyOf(error: unknown): string {
@@ -15,6 +20,7 @@ export function whyOf(error: unknown): string {
 
 /** What is said of a failure; a stop is none. */
 function whyNot(error: unknown): string {
+  if (error instanceof PartlyWritten) return error.message;
   return error instanceof DOMException && error.name === "AbortError" ? texts.stopped : texts.failed(whyOf(error));
 }
 
@@ -33,21 +39,21 @@ export async function once<T>(state: PaneState, task: () => Promise<T>): Promise
     return await task();
   } catch (error) {
     // What was written before it failed stands, and was said.
-    if (state.written.value.length <= before) state.says.value = whyNot(error);
+    if (error instanceof PartlyWritten || state.written.value.length <= before) state.says.value = whyNot(error);
     return null;
   } finally {
     busy.delete(state);
   }
 }
 
-/** The row that must be mended before anything is written, which is then said; null where there is none. */
-export function rowAtFault(state: PaneState): Row | null {
-  const [row = null] = Object.keys(state.report.value.messages) as Row[];
-  if (row) state.says.value = texts.fixFirst(row);
-  return row;
+/** The field that must be mended before anything is written, which is then said; null where there is none. */
+export function fieldAtFault(state: PaneState): FieldPlace | null {
+  const place = faultyField(state.report.value);
+  if (place) state.says.value = texts.fixFirst(texts.place(place.row, place.wing));
+  return place;
 }
 
-/** Does something that may take long: it is shown after a while, and can be stopped. */
+/** Does something that may take long: it is shown after a while, and can be stopped. A sheet that then does not answer is not waited for. */
 export async function working<T>(
   state: PaneState,
   task: (signal: AbortSignal, progress: (done: number, of: number) => void) => Promise<T>,
@@ -55,11 +61,16 @@ export async function working<T>(
   const controller = new AbortController();
   const change = (more: Partial<Work>) => state.work.value && (state.work.value = { ...state.work.value, ...more });
   state.work.value = { done: 0, of: 0, shown: false, stop: () => controller.abort() };
-  const timer = setTimeout(() => change({ shown: true }), SHOWN_AFTER);
+  const timers = [setTimeout(() => change({ shown: true }), SHOWN_AFTER)];
+  const unanswered = new Promise<never>((_, reject) =>
+    controller.signal.addEventListener("abort", () => {
+      timers.push(setTimeout(() => reject(new PartlyWritten(texts.noAnswer)), PATIENCE));
+    }),
+  );
   try {
-    return await task(controller.signal, (done, of) => void change({ done, of }));
+    return await Promise.race([task(controller.signal, (done, of) => void change({ done, of })), unanswered]);
   } finally {
-    clearTimeout(timer);
+    for (const timer of timers) clearTimeout(timer);
     state.work.value = null;
   }
 }
@@ -69,30 +80,63 @@ export function stopped(signal: AbortSignal): Promise<never> {
   return new Promise((_, reject) => signal.addEventListener("abort", () => reject(signal.reason)));
 }
 
-/** Writes a step, with its progress shown when it takes long; it can be stopped. Fails where nothing was written. */
-export async function writeStep(state: PaneState, step: WriteStep): Promise<Written> {
-  const written = await working(state, async (signal, progress) => {
-    const done = await state.host.write(step, { signal, progress });
-    // A stop that came when the last cells were on their way, or being calculated, is one too.
-    if (signal.aborted && (await state.host.takeBack(done)).length === 0) signal.throwIfAborted();
-    return done;
+/** Asks the sheet something, which can be stopped as it is. */
+export function askSheet<T>(state: PaneState, question: () => Promise<T>): Promise<T> {
+  return working(state, (signal) => Promise.race([question(), stopped(signal)]));
+}
+
+/** Writes, and keeps what undoes it, also of what was left where it failed. At once: what comes when nobody waits any more can still be undone. */
+export async function keepWritten(state: PaneState, writes: () => Promise<Written>): Promise<Written> {
+  const keep = (written: Written) => (state.written.value = [...state.written.value, written]);
+  try {
+    return keep(await writes()).at(-1)!;
+  } catch (error) {
+    if (error instanceof PartlyWritten && error.written) keep(error.written);
+    throw error;
+  }
+}
+
+/** Writes a step, with its progress shown when it takes long; it can be stopped. Fails where nothing was written, and says where something was left. */
+export function writeStep(state: PaneState, step: WriteStep): Promise<Written> {
+  return working(state, async (signal, progress) => {
+    const written = await keepWritten(state, async () => {
+      const done = await state.host.write(step, { signal, progress });
+      // A stop that came when the last cells were on their way, or being calculated, is one too.
+      if (signal.aborted && (await takenBack(state, done)).length === 0) signal.throwIfAborted();
+      return done;
+    });
+    const said = texts.written(step.title, areaText(written.areas[0]!));
+    state.says.value = written.hint === undefined ? said : `${said} ${written.hint}`;
+    return written;
   });
-  state.written.value = [...state.written.value, written];
-  state.says.value = texts.written(step.title, areaText(written.areas[0]!));
-  return written;
+}
+
+async function takenBack(state: PaneState, written: Written): Promise<readonly string[]> {
+  try {
+    return await state.host.takeBack(written);
+  } catch (error) {
+    throw new PartlyWritten(texts.undoFailed(whyOf(error)), written, { cause: error });
+  }
 }
 
 /** Takes the last step back, or says which cells were edited since. A block that goes with it is followed no longer. */
 export async function takeBack(state: PaneState): Promise<void> {
   const last = state.written.value.at(-1);
   if (!last) return;
-  const edited = await working(state, () => state.host.takeBack(last));
+  const edited = await working(state, async () => {
+    try {
+      return await state.host.takeBack(last);
+    } catch (error) {
+      // It is kept, and can be pressed again.
+      throw new PartlyWritten(texts.undoFailed(whyOf(error)), null, { cause: error });
+    }
+  });
   if (edited.length > 0) {
     state.says.value = texts.notTakenBack(edited);
     return;
   }
-  const link = state.link.value;
-  if (link && !(await readAgain(state.host, link.area))) state.link.value = null;
   state.written.value = state.written.value.filter((written) => written !== last);
   state.says.value = texts.takenBack(last.title);
+  const link = state.link.value;
+  if (link && !(await readAgain(state.host, link.area).catch(() => link))) state.link.value = null;
 }

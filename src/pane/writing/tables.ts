@@ -3,6 +3,9 @@ import { jackTable } from "../../../functions/jackTable.ts";
 import { lumberOrder } from "../../../functions/lumberOrder.ts";
 import { members } from "../../../functions/members.ts";
 import { plateMarks } from "../../../functions/plateMarks.ts";
+import { pieceList } from "../../../functions/pieceList.ts";
+import { sawSettings } from "../../../functions/sawSettings.ts";
+import { sheathing } from "../../../functions/sheathing.ts";
 import { stickPlan } from "../../../functions/stickPlan.ts";
 import { takeOff } from "../../../functions/takeOff.ts";
 import type { TableFunction } from "../../registry/worksheetFunction.ts";
@@ -26,6 +29,9 @@ export const TABLES: readonly SheetTable[] = [
   { id: "members", definition: members, onTape: ["Long point", "Shortest board"], usual: false },
   { id: "marks", definition: plateMarks, onTape: ["Mark"], usual: false },
   { id: "takeoff", definition: takeOff, onTape: [], usual: false },
+  { id: "sheathing", definition: sheathing, onTape: ["First piece"], usual: false },
+  { id: "settings", definition: sawSettings, onTape: [], usual: false },
+  { id: "pieces", definition: pieceList, onTape: ["Length"], usual: false },
   { id: "cautions", definition: cautions, onTape: [], usual: false },
   { id: "order", definition: lumberOrder, boardsToo: true, onTape: ["Board"], usual: false },
   { id: "cutting", definition: stickPlan, boardsToo: true, onTape: ["Board", "Left over"], usual: false },

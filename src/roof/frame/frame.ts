@@ -2,25 +2,29 @@ import { alongSlope } from "../../geometry/alongSlope.ts";
 import { degrees } from "../../measure/degrees.ts";
 import { Failure, type Result } from "../../measure/result.ts";
 import { heelOf, plumbDepthOf } from "../members/commonRafter.ts";
-import { corner, type Corner } from "../members/corner.ts";
-import { hipMember, type HipMember } from "../members/hipMember.ts";
+import { corner } from "../members/corner.ts";
+import { hipMember } from "../members/hipMember.ts";
 import { jackStep } from "../members/jack.ts";
 import { levelOverhang } from "../members/tail.ts";
 import { alike, type Alike } from "./alike.ts";
-import { hipsOf, ridgeOf, ridgePast, sideOn, type Bearer, type Hip } from "./bearers.ts";
+import { sideOn, type Bearer, type Hip, type HipCorner, type Valley } from "./bearers.ts";
 import { mainBlock, type Block } from "./blocks.ts";
-import { commonRow, headRuns, jackRow, rafterLines, type CommonRow, type JackRow, type Rafter } from "./rafterLines.ts";
+import { layersOf, type CommonRow } from "./layers.ts";
+import { headRuns, type JackRow, type Rafter } from "./rafterLines.ts";
 import type { FrameProblem } from "./frameProblem.ts";
 import type { RoofSpec } from "./roofSpec.ts";
-import { surface, type Surface } from "./surface.ts";
+import type { Surface } from "./surface.ts";
+import { wingBlocks } from "./wingBlocks.ts";
+import type { WingFrame } from "./wingFrame.ts";
 
 /** A roof set out, layer by layer: what stands where, before any piece is measured. */
 export interface Frame {
   readonly spec: RoofSpec;
   readonly heel: number;
+  /** The main roof, then its wings. */
   readonly blocks: readonly Block[];
   readonly surface: Surface;
-  readonly bearers: readonly (Bearer | Hip)[];
+  readonly bearers: readonly (Bearer | Hip | Valley)[];
   readonly rows: readonly JackRow[];
   readonly commons: CommonRow;
   readonly rafters: readonly Rafter[];
@@ -30,11 +34,17 @@ export interface Frame {
   readonly marks: ReadonlyMap<Rafter, string>;
 }
 
-/** The hips of a roof, corner by corner; there is one at least. */
-export const hipsIn = ({ bearers }: Frame): readonly Hip[] => bearers.filter((one): one is Hip => one.kind === "hip");
+/** The hips of a roof, corner by corner, whole ones of the main roof first; there is one at least. */
+export const hipsIn = ({ bearers }: Pick<Frame, "bearers">): readonly Hip[] =>
+  bearers.filter((one): one is Hip => one.kind === "hip");
 
-/** The ridge of a roof; undefined where the hips meet in a point. */
-export const ridgeIn = ({ bearers }: Frame): Bearer | undefined => bearers.find(({ kind }) => kind === "ridge");
+/** The valleys of a roof, wing by wing. */
+export const valleysIn = ({ bearers }: Pick<Frame, "bearers">): readonly Valley[] =>
+  bearers.filter((one): one is Valley => one.kind === "valley");
+
+/** The ridge of the main roof; undefined where the hips meet in a point. */
+export const ridgeIn = ({ bearers }: Pick<Frame, "bearers">): Bearer | undefined =>
+  bearers.find(({ kind, block }) => kind === "ridge" && block === 0);
 
 /**
  * Sets a roof out: which members exist and where each stands.
@@ -76,41 +86,29 @@ export function frame(spec: RoofSpec): Result<Frame, FrameProblem> {
   });
   const side = figures(spec.pitch, mainRun, spec.overhang, spec.correction);
   const end = figures(endPitch, endRun, endOverhang, settled(spec.endCorrection, spec.correction));
-  return framed(spec, mainBlock(spec, { heel, side, end }), at, hip, heel);
+  const main = mainBlock(spec, { heel, side, end });
+  const wings = wingBlocks(spec, main, { at, member: hip }, heel);
+  return wings instanceof Failure ? wings : framed(spec, main, { at, member: hip }, wings, heel);
 }
 
-/** The layers of a roof of one block, or what the jacks in it refuse. */
+/** The layers of a roof, or what the jacks in it refuse. */
 function framed(
   spec: RoofSpec,
-  block: Block,
-  at: Corner,
-  member: HipMember,
+  main: Block,
+  mainCorner: HipCorner,
+  wings: readonly WingFrame[],
   heel: number,
 ): Result<Frame, FrameProblem> {
-  const blocks = [block];
-  const seen = surface(blocks);
-  const hips = hipsOf(block, seen, at, member, spec, heel);
-  const ridge = ridgeOf(block, seen, spec, heel, ridgePast(spec, at, member));
-  const rows = hips.flatMap((hip) => [
-    jackRow(hip, hip.near.plane, hip.far.plane.run, spec),
-    jackRow(hip, hip.far.plane, hip.near.plane.run, spec),
-  ]);
-  const wrong = rows.map((row) => correctionOff(row, spec)).find((one) => one !== null);
+  const layers = layersOf(spec, main, mainCorner, wings, heel);
+  const wrong = layers.rows.map((row) => correctionOff(row, spec)).find((one) => one !== null);
   if (wrong) return wrong;
-  if (rows.every(({ jacks }) => jacks.length === 0))
+  if (layers.rows.every(({ jacks }) => jacks.length === 0))
     return new Failure({ kind: "no jack fits", at: "span", span: spec.span, spacing: spec.spacing });
-  const commons = commonRow(block, ridge, rows[0]!, spec);
-  const rafters = rafterLines(block, ridge, rows, commons, spec);
-  const groups = alike(rafters, rows);
+  const groups = alike(layers);
   return {
     spec,
     heel,
-    blocks,
-    surface: seen,
-    bearers: [...(ridge ? [ridge] : []), ...hips],
-    rows,
-    commons,
-    rafters,
+    ...layers,
     alike: groups,
     marks: new Map(groups.flatMap(({ mark, rafters: own }) => own.map((rafter) => [rafter, mark]))),
   };
@@ -133,15 +131,16 @@ function settled(end: number, main: number): number {
   return Math.abs(end - main) <= 1e-12 * Math.abs(main) ? main : end;
 }
 
-/** The one height above plate of both planes: given, or the larger of what the seat leaves on either side. */
-function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): Result<number, FrameProblem> {
-  const most = Math.min(plumbDepthOf(pitch, rafter.depth), plumbDepthOf(endPitch, rafter.depth));
+/** The one height above plate of all planes: given, or the largest of what the seat leaves on any pitch. */
+function commonHeel({ heel, seat, pitch, rafter, wings }: RoofSpec, endPitch: number): Result<number, FrameProblem> {
+  const pitches = [pitch, endPitch, ...wings.flatMap((wing) => [wing.pitch, wing.endPitch ?? wing.pitch])];
+  const most = Math.min(...[pitch, endPitch].map((one) => plumbDepthOf(one, rafter.depth)));
   if (heel !== null) return heel < most ? heel : new Failure({ kind: "nothing left to notch", at: "heel", most });
-  const main = heelOf(pitch, rafter.depth, seat ?? 0);
-  const end = heelOf(endPitch, rafter.depth, seat ?? 0);
-  if (main instanceof Failure && end instanceof Failure)
-    return new Failure({ kind: "seat too wide", at: "seat", most: Math.max(main.problem.most, end.problem.most) });
-  const larger = Math.max(main instanceof Failure ? 0 : main, end instanceof Failure ? 0 : end);
+  const heels = pitches.map((one) => heelOf(one, rafter.depth, seat ?? 0));
+  const mosts = heels.map((one) => (one instanceof Failure ? one.problem.most : Infinity));
+  if (mosts.every((one) => one < Infinity))
+    return new Failure({ kind: "seat too wide", at: "seat", most: Math.max(...mosts) });
+  const larger = Math.max(...heels.map((one) => (one instanceof Failure ? 0 : one)));
   // Each inch more of seat lowers the steeper side's heel, which is the larger one, by its pitch.
   return larger < most
     ? larger
@@ -150,7 +149,7 @@ function commonHeel({ heel, seat, pitch, rafter }: RoofSpec, endPitch: number): 
         at: "seat",
         most,
         heel: larger,
-        least: (seat ?? 0) + (larger - most) / Math.max(pitch, endPitch),
+        least: (seat ?? 0) + (larger - most) / Math.max(...pitches),
       });
 }
 

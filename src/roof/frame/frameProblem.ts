@@ -21,6 +21,44 @@ interface FrameProblems {
   "hip does not reach the plate": { at: "hip"; least: number };
   "correction below plate": { at: "correction" | "endCorrection"; least: number };
   "correction over a step": { at: "correction" | "endCorrection"; most: number };
+  /** Of a wing. By how much its ridge would stand above the main one; the span or the pitch, as rise in 12, that makes them level. */
+  "wing ridge too high": { at: "wingSpan"; wing: string; by: number; span: number; pitch: number };
+  /** By how much below; the span that makes them level, and the most that leaves room. */
+  "wing ridge nearly level": { at: "wingSpan"; wing: string; by: number; span: number; most: number };
+  "wing past the wall": WingPlaced & { by: number };
+  "wing wider than wall": { at: "wingSpan"; wing: string; most: number };
+  /** Level, from the wall's left corner: to the right of the other wing, or to its left. */
+  "wings overlap": { at: "wingFrom"; wing: string; other: string; right: number; left: number };
+  "valleys meet": { at: "wingFrom"; wing: string; other: string; bound: "least" | "most"; limit: number };
+  "long valleys cross": { at: "longValley"; wing: string; other: string };
+  "no hip left": { at: "wingFrom"; wing: string; other: string };
+  "flush at a gable": { at: "wingFrom"; wing: string };
+  /** Rise in 12 of the wing and of the end. */
+  "flush at another pitch": { at: "wingFrom"; wing: string; pitch: number; end: number };
+  /** `flush`: its side could be in the plane of that end. */
+  "wing too near a corner": WingPlaced & { side: "left" | "right"; flush: boolean };
+  /** `gable`: with a gable it is long enough. */
+  "wing too short": { at: "wingOut"; wing: string; least: number; gable: boolean };
+  "no valley to the ridge": WingPlaced & { by: number };
+  "no room on the ridge": WingPlaced & { by: number };
+  "long valley off the ridge": { at: "longValley"; wing: string; by: number; other: "left" | "right" };
+  "no long valley": { at: "longValley"; wing: string; level: boolean };
+  "wing without seat": { at: "wingPitch" | "wingEndPitch"; wing: string; heel: number; most: number };
+  "wing too narrow": { at: "wingSpan"; wing: string; least: number };
+  "wing spacing": { at: "wingSpan"; wing: string; run: number; spacing: number; least: number };
+  "wing hip below plate": { at: "wingEndPitch"; wing: string; drop: number; heel: number };
+  "valley does not reach the plate": { at: "valley"; least: number };
+  "no ridge for wings": { at: "length"; least: number };
+  "laid over": { at: "wingFraming"; wing: string };
+}
+
+/** A wing's place on its wall, and the nearest that works, where there is one. */
+interface WingPlaced {
+  at: "wingFrom";
+  wing: string;
+  bound: "least" | "most";
+  limit: number;
+  fits: boolean;
 }
 
 /** Why a roof cannot be framed. */

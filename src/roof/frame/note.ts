@@ -38,6 +38,26 @@ interface Notes {
   "short overhang": { overhang: number };
   /** The end overhang that would make them level. */
   "fascia not level": { levelEnd: number };
+  /** The wing's overhang that would make them level with the main roof's. */
+  "wing fascia not level": { wing: string; level: number };
+  "runs on to ridge": object;
+  /** Past the crossing both sides are main plane: by how much the wing-side corner stands above it. */
+  "proud past crossing": { by: number };
+  "butts long valley": object;
+  "toe below long valley": { by: number };
+  "valley to corner of ridges": object;
+  "valley to broken hip": object;
+  "valley too shallow": { least: number };
+  "broken hip stands on ridge": object;
+  "ridge butts main ridge": object;
+  "ridge pointed into valleys": object;
+  "ridge past crossing": { by: number };
+  /** Moved along the plate, so that both faces meet one board. */
+  moved: { by: number };
+  "inner corner": { wing: string };
+  "over inner corner": { wing: string };
+  /** Along the top edge, on the longer and the shorter face; the tilt of its cut. */
+  "tail on valley": { wing: string; long: number; short: number; tilt: number };
 }
 
 /** Something people must be told about a piece. */

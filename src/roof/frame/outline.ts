@@ -1,10 +1,11 @@
 import type { Point } from "../../geometry/point.ts";
-import type { Hip } from "./bearers.ts";
+import type { Bearer, Hip, Valley } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import { onBoard, outlineFace, type OutlineFace } from "./outlineFace.ts";
 import { outlineMarks, type OutlineMark } from "./outlineMarks.ts";
-import { hipShape, rafterShape, type OutlineShape } from "./outlineShape.ts";
+import { hipShape, rafterShape, ridgeShape, type OutlineShape } from "./outlineShape.ts";
 import type { Hand, Piece } from "./piece.ts";
+import type { Rafter } from "./rafterLines.ts";
 
 /** What a piece looks like from its two sides and from above: all that a drawing of it needs. Lengths in the roof's unit. */
 export interface Outline {
@@ -23,13 +24,16 @@ export interface Outline {
 
 /** The outline of a piece for one hand: side faces, top edge, and the marks on a hip or ridge. */
 export function outline(frame: Frame, piece: Piece, hand: Hand): Outline {
-  return {
-    ...outlineOf(piece.member === "hip" ? hipShape(piece.stands[0] as Hip, hand) : rafterShape(piece, hand)),
-    marks: outlineMarks(frame, piece, hand),
-  };
+  return { ...outlineOf(shapeOf(piece, hand)), marks: outlineMarks(frame, piece, hand) };
 }
 
-/** The outline of a common, king common or jack, which needs nothing but the piece. */
+function shapeOf(piece: Piece, hand: Hand): OutlineShape {
+  const [stand] = piece.stands as readonly [Rafter | Bearer | Hip | Valley];
+  if (stand.kind === "rafter") return rafterShape(piece, hand);
+  return stand.kind === "ridge" ? ridgeShape(stand) : hipShape(stand as Hip | Valley, hand);
+}
+
+/** The outline of a rafter, which needs nothing but the piece. */
 export function rafterOutline(piece: Piece, hand: Hand): Outline {
   return { ...outlineOf(rafterShape(piece, hand)), marks: [] };
 }

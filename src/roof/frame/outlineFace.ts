@@ -49,8 +49,10 @@ export function outlineFace(shape: OutlineShape, across: number): OutlineFace {
   const part = (atLeft: number, atRight: number) =>
     across > 0 ? (atLeft * across) / left : across < 0 ? (atRight * across) / right : 0;
   const fall = part(shape.leftFall, shape.rightFall);
-  const heelAt = part(shape.leftHeel, shape.rightHeel);
   const { from, to } = reachAt(plan, across);
+  // Over an inner corner the wood begins inside of the plate line, and its seat with it.
+  const heel0 = part(shape.leftHeel, shape.rightHeel);
+  const heelAt = from > heel0 + NONE ? from : heel0;
   const top = (level: number) => onBoard(shape, level, heel - fall + slope * level);
   const under = (level: number) => onBoard(shape, level, heel - plumbDepth + slope * level);
   const upper = { "tail tip": top(from), head: top(to), toe: under(to) };

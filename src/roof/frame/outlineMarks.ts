@@ -1,9 +1,9 @@
 import { alongHip, hipMarkRun } from "../members/hip.ts";
 import { endReach } from "../members/plumbEnd.ts";
-import type { Bearer, BearerSide, Hip } from "./bearers.ts";
+import { sideOn, type Bearer, type BearerSide } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import type { Hand, Piece } from "./piece.ts";
-import type { Jack } from "./rafterLines.ts";
+import { offsetFrom } from "./rafterLines.ts";
 
 /** Where another piece meets a face of this one, along the top edge as on its outline. */
 export interface OutlineMark {
@@ -15,27 +15,35 @@ export interface OutlineMark {
   readonly to: number;
 }
 
-/** Marks along a hip for the jacks of either side, along a ridge for the commons; none on other pieces. */
-export function outlineMarks(frame: Frame, { member, stands }: Piece, hand: Hand): OutlineMark[] {
-  if (member === "ridge") return ridgeMarks(frame, stands[0] as Bearer);
-  if (member !== "hip") return [];
-  const hip = stands[0] as Hip;
-  const [left, right] = hand === "left" ? [hip.near, hip.far] : [hip.far, hip.near];
-  return [...hipMarks(frame, hip, left, "left"), ...hipMarks(frame, hip, right, "right")];
+/** Marks along a hip or valley for what meets or stands on either side, along a ridge for the commons; none on other pieces. */
+export function outlineMarks(frame: Frame, { planes, stands }: Piece, hand: Hand): OutlineMark[] {
+  if (planes.length > 0) return [];
+  const bearer = stands[0] as Bearer;
+  if (bearer.kind === "ridge") return ridgeMarks(frame, bearer);
+  const [left, right] = hand === "left" ? [bearer.near, bearer.far] : [bearer.far, bearer.near];
+  return [...faceMarks(frame, bearer, left, "left"), ...faceMarks(frame, bearer, right, "right")];
 }
 
-function hipMarks(frame: Frame, hip: Hip, side: BearerSide, face: OutlineMark["face"]): OutlineMark[] {
+/** What meets one face of a hip or valley, from either end of it. */
+function faceMarks(frame: Frame, bearer: Bearer, side: BearerSide, face: OutlineMark["face"]): OutlineMark[] {
   const half = frame.spec.rafter.thickness / 2;
-  const along = (to: number) => alongHip(hip, hipMarkRun(side, to, side.face));
-  return frame.rafters
-    .filter((rafter): rafter is Jack => rafter.head.bearer === hip && rafter.plane === side.plane)
-    .map((jack) => ({
-      mark: frame.marks.get(jack)!,
-      face,
-      at: along(jack.offset),
-      from: along(jack.offset - half),
-      to: along(jack.offset + half),
-    }));
+  // As the board stands, not as its twin of the other hand is drawn.
+  const own = (side === bearer.near) === (bearer.hand === "left") ? "left" : "right";
+  return frame.rafters.flatMap((rafter): OutlineMark[] =>
+    [rafter.head, rafter.foot]
+      .filter((end) => end.bearer === bearer && end.face === own)
+      .map((end) => {
+        // A supporting valley has main plane on both of its sides past the crossing.
+        const { tan, sin, cos } = sideOn(bearer, rafter.plane)!;
+        const at =
+          rafter.foot.bearer === bearer || rafter.foot.bearer === null
+            ? rafter.offset!
+            : offsetFrom(bearer, rafter.plane, rafter.station);
+        const off = end === rafter.head ? side.face : -side.face;
+        const along = (to: number) => alongHip(bearer, hipMarkRun({ pitch: side.pitch, tan, sin, cos }, to, off));
+        return { mark: frame.marks.get(rafter)!, face, at: along(at), from: along(at - half), to: along(at + half) };
+      }),
+  );
 }
 
 function ridgeMarks(frame: Frame, ridge: Bearer): OutlineMark[] {

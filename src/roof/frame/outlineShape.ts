@@ -1,8 +1,10 @@
 import type { Point } from "../../geometry/point.ts";
 import { plumbDepthOf } from "../members/commonRafter.ts";
 import { endReach, stopsOf } from "../members/plumbEnd.ts";
-import type { Bearer, Hip } from "./bearers.ts";
+import { heightOver } from "../../geometry/plane.ts";
+import { tailReach, type Bearer, type Hip, type Valley } from "./bearers.ts";
 import type { Hand, Piece } from "./piece.ts";
+import { handOf, lowReach, type Rafter } from "./rafterLines.ts";
 
 /**
  * What a piece is cut to, seen from above: all its end cuts are plumb, so its plan and a few heights tell everything.
@@ -15,7 +17,7 @@ export interface OutlineShape {
   /** Plumb, from the plate's top to the top edge over x = 0. */
   readonly heel: number;
   readonly plumbDepth: number;
-  /** Convex, counterclockwise. */
+  /** Counterclockwise; convex but for the notched tail of a valley. */
   readonly plan: readonly Point[];
   /** Where across its two side faces stand. */
   readonly left: number;
@@ -30,25 +32,61 @@ export interface OutlineShape {
   readonly seat: number | null;
 }
 
-/** A common, king common, jack or ridge. A left jack has its long point on its left face, a right one on its right: they are mirror images. */
+/**
+ * A rafter. A left one and a right one are mirror images; of what stands on the plate the long point is on the face of its hand.
+ *
+ * Its foot and tail are cut to the valley that it stands on or meets, its head to the face that it meets.
+ */
 export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
-  const { longRun, shortRun, overhang, section, slope, heel, seat, member } = piece;
+  const rafter = drawnAs(piece, hand);
+  const { section, slope, longRun, shortRun, over } = piece;
+  const { plane, foot, spot } = rafter;
   const half = section.thickness / 2;
-  const leftRun = hand === "right" ? shortRun : longRun;
-  const rightRun = hand === "left" ? shortRun : longRun;
-  return {
+  const standing = foot.bearer === null;
+  // From the piece's own figures where it stands on the plate, so that both hands are alike to the last bit.
+  const long = handOf(rafter) === "right" ? -half : half;
+  const head = (y: number): Point => ({
+    x: standing ? (y === long ? longRun : shortRun) : endReach([rafter.head], y),
+    y,
+  });
+  const low = (y: number): Point => ({ x: lowReach(rafter, y), y });
+  // Where a valley and the fascia both cut it, the two cuts meet between its faces.
+  const cut = foot.bearer ? foot : rafter.tailCut;
+  const stops = cut ? stopsOf([cut, { at: -plane.overhang, per: 0 }], -half, half).slice(1, -1) : [];
+  const shape: OutlineShape = {
     slope,
-    heel,
-    seat: member === "ridge" ? null : seat,
+    heel: standing ? piece.heel : heightOver(plane, spot),
+    seat: standing || over ? plane.seat : null,
     plumbDepth: plumbDepthOf(slope, section.depth),
-    plan: [
-      { x: -overhang, y: -half },
-      { x: rightRun, y: -half },
-      { x: leftRun, y: half },
-      { x: -overhang, y: half },
-    ],
+    plan: [low(-half), head(-half), head(half), low(half), ...stops.reverse().map(low)],
     left: half,
     right: -half,
+    leftFall: 0,
+    rightFall: 0,
+    leftHeel: 0,
+    rightHeel: 0,
+  };
+  return [hand, "plain"].includes(handOf(rafter)) ? shape : mirrored(shape);
+}
+
+/** The rafter that a piece of a hand is drawn as: the first of that hand, else one to be mirrored. */
+export function drawnAs({ stands }: Piece, hand: Hand): Rafter {
+  const rafters = stands as readonly Rafter[];
+  return rafters.find((one) => handOf(one) === hand) ?? rafters[0]!;
+}
+
+/** A ridge, from the end of its board. */
+export function ridgeShape(ridge: Bearer): OutlineShape {
+  const past = endReach(ridge.tail, 0);
+  const { near, far, section } = ridge;
+  return {
+    slope: 0,
+    heel: 0,
+    seat: null,
+    plumbDepth: section!.depth,
+    plan: planOf(ridge).map(({ x, y }) => ({ x: x + past, y })),
+    left: far.face,
+    right: -near.face,
     leftFall: 0,
     rightFall: 0,
     leftHeel: 0,
@@ -57,16 +95,19 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
 }
 
 /**
- * A hip. A left hip has the main side on its left; a plain one is cut like a right one, which it equals.
+ * A hip or a valley. A left one has the main side on its left; a plain one is cut like a right one, which it equals.
  *
- * Its head is cut to the faces it meets, its tail to stay inside both fascias.
+ * A hip's head is cut to the faces it meets, its tail to stay inside both fascias; the heel cut crosses its faces farther in than its own line, a valley's farther out.
  */
-export function hipShape(hip: Hip, hand: Hand): OutlineShape {
-  const { near, far, slope, height, seat, section, backing } = hip;
+export function hipShape(hip: Hip | Valley, hand: Hand): OutlineShape {
+  const { near, far, slope, height, seat, section, kind, start } = hip;
+  const backing = kind === "hip" ? hip.backing : null;
+  const way = kind === "hip" ? 1 : -1;
   const shape: OutlineShape = {
     slope,
     heel: height,
-    seat,
+    // A broken hip stands on no plate.
+    seat: start > 0 ? null : seat,
     plumbDepth: plumbDepthOf(slope, section.depth),
     // With the far side to the left; mirrored below for a left hip.
     plan: planOf(hip),
@@ -74,16 +115,17 @@ export function hipShape(hip: Hip, hand: Hand): OutlineShape {
     right: -near.face,
     leftFall: backing ? far.fall : 0,
     rightFall: backing ? near.fall : 0,
-    leftHeel: far.face / far.tan,
-    rightHeel: near.face / near.tan,
+    leftHeel: (way * far.face) / far.tan,
+    rightHeel: (way * near.face) / near.tan,
   };
   return hand === "left" ? mirrored(shape) : shape;
 }
 
 /** A bearer's board seen from above, in its own plan: between its two faces, as far as each of its cuts lets it run. */
-export function planOf({ near, far, tail, head }: Bearer): Point[] {
+export function planOf(bearer: Bearer): Point[] {
+  const { near, far, tail, head } = bearer;
   const [from, to] = [-near.face, far.face];
-  const low = (y: number): Point => ({ x: 0 - endReach(tail, y), y });
+  const low = (y: number): Point => ({ x: 0 - tailReach(bearer, y), y });
   return [
     ...stopsOf(tail, from, to).slice(1, -1).reverse().map(low),
     low(from),

@@ -2,21 +2,25 @@ import type { Degrees } from "../../measure/degrees.ts";
 import type { Bearer } from "./bearers.ts";
 import type { RoofPlane } from "./blocks.ts";
 import type { Note } from "./note.ts";
-import type { Rafter } from "./rafterLines.ts";
+import type { Rafter, RafterMember } from "./rafterLines.ts";
 import type { Section } from "./roofSpec.ts";
 
-export type Member = "ridge" | "common" | "king common" | "hip" | "jack";
-export type Side = "Main" | "End" | "Both";
+export type Member = "ridge" | "hip" | "broken hip" | "valley" | RafterMember;
+export type SideName = "Main" | "End" | "Both" | `Wing ${string}`;
 
 /** What tables and drawings call the planes, one at least, that a piece stands on; the roof's code compares the planes. */
-export function sideName(planes: readonly Pick<RoofPlane, "end">[]): Side {
+export function sideName(planes: readonly Pick<RoofPlane, "end" | "wing">[]): SideName {
+  const [first] = planes;
+  if (first && first.wing !== "") return `Wing ${first.wing}${first.end ? " end" : ""}`;
   const ends = planes.filter(({ end }) => end).length;
   return ends === 0 ? "Main" : ends === planes.length ? "End" : "Both";
 }
 
 /** Whether the jacks of a roof's sides and of its ends are the same pieces. */
 export const jacksAlike = (pieces: readonly Piece[]): boolean =>
-  pieces.every(({ member, planes }) => member !== "jack" || planes.some((plane) => plane.end !== planes[0]!.end));
+  pieces
+    .filter(({ member, planes }) => member === "jack" && planes[0]!.block === 0)
+    .every(({ planes }) => planes.some((plane) => plane.end !== planes[0]!.end));
 
 /** A hand, seen from outside looking up the hip from its foot; plain where a piece has none. */
 export type Hand = "left" | "right" | "plain";
@@ -29,10 +33,13 @@ export interface PieceEnd {
   readonly tilts: readonly Degrees[];
   /** What its cut leaves across the top edge, from square; null where it is square or has two cheeks. */
   readonly edge: Degrees | null;
-  /** A jack's edge nearer the corner on the plate; its center along the hip's face from the corner, and from the hip's head. */
+  /** On a plate a jack's edge nearer the corner; on hip or valley its center along that board's face from the corner's plumb line, and from that board's head. */
   readonly mark: number | null;
   readonly markFromHead: number | null;
 }
+
+/** An end that is cut square across, and marked on nothing. */
+export const SQUARE: PieceEnd = { bearer: null, tilts: [], edge: null, mark: null, markFromHead: null };
 
 /**
  * One distinct piece of a roof, and how many of it are cut. Lengths in the roof's unit, along the top edge from the plumb
@@ -42,7 +49,7 @@ export interface Piece {
   /** What is written on the board: "J3". */
   readonly mark: string;
   readonly member: Member;
-  /** The planes that it stands in, one for each of it; none for ridge and hips, which belong to no one side. */
+  /** The planes that it stands in, one for each of it; none for ridges, hips and valleys, which belong to no one side. */
   readonly planes: readonly RoofPlane[];
   readonly left: number;
   readonly right: number;
@@ -70,8 +77,12 @@ export interface Piece {
   readonly heel: number;
   readonly seat: number;
   readonly notch: number;
-  /** A jack's level offset from the corner. */
+  /** Level, along the plate line, from the corner of the hip or valley that it is laid out from: its foot's valley, else what its head meets. */
   readonly offset: number | null;
+  /** The valley that cuts its tail, beside an inner corner; null mostly. */
+  readonly tailCut: PieceEnd | null;
+  /** It stands on a valley and on the plate. */
+  readonly over: boolean;
   readonly notes: readonly Note[];
   /** Every one of it where it stands. */
   readonly stands: readonly (Bearer | Rafter)[];

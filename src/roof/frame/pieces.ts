@@ -1,77 +1,47 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { slopeAngle } from "../../geometry/angle.ts";
-import { degrees } from "../../measure/degrees.ts";
 import { notchOfSeat, shortestBoard } from "../members/commonRafter.ts";
-import { alongHip, hipMarkRun } from "../members/hip.ts";
+import { alongHip } from "../members/hip.ts";
 import { jackTape } from "../members/jack.ts";
+import { endReach } from "../members/plumbEnd.ts";
 import type { Alike } from "./alike.ts";
-import { boardRun, sideOn, type Bearer, type Hip } from "./bearers.ts";
-import { hipsIn, ridgeIn, type Frame } from "./frame.ts";
-import { commonNotes, hipNotes, jackNotes, kingNotes, ridgeNotes } from "./notes.ts";
-import type { Piece, PieceEnd } from "./piece.ts";
-import { handOf, headRuns, type Jack } from "./rafterLines.ts";
+import { bearerPieces } from "./bearerPieces.ts";
+import type { Hip, Valley } from "./bearers.ts";
+import { fromPlane } from "./blocks.ts";
+import type { Frame } from "./frame.ts";
+import { rafterNotes } from "./notes.ts";
+import { SQUARE, type Piece, type PieceEnd } from "./piece.ts";
+import { footReach, handOf, headRuns, lowReach, type Rafter, type RafterEnd } from "./rafterLines.ts";
 
-/** Every distinct piece of a roof: ridge, commons, king commons, hips, then jacks, longest first. */
+/** Every distinct piece of a roof: ridges, commons, king commons, hips, valleys, then what ends on a hip or a valley, longest first. */
 export function pieces(frame: Frame): readonly Piece[] {
   const rafters = frame.alike.map((one) => rafterPiece(frame, one));
-  const [jacks, others] = [
-    rafters.filter(({ member }) => member === "jack"),
-    rafters.filter(({ member }) => member !== "jack"),
-  ];
-  return [...ridgePiece(frame), ...others, hipPiece(frame), ...jacks.sort((a, b) => b.longPoint - a.longPoint)];
+  const [square, beveled] = [rafters.filter(isSquare), rafters.filter((piece) => !isSquare(piece))];
+  const { ridges, hips, valleys } = bearerPieces(frame);
+  return [...ridges, ...square, ...hips, ...valleys, ...beveled.sort((a, b) => b.longPoint - a.longPoint)];
 }
 
-/** An end that is cut square across, and marked on nothing. */
-const SQUARE: PieceEnd = { bearer: null, tilts: [], edge: null, mark: null, markFromHead: null };
+/** From the plate to a ridge. */
+const isSquare = ({ member }: Piece): boolean => member === "common" || member === "king common";
 
-function ridgePiece(frame: Frame): Piece[] {
-  const ridge = ridgeIn(frame);
-  if (!ridge?.section) return [];
-  const length = boardRun(ridge);
-  return [
-    {
-      mark: "R",
-      member: "ridge",
-      planes: [],
-      left: 0,
-      right: 0,
-      plain: 1,
-      section: ridge.section,
-      slope: 0,
-      longRun: length,
-      shortRun: length,
-      lineLength: ridge.run,
-      longPoint: length,
-      shortPoint: length,
-      tape: null,
-      shortestBoard: length,
-      overhang: 0,
-      tail: 0,
-      headCut: degrees(0),
-      foot: SQUARE,
-      head: SQUARE,
-      heel: 0,
-      seat: 0,
-      notch: 0,
-      offset: null,
-      notes: ridgeNotes(frame),
-      stands: [ridge],
-    },
-  ];
-}
-
-/** A common, king common or jack: from the plate to the face that its head meets. */
+/** A rafter: from the plate or a valley to the face that its head meets. */
 function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
   const { rafter: section } = frame.spec;
   const first = rafters[0]!;
-  const { plane, member, head } = first;
-  const { pitch, overhang, seat } = plane;
+  const { plane, member, head, foot, tailCut, over } = first;
+  const { pitch } = plane;
   const along = alongSlope(pitch);
-  const jack = member === "jack" ? (first as Jack) : null;
-  const correction = jack ? plane.correction / along : 0;
+  const correction = member === "jack" ? plane.correction / along : 0;
   const { long, short } = headRuns(first, section.thickness);
   const [longRun, shortRun] = [long + correction, short + correction];
   const count = (hand: string) => rafters.filter((one) => handOf(one) === hand).length;
+  const half = section.thickness / 2;
+  const ends = endsOf(first, section.thickness);
+  const lows = [lowReach(first, half), lowReach(first, -half)];
+  const onPlate = foot.bearer === null || over;
+  // Over a corner the seat is as wide as on the face where the foot is lower.
+  const seat = onPlate ? plane.seat - Math.max(0, over ? Math.min(...lows) : 0) : 0;
+  const overhang = foot.bearer === null || over ? Math.max(0, -Math.min(...lows)) : 0;
   return {
     mark,
     member,
@@ -83,74 +53,72 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
     slope: pitch,
     longRun,
     shortRun,
-    lineLength: head.line * along,
+    lineLength: (head.line - foot.line) * along,
     longPoint: longRun * along,
     shortPoint: shortRun * along,
-    tape: jackTape(pitch, longRun, frame.heel),
-    shortestBoard: shortestBoard({ pitch, run: longRun, overhang, depth: section.depth, heel: frame.heel }),
+    tape: foot.bearer ? null : jackTape(pitch, longRun, frame.heel),
+    shortestBoard: boardOf(frame, first, correction, longRun),
     overhang,
     tail: overhang * along,
     headCut: slopeAngle(pitch),
-    foot: { ...SQUARE, mark: jack && jack.offset - section.thickness / 2 },
-    head: jack ? jackHead(jack) : { ...SQUARE, bearer: head.bearer && head.bearer.kind },
-    heel: frame.heel,
+    ...ends,
+    heel: onPlate ? frame.heel : 0,
     seat,
     notch: notchOfSeat(pitch, seat),
-    offset: jack && jack.offset,
-    notes: jack ? jackNotes(frame, jack) : member === "common" ? commonNotes(frame) : kingNotes(frame, plane),
+    offset: first.offset,
+    tailCut: tailCut && endOn(first, tailCut, lows),
+    over,
+    notes: rafterNotes(frame, rafters),
     stands: rafters,
   };
 }
 
-function jackHead({ offset, plane, head: { bearer, per } }: Jack): PieceEnd {
-  const hip = bearer as Hip;
-  const side = sideOn(hip, plane)!;
-  const across = Math.abs(per);
-  const mark = alongHip(hip, hipMarkRun(side, offset, side.face));
+/**
+ * The shortest straight board that holds a rafter. Both its ends lean by the depth times tan A; a seat takes the low end off, where the wood ends inside of the
+ * plate line.
+ */
+function boardOf({ spec: { rafter }, heel }: Frame, one: Rafter, correction: number, longRun: number): number {
+  const { pitch, seat } = one.plane;
+  const along = alongSlope(pitch);
+  if (one.foot.bearer === null && one.tailCut === null)
+    return shortestBoard({ pitch, run: longRun, overhang: one.plane.overhang, depth: rafter.depth, heel });
+  const onPlate = one.foot.bearer === null || one.over;
+  const low = (run: number) =>
+    onPlate && run >= 0 && run < seat
+      ? run * along - ((heel + pitch * run) * pitch) / along
+      : run * along - rafter.depth * pitch;
+  const [left, right] = [rafter.thickness / 2, -rafter.thickness / 2];
+  const head = Math.max(endReach([one.head], left), endReach([one.head], right)) + correction;
+  return head * along - Math.min(low(lowReach(one, left)), low(lowReach(one, right)));
+}
+
+/** How a rafter is cut at its two ends, and where it is marked on what it meets. */
+export function endsOf(rafter: Rafter, thickness: number): Pick<Piece, "foot" | "head"> {
+  const { foot, head, member, offset } = rafter;
+  const half = thickness / 2;
   return {
-    bearer: "hip",
-    tilts: [slopeAngle(across)],
-    edge: slopeAngle(across * alongSlope(plane.pitch)),
-    mark,
-    markFromHead: alongHip(hip, hip.headRun) - mark,
+    foot: foot.bearer
+      ? endOn(rafter, foot, [footReach(rafter, half), footReach(rafter, -half)])
+      : { ...SQUARE, mark: member === "jack" ? offset! - half : null },
+    head: endOn(rafter, head, [endReach([head], half), endReach([head], -half)]),
   };
 }
 
-function hipPiece(frame: Frame): Piece {
-  const hips = hipsIn(frame);
-  const hip = hips[0]!;
-  const { section, slope, headRun, overhang, height, seat } = hip;
-  // Both hands of a hip are one shape only where its two cheeks are alike.
-  const onKings = frame.spec.hipHead === "king commons";
-  const plain = onKings && hip.near.tan === hip.far.tan;
-  const count = (hand: Bearer["hand"]) => (plain ? 0 : hips.filter((one) => one.hand === hand).length);
-  const longPoint = alongHip(hip, headRun);
+/** How a rafter is cut where it meets a bearer, and the mark of its center on that, midway between the ends of its two top edges. */
+function endOn({ plane, station }: Rafter, { bearer, per }: RafterEnd, [left, right]: readonly number[]): PieceEnd {
+  if (bearer === null || bearer.kind === "ridge") return { ...SQUARE, bearer: bearer && bearer.kind };
+  const across = Math.abs(per);
+  const foot = fromPlane(plane, bearer.foot);
+  const [x, y] = [
+    bearer.heading.x * plane.right.x + bearer.heading.y * plane.right.y,
+    bearer.heading.x * plane.inward.x + bearer.heading.y * plane.inward.y,
+  ];
+  const mark = alongHip(bearer, (station - foot.x) * x + ((left! + right!) / 2 - foot.y) * y);
   return {
-    mark: "H",
-    member: "hip",
-    planes: [],
-    left: count("left"),
-    right: count("right"),
-    plain: plain ? hips.length : 0,
-    section,
-    slope,
-    longRun: headRun,
-    shortRun: headRun,
-    lineLength: alongHip(hip, hip.run),
-    longPoint,
-    shortPoint: longPoint,
-    tape: null,
-    shortestBoard: hip.farthest + shortestBoard({ pitch: slope, run: 0, overhang, depth: section.depth, heel: height }),
-    overhang,
-    tail: alongHip(hip, overhang),
-    headCut: slopeAngle(slope),
-    foot: SQUARE,
-    head: { ...SQUARE, bearer: onKings ? null : "ridge", tilts: hip.tilts },
-    heel: height,
-    seat,
-    notch: notchOfSeat(slope, seat),
-    offset: null,
-    notes: hipNotes(frame),
-    stands: hips,
+    bearer: bearer.kind,
+    tilts: [slopeAngle(across)],
+    edge: slopeAngle(across * alongSlope(plane.pitch)),
+    mark,
+    markFromHead: alongHip(bearer, (bearer as Hip | Valley).headRun) - mark,
   };
 }

@@ -5,6 +5,7 @@ import { endReach } from "../members/plumbEnd.ts";
 import type { Frame } from "./frame.ts";
 import { outline, type Outline } from "./outline.ts";
 import { reachAt } from "./outlineFace.ts";
+import { drawnAs } from "./outlineShape.ts";
 import type { Hand, Piece } from "./piece.ts";
 import { handOf } from "./rafterLines.ts";
 
@@ -32,7 +33,7 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
   return pieces.flatMap((piece) => {
     const known = new Map<Hand, Outline>();
     return piece.stands.map((stand): PlacedBoard => {
-      const { hand, foot, heading, height } = spotOf(piece, stand);
+      const { hand, foot, heading, height } = spotOf(frame, piece, stand);
       const shown = known.get(hand) ?? outline(frame, piece, hand);
       known.set(hand, shown);
       const at = ({ x, y }: Point) => ({
@@ -76,13 +77,19 @@ export function inSpace(
 
 /** Where a board's own line starts, which way it runs up from there, and how high its top edge is there. */
 function spotOf(
+  { heel }: Frame,
   piece: Piece,
   stand: Piece["stands"][number],
 ): Pick<PlacedBoard, "hand" | "foot" | "heading" | "height"> {
-  if (stand.kind === "rafter")
-    return { hand: handOf(stand), foot: stand.spot, heading: stand.plane.inward, height: piece.heel };
+  if (stand.kind === "rafter") {
+    const [hand, { inward }] = [handOf(stand), stand.plane];
+    // Pieces alike that stand on a valley start at other heights.
+    const up = stand.foot.bearer === null ? 0 : stand.foot.at - drawnAs(piece, hand).foot.at;
+    const foot = { x: stand.spot.x + up * inward.x, y: stand.spot.y + up * inward.y };
+    return { hand, foot, heading: inward, height: heel + up * piece.slope };
+  }
   const { foot, heading, height, hand, tail } = stand;
-  if (stand.kind === "hip") return { hand: piece.plain > 0 ? "plain" : hand, foot, heading, height };
+  if (stand.kind !== "ridge") return { hand: piece.plain > 0 ? "plain" : hand, foot, heading, height };
   // A ridge's outline starts at the end of its board.
   const past = endReach(tail, 0);
   return { hand: "plain", foot: { x: foot.x - past * heading.x, y: foot.y - past * heading.y }, heading, height };

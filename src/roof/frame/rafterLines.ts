@@ -1,32 +1,46 @@
+import { heightOver } from "../../geometry/plane.ts";
 import type { Point } from "../../geometry/point.ts";
-import { Failure } from "../../measure/result.ts";
-import { jackRuns } from "../members/jack.ts";
 import { endReach, type PlumbCut } from "../members/plumbEnd.ts";
 import { sideOn, type Bearer, type Hip } from "./bearers.ts";
-import { inBlock, onPlane, type Block, type RoofPlane } from "./blocks.ts";
+import { fromPlane, onPlane, planesOf, type Block, type RoofPlane } from "./blocks.ts";
+import { crossings, dot, facingsOf, ON, type Crossing, type Facing } from "./facings.ts";
 import type { RoofSpec } from "./roofSpec.ts";
-import { commonStations, jackOffsets } from "./setOut.ts";
+import type { Station } from "./stations.ts";
 
 /** An end of a rafter: the bearer that it meets, or null for a plate or another rafter; level from the plate line on its own line, and how much farther for each unit across to the left. */
 export interface RafterEnd extends PlumbCut {
   readonly bearer: Bearer | null;
+  /** The face of the bearer that it meets, for someone who looks along that bearer from its foot; null where it meets none. */
+  readonly face: "left" | "right" | null;
   /** Level to the bearer's own line. */
   readonly line: number;
 }
 
+export type RafterMember =
+  "common" | "king common" | "jack" | "valley jack" | "hip-valley cripple" | "valley cripple" | "jack to the valley";
+
 /** One rafter: where it stands on a plane, and what it runs from and to. */
 export interface Rafter {
   readonly kind: "rafter";
-  readonly member: "common" | "king common" | "jack";
+  readonly member: RafterMember;
   readonly plane: RoofPlane;
   /** Its center, along the plate line from the left end; and the same point in plan. */
   readonly station: number;
   readonly spot: Point;
+  /** The block that it is set out from, and how far it was moved sideways to clear the end of a board. */
+  readonly of: number;
+  readonly slid: number;
+  /** From the foot of the hip or valley that its cuts are laid out from, along the plate line to its center: of a jack the hip's corner, of what stands on a valley that valley's. */
+  readonly offset: number | null;
   readonly foot: RafterEnd;
   readonly head: RafterEnd;
+  /** A valley that cuts the tail of a rafter which stands on the plate beside an inner corner. */
+  readonly tailCut: RafterEnd | null;
+  /** It stands on the valley and on the plate. */
+  readonly over: boolean;
 }
 
-/** The jacks of one plane at one corner, farthest from it first. */
+/** The jacks of one plane at one hip, farthest from its corner first. */
 export interface JackRow {
   readonly hip: Hip;
   readonly plane: RoofPlane;
@@ -37,155 +51,211 @@ export interface JackRow {
   readonly dropped: number;
 }
 
-/** A jack: a rafter, and its offset from the corner. */
+/** A jack: a rafter from the plate to a hip. */
 export interface Jack extends Rafter {
   readonly member: "jack";
   readonly offset: number;
 }
 
 /** The foot of a rafter that stands on the plate. */
-const PLATE: RafterEnd = { bearer: null, line: 0, at: 0, per: 0 };
+const PLATE: RafterEnd = { bearer: null, face: null, line: 0, at: 0, per: 0 };
+
+/** Where a rafter's top edge ends at a level distance across: at the plate line, on its valley, or over the fascia. Level from the plate line. */
+export function footReach({ foot, plane }: Pick<Rafter, "foot" | "plane">, across: number): number {
+  return foot.bearer === null ? 0 : Math.max(foot.at + foot.per * across, -plane.overhang);
+}
+
+/** Where the wood of a rafter begins at a level distance across: at the fascia, or on a valley above it. Level from the plate line. */
+export function lowReach(rafter: Rafter, across: number): number {
+  const { foot, tailCut, plane } = rafter;
+  if (foot.bearer) return footReach(rafter, across);
+  return tailCut ? Math.max(tailCut.at + tailCut.per * across, -plane.overhang) : -plane.overhang;
+}
 
 /** Level runs of a rafter from its foot to its head on its longer and its shorter face: one formula for all of them. */
-export function headRuns({ foot, head }: Rafter, thickness: number): { readonly long: number; readonly short: number } {
+export function headRuns(rafter: Rafter, thickness: number): { readonly long: number; readonly short: number } {
   const [one, other] = [thickness / 2, -thickness / 2].map(
-    (across) => endReach([head], across) - endReach([foot], across),
+    (across) => endReach([rafter.head], across) - footReach(rafter, across),
   ) as [number, number];
   return { long: Math.max(one, other), short: Math.min(one, other) };
 }
 
-/** Which way a rafter's long point is, looking up it: that hand; plain where both sides are alike. */
-export const handOf = ({ head }: Rafter): "left" | "right" | "plain" =>
-  head.per > 0 ? "left" : head.per < 0 ? "right" : "plain";
-
-/** The jacks beside a hip on one of its planes: those whose short point is clear of their own seat. */
-export function jackRow(hip: Hip, plane: RoofPlane, king: number, spec: RoofSpec): JackRow {
-  const { thickness } = spec.rafter;
-  const side = sideOn(hip, plane)!;
-  // Seen from outside, a plane lies to the right of the hip at the left end of its plate.
-  const fromLeft = (side === hip.near) === (hip.hand === "right");
-  const offsets = jackOffsets({ ...spec, thickness }, king);
-  const jacks: Jack[] = [];
-  for (const offset of offsets) {
-    const runs = jackRuns(side, offset, { face: side.face, thickness });
-    if (runs instanceof Failure || runs.short < plane.seat) continue;
-    jacks.push({
-      kind: "rafter",
-      member: "jack",
-      plane,
-      station: fromLeft ? offset : plane.width - offset,
-      spot: {
-        x: hip.foot.x + (fromLeft ? offset : -offset) * plane.right.x,
-        y: hip.foot.y + (fromLeft ? offset : -offset) * plane.right.y,
-      },
-      foot: PLATE,
-      offset,
-      head: {
-        bearer: hip,
-        line: runs.line,
-        at: runs.line - side.face / side.cos,
-        per: fromLeft ? -side.tan : side.tan,
-      },
-    });
-  }
-  return { hip, plane, king, jacks, dropped: offsets.length - jacks.length };
-}
-
-/** Where the commons of a block stand along its ridge, from its first end's plate line, and the bays that are no whole spacing. */
-export interface CommonRow {
-  readonly block: Block;
-  readonly stations: readonly number[];
-  /** Center to center, from the last common to what stands after it, where that is no whole spacing; else null. */
-  readonly lastBay: number | null;
-  /** Hips on the ridge: center to center over the apex, from the longest jack to the first common; null with king commons. */
-  readonly apexBay: number | null;
-}
-
 /**
- * The commons between the king commons of a block, and the last pair at a gable.
+ * The hand of a rafter: the side of the bearer that it is on, looking up that bearer from its foot; plain where it has none.
  *
- * What stands after the last one is a king common at its apex, the gable's pair, or past an apex without one the longest jack.
+ * Pieces on a valley take it from the valley, others from what their head meets; a common beside an inner corner from the valley that cuts its tail.
  */
-export function commonRow(block: Block, ridge: Bearer | null, row: JackRow, spec: RoofSpec): CommonRow {
-  if (ridge === null) return { block, stations: [], lastBay: null, apexBay: null };
-  const { spacing, rafter, hipHead } = spec;
-  const kings = hipHead === "king commons";
-  const { near } = row.hip;
-  // Without king commons the hips' heads reach along the ridge on the inner side of the apex: commons keep clear of them.
-  const hipReach = kings ? 0 : near.face / near.sin - (ridge.near.face * near.cos) / near.sin;
-  const pastApex = kings ? 0 : row.king - (row.jacks[0]?.offset ?? 0);
-  const gable = block.ends[1] === null;
-  // At a gable the last pair stands inside the gable's plate line, its outer face flush with it.
-  const reach = gable ? ridge.run - rafter.thickness / 2 : ridge.run;
-  const clear = gable ? rafter.thickness : Math.max(rafter.thickness, hipReach + rafter.thickness / 2);
-  const along = commonStations(spacing, reach, clear);
-  const bay = reach - (along.at(-1) ?? 0) + (gable ? 0 : pastApex);
-  const stations = along.map((station) => row.king + station);
-  if (gable) stations.push(block.length - rafter.thickness / 2);
-  return {
-    block,
-    stations,
-    lastBay: Math.abs(bay - spacing) <= 1e-9 * block.length ? null : bay,
-    apexBay: kings || stations.length === 0 ? null : stations[0]! - row.king + pastApex,
-  };
+export function handOf({ foot, head, tailCut }: Rafter): "left" | "right" | "plain" {
+  if (foot.bearer) return foot.face ?? "plain";
+  return (head.bearer === null || head.bearer.kind === "ridge" ? tailCut?.face : head.face) ?? "plain";
 }
 
-/** Commons, then king commons of sides and ends, then jacks: each kind from the first corner on. */
-export function rafterLines(
-  block: Block,
-  ridge: Bearer | null,
-  rows: readonly JackRow[],
-  commons: CommonRow,
-  spec: RoofSpec,
-): Rafter[] {
-  const kings = spec.hipHead === "king commons";
-  const { sides, ends, length, span } = block;
-  const square = (member: Rafter["member"], plane: RoofPlane, station: number, short: number, spot: Point): Rafter => ({
+/** What the rafters of a roof follow from. */
+export interface RafterGround {
+  readonly blocks: readonly Block[];
+  readonly bearers: readonly Bearer[];
+  readonly spec: RoofSpec;
+}
+
+/** Every rafter of some stations; what is too short to stand is left out. */
+export function rafterLines(stations: readonly Station[], { blocks, bearers, spec }: RafterGround): readonly Rafter[] {
+  const planes = new Map<RoofPlane, Facing[]>();
+  const rafters: Rafter[] = [];
+  for (const station of stations) {
+    const { plane, at, king } = station;
+    const square = (member: "common" | "king common", bearer: Bearer | null, short: number): Rafter =>
+      rafterOf(station, member, PLATE, { bearer, face: null, line: plane.run, at: plane.run - short, per: 0 });
+    const ridge = bearers.find((one) => one.kind === "ridge" && one.block === station.of) ?? null;
+    // An end king common butts the ridge's end, or the side of a king common; without a ridge the side ones meet.
+    if (king && plane.end && plane.block === station.of) {
+      rafters.push(square("king common", ridge, spec.rafter.thickness / 2));
+      continue;
+    }
+    if (king && ridge === null) {
+      rafters.push(square("king common", null, 0));
+      continue;
+    }
+    const facings = planes.get(plane) ?? facingsOf(plane, bearers);
+    planes.set(plane, facings);
+    let foot: Crossing | null = null;
+    let open = true;
+    for (const crossing of crossings(facings, at)) {
+      if (!crossing.facing.ahead) {
+        foot = crossing;
+        open = true;
+        continue;
+      }
+      const middle = (Math.max(foot?.up ?? 0, 0) + crossing.up) / 2;
+      if (open && crossing.up > 0 && isRoof(blocks, plane, onPlane(plane, at, middle))) {
+        const made = built(station, facings, foot, crossing.facing, spec);
+        if (made) rafters.push(made);
+      }
+      open = false;
+    }
+  }
+  return rafters;
+}
+
+/** Whether a plane is the finished roof over a point of the plan: the highest block's lowest plane. */
+function isRoof(blocks: readonly Block[], plane: RoofPlane, point: Point): boolean {
+  let top = -Infinity;
+  for (const block of blocks) {
+    const { corner, along, ends, wing, length } = block;
+    const depth = (point.x - corner.x) * along.x + (point.y - corner.y) * along.y;
+    // A wing's roof runs from its outer end in to its host's ridge line.
+    if (wing && (depth > length || (ends[0] === null && depth < 0))) continue;
+    top = Math.max(top, Math.min(...planesOf(block).map((one) => heightOver(one, point))));
+  }
+  return Math.abs(top - heightOver(plane, point)) < ON;
+}
+
+function built(
+  station: Station,
+  facings: readonly Facing[],
+  center: Crossing | null,
+  head: Facing,
+  { rafter: { thickness } }: RoofSpec,
+): Rafter | null {
+  const { plane, at, king } = station;
+  const half = thickness / 2;
+  const both = [half, -half] as const;
+  const end = (facing: Facing): RafterEnd => endAt(station, facing);
+  const reach = ({ at: from, per }: PlumbCut) => both.map((across) => from + per * across) as [number, number];
+  const headEnd = end(head);
+  const heads = reach(headEnd);
+  // A valley under its center, or under either of its faces, cuts the foot or the tail.
+  const cut =
+    center?.facing ??
+    both
+      .map((across) => across * -1)
+      .flatMap((across) => crossings(facings, at + across))
+      .filter(
+        ({ facing, up }) =>
+          facing.bearer.kind === "valley" && !facing.ahead && up > -plane.overhang + ON && up < Math.max(...heads),
+      )
+      .at(-1)?.facing;
+  const valley = cut?.bearer.kind === "valley" ? end(cut) : null;
+  const feet = valley ? reach(valley) : ([-Infinity, -Infinity] as [number, number]);
+  const onValley = Math.max(...feet) > ON;
+  const onPlate = Math.min(...feet) < plane.seat - ON;
+  const short = Math.min(...heads.map((run, i) => run - (onValley ? feet[i]! : 0)));
+  const onRidge = head.bearer.kind === "ridge";
+  if (
+    onValley
+      ? short < thickness - ON
+      : !onRidge && (short < plane.seat - 1e-9 || thickness > (station.offset ?? Infinity))
+  )
+    return null;
+  const foot = onValley ? valley! : PLATE;
+  return rafterOf(
+    station,
+    memberOf(king, onValley, head.bearer.kind),
+    foot,
+    headEnd,
+    onValley ? null : valley,
+    onValley && onPlate,
+  );
+}
+
+/** Where a rafter ends on a face. From the bearer's own corner and plan angle, so that pieces alike are alike to the last bit. */
+function endAt(station: Station, { bearer, face, ahead, at, per, off }: Facing): RafterEnd {
+  const { plane } = station;
+  if (bearer.kind === "ridge") {
+    // Half the span, where it is that but for the last bits of a double.
+    const line = Math.abs(at + off - plane.run) < ON ? plane.run : at + off;
+    return { bearer, face, line, at: line - off, per: 0 };
+  }
+  const { tan, cos } = sideOn(bearer, plane)!;
+  const line = offsetOf(station, bearer) * tan;
+  return { bearer, face, line, at: ahead ? line - off / cos : line + off / cos, per: per < 0 ? tan : -tan };
+}
+
+function memberOf(king: boolean, onValley: boolean, head: Bearer["kind"]): RafterMember {
+  if (head === "ridge") return onValley ? "valley jack" : king ? "king common" : "common";
+  if (head === "valley") return onValley ? "valley cripple" : "jack to the valley";
+  return onValley ? "hip-valley cripple" : "jack";
+}
+
+function rafterOf(
+  station: Station,
+  member: RafterMember,
+  foot: RafterEnd,
+  head: RafterEnd,
+  tailCut: RafterEnd | null = null,
+  over = false,
+): Rafter {
+  const { plane, at, of, slid } = station;
+  // The corner that offsets run from: the valley's under its foot, else that of the hip or valley that it meets.
+  const corner = foot.bearer ?? (head.bearer?.kind === "ridge" ? null : head.bearer);
+  return {
     kind: "rafter",
     member,
     plane,
-    station,
-    spot,
-    foot: PLATE,
-    head: { bearer: ridge, line: plane.run, at: plane.run - short, per: 0 },
-  });
-  const onSides = (member: Rafter["member"], from: number) =>
-    sides.map((plane, i) =>
-      square(
-        member,
-        plane,
-        i === 0 ? from : length - from,
-        ridge?.near.face ?? 0,
-        inBlock(block, from, i === 0 ? 0 : span),
-      ),
-    );
-  const hipped = ends.filter((end) => end !== null);
-  // Two apexes in one point have one pair of king commons.
-  const apexes = [ends[0].run, ...(ends[1] === null || ridge === null ? [] : [length - ends[1].run])];
-  const longestFirst = (plane: "near" | "far") => {
-    const own = rows.filter((row) => row.plane === row.hip[plane].plane);
-    return Array.from({ length: Math.max(...own.map(({ jacks }) => jacks.length)) }, (_, i) =>
-      own.flatMap(({ jacks }) => jacks.slice(i, i + 1)),
-    ).flat();
+    station: at,
+    spot: corner?.kind === "hip" ? beside(corner, plane, offsetOf(station, corner)) : onPlane(plane, at, 0),
+    of,
+    slid,
+    // No -0, over an inner corner.
+    offset: corner && offsetOf(station, corner) + 0,
+    foot,
+    head,
+    tailCut,
+    over,
   };
-  return [
-    ...commons.stations.flatMap((from) => onSides("common", from)),
-    ...(kings
-      ? [
-          ...apexes.flatMap((from) => onSides("king common", from)),
-          // An end king common butts the ridge's end, or the side of a king common.
-          ...hipped.map((plane) =>
-            square(
-              "king common",
-              plane,
-              plane.width / 2,
-              spec.rafter.thickness / 2,
-              onPlane(plane, plane.width / 2, 0),
-            ),
-          ),
-        ]
-      : []),
-    ...longestFirst("near"),
-    ...longestFirst("far"),
-  ];
+}
+
+/** A station's distance from the foot of a hip or valley; that of its own corner is known. */
+function offsetOf({ plane, at, offset, slid }: Station, bearer: Bearer): number {
+  return bearer.kind === "hip" && offset !== null && slid === 0 ? offset : offsetFrom(bearer, plane, at);
+}
+
+/** The place at a distance along a plane's plate line from a hip's corner. */
+function beside({ foot, heading }: Bearer, { right }: RoofPlane, offset: number): Point {
+  const way = dot(heading, right) < 0 ? -offset : offset;
+  return { x: foot.x + way * right.x, y: foot.y + way * right.y };
+}
+
+/** How far along a plane's plate line a place lies from the foot of a hip or valley, in the direction in which that rises over the plane. */
+export function offsetFrom({ foot, heading }: Bearer, plane: RoofPlane, at: number): number {
+  return (dot(heading, plane.right) < 0 ? -1 : 1) * (at - fromPlane(plane, foot).x);
 }

@@ -64,6 +64,10 @@ export interface RoofSpec {
   readonly endCorrection: number;
   /** Lengths of board on hand, shortest first. */
   readonly boards: readonly number[];
+  /** Taken off every board of an order, both ends together. */
+  readonly endTrim: number;
+  /** Whether a jack may lie end for end in its board, its crown down, where that saves a board or money. */
+  readonly crownDown: boolean;
   /** Percent, and pieces. */
   readonly waste: number;
   readonly spares: number;

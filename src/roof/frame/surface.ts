@@ -25,6 +25,8 @@ export interface RoofFace {
   /** Square units in plan, and along the slope: the plan over the cosine of the pitch. */
   readonly plan: number;
   readonly sloped: number;
+  /** Level, from its eave to its highest point. */
+  readonly top: number;
   /** Level length of its eave. */
   readonly eave: number;
   /** Along the slope: its edges at a gable, and those at corners where the fascias do not meet level. */
@@ -43,14 +45,15 @@ const NONE = 1e-9;
 
 /** The surface over some blocks: at every point the highest block's lowest plane. */
 export function surface(blocks: readonly Block[]): Surface {
-  const planes = blocks.flatMap(planesOf);
+  // A plane that a wing shares is there once.
+  const planes = [...new Set(blocks.flatMap(planesOf))];
   const slack = NONE * (blocks[0]!.length + blocks[0]!.span);
   const parts = faces(
     planes,
     blocks.map((block) => ({ outline: outlineOf(block), planes: planesOf(block).map(({ index }) => index) })),
   );
   return {
-    faces: planes.map((plane, i) => faceOf(blocks[plane.block]!, plane, parts[i]!, slack)),
+    faces: planes.map((plane, i) => faceOf(blocks, plane, parts[i]!, slack)),
     edges: edges(planes, parts, slack).map((edge) => roofEdge(planes, edge)),
   };
 }
@@ -71,7 +74,12 @@ function roofEdge(planes: readonly RoofPlane[], { left, right, from, to, convex 
   };
 }
 
-function faceOf(block: Block, plane: RoofPlane, polygons: readonly (readonly Point[])[], slack: number): RoofFace {
+function faceOf(
+  blocks: readonly Block[],
+  plane: RoofPlane,
+  polygons: readonly (readonly Point[])[],
+  slack: number,
+): RoofFace {
   const { overhang, pitch } = plane;
   const own = polygons.map((polygon) =>
     polygon.map((point) => {
@@ -83,22 +91,30 @@ function faceOf(block: Block, plane: RoofPlane, polygons: readonly (readonly Poi
   );
   const along = alongSlope(pitch);
   const plan = own.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
-  let [eave, gableRake, cornerRake] = [0, 0, 0];
-  const outline = outlineOf(block);
-  for (const polygon of polygons) {
+  const gables = blocks.flatMap((block) => gableLines(block, plane));
+  let eave = 0;
+  // Sides that run straight up the slope, by where they stand: two parts of a face that lie side by side have the one between them in both directions.
+  const up = new Map<number, number>();
+  for (const polygon of own) {
     for (const [k, b] of polygon.entries()) {
       const a = polygon.at(k - 1)!;
-      const length = Math.hypot(b.x - a.x, b.y - a.y);
-      const border = outline.findIndex((from, i) => onLine(from, outline[(i + 1) % 4]!, [a, b], slack));
-      if (border < 0 || length <= slack) continue;
-      if (Math.abs((b.x - a.x) * plane.inward.x + (b.y - a.y) * plane.inward.y) <= slack) eave += length;
-      else if (border % 2 === 1 && block.ends[border === 3 ? 0 : 1] === null) gableRake += length * along;
-      else cornerRake += length * along;
+      if (a.y === 0 && b.y === 0) eave += Math.abs(b.x - a.x);
+      else if (Math.abs(b.x - a.x) <= slack && Math.abs(b.y - a.y) > slack) {
+        const known = [...up.keys()].find((x) => Math.abs(x - a.x) <= slack) ?? a.x;
+        up.set(known, (up.get(known) ?? 0) + (b.y - a.y));
+      }
     }
+  }
+  let [gableRake, cornerRake] = [0, 0];
+  for (const [x, length] of up) {
+    if (Math.abs(length) <= slack) continue;
+    if (gables.some((gable) => Math.abs(gable - x) <= slack)) gableRake += Math.abs(length) * along;
+    else cornerRake += Math.abs(length) * along;
   }
   return {
     plane,
     parts: own.map((polygon) => levelsOf(polygon, slack)),
+    top: Math.max(0, ...own.flatMap((polygon) => polygon.map(({ y }) => y))),
     plan,
     sloped: plan * along,
     eave,
@@ -107,10 +123,16 @@ function faceOf(block: Block, plane: RoofPlane, polygons: readonly (readonly Poi
   };
 }
 
-/** Whether points lie on the line through two others. */
-function onLine(from: Point, to: Point, points: readonly Point[], slack: number): boolean {
-  const [x, y] = [to.x - from.x, to.y - from.y];
-  return points.every((point) => Math.abs((point.y - from.y) * x - (point.x - from.x) * y) <= slack * Math.hypot(x, y));
+/** Where along a plane's plate line the roof of a block that it is a side of ends over a gable. */
+function gableLines(block: Block, plane: RoofPlane): number[] {
+  if (!block.sides.includes(plane)) return [];
+  const outline = outlineOf(block).map((point) => fromPlane(plane, point).x);
+  const [low, high] = [Math.min(...outline), Math.max(...outline)];
+  const leftFirst = plane === block.sides[0];
+  return [
+    ...(block.ends[0] === null ? [leftFirst ? low : high] : []),
+    ...(block.ends[1] === null && block.wing === null ? [leftFirst ? high : low] : []),
+  ];
 }
 
 /** The width of a plane at a level distance up from its eave: the sum over the parts of its face. */
@@ -119,6 +141,29 @@ export function faceWidth({ parts }: Pick<RoofFace, "parts">, up: number): numbe
     const { from, to } = partAt(levels, up);
     return sum + (to - from);
   }, 0);
+}
+
+/** How far a face reaches along its eave between two levels: one stretch, or where a wing parts it more, from the left. */
+export function faceStretches({ parts }: Pick<RoofFace, "parts">, low: number, high: number): Omit<Level, "at">[] {
+  const hulls = parts
+    .map((levels) => {
+      const [first, last] = [levels[0]!.at, levels.at(-1)!.at];
+      if (first >= high || last <= low) return null;
+      const within = [
+        partAt(levels, Math.max(first, low)),
+        ...levels.filter(({ at }) => at > low && at < high),
+        partAt(levels, Math.min(last, high)),
+      ];
+      return { from: Math.min(...within.map(({ from }) => from)), to: Math.max(...within.map(({ to }) => to)) };
+    })
+    .filter((hull) => hull !== null)
+    .sort((a, b) => a.from - b.from);
+  return hulls.reduce<{ from: number; to: number }[]>((joined, next) => {
+    const last = joined.at(-1);
+    if (last && next.from <= last.to * (1 + NONE) + NONE) last.to = Math.max(last.to, next.to);
+    else joined.push({ ...next });
+    return joined;
+  }, []);
 }
 
 /** How far a face's part reaches at a level distance up from the eave; nothing past its top. */

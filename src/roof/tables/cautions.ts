@@ -1,84 +1,210 @@
 import { slopeAngle } from "../../geometry/angle.ts";
-import { MM_PER_INCH } from "../../measure/unit.ts";
-import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
-import { hipsIn, ridgeIn, type Frame } from "../frame/frame.ts";
-import { toeBelowHip } from "../frame/notes.ts";
+import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
+import type { RoofPlane } from "../frame/blocks.ts";
+import { hipsIn, ridgeIn, valleysIn, type Frame } from "../frame/frame.ts";
+import { proudPast, toeBelowHip, toeBelowLong, toeBelowValley } from "../frame/notes.ts";
 import type { Piece } from "../frame/piece.ts";
+import type { Section } from "../frame/roofSpec.ts";
+import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
+import { sawReaches } from "../members/sawReach.ts";
 import { plateMarks } from "./plateMarks.ts";
+
+/** What an inspector looks at. */
+export type CautionKind =
+  | "ridge thickness"
+  | "ridge depth"
+  | "hip thickness"
+  | "hip depth"
+  | "hip deeper than commons"
+  | "pitch"
+  | "seat"
+  | "notch"
+  | "wood left"
+  | "tail"
+  | "heel"
+  | "hip's heel"
+  | "toe below hip"
+  | "jacks proud"
+  | "jacks' tilt"
+  | "hip's tilt"
+  | "widest bay"
+  | "valley thickness"
+  | "valley depth"
+  | "toe below valley"
+  | "valley proud"
+  | "toe below long valley"
+  | "valley pieces' tilt"
+  | "valley's tilt"
+  | "broken hip"
+  | "sizing";
 
 /** One thing that an inspector looks at: the figure here, and the published one where there is one. */
 export interface Caution {
-  readonly tag: string;
+  readonly kind: CautionKind;
+  /** The side that it is of, Both where the sides have the same figures; null where it is of no side. */
+  readonly side: "Main" | "End" | "Both" | null;
+  /** The letter of the wing that it is of; "" for the main roof. */
+  readonly wing: string;
   readonly measure: "length" | "angle" | "pitch";
   /** null where the roof has no such thing. */
   readonly here: number | null;
-  /** What is published: the least or the most; null where nothing is. */
-  readonly limit: { readonly kind: "least" | "most"; readonly value: number } | null;
+  /** The least or the most that is published; "about" is no limit. null where nothing is published. */
+  readonly limit: { readonly kind: "least" | "most" | "about"; readonly value: number } | null;
+  /** The figure here lies outside the published one. */
+  readonly outside: boolean;
 }
 
+/** Published limits in inches and in millimeters, as the books give both. */
+const PUBLISHED = {
+  oneNominal: { in: 0.75, mm: 19 },
+  twoNominal: { in: 1.5, mm: 38 },
+  deeper: { in: 2, mm: 50 },
+  seat: { in: 1.5, mm: 38 },
+  woodLeft: { in: 3.5, mm: 89 },
+  tail: { in: 24, mm: 610 },
+  abovePlate: { in: 2, mm: 2 * MM_PER_INCH },
+} as const;
+
+/** Less than this is no difference, in any unit. */
+const NONE = 1e-6;
+
 /**
- * What an inspector looks at on this roof, in figures only: it says nothing of strength, and passes nothing.
+ * What an inspector looks at on this roof, what lies outside a published figure first. In figures only: it says nothing of strength, and passes nothing.
  *
- * Published figures: IRC 2021 (R802.3, R802.4.3, R802.4.4, R802.6, R802.7 with R502.8), and the Canadian housing guide's hip 50 mm deeper than
- * the commons. Saw tilts of 45 and 60 degrees are what portable saws do (common practice, no source).
+ * IRC 2021: R802.3, R802.4.3, R802.4.4, R802.6; a notch under a tail by R802.7.1.1 (3 1/2 in of wood left, a tail of 24 in), without a tail by R802.7
+ * and R502.8 (a quarter of the depth). NAVEDTRA 14044, p. 2-11: 2 in of rafter above the plate. The Canadian housing guide: a hip 50 mm deeper than the
+ * commons. Dressed thicknesses: PS 20, from memory.
  */
 export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Caution[] {
   const { spec, heel } = frame;
-  const { rafter } = spec;
+  const { rafter, unit } = spec;
   const hip = hipsIn(frame)[0]!;
-  // Metric lumber and the code's metric figures are in whole millimeters: 1 1/2 in is 38.
-  const inches = (value: number) => (spec.unit === "mm" ? Math.round(value * MM_PER_INCH) : value);
-  const cutEnd = Math.max(...[hip.near, hip.far].map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
-  const hipPiece = pieces.find(({ member }) => member === "hip")!;
   const ridge = ridgeIn(frame)?.section ?? null;
-  const least = (value: number) => ({ kind: "least", value }) as const;
-  const most = (value: number) => ({ kind: "most", value }) as const;
-  const length = (tag: string, here: number | null, limit: Caution["limit"]): Caution => ({
-    tag,
+  const cutEnd = Math.max(...[hip.near, hip.far].map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
+  const sides = [["Main", hip.near] as const, ["End", hip.far] as const].map(([side, { tan, plane }]) => [
+    ...planeCautions(plane, rafter, unit, { side }),
+    tilt("jacks' tilt", slopeAngle(tan), rafter.thickness, unit, { side }),
+  ]);
+  const hipPiece =
+    pieces.find(({ member }) => member === "hip") ?? pieces.find(({ member }) => member === "broken hip")!;
+  const bays = plateMarks(frame)
+    .filter(({ place }) => place?.kind !== "ridge")
+    .flatMap(({ marks }) => marks.map(({ bay }) => bay));
+  const all = [
+    length("ridge thickness", ridge?.thickness ?? null, "least", PUBLISHED.oneNominal[unit]),
+    length("ridge depth", ridge?.depth ?? null, "least", cutEnd),
+    length("hip thickness", spec.hip.thickness, "least", PUBLISHED.twoNominal[unit]),
+    length("hip depth", spec.hip.depth, "least", cutEnd),
+    length("hip deeper than commons", spec.hip.depth - rafter.depth, "about", PUBLISHED.deeper[unit]),
+    ...merged(sides.flat()),
+    length("heel", heel, "least", PUBLISHED.abovePlate[unit]),
+    length("hip's heel", hipPiece.heel, "least", PUBLISHED.abovePlate[unit]),
+    length("toe below hip", Math.max(0, ...[hip.near, hip.far].map((side) => toeBelowHip(frame, hip, side))), "most"),
+    length("jacks proud", Math.max(hip.near.proud, hip.far.proud), "most"),
+    tilt("hip's tilt", Math.max(...hip.tilts), spec.hip.thickness, unit),
+    length("widest bay", Math.max(...bays), "most", spec.spacing),
+    ...wingCautions(frame),
+    length("sizing", null),
+  ];
+  return [...all.filter(({ outside }) => outside), ...all.filter(({ outside }) => !outside)];
+}
+
+type Place = Partial<Pick<Caution, "side" | "wing">>;
+
+function length(
+  kind: CautionKind,
+  here: number | null,
+  limit: "least" | "most" | "about" | null = null,
+  value = 0,
+  { side = null, wing = "" }: Place = {},
+): Caution {
+  return {
+    kind,
+    side,
+    wing,
     measure: "length",
     here,
-    limit,
-  });
-  const sides = [
-    ["main", hip.near],
-    ["end", hip.far],
-  ] as const;
+    limit: limit && { kind: limit, value },
+    outside: isOutside(here, limit, value),
+  };
+}
+
+function tilt(kind: CautionKind, here: number, thickness: number, unit: Unit, place: Place = {}): Caution {
+  return { ...length(kind, here, null, 0, place), measure: "angle", outside: !sawReaches(here, thickness, unit) };
+}
+
+/** What is looked at on every plane: its pitch, and its rafters at the plate. */
+function planeCautions(
+  { pitch, seat, overhang }: Pick<RoofPlane, "pitch" | "seat" | "overhang">,
+  rafter: Section,
+  unit: Unit,
+  place: Place,
+): Caution[] {
+  const notch = notchOfSeat(pitch, seat);
   return [
-    length("ridge thickness", ridge?.thickness ?? null, least(inches(ONE_NOMINAL))),
-    length("ridge depth", ridge?.depth ?? null, least(cutEnd)),
-    length("hip thickness", spec.hip.thickness, least(inches(TWO_NOMINAL))),
-    length("hip depth", spec.hip.depth, least(cutEnd)),
-    length("hip deeper than commons", spec.hip.depth - rafter.depth, least(spec.unit === "mm" ? 50 : 2)),
-    ...sides.map(([name, { pitch }]): Caution => ({
-      tag: `${name} pitch`,
-      measure: "pitch",
-      here: pitch,
-      limit: least(3 / 12),
-    })),
-    ...sides.map(([name, { plane }]) => length(`${name} seat`, plane.seat, least(inches(1.5)))),
-    ...sides.map(([name, { pitch, plane }]) =>
-      length(`${name} notch`, notchOfSeat(pitch, plane.seat), most(rafter.depth / 4)),
-    ),
-    length("hip notch", hipPiece.notch, most(spec.hip.depth / 4)),
-    length("heel left", heel, null),
-    length("toe below hip", Math.max(0, ...[hip.near, hip.far].map((side) => toeBelowHip(frame, hip, side))), most(0)),
-    length("jacks proud", Math.max(hip.near.proud, hip.far.proud), most(0)),
-    ...sides.map(([name, { tan }]): Caution => ({
-      tag: `${name} jacks' tilt`,
-      measure: "angle",
-      here: slopeAngle(tan),
-      limit: most(45),
-    })),
-    { tag: "hip's tilt", measure: "angle", here: Math.max(...hip.tilts), limit: most(45) },
-    length(
-      "widest bay",
-      Math.max(...plateMarks(frame).flatMap(({ marks }) => marks.map(({ bay }) => bay))),
-      most(spec.spacing),
-    ),
-    length("sizing", null, null),
+    { ...length("pitch", pitch, "least", 3 / 12, place), measure: "pitch" },
+    length("seat", seat, "least", PUBLISHED.seat[unit], place),
+    ...(overhang > 0
+      ? [
+          length("wood left", rafter.depth - notch, "least", PUBLISHED.woodLeft[unit], place),
+          length("tail", overhang, "most", PUBLISHED.tail[unit], place),
+        ]
+      : [length("notch", notch, "most", rafter.depth / 4, place)]),
   ];
 }
 
-/** Dressed thickness of what is 1 in and 2 in nominal (PS 20, from memory), in inches. */
-const ONE_NOMINAL = 0.75;
-const TWO_NOMINAL = 1.5;
+/** What wings add: valleys as R802.4.3 has them, each wing's planes, and what nothing but other boards carries. */
+function wingCautions(frame: Frame): Caution[] {
+  const { spec, blocks } = frame;
+  const { valley, rafter, unit } = spec;
+  const valleys = valleysIn(frame);
+  if (valleys.length === 0) return [];
+  const sides = valleys.flatMap((one) => [one.near, one.far].map((side) => ({ one, side })));
+  const cutEnd = Math.max(...sides.map(({ side }) => plumbDepthOf(side.pitch, rafter.depth)));
+  const toe = Math.max(0, ...sides.map(({ one, side }) => toeBelowValley(frame, one, side)));
+  const long = valleys.filter(({ role }) => role === "supporting");
+  return [
+    length("valley thickness", valley.thickness, "least", PUBLISHED.twoNominal[unit]),
+    length("valley depth", valley.depth, "least", cutEnd),
+    length("toe below valley", toe, "most"),
+    ...(long.length === 0
+      ? []
+      : [
+          length("valley proud", Math.max(...long.map(proudPast)), "most"),
+          length("toe below long valley", Math.max(...valleys.map(toeBelowLong)), "most"),
+        ]),
+    tilt("valley pieces' tilt", slopeAngle(Math.max(...sides.map(({ side }) => side.tan))), rafter.thickness, unit),
+    tilt("valley's tilt", Math.max(0, ...valleys.flatMap(({ tilts }) => tilts)), valley.thickness, unit),
+    ...(hipsIn(frame).some(({ start }) => start > 0) ? [{ ...length("broken hip", null), outside: true }] : []),
+    ...blocks.flatMap(({ wing, sides: own, ends }) => {
+      if (wing === null) return [];
+      const planes = [...own, ...ends.filter((end) => end !== null)];
+      const deepest = Math.max(...planes.map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
+      const all = planes.flatMap((plane) => planeCautions(plane, rafter, unit, { wing: wing.letter }));
+      return [
+        ...all.filter((one) => worst(all, one.kind) === one),
+        length("ridge depth", wing.spec.ridge.depth, "least", deepest, { wing: wing.letter }),
+      ];
+    }),
+  ];
+}
+
+/** Of the same figure of several planes the one that lies worst. */
+function worst(all: readonly Caution[], of: CautionKind): Caution {
+  const own = all.filter(({ kind }) => kind === of);
+  return own.reduce((a, b) => ((b.limit?.kind === "most" ? b.here! > a.here! : b.here! < a.here!) ? b : a));
+}
+
+function isOutside(here: number | null, limit: "least" | "most" | "about" | null, value: number): boolean {
+  if (here === null) return false;
+  return limit === "least" ? here < value - NONE : limit === "most" && here > value + NONE;
+}
+
+/** What is the same on main sides and ends is said once. */
+function merged(cautions: readonly Caution[]): Caution[] {
+  const alike = (a: Caution, b: Caution) =>
+    a.kind === b.kind && a.side !== b.side && Math.abs(a.here! - b.here!) < NONE;
+  return cautions
+    .filter((one) => one.side === "Main" || !cautions.some((other) => alike(one, other)))
+    .map((one) => (cautions.some((other) => alike(one, other)) ? { ...one, side: "Both" } : one));
+}

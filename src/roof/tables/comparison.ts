@@ -17,7 +17,8 @@ export function comparedFigure(what: Compared, frame: Frame, pieces: readonly Pi
     case "jacks":
       return jacks.reduce((sum, { left, right }) => sum + left + right, 0);
     case "hip length":
-      return pieces.find(({ member }) => member === "hip")!.longPoint;
+      return (pieces.find(({ member }) => member === "hip") ?? pieces.find(({ member }) => member === "broken hip"))!
+        .longPoint;
     case "board feet":
       return pieces.reduce((sum, piece) => sum + pieceBoardFeet(piece, frame.spec.unit), 0);
     case "roof area":

@@ -41,7 +41,7 @@ export function salvage(
   { end, hand, longPoint }: CutJack,
 ): Result<readonly Rescue[], Kinds<{ "sides differ": object }>> {
   const { spec, rows } = frame;
-  const all = pieces.filter(({ member }) => member === "jack");
+  const all = pieces.filter(({ member, tailCut }) => member === "jack" && tailCut === null);
   if (end === null && !jacksAlike(pieces)) return new Failure({ kind: "sides differ" });
   const { hip, plane } = rows.find((row) => end === null || row.plane.end === end)!;
   const { tan, pitch } = sideOn(hip, plane)!;

@@ -1,9 +1,9 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { boardRun, type Hip } from "../frame/bearers.ts";
-import { ridgeIn, type Frame } from "../frame/frame.ts";
+import { boardRun, type Bearer, type Hip, type Valley } from "../frame/bearers.ts";
+import type { Frame } from "../frame/frame.ts";
 import { planOf } from "../frame/outlineShape.ts";
 import type { Hand, Piece } from "../frame/piece.ts";
-import type { Rafter } from "../frame/rafterLines.ts";
+import { lowReach, type Rafter } from "../frame/rafterLines.ts";
 import { endReach } from "../members/plumbEnd.ts";
 import { ridgeJoints, type RidgeBoard } from "../members/ridgeJoints.ts";
 import { spareRafter } from "./takeOff.ts";
@@ -47,24 +47,28 @@ export interface RoofOrder {
  * backed hip counts before its top is beveled.
  *
  * @param ridgeBoards boards of the ridge's size: a longer ridge is joined at commons (see {@link ridgeJoints}), or left whole where that cannot be.
+ * @param trim taken off every board; a ridge that is as long as a board takes it whole.
  */
-export function stockPieces(frame: Frame, pieces: readonly Piece[], ridgeBoards: readonly RidgeBoard[]): RoofOrder {
+export function stockPieces(
+  frame: Frame,
+  pieces: readonly Piece[],
+  ridgeBoards: readonly RidgeBoard[],
+  trim = 0,
+): RoofOrder {
   const { spares } = frame.spec;
   const stock = pieces
     .filter(({ member }) => member !== "ridge")
-    .flatMap((piece) => byHand(piece, piece.member === "hip" ? hipStock(frame, piece) : rafterStock(piece)));
-  const joints = jointsOf(frame, ridgeBoards);
+    .flatMap((piece) => byHand(piece, piece.planes.length === 0 ? hipStock(frame, piece) : rafterStock(piece)));
+  const ridges = pieces
+    .filter(({ member }) => member === "ridge")
+    .map((piece) => ({ piece, joints: jointsOf(frame, piece.stands[0] as Bearer, ridgeBoards, trim) }));
   const spare = spareRafter(pieces);
   // Cut square across, and so of any hand when it is needed.
   const extra: RoofStock[] =
     spares === 0 ? [] : [{ ...rafterStock(spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
   return {
-    pieces: [
-      ...pieces.filter(({ member }) => member === "ridge").flatMap((piece) => ridgeStock(piece, joints)),
-      ...stock,
-      ...extra,
-    ],
-    joints,
+    pieces: [...ridges.flatMap(({ piece, joints }) => ridgeStock(piece, joints)), ...stock, ...extra],
+    joints: ridges.find(({ joints }) => joints.length > 0)?.joints ?? [],
   };
 }
 
@@ -80,55 +84,69 @@ function byHand({ left, right, plain }: Piece, shape: Shape): RoofStock[] {
 }
 
 /** How far a low end reaches back: to the foot of its plumb cut, or without a tail to the seat corner. */
-function lowEnd({ overhang, heel, slope, section }: Piece): Pick<Shape, "lean" | "toe"> {
+function lowEnd(
+  { overhang, heel, slope, section, foot, tailCut, member, shortestBoard }: Piece,
+  length: number,
+): Pick<Shape, "lean" | "toe"> {
   const lean = section.depth * slope;
+  // What a valley cuts, or a ridge, ends as its shortest board says.
+  if (foot.bearer !== null || tailCut !== null || member === "valley") return { lean, toe: shortestBoard - length };
   return { lean, toe: overhang === 0 ? (heel * slope) / alongSlope(slope) : lean };
 }
 
 function rafterStock(piece: Piece): Shape {
-  const { mark, section, slope, tail, longPoint, stands } = piece;
+  const { mark, section, slope, tail, longPoint, stands, foot, tailCut, over } = piece;
   const along = alongSlope(slope);
-  const across = Math.abs((stands[0] as Rafter).head.per);
+  const [rafter] = stands as readonly [Rafter];
+  const across = Math.abs(rafter.head.per);
+  // What has a bevel at its low end too is taken for the rectangle around it.
+  const cut = foot.bearer ? rafter.foot : rafter.tailCut;
+  const half = section.thickness / 2;
+  const plan = [half, -half].map((y) => [lowReach(rafter, y), endReach([rafter.head], y)] as const);
+  const length =
+    foot.bearer || over
+      ? (Math.max(...plan.map(([, head]) => head)) - Math.min(...plan.map(([low]) => low))) * along
+      : tail + longPoint;
   return {
     name: mark,
     size: section.name,
-    length: tail + longPoint,
-    ...lowEnd(piece),
+    length,
+    ...lowEnd(piece, length),
     slant: `slope ${slope}`,
-    turn: section.thickness * across * along,
-    spread: along * Math.hypot(1, across),
+    turn: cut || tailCut ? 0 : section.thickness * across * along,
+    spread: along * Math.hypot(1, Math.max(across, Math.abs(cut?.per ?? 0))),
   };
 }
 
 function hipStock({ spec }: Frame, piece: Piece): Shape {
-  const { mark, section, slope, overhang, stands } = piece;
-  const hip = stands[0] as Hip;
+  const { mark, section, slope, stands } = piece;
+  const hip = stands[0] as Hip | Valley;
   const { sin, cos } = hip.near;
   const along = alongSlope(slope);
   const farthest = Math.max(...planOf(hip).map(({ x }) => x));
+  const length = (farthest + hip.overhang) * along;
   return {
     name: mark,
     size: section.name,
-    length: (farthest + overhang) * along,
-    ...lowEnd(piece),
+    length,
+    ...lowEnd(piece, length),
     slant: `slope ${slope}`,
-    ...(spec.hipHead === "ridge"
+    ...(spec.hipHead === "ridge" && piece.member === "hip"
       ? { turn: ((section.thickness * cos) / sin) * along, spread: along / sin }
-      : { turn: 0, spread: along }),
+      : { turn: 0, spread: piece.member === "hip" ? along : along * Math.hypot(1, ...hip.head.map(({ per }) => per)) }),
   };
 }
 
-function jointsOf(frame: Frame, boards: readonly RidgeBoard[]): readonly number[] {
-  const ridge = ridgeIn(frame);
-  if (!ridge?.section) return [];
-  const first = frame.blocks[ridge.block]!.ends[0].run - endReach(ridge.tail, 0);
-  return (
-    ridgeJoints(
-      boardRun(ridge),
-      frame.commons.stations.map((station) => station - first),
-      boards,
-    ) ?? []
-  );
+/** Over which rafters a ridge longer than every board is joined: from its own first end. One as long as a board takes it untrimmed. */
+function jointsOf(frame: Frame, ridge: Bearer, boards: readonly RidgeBoard[], trim: number): readonly number[] {
+  const run = boardRun(ridge);
+  if (!ridge.section || boards.some(({ length }) => Math.abs(length - run) <= 1e-9 * length)) return [];
+  const first = endReach(ridge.tail, 0);
+  const at = ({ spot }: Rafter) =>
+    first + (spot.x - ridge.foot.x) * ridge.heading.x + (spot.y - ridge.foot.y) * ridge.heading.y;
+  const rafters = frame.rafters.filter(({ head, member }) => head.bearer === ridge && member !== "king common");
+  const cut = boards.map((board) => ({ ...board, length: board.length - trim }));
+  return ridgeJoints(run, [...new Set(rafters.map(at))], cut) ?? [];
 }
 
 function ridgeStock({ mark, section, longPoint }: Piece, joints: readonly number[]): RoofStock[] {

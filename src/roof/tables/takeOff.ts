@@ -1,8 +1,8 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import type { Frame } from "../frame/frame.ts";
+import { hipsIn, type Frame } from "../frame/frame.ts";
 import type { Piece } from "../frame/piece.ts";
 import { pieceBoardFeet } from "./pieceBoardFeet.ts";
-import type { RoofFace } from "../frame/surface.ts";
+import type { RoofEdge, RoofFace } from "../frame/surface.ts";
 import { planeGroups, type PlaneGroup } from "./planeGroups.ts";
 import { sheathingCourses, type Course, type Sheet } from "./sheathingCourses.ts";
 
@@ -19,8 +19,11 @@ export interface SizeTotal {
 export interface TakeOff {
   /** Level ridge line, a gable's overhang included. */
   readonly ridge: number;
-  /** Each hip along the slope, from apex to fascia. */
+  /** Each hip along the slope, from apex to fascia; a broken one to the crossing, last. */
   readonly hips: readonly number[];
+  readonly brokenHips: number;
+  /** Each valley along the slope, from fascia to crossing. */
+  readonly valleys: readonly number[];
   readonly eaves: number;
   /** Eaves that have tails to nail it to. */
   readonly subFascia: number;
@@ -44,11 +47,17 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
   const sheet = SHEETS[spec.unit];
   const sum = (of: (face: RoofFace) => number) => surface.faces.reduce((total, face) => total + of(face), 0);
   // On its center line an edge ends at the fascia that it meets first.
-  const edges = (kind: "ridge" | "hip") =>
-    surface.edges.filter((edge) => edge.kind === kind).map(({ run, slope }) => run * alongSlope(slope));
+  const edges = (kind: RoofEdge["kind"], own: readonly RoofEdge[] = surface.edges) =>
+    own.filter((edge) => edge.kind === kind).map(({ run, slope }) => run * alongSlope(slope));
+  const broken = hipsIn(frame).filter(({ start }) => start > 0);
+  const isBroken = ({ left, right }: RoofEdge) =>
+    broken.some(({ near, far }) => [left, right].includes(near.plane) && [left, right].includes(far.plane));
+  const [whole, stopped] = [surface.edges.filter((edge) => !isBroken(edge)), surface.edges.filter(isBroken)];
   return {
     ridge: edges("ridge").reduce((total, length) => total + length, 0),
-    hips: edges("hip"),
+    hips: [...edges("hip", whole), ...edges("hip", stopped)],
+    brokenHips: edges("hip", stopped).length,
+    valleys: edges("valley"),
     eaves: sum(({ eave }) => eave),
     subFascia: sum(({ eave, plane }) => (plane.overhang > 0 ? eave : 0)),
     gableRake: sum(({ gableRake }) => gableRake),
@@ -64,7 +73,7 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
 
 /** The rafter that a spare is ordered as: a common, or the longest rafter where there is none. */
 export function spareRafter(pieces: readonly Piece[]): Piece {
-  const rafters = pieces.filter(({ member }) => member !== "ridge" && member !== "hip");
+  const rafters = pieces.filter(({ planes }) => planes.length > 0);
   return (
     rafters.find(({ member }) => member === "common") ??
     rafters.reduce((a, b) => (b.shortestBoard > a.shortestBoard ? b : a))

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cardPicture } from "../../../src/drawing/cards/cardPicture.ts";
+import { cardPicture, countsText } from "../../../src/drawing/cards/cardPicture.ts";
 import { cutCards } from "../../../src/drawing/cards/cutCard.ts";
 import { textWidth } from "../../../src/drawing/canvas/textWidth.ts";
 import { noteText } from "../../../functions/words/notes.ts";
@@ -81,7 +81,7 @@ describe("cardPicture", () => {
       for (const words of [
         card.mark,
         card.title,
-        card.counts,
+        countsText(card.counts),
         ...card.figures.flatMap(({ name, value }) => [name, value]),
         ...card.steps,
         ...card.notes,

@@ -12,15 +12,14 @@ describe("atCorner", () => {
   it("takes the same pitch where the other one is left out", () => {
     fc.assert(
       fc.property(between(0.1, 2), between(30, 150), (pitch, angle) => {
-        expect(atCorner(pitch, null, degrees(angle), (at) => at)).toEqual(
-          atCorner(pitch, pitch, degrees(angle), (at) => at),
-        );
+        const given = { pitch, otherPitch: null, corner: degrees(angle) };
+        expect(atCorner(given, (at) => at)).toEqual(atCorner({ ...given, otherPitch: pitch }, (at) => at));
       }),
       { seed: 1 },
     );
   });
   it("hands on why there is no corner, and works on none", () => {
-    const answer = atCorner(0.25, 1, degrees(150), () => {
+    const answer = atCorner({ pitch: 0.25, otherPitch: 1, corner: degrees(150) }, () => {
       throw new Error("worked");
     });
     expect(answer).toMatchObject({ problem: { kind: "no hip" } });

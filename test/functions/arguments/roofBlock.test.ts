@@ -42,6 +42,8 @@ describe("readRoofBlock", () => {
       correction: 0,
       endCorrection: 0,
       boards: DEFAULTS.in.boards,
+      endTrim: 0.5,
+      crownDown: false,
       waste: 0,
       spares: 0,
     });

@@ -28,7 +28,16 @@ describe("a block is refused by the label at fault", () => {
     ],
     ["a number for a label", [...usual, [7, 7]], /^roof: 7 is no row/],
     ["a value without a label", [...usual, ["", 7]], /^roof: the value 7 has no label/],
-    ["three columns", [...usual, ["Spacing", 16, "o.c."]], /^roof: .*more than two filled columns/],
+    [
+      "a note in a third column",
+      [...usual, ["Spacing", 16, "o.c."]],
+      /^Wing A, Spacing: "o\.c\." was read in a wing's column/,
+    ],
+    [
+      "an end overhang of 0",
+      withRows(["End overhang", 0]),
+      /^End overhang: 0 was read, as some sheets hand over an empty cell\. Type none for no overhang, or leave it blank for a level fascia\.$/,
+    ],
     ["one column", [["Span"], ["Length"]], /^roof: .*two columns/],
     [
       "a heel of 0",

@@ -6,6 +6,9 @@ import { NOTE_WORDS, notesText, noteText } from "../../../functions/words/notes.
 import { jackTable } from "../../../functions/jackTable.ts";
 import { readLength } from "../../../src/measure/readLength.ts";
 import { Failure } from "../../../src/measure/result.ts";
+import { main, wingedCases } from "../../solids/wings/cases.ts";
+import { modelOf } from "../../solids/wings/frameOf.ts";
+import type { WingPlan } from "../../solids/wings/plan.ts";
 import { plateMarks } from "../../../src/roof/tables/plateMarks.ts";
 import { blocks } from "../../snapshot/blocks.ts";
 import { call } from "../../../src/registry/call.ts";
@@ -72,9 +75,18 @@ describe("noteText", () => {
       [...usual, ["Pitch", 5], ["End pitch", 7], ["Hip", "2x12"], ["Ridge", "2x12"]],
       [...usual, ["Pitch", 4], ["End pitch", 10], ["Hip", "2x12"], ["Ridge", "2x12"]],
     ];
-    const kinds = roofs.flatMap((block) => {
+    const [tee] = wingedCases["a T with a lower ridge"]!.wings as [WingPlan];
+    const winged = [
+      ...Object.values(wingedCases),
+      { ...main, valley: { thickness: 1.5, depth: 5.5 }, wings: [{ ...tee, overhang: 8 }] },
+      // A rafter of the main roof would stand half before and half behind the long valley's head.
+      { ...main, wings: [{ ...tee, from: 119.9, longValley: "left" as const }] },
+    ].map(modelOf);
+    const models = roofs.flatMap((block) => {
       const model = readRoof("roof", block);
-      if (model instanceof Failure) return [];
+      return model instanceof Failure ? [] : [model];
+    });
+    const kinds = [...models, ...winged].flatMap((model) => {
       const marks = plateMarks(model.frame).flatMap((plate) => plate.marks);
       return [...model.pieces, ...marks].flatMap(({ notes }) => notes.map(({ kind }) => kind));
     });

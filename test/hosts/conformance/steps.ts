@@ -29,3 +29,22 @@ export const area = (row: number, column: number, rows = 1, columns = 1, sheet =
   rows,
   columns,
 });
+
+/** A jack schedule as the pane writes it: a block of labels and values, and a formula that spills beside it. */
+export const schedule = (rows: number): WriteStep =>
+  step(
+    block(
+      0,
+      0,
+      [
+        ["Span", 288],
+        ["Pitch", 6],
+      ],
+      { sheet: "Jacks", newSheet: true },
+    ),
+    block(0, 3, [["=RAFTER.JACKTABLE(A1:B2)"]], {
+      sheet: "Jacks",
+      newSheet: true,
+      spill: { row: 0, column: 0, rows, columns: 13 },
+    }),
+  );

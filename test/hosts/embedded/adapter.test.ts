@@ -116,7 +116,8 @@ describe("messages", () => {
     t.type("A5", "=RAFTER.NEED(A1)");
     expect(await t.values("A1:A5")).toEqual([["#VALUE!"], ["#VALUE!"], [5], ["#VALUE!"], ["#VALUE!"]]);
     const messages = await Promise.all([0, 1, 2, 3, 4].map((row) => t.host.messageAt("Sheet1", row, 0)));
-    expect(messages).toEqual([expect.stringContaining('"x"'), expect.stringContaining('"y"'), null, null, null]);
+    const from = "The error comes from Sheet1!A1.";
+    expect(messages).toEqual([expect.stringContaining('"x"'), expect.stringContaining('"y"'), null, from, from]);
   });
   it("go when the cell is right again, and come back with undo", async () => {
     t.type("A1", "no");

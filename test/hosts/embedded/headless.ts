@@ -1,12 +1,19 @@
 import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { CellValueType, ICommandService } from "@univerjs/core";
-import { SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import {
+  IFormulaRuntimeService,
+  LexerTreeBuilder,
+  SetFormulaCalculationResultMutation,
+  SetFormulaCalculationStartMutation,
+} from "@univerjs/engine-formula";
 import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
 import { functions } from "../../../functions/index.ts";
 import { embeddedHost } from "../../../src/hosts/embedded/embeddedHost.ts";
 import type { EmbeddedSheet } from "../../../src/hosts/embedded/runningSheet.ts";
 import { embeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
 import { engineParts } from "../../../src/hosts/embedded/engineParts.ts";
+import { bookOf } from "../../../src/hosts/embedded/bookOf.ts";
+import { openBook } from "../../../src/hosts/embedded/openBook.ts";
 import type { Host } from "../../../src/hosts/host.ts";
 import type { WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
 import { testFunctions } from "./testFunctions.ts";
@@ -16,6 +23,10 @@ export interface Headless {
   readonly sheet: EmbeddedSheet;
   readonly host: Host;
   readonly commands: ICommandService;
+  /** What cuts formulas into their parts. */
+  readonly lexer: LexerTreeBuilder;
+  /** What takes in results. */
+  readonly runtime: IFormulaRuntimeService;
   /** As if typed: "=" begins a formula, other text stays text, "" empties the cell. */
   type(a1: string, content: string | number): void;
   typeAt(range: FRange, content: string | number): void;
@@ -25,6 +36,8 @@ export interface Headless {
   values(a1: string): Promise<(string | number | boolean)[][]>;
   /** Milliseconds that the next calculation takes, from its start until its results stand in the cells. */
   calculated(): Promise<number>;
+  readonly bookOf: typeof bookOf;
+  readonly openBook: typeof openBook;
   undo(): void;
   redo(): void;
   dispose(): void;
@@ -66,6 +79,8 @@ export function headless(
     sheet,
     host,
     commands,
+    lexer: univer.__getInjector().get(LexerTreeBuilder),
+    runtime: univer.__getInjector().get(IFormulaRuntimeService),
     worksheet,
     range,
     typeAt,
@@ -91,6 +106,8 @@ export function headless(
           void sheet.calculation.settled().then(() => resolve(performance.now() - start));
         });
       }),
+    bookOf,
+    openBook,
     undo: () => void workbook.undo(),
     redo: () => void workbook.redo(),
     dispose: () => univer.dispose(),

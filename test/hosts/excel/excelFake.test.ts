@@ -45,13 +45,27 @@ describe("the stand-in for Excel", () => {
     [
       "a request that is too large",
       async (_, context) => {
-        context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 30_000, 1).load("values");
+        const range = context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 0, 30_000, 1);
+        range.formulas = Array.from({ length: 30_000 }, () => ["x".repeat(200)]);
         await context.sync();
       },
       "RequestPayloadSizeLimitExceeded",
     ],
+    [
+      "an answer that is too large",
+      async (_, context) => {
+        for (let row = 0; row < 200; row++) fake.sheet("Sheet1")!.enter(row, 5, `'${"x".repeat(30_000)}`);
+        context.workbook.worksheets.getItem("Sheet1").getRangeByIndexes(0, 5, 200, 1).load("values");
+        await context.sync();
+      },
+      "ResponsePayloadSizeLimitExceeded",
+    ],
   ])("throws on %s", async (_, job, words) => {
     await expect(on(job)).rejects.toThrow(words);
+  });
+  it("throws on a run that gives no promise, and has Excel's code on what it throws", async () => {
+    await expect(fake.run((() => 5) as never)).rejects.toMatchObject({ code: "RunMustReturnPromise" });
+    await expect(on((range) => range.values)).rejects.toMatchObject({ code: "PropertyNotLoaded" });
   });
   it("writes at sync and not before, and reads entries as Excel does", async () => {
     await fake.run(async (context: any) => {

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import type { Host, WriteStep } from "../../../src/hosts/host.ts";
-import { area, block, step } from "../conformance/steps.ts";
+import type { Host } from "../../../src/hosts/host.ts";
+import { area, block, schedule, step } from "../conformance/steps.ts";
 import { excelUnderTest } from "../excelUnderTest.ts";
 import { excelError } from "../fakeSheet.ts";
 import type { ExcelFake } from "../excelFake.ts";
@@ -10,25 +10,6 @@ let host: Host;
 beforeEach(() => {
   ({ fake, host } = excelUnderTest());
 });
-/** A jack schedule as the pane writes it: a block of labels and values, and a formula that spills beside it. */
-const schedule = (rows: number): WriteStep =>
-  step(
-    block(
-      0,
-      0,
-      [
-        ["Span", 288],
-        ["Pitch", 6],
-      ],
-      { sheet: "Jacks", newSheet: true },
-    ),
-    block(0, 3, [["=RAFTER.JACKTABLE(A1:B2)"]], {
-      sheet: "Jacks",
-      newSheet: true,
-      spill: { row: 0, column: 0, rows, columns: 13 },
-    }),
-  );
-
 describe("writing in Excel", () => {
   it("takes few round trips and leaves no run unsynced", async () => {
     fake.syncs = 0;
@@ -118,6 +99,17 @@ describe("taking back in Excel", () => {
     const written = await host.write(step(block(0, 0, [[1, 2, 3, 4, 5]])));
     expect(await host.takeBack(written)).toEqual([]);
     expect(fake.everything()).toEqual(before);
+  });
+  it("reads and gives back the looks of a large styled table in answers that each fit", async () => {
+    // 40,000 cells of 140 bytes each are more than the 5 MB of one answer.
+    const note = { content: 1, style: "note" as const };
+    const cells = Array.from({ length: 400 }, () => Array.from({ length: 100 }, () => note));
+    fake.sheet("Sheet1")!.cell(399, 99).bold = true;
+    const before = JSON.stringify(fake.everything());
+    const written = await host.write(step({ sheet: "Sheet1", row: 0, column: 0, cells }));
+    expect(fake.sheet("Sheet1")!.peek(399, 99).italic).toBe(true);
+    expect(await host.takeBack(written)).toEqual([]);
+    expect(JSON.stringify(fake.everything())).toBe(before);
   });
   it("restores fills and leaves no white fill where there was none", async () => {
     fake.sheet("Sheet1")!.cell(0, 1).fill = "#ffee00";

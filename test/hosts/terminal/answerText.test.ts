@@ -23,6 +23,14 @@ describe("answerText", () => {
     expect(answerText({ formula: "=1", value }, false)).toBe(expected);
   });
 
+  it.each([false, true])("prints nothing that a terminal obeys (JSON: %s)", (json) => {
+    const bad = "\u001b[2J\u009b31m\u0007\u202etext\u2066\u007f";
+    for (const value of [bad, [[bad, bad]]])
+      expect(answerText({ formula: "=1", value }, json)).toMatch(/^(?:\t|[^\p{Cc}\u202a-\u202e\u2066-\u2069])*$/u);
+    expect(answerText({ formula: "=1", value: "a\nb" }, false)).toBe("a b");
+    expect(JSON.parse(answerText({ formula: "=1", value: bad }, true))).toEqual({ formula: "=1", value: bad });
+  });
+
   it("shows the error that a cell would show", () => {
     expect(answerText({ formula: "=1", error: "#VALUE!", message: "pitch: ..." }, false)).toBe("#VALUE!");
   });

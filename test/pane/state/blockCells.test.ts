@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ROWS } from "../../../functions/arguments/roofBlock.ts";
 import { blockLayout, blockRows, inputsOf, rowOf, valueCell } from "../../../src/pane/state/blockCells.ts";
-import { EMPTY_INPUTS, START_INPUTS } from "../../../src/pane/state/fields.ts";
+import { EMPTY_INPUTS, emptyWing, START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { cellsOf } from "../cellsOf.ts";
 
 describe("the cells of a roof block", () => {
@@ -24,7 +24,7 @@ describe("the cells of a roof block", () => {
       { ...EMPTY_INPUTS, Span: "7320 mm", Length: "11 m", Pitch: "6", "End pitch": "  " },
       "mm",
     );
-    expect(layout.map(([label, value]) => [label.content, value.content])).toEqual([
+    expect(layout.map((line) => line.map((cell) => cell!.content))).toEqual([
       ["Span", "7320 mm"],
       ["Length", "11 m"],
       ["Pitch", 6],
@@ -36,7 +36,7 @@ describe("the cells of a roof block", () => {
     fc.assert(
       fc.property(fc.subarray([...ROWS]), (rows) => {
         const inputs = { ...EMPTY_INPUTS, ...Object.fromEntries(rows.map((row) => [row, START_INPUTS[row]])) };
-        const written = cellsOf(blockLayout(inputs, "in").map((line) => line.map(({ content }) => content)));
+        const written = cellsOf(blockLayout(inputs, "in").map((line) => line.map((cell) => cell?.content ?? "")));
         expect(inputsOf(written)).toEqual({ ...inputs, Unit: "in" });
       }),
     );
@@ -50,5 +50,45 @@ describe("the cells of a roof block", () => {
       ["Span", "24'"],
       ["Pitch", "6"],
     ]);
+  });
+
+  describe("with wings", () => {
+    const a = { ...emptyWing("A"), Wall: "front", "From left corner": "8'", Span: "144" };
+    const c = { ...emptyWing("C"), Wall: "back", Ends: "hip", Overhang: "none" };
+    const inputs = { ...EMPTY_INPUTS, Span: "24'", Pitch: "6", wings: [a, c] };
+
+    it("have a heading row and a column for each", () => {
+      expect(blockRows(inputs)).toEqual([
+        ["", "Main roof", "Wing A", "Wing C"],
+        ["Wall", "", "front", "back"],
+        ["From left corner", "", "8'", ""],
+        ["Span", "24'", "144", ""],
+        ["Pitch", "6", "", ""],
+        ["Ends", "", "", "hip"],
+        ["Overhang", "", "", "none"],
+      ]);
+    });
+    it("are shaded where a value may stand, and read back as they were typed", () => {
+      const layout = blockLayout(inputs, "in");
+      expect(layout[3]!.map((cell) => cell?.style ?? null)).toEqual(["label", "input", "input", "input"]);
+      expect(layout[1]!.map((cell) => cell?.style ?? null)).toEqual(["label", null, "input", "input"]);
+      expect(inputsOf(cellsOf(layout.map((line) => line.map((cell) => cell?.content ?? ""))))).toEqual({
+        ...inputs,
+        Unit: "in",
+      });
+    });
+    it("have their letters by place where no heading says it; a 0 is an empty cell", () => {
+      const cells = cellsOf([
+        ["Wall", "", "", "front"],
+        ["Span", 288, "", 144],
+        ["Overhang", 0, "", 0],
+      ]);
+      expect(inputsOf(cells)).toEqual({
+        ...EMPTY_INPUTS,
+        Span: "288",
+        Overhang: "0",
+        wings: [{ ...emptyWing("B"), Wall: "front", Span: "144" }],
+      });
+    });
   });
 });

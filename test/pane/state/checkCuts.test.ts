@@ -3,12 +3,12 @@ import { describe, expect, it } from "vitest";
 import { checkCuts, differences, median, type Cut } from "../../../src/pane/state/checkCuts.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { report } from "../../../src/pane/state/report.ts";
-import { sideName, type Side } from "../../../src/roof/frame/piece.ts";
+import { sideName, type SideName } from "../../../src/roof/frame/piece.ts";
 
 const model = report(START_INPUTS).model!;
 const uneven = report({ ...START_INPUTS, "End pitch": "8" }).model!;
 const jack = model.pieces.find(({ member }) => member === "jack")!;
-const cut = (offset: number, off: number, side: Side = "Both"): Cut => ({
+const cut = (offset: number, off: number, side: SideName = "Both"): Cut => ({
   piece: {
     ...jack,
     mark: `J${offset}`,

@@ -13,12 +13,12 @@ const at = { row: 0, column: 0 };
 
 describe("findBlock", () => {
   it.each<[string, (string | number)[][], { row: number; column: number }, ReturnType<typeof findBlock>]>([
-    ["alone", block, at, { row: 0, column: 0, rows: 3 }],
+    ["alone", block, at, { row: 0, column: 0, rows: 3, columns: 2 }],
     [
       "under a title and a heading",
       [["Ferry landing", ""], ["The roof", ""], ...block],
       at,
-      { row: 2, column: 0, rows: 3 },
+      { row: 2, column: 0, rows: 3, columns: 2 },
     ],
     [
       "beside other figures",
@@ -28,10 +28,38 @@ describe("findBlock", () => {
         ["x", 1, ...block[2]!],
       ],
       at,
-      { row: 0, column: 2, rows: 3 },
+      { row: 0, column: 2, rows: 3, columns: 2 },
     ],
-    ["over an empty row", [...block.slice(0, 2), ["", ""], block[2]!], at, { row: 0, column: 0, rows: 4 }],
-    ["the one that is nearer, of two", [...block, ...block], { row: 4, column: 1 }, { row: 3, column: 0, rows: 3 }],
+    ["over an empty row", [...block.slice(0, 2), ["", ""], block[2]!], at, { row: 0, column: 0, rows: 4, columns: 2 }],
+    [
+      "with its headings and a column for each wing, and no note beside it",
+      [
+        ["Ferry landing", "", "", "", ""],
+        ["", "Main roof", "Wing A", "", ""],
+        ["Span", 288, 144, "", "wide"],
+        ["Length", 432, "", "", ""],
+        ["Pitch", 6, 8, "", ""],
+      ],
+      at,
+      { row: 1, column: 0, rows: 4, columns: 3 },
+    ],
+    [
+      "with wings that its row Wall tells of",
+      [
+        ["Wall", "", "", "back", ""],
+        ["Span", 288, "", 144, "note"],
+        ["Length", 432, "", "", ""],
+        ["Pitch", 6, "", "", ""],
+      ],
+      at,
+      { row: 0, column: 0, rows: 4, columns: 4 },
+    ],
+    [
+      "the one that is nearer, of two",
+      [...block, ...block],
+      { row: 4, column: 1 },
+      { row: 3, column: 0, rows: 3, columns: 2 },
+    ],
     [
       "not where Pitch is missing",
       [
@@ -66,7 +94,12 @@ describe("findBlock", () => {
         const width = left + 2;
         const empty = Array.from({ length: above }, () => Array.from({ length: width }, () => "note"));
         const lines = labels.map((label) => [...Array.from({ length: left }, () => "x"), label, "1"]);
-        expect(findBlock(cellsOf([...empty, ...lines]), at)).toEqual({ row: above, column: left, rows: labels.length });
+        expect(findBlock(cellsOf([...empty, ...lines]), at)).toEqual({
+          row: above,
+          column: left,
+          rows: labels.length,
+          columns: 2,
+        });
       }),
     );
   });

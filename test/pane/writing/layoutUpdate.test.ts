@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { EMPTY_INPUTS, type Inputs } from "../../../src/pane/state/fields.ts";
+import { texts } from "../../../src/pane/words/texts.ts";
+import { EMPTY_INPUTS, emptyWing, type Inputs } from "../../../src/pane/state/fields.ts";
 import { layoutUpdate } from "../../../src/pane/writing/layoutUpdate.ts";
 import { cellsOf } from "../cellsOf.ts";
 
@@ -23,11 +24,89 @@ describe("layoutUpdate", () => {
       { at: "Bid!B5", from: "24'", to: "26'", formula: false },
       { at: "Bid!B8", from: "=B1*2", to: "16", formula: true },
     ]);
-    expect(lacking).toEqual(["Hip"]);
+    expect(lacking).toEqual([{ row: "Hip" }]);
   });
   it("writes nothing where block and pane agree", () => {
     expect(
       layoutUpdate(area, cells, { ...EMPTY_INPUTS, Span: "24'", Length: "36'", Pitch: "6", Spacing: "0" }, "in"),
-    ).toEqual({ blocks: [], changes: [], lacking: [] });
+    ).toEqual({ blocks: [], changes: [], lacking: [], area });
+  });
+
+  describe("for a wing", () => {
+    const wing = { ...emptyWing("A"), Wall: "front", "Out from wall": "8'", Span: "12'" };
+    const winged: Inputs = { ...EMPTY_INPUTS, Span: "24'", Length: "36'", Pitch: "6", wings: [wing] };
+    const plain = { sheet: "Bid", row: 4, column: 0, rows: 3, columns: 2 };
+    const rows: (string | number)[][] = [
+      ["Span", "24'", ""],
+      ["Length", "36'", ""],
+      ["Pitch", 6, ""],
+      ["", "", ""],
+      [texts.cautionInSheet, "", ""],
+      ["", "", ""],
+      ["", "", ""],
+    ];
+    const applied = (grid: (string | number)[][], { blocks }: ReturnType<typeof layoutUpdate>) => {
+      const now = grid.map((line) => [...line]);
+      for (const {
+        row,
+        column,
+        cells: [[cell]],
+      } of blocks as any)
+        now[row - plain.row]![column] = cell.content;
+      return now;
+    };
+
+    it("takes the column beside the block and lines below it; the caution below goes down with its end", () => {
+      const layout = layoutUpdate(plain, cellsOf(rows), winged, "in");
+      expect(layout.area).toEqual({ ...plain, rows: 5, columns: 3 });
+      expect(layout.lacking).toEqual([]);
+      expect(applied(rows, layout)).toEqual([
+        ["Span", "24'", "12'"],
+        ["Length", "36'", ""],
+        ["Pitch", 6, ""],
+        ["Wall", "", "front"],
+        ["Out from wall", "", "8'"],
+        ["", "", ""],
+        [texts.cautionInSheet, "", ""],
+      ]);
+    });
+    it("writes nothing over what stands there, and says what it has no room for", () => {
+      const beside = rows.map(([a, b], i) => [a!, b!, i === 1 ? "mine" : ""]);
+      const { blocks, lacking } = layoutUpdate(plain, cellsOf(beside), winged, "in");
+      expect(blocks).toEqual([]);
+      expect(lacking).toEqual(["Wall", "Out from wall", "Span"].map((row) => ({ row, wing: "A" })));
+    });
+    it("empties the column of one that was removed, and its heading", () => {
+      const headed: (string | number)[][] = [
+        ["", "Main roof", "Wing A"],
+        ["Span", "24'", "12'"],
+        ["Length", "36'", ""],
+        ["Pitch", 6, ""],
+        ["Wall", "", "front"],
+      ];
+      const area = { ...plain, rows: 5, columns: 3 };
+      const layout = layoutUpdate(area, cellsOf(headed), { ...winged, wings: [] }, "in");
+      expect(applied(headed, layout).map((line) => line[2])).toEqual(["", "", "", "", ""]);
+      expect(layout.changes.map(({ at, to }) => [at, to])).toEqual([
+        ["Bid!C5", ""],
+        ["Bid!C9", ""],
+        ["Bid!C6", ""],
+      ]);
+    });
+    it("heads a new column where the block has headings", () => {
+      const headed: (string | number)[][] = [
+        ["", "Main roof", ""],
+        ...rows.slice(0, 3),
+        ["Wall", "", ""],
+        ["Out from wall", "", ""],
+      ];
+      const layout = layoutUpdate(
+        { ...plain, rows: 6 },
+        cellsOf(headed),
+        { ...winged, wings: [{ ...wing, letter: "C" }] },
+        "in",
+      );
+      expect(applied(headed, layout).map((line) => line[2])).toEqual(["Wing C", "12'", "", "", "front", "8'"]);
+    });
   });
 });

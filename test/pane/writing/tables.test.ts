@@ -42,7 +42,7 @@ const ROOFS = {
 const wide = (text: string) => textWidth(text, 11 / 0.75) * 0.93;
 
 // These say what belongs together in one cell, however much it is; How and Remark are the last of their tables and run on.
-const long = new Set(["Note", "How", "Remark"]);
+const long = new Set(["Note", "How", "Remark", "Join"]);
 
 it.each(TABLES.filter(({ boardsToo }) => !boardsToo))(
   "$definition.name: no text is cut off by the column beside it",

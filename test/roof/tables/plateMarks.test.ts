@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
-import { plateMarks, type PlateList } from "../../../src/roof/tables/plateMarks.ts";
+import { plateMarks } from "../../../src/roof/tables/plateMarks.ts";
+import type { PlateList } from "../../../src/roof/tables/plateList.ts";
 import { anyFrame, framed } from "../anySpec.ts";
 
 const brief = ({ marks }: PlateList) =>

@@ -2,123 +2,79 @@ import { describe, expect, it } from "vitest";
 import { mainBlock } from "../../../src/roof/frame/blocks.ts";
 import { faceWidth } from "../../../src/roof/frame/surface.ts";
 import { planeGroups } from "../../../src/roof/tables/planeGroups.ts";
-import { sheathingCourses } from "../../../src/roof/tables/sheathingCourses.ts";
+import { leanOf, sheathingCourses, type CoursePiece } from "../../../src/roof/tables/sheathingCourses.ts";
 import { framed, usual } from "../anySpec.ts";
 
 const sheet = { long: 96, wide: 48 };
 
+/** A piece by its length half way up the sheet, and the sheet it comes from; in brackets where that was cut before. */
+const said = ({ from, to, left, right, sheet: number, offCut }: CoursePiece) =>
+  `${(to - from - (left + right) / 2).toFixed(1)} ${offCut ? `(${number})` : number}`;
+
 /**
  * Worked by hand: span 16', length 24', 9 in 12, overhang 16 in, rafters at 24 in.
  *
- * Eave to ridge is 112 level and 140 along the slope: courses of 48, 48 and 44. Each hip takes 38.4 off a course's length, 48 x 4/5.
+ * Eave to ridge is 112 level and 140 along the slope: courses of 48, 48 and 44. Each hip takes 38.4 off a course's length, 48 x 4/5. A sheet cut on the
+ * slant gives two ends that add up to 96 half way up, each 28.8 to 76.8 there: two bays along its longer edge at least, the sheet's length at most.
  *
- *   main   320.0   4 sheets (384), off-cut 64, two bays and more: it starts the next course
- *          243.2   64 + 2 sheets (192) = 256, off-cut 12.8: waste
- *          166.4   2 sheets (192), off-cut 25.6: waste                       8 sheets, twice
- *   end    224.0   3 sheets (288), off-cut 64
- *          147.2   64 + 1 sheet (96) = 160, off-cut 12.8
- *           70.4   1 sheet (96), off-cut 25.6                                 5 sheets, twice
+ *   281.6 = 48 + 2 x 96 + 41.6, ends out of new sheets: left 48 and right 54.4 are kept. The next course, 204.8 = 54.4 + 96 + 54.4, uses the
+ *   right one. 128 = 51.2 + 76.8 leaves 44.8 on the left, and 19.2 on the right, which is waste. And so on over both ends: 8 + 7 + 4 + 3 = 22.
  */
-describe("sheetCourses", () => {
+describe("sheathingCourses", () => {
   const courses = sheathingCourses(
     planeGroups(framed({ span: 192, length: 288, pitch: 0.75, overhang: 16 })),
     sheet,
     24,
   );
 
-  it("the worked example: 26 sheets", () => {
-    const main = [
-      [320, 0, 4, 64],
-      [243.2, 64, 2, 12.8],
-      [166.4, 0, 2, 25.6],
-    ];
-    const end = [
-      [224, 0, 3, 64],
-      [147.2, 64, 1, 12.8],
-      [70.4, 0, 1, 25.6],
-    ];
-    expect(courses.map(({ length, start, sheets, offCut }) => [length, start, sheets, offCut])).toEqual(
-      [...main, ...main, ...end, ...end].map((row) => row.map((value) => expect.closeTo(value, 9))),
-    );
-    expect(courses.reduce((sum, { sheets }) => sum + sheets, 0)).toBe(26);
+  it("the worked example: 22 sheets", () => {
     expect(
-      courses.map(({ side, plane, course, from }) => `${side} ${plane}.${course} from ${from}`).slice(2, 5),
-    ).toEqual(["Main 1.3 from 96", "Main 2.1 from 0", "Main 2.2 from 48"]);
+      courses.map(({ side, plane, course, pieces }) => [`${side} ${plane}.${course}`, ...pieces.map(said)]),
+    ).toEqual([
+      ["Main 1.1", "48.0 1", "96.0 2", "96.0 3", "41.6 4"],
+      ["Main 1.2", "54.4 5", "96.0 6", "54.4 (4)"],
+      ["Main 1.3", "51.2 7", "76.8 8"],
+      ["Main 2.1", "48.0 (1)", "96.0 9", "96.0 10", "41.6 11"],
+      ["Main 2.2", "54.4 12", "96.0 13", "54.4 (11)"],
+      ["Main 2.3", "51.2 14", "76.8 15"],
+      ["End 1.1", "41.6 (5)", "96.0 16", "48.0 17"],
+      ["End 1.2", "60.8 18", "48.0 (17)"],
+      ["End 1.3", "32.0 19"],
+      ["End 2.1", "44.8 (7)", "96.0 20", "44.8 (19)"],
+      ["End 2.2", "41.6 (12)", "67.2 21"],
+      ["End 2.3", "32.0 22"],
+    ]);
+    expect(courses.reduce((sum, { sheets }) => sum + sheets, 0)).toBe(22);
+    expect(courses.map(({ from }) => from).slice(0, 4)).toEqual([0, 48, 96, 0]);
+    // atan(38.4 / 48).
+    expect(leanOf(courses[0]!.pieces[0]!.left, sheet)).toBeCloseTo(38.6598, 4);
   });
 
   const level = (width: number, up: number) => {
     const figures = { pitch: 1e-9, run: up, overhang: 0, seat: 0, correction: 0 };
     const [plane] = mainBlock(usual, { heel: 0, side: figures, end: figures }).sides;
     const part = [0, up].map((at) => ({ at, from: 0, to: width }));
-    const face = { plane, parts: [part], plan: 0, sloped: 0, eave: 0, gableRake: 0, cornerRake: 0 };
+    const face = { plane, parts: [part], top: up, plan: 0, sloped: 0, eave: 0, gableRake: 0, cornerRake: 0 };
     return { side: "Main", faces: [face], plan: 0, sloped: 0 } as const;
   };
   const brief = (width: number, up: number, bay: number) =>
-    sheathingCourses([level(width, up)], sheet, bay).map(({ start, sheets, offCut }) => [start, sheets, offCut]);
+    sheathingCourses([level(width, up)], sheet, bay).map(({ pieces }) => pieces.map(said).join(", "));
 
   it.each([
-    [
-      "whole sheets leave nothing",
-      192,
-      96,
-      24,
-      [
-        [0, 2, 0],
-        [0, 2, 0],
-      ],
-    ],
-    [
-      "an off-cut of two bays starts the next course",
-      144,
-      96,
-      24,
-      [
-        [0, 2, 48],
-        [48, 1, 0],
-      ],
-    ],
-    [
-      "a shorter one is waste",
-      145,
-      96,
-      24,
-      [
-        [0, 2, 47],
-        [0, 2, 47],
-      ],
-    ],
-    [
-      "at 16 in on centers two bays are 32",
-      160,
-      96,
-      16,
-      [
-        [0, 2, 32],
-        [32, 2, 64],
-      ],
-    ],
-    [
-      "a course that an off-cut holds takes no sheet",
-      40,
-      96,
-      16,
-      [
-        [0, 1, 56],
-        [40, 0, 16],
-      ],
-    ],
-    [
-      "a course ripped at the ridge takes whole sheets",
-      96,
-      50,
-      24,
-      [
-        [0, 1, 0],
-        [0, 1, 0],
-      ],
-    ],
+    ["whole sheets leave nothing", 192, 96, 24, ["96.0 1, 96.0 2", "96.0 3, 96.0 4"]],
+    ["an off-cut of two bays is used again", 144, 96, 24, ["96.0 1, 48.0 2", "96.0 3, 48.0 (2)"]],
+    ["an end shorter than that takes from its neighbor", 120, 48, 24, ["72.0 1, 48.0 2"]],
+    ["at 16 in on centers two bays are 32", 160, 96, 16, ["96.0 1, 64.0 2", "96.0 3, 64.0 4"]],
+    ["a course that an off-cut holds takes no sheet", 40, 96, 16, ["40.0 1", "40.0 (1)"]],
+    ["strips of a ripped course serve another so wide", 96, 64, 24, ["96.0 1", "96.0 2"]],
   ])("%s", (_, width, up, bay, expected) => {
     expect(brief(width, up, bay)).toEqual(expected);
+  });
+
+  it("rips one sheet for the last courses of two planes", () => {
+    const two = { ...level(96, 64), faces: [...level(96, 64).faces, ...level(96, 64).faces] };
+    const last = sheathingCourses([two], sheet, 24).filter(({ course }) => course === 2);
+    expect(last.map(({ pieces }) => said(pieces[0]!))).toEqual(["96.0 2", "96.0 (2)"]);
   });
 });
 

@@ -73,14 +73,27 @@ describe("takeOff", () => {
     );
   });
 
-  it("sheets by courses cover the net area, and each course its lower edge", () => {
+  it("sheets by courses cover the net area, and no sheet gives more than it has", () => {
     fc.assert(
       fc.property(anyFrame, (frame) => {
-        const { courses, sheet, sloped } = takeOff(frame, pieces(frame));
+        const { courses, sheet, planes } = takeOff(frame, pieces(frame));
         const used = courses.reduce((sum, { sheets }) => sum + sheets, 0);
-        expect(used).toBeGreaterThanOrEqual(Math.floor(sloped / (sheet.long * sheet.wide)));
-        for (const { start, sheets, length, offCut } of courses)
-          expect(start + sheets * sheet.long + 1e-6).toBeGreaterThanOrEqual(sheets === 0 ? length : length + offCut);
+        const given = new Map<number, number>();
+        for (const { side, plane, from, length, pieces: own } of courses) {
+          const face = planes.find((one) => one.side === side)!.faces[plane - 1]!;
+          const high = (face.plane.overhang + face.plane.run) / Math.cos(Math.atan(face.plane.pitch));
+          const part = Math.min(sheet.wide, high - from) / sheet.wide;
+          expect(own[0]!.from).toBe(0);
+          expect(own.at(-1)!.to).toBeCloseTo(length, 6);
+          own.slice(1).forEach((piece, i) => expect(piece.from).toBe(own[i]!.to));
+          for (const { from: start, to, left, right, sheet: number } of own) {
+            expect(Math.max(to - start, to - start - left - right)).toBeLessThanOrEqual(sheet.long + 1e-6);
+            const area = (to - start - ((left + right) * part) / 2) * part;
+            given.set(number, (given.get(number) ?? 0) + area);
+          }
+        }
+        expect([...given.keys()].sort((a, b) => a - b)).toEqual(Array.from({ length: used }, (_, i) => i + 1));
+        for (const [number, area] of given) expect([number, area <= sheet.long + 1e-6]).toEqual([number, true]);
       }),
       { seed: 12 },
     );

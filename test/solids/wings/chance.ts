@@ -65,6 +65,12 @@ export function canStand(plan: WingedPlan): boolean {
     if (own.out < plan.overhang + 6) return false;
     const [from, to] = [outer.left, outer.right].map(x).sort((a, b) => a - b) as [number, number];
     if (from < 0 || to > plan.length) return false;
+    // At a gable the valley's foot must stand inside of its plate line.
+    if (
+      (!ends.left && from < plan.valley.thickness * 2) ||
+      (!ends.right && plan.length - to < plan.valley.thickness * 2)
+    )
+      return false;
     // The hips next to a flush wing are its own.
     if (hips.some((one) => flat.some((two) => apart(one, two) < CLEAR) && !(flush && touches(one, wing)))) return false;
     if (long) {
@@ -77,7 +83,11 @@ export function canStand(plan: WingedPlan): boolean {
     return side.every(
       (other) =>
         flat.every((one) => other.flat.every((two) => apart(one, two) >= CLEAR)) &&
-        apart([outer.left, outer.right], [other.wing.outer.left, other.wing.outer.right]) >= 2 * plan.overhang + CLEAR,
+        apart([outer.left, outer.right], [other.wing.outer.left, other.wing.outer.right]) >=
+          // Fascias of neighbors do not meet.
+          Math.max(wing.left.overhang, wing.right.overhang) +
+            Math.max(other.wing.left.overhang, other.wing.right.overhang) +
+            CLEAR,
     );
   });
 }

@@ -14,11 +14,19 @@ const off = (all: readonly Measured[]): string[] =>
     .filter(([, measured, said, within]) => !(Math.abs(measured - said) <= within))
     .map(([what, measured, said]) => `${what} measures ${measured}, is said to be ${said}`);
 
-/** Of some rows the one that a piece fits best, and what is wrong with it. */
-function best<Row>(rows: readonly Row[], wrong: (row: Row) => string[]): { row: Row; wrong: string[] } | null {
-  return rows
-    .map((row) => ({ row, wrong: wrong(row) }))
-    .reduce<{ row: Row; wrong: string[] } | null>((a, b) => (a && a.wrong.length <= b.wrong.length ? a : b), null);
+/** Of some rows the one that a piece fits best, and what is wrong with it. Where rows of two wings are the same figures, one of its own side first that still has room for it. */
+function best<Row>(
+  rows: readonly Row[],
+  wrong: (row: Row) => string[],
+  hasRoom: (row: Row) => boolean,
+  own: (row: Row) => boolean,
+): { row: Row; wrong: string[] } | null {
+  const judged = rows.map((row) => ({ row, wrong: wrong(row) }));
+  const fitting = judged.filter((one) => one.wrong.length === 0);
+  const roomy = fitting.filter(({ row }) => hasRoom(row));
+  return (
+    fitting.length > 0 ? [...roomy.filter(({ row }) => own(row)), ...roomy, ...fitting].slice(0, 1) : judged
+  ).reduce<{ row: Row; wrong: string[] } | null>((a, b) => (a && a.wrong.length <= b.wrong.length ? a : b), null);
 }
 
 /** Everything in which a program and the solids differ, in words. */
@@ -32,6 +40,12 @@ export function differences(figures: RoofFigures, said: Said): string[] {
 }
 
 const fits = (side: string, row: string): boolean => row === side || (row === "Both" && /^(Main|End)$/.test(side));
+
+/** Hips and valleys that are alike from both sides have no hand in a table. */
+const handIn = (
+  row: SaidMember,
+  { side, hand }: Pick<SaidMember, "side"> & { readonly hand: "left" | "right" | "plain" },
+) => (side === "" && row.plain > 0 ? "plain" : hand);
 
 function members(figures: RoofFigures, { members: rows }: Said): string[] {
   const counted = new Map<SaidMember, { left: number; right: number; plain: number }>();
@@ -51,14 +65,15 @@ function members(figures: RoofFigures, { members: rows }: Said): string[] {
           ? off(piece.tilts.map((tilt, i) => ["a tilt", tilt, row.tilts[i]!, Math.max(row.tiltsWithin, DEGREE)]))
           : [`has tilts ${piece.tilts.join(", ")}, is said to have ${row.tilts.join(", ") || "none"}`]),
       ],
+      (row) => (counted.get(row) ?? { left: 0, right: 0, plain: 0 })[handIn(row, piece)] < row[handIn(row, piece)],
+      (row) => row.side === piece.side,
     );
     const what = `${piece.side} ${piece.member} ${piece.hand}`.trim();
     if (!at) found.push(`${what}: no row`);
     else if (at.wrong.length > 0) found.push(`${what}: ${at.wrong.join("; ")}`);
     else {
       const row = counted.get(at.row) ?? { left: 0, right: 0, plain: 0 };
-      // Hips and valleys that are alike from both sides have no hand in a table.
-      row[piece.side === "" && at.row.plain > 0 ? "plain" : piece.hand] += 1;
+      row[handIn(at.row, piece)] += 1;
       counted.set(at.row, row);
     }
   }
@@ -93,6 +108,8 @@ function jacks({ rafters }: RoofFigures, { jacks: rows }: Said): string[] {
             ["the foot's tilt", one.footTilt, row.footTilt, DEGREE],
             ["the foot's mark", one.footMark, row.footMark, INCH],
           ]),
+        (row) => one.hand !== "plain" && left[rows.indexOf(row)]![one.hand] < row[one.hand],
+        (row) => row.side === sideOf(one.part),
       );
       if (!at) return [`${one.name}: no row among the jacks`];
       if (at.wrong.length === 0 && one.hand !== "plain") left[rows.indexOf(at.row)]![one.hand] += 1;

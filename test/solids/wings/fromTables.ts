@@ -5,8 +5,9 @@ import type { Said, SaidJack, SaidList, SaidMember } from "./said.ts";
 
 type Row = Readonly<Record<string, string | number | boolean>>;
 
-async function rowsOf(table: string, plan: WingedPlan): Promise<Row[]> {
-  const [headings, ...rows] = await spilled(table, blockOf(plan));
+type Cells = Awaited<ReturnType<typeof spilled>>;
+
+function rowsOf([headings, ...rows]: Cells): Row[] {
   return rows.map((row) => Object.fromEntries(row.map((cell, i) => [String(headings![i]), cell])));
 }
 
@@ -22,9 +23,15 @@ const tiltsOf = (cell: string | number | boolean | undefined): number[] =>
 
 /** What the worksheet functions say of a roof with wings. */
 export async function fromTables(plan: WingedPlan): Promise<Said> {
-  const [members, jacks, marks, takeOff] = await Promise.all(
-    ["MEMBERS", "JACKTABLE", "PLATEMARKS", "TAKEOFF"].map((table) => rowsOf(table, plan)),
+  const block = blockOf(plan);
+  return tablesSaid(
+    await Promise.all(["MEMBERS", "JACKTABLE", "PLATEMARKS", "TAKEOFF"].map((table) => spilled(table, block))),
   );
+}
+
+/** What the four tables of a roof say, as they spill. */
+export function tablesSaid(tables: readonly Cells[]): Said {
+  const [members, jacks, marks, takeOff] = tables.map(rowsOf);
   const words = new Map(members!.map((row) => [String(row["Piece"]), String(row["Member"])]));
   const amount = (item: string): number => on(takeOff!.find((row) => row["Item"] === item) ?? {}, "Amount");
   const ending = (text: string): number =>

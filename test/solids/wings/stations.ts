@@ -58,7 +58,9 @@ function mainPlaces(shop: Shop, layout: Layout, bearers: Bearers): { along: numb
     if (!ends[side]) return from + way * t;
     if (kings) return (side === "left" ? left : right) + (way * t) / 2;
     const hips = bearers.all.filter(({ kind, to }) => kind !== "ridge" && kind !== "valley" && to === apex[side]);
-    return way * Math.max(...hips.flatMap(({ solid }) => shop.corners(solid).map((c) => way * x(c))));
+    // Never nearer the apex than a thickness, center to center, though thin hips would leave room.
+    const reach = hips.flatMap(({ solid }) => shop.corners(solid).map((c) => way * x(c)));
+    return way * Math.max(way * from + t / 2, ...reach);
   };
   const [low, high] = [clear("left"), clear("right")];
   const count = Math.ceil(plan.length / plan.spacing);
@@ -114,7 +116,7 @@ function wingStations(shop: Shop, layout: Layout, { all }: Bearers, wing: Wing):
     const hips = all.filter(({ kind, wing: letter }) => kind === "hip" && letter === wing.letter);
     const clear = kingsAt(layout)
       ? apex + t / 2
-      : Math.max(...hips.flatMap(({ solid }) => shop.corners(solid).map(depth)));
+      : Math.max(apex + t / 2, ...hips.flatMap(({ solid }) => shop.corners(solid).map(depth)));
     places = [
       ...(kingsAt(layout) ? [{ along: apex, king: true }] : []),
       ...jacks(layout, apex).map((along) => ({ along, king: false })),

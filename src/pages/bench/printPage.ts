@@ -1,0 +1,19 @@
+/** Prints a whole document (HTML text) without showing it, and is done when the browser's print is over. */
+export function printPage(html: string, title: string): Promise<void> {
+  const frame = document.createElement("iframe");
+  frame.title = title;
+  frame.className = "printed";
+  frame.srcdoc = html;
+  return new Promise((resolve) => {
+    frame.addEventListener("load", () => {
+      const pages = frame.contentWindow!;
+      pages.addEventListener("afterprint", () => {
+        frame.remove();
+        resolve();
+      });
+      pages.focus();
+      pages.print();
+    });
+    document.body.append(frame);
+  });
+}

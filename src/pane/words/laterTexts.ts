@@ -1,0 +1,6 @@
+/** Words for a part of the pane that is loaded after the rest. */
+export const laterTexts = {
+  loading: "Loading.",
+  notLoaded: "This part of the pane could not be loaded. Check the connection.",
+  again: "Try again",
+};

@@ -1,0 +1,27 @@
+import { KERF } from "../../../functions/arguments/cutOrder.ts";
+import type { CardOptions, Packet } from "../../drawing/cards/cardOptions.ts";
+import { Failure } from "../../measure/result.ts";
+import { roofStamp } from "../../roof/tables/roofStamp.ts";
+import { kerfNow, keyOf } from "../state/orderNow.ts";
+import type { PaneState } from "../state/paneState.ts";
+
+/** What stands on every paper of the roof as it is typed now. */
+export function packetOf({ report, kerf }: PaneState): Packet {
+  const { model, unit } = report.value;
+  const cut = kerfNow(kerf.value, unit);
+  return {
+    job: model!.job,
+    date: new Date().toLocaleDateString("en-US", { year: "numeric", month: "short", day: "numeric" }),
+    stamp: roofStamp(model!.frame.spec, cut instanceof Failure ? KERF[unit] : cut),
+  };
+}
+
+/** The same for cut cards, with the boards of the cutting plan where one was found for this roof. */
+export function cardsGiven(state: PaneState): Pick<CardOptions, "packet" | "sticks"> {
+  const found = state.found.value;
+  const now = keyOf({ inputs: state.inputs.value, kerf: state.kerf.value });
+  const packet = packetOf(state);
+  return found?.key === now && !(found.order instanceof Failure)
+    ? { packet, sticks: found.order.plan.sticks }
+    : { packet };
+}

@@ -1,0 +1,73 @@
+import type { Point } from "../../geometry/point.ts";
+import { endReach } from "../members/plumbEnd.ts";
+import { tailReach, type Bearer } from "./bearers.ts";
+import { fromPlane, type RoofPlane } from "./blocks.ts";
+
+/** A face of a bearer as a rafter of a plane meets it: level up from the plate line at 0 along it, and how much farther for each unit along. */
+export interface Facing {
+  readonly bearer: Bearer;
+  readonly face: "left" | "right";
+  /** The board lies ahead of a rafter that comes up to it: a head; else behind: a foot. */
+  readonly ahead: boolean;
+  readonly at: number;
+  readonly per: number;
+  /** How far the face stands off the bearer's own line. */
+  readonly off: number;
+  /** The bearer's foot and heading on the plane, and how far along it this face reaches. */
+  readonly foot: Point;
+  readonly heading: Point;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A crossing of a rafter's line with a face. */
+export interface Crossing {
+  readonly facing: Facing;
+  readonly up: number;
+}
+
+/** Inches or millimeters: faces that near touch. */
+export const ON = 1e-6;
+
+/** The faces of the bearers of a plane. */
+export function facingsOf(plane: RoofPlane, bearers: readonly Bearer[]): Facing[] {
+  return bearers
+    .filter(({ near, far }) => near.plane === plane || far.plane === plane)
+    .flatMap((bearer): Facing[] => {
+      const foot = fromPlane(plane, bearer.foot);
+      const ahead = { x: dot(bearer.heading, plane.right), y: dot(bearer.heading, plane.inward) };
+      if (Math.abs(ahead.x) < 1e-9) return [];
+      const per = ahead.y / ahead.x;
+      const lineAt = foot.y - foot.x * per;
+      return [bearer.near, bearer.far].map((side, i): Facing => {
+        const across = i === 0 ? -side.face : side.face;
+        const face = (bearer.hand === "left") === (i === 0) ? "left" : "right";
+        const out = face === "left" ? side.face : -side.face;
+        return {
+          bearer,
+          face,
+          ahead: face === "left" ? ahead.x < 0 : ahead.x > 0,
+          at: lineAt + out / ahead.x,
+          per,
+          off: side.face,
+          foot,
+          heading: ahead,
+          from: -tailReach(bearer, across),
+          to: endReach(bearer.head, across),
+        };
+      });
+    });
+}
+
+export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
+
+/** The crossings of a rafter's line with the faces that reach there, from below. */
+export function crossings(facings: readonly Facing[], at: number): Crossing[] {
+  const found: Crossing[] = [];
+  for (const facing of facings) {
+    const up = facing.at + facing.per * at;
+    const along = (at - facing.foot.x) * facing.heading.x + (up - facing.foot.y) * facing.heading.y;
+    if (along >= facing.from - ON && along <= facing.to + ON) found.push({ facing, up });
+  }
+  return found.sort((a, b) => a.up - b.up);
+}

@@ -1,0 +1,139 @@
+import { degrees } from "../../measure/degrees.ts";
+import { Failure, type Result } from "../../measure/result.ts";
+import { plumbDepthOf } from "../members/commonRafter.ts";
+import { corner, type Corner } from "../members/corner.ts";
+import { hipMember } from "../members/hipMember.ts";
+import { levelOverhang } from "../members/tail.ts";
+import type { HipCorner } from "./bearers.ts";
+import { endBeside, planesOf, wingBlock, type Block, type RoofPlane } from "./blocks.ts";
+import type { FrameProblem } from "./frameProblem.ts";
+import type { RoofSpec, WingSpec } from "./roofSpec.ts";
+import { supportingSide } from "./valleys.ts";
+import type { WingFrame } from "./wingFrame.ts";
+import { wingProblem } from "./wingProblems.ts";
+
+/** Of a length or a pitch: what the last bits of a double are. Settled here once; the layers take flags. */
+const NONE = 1e-9;
+
+/** The wings of a roof in the order of their letters, or the first thing that is wrong with one. */
+export function wingBlocks(
+  spec: RoofSpec,
+  main: Block,
+  mainCorner: HipCorner,
+  heel: number,
+): Result<readonly WingFrame[], FrameProblem> {
+  const wings: WingFrame[] = [];
+  let planes = planesOf(main).length;
+  for (const own of spec.wings) {
+    const refused = wingBefore(spec, own, main);
+    if (refused) return refused;
+    const wing = wingFrame(spec, own, main, heel, wings.length + 1, planes);
+    if (wing instanceof Failure) return wing;
+    const wrong = wingProblem(wing, wings, main, mainCorner, spec, heel);
+    if (wrong) return wrong;
+    planes += planesOf(wing.block).filter(({ block }) => block > 0).length;
+    wings.push(wing);
+  }
+  return wings;
+}
+
+/** What differs from another by a last bit only is that other. */
+const like = (value: number, other: number): number =>
+  Math.abs(value - other) <= 1e-12 * Math.abs(other) ? other : value;
+
+/** What cannot be framed whatever its figures are. */
+function wingBefore(spec: RoofSpec, own: WingSpec, main: Block): Failure<FrameProblem> | null {
+  const wing = own.letter;
+  if (own.framing === "laid over") return new Failure({ kind: "laid over", at: "wingFraming", wing });
+  if (spec.ridge === null || spec.length - main.ends[0]!.run - (main.ends[1]?.run ?? 0) <= NONE * spec.length)
+    return new Failure({ kind: "no ridge for wings", at: "length", least: spec.length + 2 * spec.rafter.thickness });
+  if (
+    typeof own.from === "string" &&
+    endBeside(main, wallOf(main, own), own.from === "flush left" ? "left" : "right") === null
+  )
+    return new Failure({ kind: "flush at a gable", at: "wingFrom", wing });
+  if (own.span / 2 <= own.ridge.thickness)
+    return new Failure({
+      kind: "wing too narrow",
+      at: "wingSpan",
+      wing,
+      least: 2 * own.ridge.thickness + 2 * spec.spacing,
+    });
+  return null;
+}
+
+/** The main plane over a wing's wall: the front's rises to the back. */
+const wallOf = ({ sides }: Block, { wall }: WingSpec): RoofPlane =>
+  sides.find(({ inward }) => inward.y > 0 === (wall === "front"))!;
+
+function wingFrame(
+  spec: RoofSpec,
+  own: WingSpec,
+  main: Block,
+  heel: number,
+  index: number,
+  planes: number,
+): Result<WingFrame, FrameProblem> {
+  const wall = wallOf(main, own);
+  const flush = own.from === "flush left" ? "left" : own.from === "flush right" ? "right" : null;
+  const shared = flush && endBeside(main, wall, flush);
+  const pitch = like(like(own.pitch, spec.pitch), shared?.pitch ?? spec.pitch);
+  const endPitch = like(own.endPitch ?? pitch, pitch);
+  const from = typeof own.from === "number" ? own.from : flush === "left" ? 0 : spec.length - own.span;
+  const half = own.span / 2;
+  const reach = half * (pitch / spec.pitch);
+  const level = Math.abs(reach - wall.run) <= NONE * wall.run;
+  const figures = (slope: number, run: number, overhang: number) => ({
+    pitch: slope,
+    run,
+    overhang,
+    seat: (plumbDepthOf(slope, spec.rafter.depth) - heel) / slope,
+    correction: 0,
+  });
+  const side = figures(pitch, half, own.overhang ?? levelOverhang(spec.pitch, spec.overhang, pitch));
+  const end = figures(
+    endPitch,
+    half * (pitch / endPitch),
+    own.endOverhang ?? levelOverhang(spec.pitch, spec.overhang, endPitch),
+  );
+  const place = {
+    spec: own,
+    letter: own.letter,
+    wall,
+    from,
+    to: from + own.span,
+    reach: level ? wall.run : reach,
+    level,
+    flush,
+  } as const;
+  const block = wingBlock(place, { heel, side, end }, main, index, planes);
+  const at = corner(spec.pitch, pitch, degrees(90)) as Corner;
+  const hips = corner(pitch, endPitch, degrees(90)) as Corner;
+  const member = own.end === "hip" ? hipMember(hips, { ...spec, ridge: own.ridge }, half) : null;
+  if (member instanceof Failure)
+    return new Failure({
+      kind: "wing too narrow",
+      at: "wingSpan",
+      wing: own.letter,
+      least: own.span + 2 * member.problem.least,
+    });
+  const ridgeFace = (spec.ridge?.thickness ?? 0) / 2;
+  const ridge = [
+    endBeside(main, wall, "left")?.run ?? 0,
+    spec.length - (endBeside(main, wall, "right")?.run ?? 0),
+  ] as const;
+  return {
+    block,
+    corner: member && { at: hips, member },
+    at,
+    long: level || flush ? null : supportingSide(block, at, ridgeFace, ridge),
+    meeting: {
+      near: at.near,
+      toRidge: wall.run - ridgeFace,
+      toWingRidge: half - own.ridge.thickness / 2,
+      reach: place.reach,
+      valley: spec.valley.thickness,
+      ridge: own.ridge.thickness,
+    },
+  };
+}

@@ -1,0 +1,132 @@
+import { Failure } from "../../measure/result.ts";
+import { plumbDepthOf } from "../members/commonRafter.ts";
+import type { HipCorner } from "./bearers.ts";
+import type { Block, RoofPlane } from "./blocks.ts";
+import type { FrameProblem } from "./frameProblem.ts";
+import type { Meeting } from "./joints.ts";
+import type { RoofSpec } from "./roofSpec.ts";
+import type { WingFrame } from "./wingFrame.ts";
+import { neighborProblem } from "./wingNeighbors.ts";
+import { placeProblem } from "./wingPlaces.ts";
+
+/** Of a length: the least that a refusal names is taken, whatever the last bit of a double. */
+const NONE = 1e-9;
+
+const wrong = (problem: FrameProblem) => new Failure<FrameProblem>(problem);
+
+/** What is wrong with a wing by itself on its wall; null where it can stand. The frames before it are right. */
+export function wingProblem(
+  frame: WingFrame,
+  others: readonly WingFrame[],
+  main: Block,
+  corner: HipCorner,
+  spec: RoofSpec,
+  heel: number,
+): Failure<FrameProblem> | null {
+  return (
+    heights(frame, spec) ??
+    boards(frame, spec, heel) ??
+    placeProblem(frame, main, corner, spec) ??
+    outFrom(frame, spec) ??
+    neighborProblem(frame, others, main, spec)
+  );
+}
+
+/** Its ridge against the main roof's. */
+function heights({ block, meeting }: WingFrame, spec: RoofSpec): Failure<FrameProblem> | null {
+  const { wing, sides } = block;
+  const { letter, wall, level } = wing;
+  const pitch = sides.find((plane) => plane.wing === letter)!.pitch;
+  const reach = (block.span / 2) * (pitch / wall.pitch);
+  if (level) return null;
+  const by = Math.abs(reach - wall.run) * wall.pitch;
+  const span = (2 * wall.run * wall.pitch) / pitch;
+  if (reach > wall.run)
+    return wrong({
+      kind: "wing ridge too high",
+      at: "wingSpan",
+      wing: letter,
+      by,
+      span,
+      pitch: (12 * 2 * wall.run * wall.pitch) / block.span,
+    });
+  const room = wing.flush ? brokenRoom(meeting, spec) : 0;
+  const most = (2 * (meeting.toRidge - room) * wall.pitch) / pitch;
+  if (block.span > most * (1 + NONE))
+    return wrong({ kind: "wing ridge nearly level", at: "wingSpan", wing: letter, by, span, most });
+  return null;
+}
+
+/** How much of the run a broken hip must keep between its foot and its head. */
+function brokenRoom({ near, ridge }: Meeting, { hip, rafter }: RoofSpec): number {
+  return (ridge / 2) * near.tan + (rafter.thickness + 2 * hip.thickness * Math.max(near.tan, 1 / near.tan)) * near.sin;
+}
+
+/** Its rafters, hips and valleys on the common height above plate. */
+function boards({ block, corner, at }: WingFrame, spec: RoofSpec, heel: number): Failure<FrameProblem> | null {
+  const { letter, spec: own } = block.wing;
+  const [side] = block.sides.filter((plane) => plane.wing === letter) as [RoofPlane];
+  for (const plane of [side, ...(block.ends[0] ? [block.ends[0]] : [])])
+    if (!(plane.seat > 0))
+      return wrong({
+        kind: "wing without seat",
+        at: plane.end ? "wingEndPitch" : "wingPitch",
+        wing: letter,
+        heel,
+        most: plumbDepthOf(plane.pitch, spec.rafter.depth),
+      });
+  const half = block.span / 2;
+  const least = 2 * (side.seat + own.ridge.thickness / 2 + spec.rafter.thickness);
+  if (block.span < least) return wrong({ kind: "wing too narrow", at: "wingSpan", wing: letter, least });
+  if (block.ends[0]) {
+    const run = Math.min(half, block.ends[0].run);
+    if (spec.spacing >= run)
+      return wrong({
+        kind: "wing spacing",
+        at: "wingSpan",
+        wing: letter,
+        run,
+        spacing: spec.spacing,
+        least: (block.span * spec.spacing) / run,
+      });
+  }
+  if (corner && heel - corner.member.drop <= 0)
+    return wrong({ kind: "wing hip below plate", at: "wingEndPitch", wing: letter, drop: corner.member.drop, heel });
+  if (corner && plumbDepthOf(corner.at.slope, spec.hip.depth) <= heel - corner.member.drop)
+    return wrong({
+      kind: "hip does not reach the plate",
+      at: "hip",
+      least: (heel - corner.member.drop) * (spec.hip.depth / plumbDepthOf(corner.at.slope, spec.hip.depth)),
+    });
+  const depth = plumbDepthOf(at.slope, spec.valley.depth);
+  return depth <= heel
+    ? wrong({ kind: "valley does not reach the plate", at: "valley", least: (heel * spec.valley.depth) / depth })
+    : null;
+}
+
+/** How far it stands out. */
+function outFrom({ block, at, meeting, corner }: WingFrame, spec: RoofSpec): Failure<FrameProblem> | null {
+  const { letter, spec: own, reach, wall } = block.wing;
+  const end = block.ends[0];
+  const { thickness } = spec.rafter;
+  const past = end?.overhang ?? block.gableOverhang;
+  const ridge = 2 * thickness + meeting.valley / 2 / at.near.cos - reach + (end?.run ?? 0);
+  let least = Math.max(wall.overhang - past + thickness, ridge, thickness);
+  let gable = Math.max(
+    wall.overhang - (own.endOverhang ?? block.sides[0].overhang) + thickness,
+    ridge - (end?.run ?? 0),
+    thickness,
+  );
+  if (corner) {
+    // On the wing's side its hip and the valley stand beside each other from tail to ridge.
+    const [hip, valley] = [corner.at.near, at.far];
+    const boards =
+      Math.max(corner.member.near.face, corner.member.far.face) / hip.sin + meeting.valley / 2 / valley.sin;
+    const over = 1 / hip.tan - 1 / valley.tan;
+    const side = block.sides.find((plane) => plane.wing === letter)!;
+    least = Math.max(least, boards + Math.max(-side.overhang * over, 0, (block.span / 2) * over));
+  }
+  gable = Math.max(gable, meeting.valley / 2 / at.far.sin);
+  if (own.out >= least - NONE * spec.length) return null;
+  return wrong({ kind: "wing too short", at: "wingOut", wing: letter, least, gable: end !== null && own.out >= gable });
+}

@@ -1,0 +1,80 @@
+import type { Hand, Piece } from "../frame/piece.ts";
+
+/** What becomes of the pieces of one mark and hand of a changed roof. Lengths in the roof's unit, along the top edge. */
+export interface Change {
+  readonly piece: Piece;
+  readonly hand: Hand;
+  readonly needed: number;
+  /** The old piece that serves, and how many of it; null where none does. */
+  readonly from: { readonly piece: Piece; readonly count: number } | null;
+  /** What is cut off its head; 0 where it serves as it is. */
+  readonly off: number;
+}
+
+/** Old pieces that nothing of the new roof can use. */
+export interface Unused {
+  readonly piece: Piece;
+  readonly hand: Hand;
+  readonly count: number;
+}
+
+/** Less than a tape shows. */
+const UNSEEN = { in: 1 / 32, mm: 0.5 } as const;
+
+const HANDS: readonly Hand[] = ["left", "right", "plain"];
+
+/**
+ * Which pieces that were cut for an old roof still serve a new one, longest new pieces first.
+ *
+ * A piece serves where its size, slope, height above plate, seat and tail are the same, and its head has the same saw tilts and hand; it may be cut shorter at the head. An
+ * old piece is given once, to the new ones that it loses least for.
+ */
+export function changes(
+  old: readonly Piece[],
+  now: readonly Piece[],
+  unit: "in" | "mm",
+): { readonly changes: readonly Change[]; readonly unused: readonly Unused[] } {
+  const left = old.flatMap((piece) => HANDS.map((hand) => ({ piece, hand, count: piece[hand] })));
+  const needs = now
+    .flatMap((piece) => HANDS.map((hand) => ({ piece, hand, open: piece[hand], given: [] as Change[] })))
+    .filter(({ open }) => open > 0)
+    .sort((a, b) => b.piece.longPoint - a.piece.longPoint);
+  // First each by its own name and length, then whatever else serves.
+  for (const own of [true, false])
+    for (const need of needs) {
+      const { piece, hand, given } = need;
+      const offOf = (one: Piece) => one.longPoint - piece.longPoint;
+      const fit = left
+        .filter((one) => one.hand === hand && alike(one.piece, piece, UNSEEN[unit]))
+        .filter((one) => !own || (one.piece.mark === piece.mark && offOf(one.piece) <= UNSEEN[unit]))
+        .sort((a, b) => a.piece.longPoint - b.piece.longPoint);
+      for (const one of fit) {
+        const count = Math.min(need.open, one.count);
+        if (count === 0) continue;
+        const off = offOf(one.piece) > UNSEEN[unit] ? offOf(one.piece) : 0;
+        given.push({ piece, hand, needed: count, from: { piece: one.piece, count }, off });
+        one.count -= count;
+        need.open -= count;
+      }
+    }
+  const found = needs.flatMap(({ piece, hand, open, given }): Change[] =>
+    open > 0 ? [...given, { piece, hand, needed: open, from: null, off: 0 }] : given,
+  );
+  return { changes: found, unused: left.filter(({ count }) => count > 0) };
+}
+
+function alike(one: Piece, other: Piece, unseen: number): boolean {
+  const same = (a: number, b: number, most: number) => Math.abs(a - b) <= most;
+  return (
+    one.section.thickness === other.section.thickness &&
+    one.section.depth === other.section.depth &&
+    (one.member === "ridge") === (other.member === "ridge") &&
+    (one.planes.length === 0) === (other.planes.length === 0) &&
+    same(one.slope, other.slope, 1e-6) &&
+    [one.tail - other.tail, one.heel - other.heel, one.seat - other.seat].every((off) => same(off, 0, unseen)) &&
+    String(one.foot.tilts.map(Math.round)) === String(other.foot.tilts.map(Math.round)) &&
+    one.head.tilts.length === other.head.tilts.length &&
+    one.head.tilts.every((tilt, i) => same(tilt, other.head.tilts[i]!, 0.01)) &&
+    one.longPoint >= other.longPoint - unseen
+  );
+}

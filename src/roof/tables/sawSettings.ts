@@ -1,0 +1,56 @@
+import { slopeAngle } from "../../geometry/angle.ts";
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import { tailTilts, type Bearer } from "../frame/bearers.ts";
+import type { Piece } from "../frame/piece.ts";
+
+/** Where on a piece a cut is made. */
+export type CutAt = "head" | "foot" | "tail";
+
+/** One setting of square and saw, and the pieces that take it. Angles in degrees. */
+export interface SawSetting {
+  /** Of the plumb line on the side face, from square across the board; 0 for square ends. */
+  readonly plumb: number;
+  readonly tilt: number;
+  /** What the cut leaves across a square top, from square. */
+  readonly side: number;
+  /** The thickest board that it goes through. */
+  readonly thickness: number;
+  readonly pieces: Readonly<Partial<Record<CutAt, readonly string[]>>>;
+}
+
+/** Degrees: settings nearer than this are one. */
+const SAME = 1e-6;
+
+/** Every plumb cut of a roof by plumb angle and saw tilt, flattest first: how often the saw must be set, and for what. */
+export function sawSettings(pieces: readonly Piece[]): readonly SawSetting[] {
+  const settings: SawSetting[] = [];
+  for (const piece of pieces)
+    for (const { at, tilt } of cutsOf(piece)) {
+      const i = settings.findIndex(
+        (one) => Math.abs(one.plumb - piece.headCut) < SAME && Math.abs(one.tilt - tilt) < SAME,
+      );
+      const known = settings[i];
+      const marks = new Set([...(known?.pieces[at] ?? []), piece.mark]);
+      const one: SawSetting = {
+        plumb: piece.headCut,
+        tilt,
+        side: slopeAngle(Math.tan((tilt * Math.PI) / 180) * alongSlope(piece.slope)),
+        thickness: Math.max(known?.thickness ?? 0, piece.section.thickness),
+        pieces: { ...known?.pieces, [at]: [...marks] },
+      };
+      if (known) settings[i] = one;
+      else settings.push(one);
+    }
+  return settings.sort((a, b) => a.plumb - b.plumb || a.tilt - b.tilt);
+}
+
+function cutsOf({ member, head, foot, tail, tailCut, planes, stands }: Piece): { at: CutAt; tilt: number }[] {
+  const cuts = (at: CutAt, tilts: readonly number[]) => (tilts.length > 0 ? tilts : [0]).map((tilt) => ({ at, tilt }));
+  const bearer = planes.length === 0 && member !== "ridge";
+  const { near, far } = bearer ? tailTilts(stands[0] as Bearer) : { near: null, far: null };
+  return [
+    ...cuts("head", head.tilts),
+    ...(foot.tilts.length > 0 ? cuts("foot", foot.tilts) : []),
+    ...(tail > 0 ? cuts("tail", bearer ? [near, far].filter((tilt) => tilt !== null) : (tailCut?.tilts ?? [])) : []),
+  ];
+}

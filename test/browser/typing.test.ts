@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import { benchForEach } from "./bench.ts";
+import { sheetKeys } from "./sheetKeys.ts";
+
+const t = benchForEach();
+const keys = sheetKeys(t);
+const LIST = 'ul[data-u-comp="sheets-formula-editor"]';
+
+describe("a formula typed with a quote inside a text", () => {
+  const formulas = [
+    '=RAFTER.JACKLEN(6,"48""",1.5,1.5)',
+    '=IF(1,"a""",2)&"b"',
+    '="9\' 4 5/8"""&A1',
+    '=IF(E8>0,"""",E8)',
+    '=RAFTER.INCHES("12\'-6 1/2""")+1',
+  ];
+  it.each([0, 60])("stands in its cell as typed, at %i ms a key", async (delay) => {
+    for (const [i, formula] of formulas.entries()) {
+      await keys.type(4 + i, 7, [[formula, delay]]);
+      expect((await keys.cell("Bid", 4 + i, 7)).formula).toBe(formula);
+    }
+  });
+
+  it("goes with a copy", async () => {
+    await keys.type(4, 7, [['=IF(1,"a""",A5)&A5', 0]]);
+    await keys.click(4, 7);
+    await t.page.keyboard.press("Control+c");
+    await keys.click(6, 7);
+    // The browser's clipboard takes a moment.
+    await expect
+      .poll(async () => {
+        await t.page.keyboard.press("Control+v");
+        return (await keys.cell("Bid", 6, 7)).formula;
+      })
+      .toBe('=IF(1,"a""",A7)&A7');
+  });
+});
+
+describe("the list of functions", () => {
+  // A pause in which the list comes, then the rest in haste: Enter is meant for the cell.
+  const paused = [
+    ["=SU", "M(1,2)"],
+    ["=RAFTER.HIP", "LEN(6,144)"],
+    ["=RAFTER.JACK", "LEN(6,48,1.5,1.5)"],
+    ["=1+RAFTER.HI", "PDEG(6)"],
+  ] as const;
+
+  it.each([
+    [1, 0],
+    [1, 60],
+    [4, 0],
+    [4, 60],
+    [4, 150],
+  ])(
+    "gives way to what is typed on, on a page %i times as slow and at %i ms a key",
+    { timeout: 180_000 },
+    async (slow, delay) => {
+      await keys.slow(slow);
+      for (const [i, [start, rest]] of paused.slice(0, slow > 1 ? 2 : 4).entries()) {
+        await keys.type(4 + i, 7, [
+          [start, 30, 700 * slow],
+          [rest, delay],
+        ]);
+        expect((await keys.cell("Bid", 4 + i, 7)).formula).toBe(start + rest);
+      }
+    },
+  );
+
+  it("closes at the bracket", async () => {
+    await keys.type(4, 7, [["=RAFTER.HIPL", 30]], "");
+    await t.page.locator(LIST).waitFor();
+    await t.page.keyboard.type("EN(");
+    await t.page.locator(LIST).waitFor({ state: "detached" });
+    await t.page.keyboard.press("Escape");
+    await t.page.keyboard.press("Escape");
+  });
+
+  it.each(["Enter", "Tab"])("gives its highlighted function to %s while the name is typed", async (key) => {
+    await keys.type(4, 7, [["=RAFTER.HIPL", 30]], "");
+    await t.page.locator(LIST).getByText("RAFTER.HIPLEN").waitFor();
+    await t.page.keyboard.press(key);
+    // The caret follows a moment later.
+    await t.page.locator(LIST).waitFor({ state: "detached" });
+    await t.page.waitForTimeout(1_000);
+    await t.page.keyboard.type("6,144)", { delay: 30 });
+    await t.page.keyboard.press("Enter");
+    expect((await keys.cell("Bid", 4, 7)).formula).toBe("=RAFTER.HIPLEN(6,144)");
+  });
+});

@@ -1,0 +1,129 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { Refusal } from "../../src/registry/refusal.ts";
+import { pieces } from "../../src/roof/frame/pieces.ts";
+import { changes } from "../../src/roof/tables/changes.ts";
+import { roofStamp } from "../../src/roof/tables/roofStamp.ts";
+import { sawSettings } from "../../src/roof/tables/sawSettings.ts";
+import { anyFrame, framed, usual } from "../roof/anySpec.ts";
+import { asked, rows } from "./asked.ts";
+
+const BLOCK = [
+  ["Span", "16'"],
+  ["Length", "24'"],
+  ["Pitch", 6],
+  ["Overhang", 16],
+  ["Spares", 2],
+];
+const BOARDS = [[96], [144], [192], [240]];
+const tableOf = async (name: string, ...cells: unknown[]) => (await asked(name, ...cells)) as unknown[][];
+
+describe("PIECELIST", () => {
+  it("gives the order that the roof itself gives, cuts shared alike", async () => {
+    const whole = await tableOf("LUMBERORDER", BLOCK, BOARDS);
+    const listed = await tableOf("LUMBERORDER", await tableOf("PIECELIST", BLOCK), BOARDS);
+    const least = (table: unknown[][]) => table.at(-1)![3] as number;
+    expect(least(listed)).toBeCloseTo(least(whole), 6);
+    const bought = (table: unknown[][]) => table.slice(1, -1).map((row) => row.slice(0, 3));
+    expect(bought(listed)).toEqual(bought(whole));
+  });
+
+  it("stacked, with its headings again, is one list of both roofs", async () => {
+    const list = await tableOf("PIECELIST", BLOCK);
+    const one = await tableOf("STICKPLAN", list, BOARDS);
+    const two = await tableOf("STICKPLAN", [...list, ...list], BOARDS);
+    const pieceCount = (table: unknown[][]) => table.slice(1).reduce((sum, row) => sum + String(row[3]).length, 0);
+    expect(two.length).toBeGreaterThan(one.length);
+    expect(pieceCount(two)).toBeGreaterThan(pieceCount(one));
+  });
+
+  it("names the job of any length on one line, cut off at 60 letters", () => {
+    const job = (name: string) => rows("PIECELIST", [...BLOCK, ["Job name", name]])[0]!["Job"];
+    expect(job("  Reading \n room ")).toBe("Reading room");
+    expect(String(job("x".repeat(10_000)))).toBe(`${"x".repeat(59)}…`);
+    expect(job("<b>&")).toBe("<b>&");
+  });
+});
+
+describe("SAWSETTINGS", () => {
+  it("has every head of every piece once for each of its tilts", () => {
+    fc.assert(
+      fc.property(anyFrame, (frame) => {
+        const all = pieces(frame);
+        const settings = sawSettings(all);
+        for (const { mark, head } of all) {
+          const own = settings.filter((one) => one.pieces.head?.includes(mark)).map(({ tilt }) => tilt);
+          const tilts = head.tilts.length === 0 ? [0] : head.tilts;
+          expect([mark, own.length]).toEqual([mark, new Set(tilts.map((tilt) => tilt.toFixed(4))).size]);
+          for (const tilt of tilts) expect(own.some((one) => Math.abs(one - tilt) < 1e-5)).toBe(true);
+        }
+        const keys = settings.map(({ plumb, tilt }) => `${plumb.toFixed(5)} ${tilt.toFixed(5)}`);
+        expect(new Set(keys).size).toBe(keys.length);
+      }),
+      { seed: 31, numRuns: 60 },
+    );
+  });
+});
+
+describe("CHANGES", () => {
+  it("says of a roof that did not change that every piece serves as it is", () => {
+    fc.assert(
+      fc.property(anyFrame, (frame) => {
+        const all = pieces(frame);
+        const found = changes(all, all, frame.spec.unit);
+        expect(found.unused).toEqual([]);
+        for (const { piece, from, off } of found.changes)
+          expect([piece.mark, from?.piece.mark, off]).toEqual([piece.mark, piece.mark, 0]);
+      }),
+      { seed: 32, numRuns: 60 },
+    );
+  });
+
+  it("needs every new piece once, gives no old piece twice, and never a shorter one", () => {
+    fc.assert(
+      fc.property(anyFrame, anyFrame, (one, other) => {
+        const [old, now] = [pieces(one), pieces(other)];
+        const found = changes(old, now, "in");
+        const count = (all: typeof old) => all.reduce((sum, { left, right, plain }) => sum + left + right + plain, 0);
+        expect(found.changes.reduce((sum, { needed }) => sum + needed, 0)).toBe(count(now));
+        const used = found.changes.reduce((sum, { from }) => sum + (from?.count ?? 0), 0);
+        expect(used + found.unused.reduce((sum, { count: left }) => sum + left, 0)).toBe(count(old));
+        for (const { piece, from } of found.changes)
+          if (from) expect(from.piece.longPoint).toBeGreaterThanOrEqual(piece.longPoint - 1 / 32);
+      }),
+      { seed: 33, numRuns: 60 },
+    );
+  });
+
+  it("shortens what is longer: jacks of a roof that is set out from the corner", () => {
+    const old = framed({ spacing: 24 });
+    const now = framed({ spacing: 24, correction: -0.5, endCorrection: -0.5 });
+    const jacks = changes(pieces(old), pieces(now), "in").changes.filter(({ piece }) => piece.member === "jack");
+    for (const { off } of jacks) expect(off).toBeCloseTo(0.5, 9);
+  });
+
+  it("refuses blocks in two units, and names the argument", async () => {
+    const metric = [
+      ["Span", "5 m"],
+      ["Length", "8 m"],
+      ["Pitch", 6],
+    ];
+    const answer = await asked("CHANGES", BLOCK, metric);
+    expect(answer).toBeInstanceOf(Refusal);
+    expect(answer).toMatchObject({ problem: { kind: "blocks of two units" }, place: { argument: "new" } });
+  });
+});
+
+describe("roofStamp", () => {
+  it("is the same for the same roof, and another for another roof, other boards or another kerf", () => {
+    const stamps = [
+      roofStamp(usual, 0.125),
+      roofStamp({ ...usual, span: 289 }, 0.125),
+      roofStamp({ ...usual, boards: [96] }, 0.125),
+      roofStamp(usual, 0.25),
+    ];
+    expect(new Set(stamps).size).toBe(4);
+    expect(roofStamp({ ...usual }, 0.125)).toBe(stamps[0]);
+    for (const stamp of stamps) expect(stamp).toMatch(/^[2-9A-HJ-NP-Z]{5}$/);
+  });
+});

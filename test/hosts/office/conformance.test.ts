@@ -1,0 +1,4 @@
+import { conformance } from "../conformance.ts";
+import { officeUnderTest } from "./officeUnderTest.ts";
+
+conformance("Excel, on the vendor's own office.js,", officeUnderTest);

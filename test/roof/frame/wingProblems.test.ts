@@ -1,0 +1,152 @@
+import { describe, expect, it } from "vitest";
+import { Failure } from "../../../src/measure/result.ts";
+import { frame } from "../../../src/roof/frame/frame.ts";
+import type { FrameProblem } from "../../../src/roof/frame/frameProblem.ts";
+import type { RoofSpec, WingSpec } from "../../../src/roof/frame/roofSpec.ts";
+import { usual } from "../anySpec.ts";
+
+const main: RoofSpec = { ...usual, length: 480, overhang: 16 };
+const wing: WingSpec = {
+  letter: "A",
+  wall: "front",
+  from: 150,
+  out: 120,
+  span: 144,
+  end: "hip",
+  pitch: 0.5,
+  endPitch: null,
+  overhang: null,
+  endOverhang: null,
+  ridge: main.ridge!,
+  longValley: null,
+  framing: "framed in",
+};
+
+function problem(change: Partial<WingSpec>, roof: Partial<RoofSpec> = {}): FrameProblem | null {
+  const made = frame({ ...main, ...roof, wings: [{ ...wing, ...change }] });
+  return made instanceof Failure ? made.problem : null;
+}
+
+/** A wing that is refused, what its refusal says, the change that it names, and one a sixteenth short of that. */
+const refused: readonly [
+  string,
+  Partial<WingSpec>,
+  (found: never) => Partial<WingSpec>,
+  (found: never) => Partial<WingSpec>,
+  Partial<RoofSpec>?,
+][] = [
+  [
+    "wing ridge too high",
+    { pitch: 14 / 12 },
+    ({ pitch }: FrameProblem<"wing ridge too high">) => ({ pitch: pitch / 12 }),
+    ({ pitch }: FrameProblem<"wing ridge too high">) => ({ pitch: pitch / 12 + 0.01 }),
+  ],
+  [
+    "wing ridge nearly level",
+    { from: 96, span: 287.5 },
+    ({ span }: FrameProblem<"wing ridge nearly level">) => ({ span }),
+    ({ span }: FrameProblem<"wing ridge nearly level">) => ({ span: span - 1 / 16 }),
+  ],
+  [
+    "wing ridge nearly level",
+    { from: 96, span: 287.5 },
+    ({ most }: FrameProblem<"wing ridge nearly level">) => ({ span: most }),
+    ({ most }: FrameProblem<"wing ridge nearly level">) => ({ span: most + 1 / 16 }),
+  ],
+  [
+    "wing past the wall",
+    { from: 360 },
+    ({ limit }: FrameProblem<"wing past the wall">) => ({ from: limit }),
+    ({ by }: FrameProblem<"wing past the wall">) => ({ from: 360 - by + 1 / 16 }),
+  ],
+  [
+    "wing too near a corner",
+    { from: 1 },
+    ({ limit }: FrameProblem<"wing too near a corner">) => ({ from: limit }),
+    () => ({ from: 2 }),
+  ],
+  [
+    "wing too near a corner",
+    { from: 2, pitch: 0.75 },
+    ({ limit }: FrameProblem<"wing too near a corner">) => ({ from: limit }),
+    () => ({ from: 3 }),
+  ],
+  [
+    "no valley to the ridge",
+    { from: 2.5 },
+    ({ limit }: FrameProblem<"no valley to the ridge">) => ({ from: limit }),
+    ({ limit }: FrameProblem<"no valley to the ridge">) => ({ from: limit - 1 / 16 }),
+  ],
+  [
+    "no room on the ridge",
+    { from: 2.25, span: 288 },
+    ({ limit }: FrameProblem<"no room on the ridge">) => ({ from: limit }),
+    ({ limit }: FrameProblem<"no room on the ridge">) => ({ from: limit - 1 / 16 }),
+  ],
+  [
+    "wing too short",
+    { out: 1 },
+    ({ least }: FrameProblem<"wing too short">) => ({ out: least }),
+    ({ least }: FrameProblem<"wing too short">) => ({ out: least - 1 / 16 }),
+  ],
+  [
+    "wing too short",
+    { out: 12, endPitch: 0.25 },
+    ({ least }: FrameProblem<"wing too short">) => ({ out: least }),
+    ({ least }: FrameProblem<"wing too short">) => ({ out: least - 1 / 16 }),
+  ],
+  [
+    "long valley off the ridge",
+    { from: 48, longValley: "right" },
+    ({ other }: FrameProblem<"long valley off the ridge">) => ({ longValley: other }),
+    () => ({ longValley: "right" }),
+  ],
+  [
+    "no long valley",
+    { from: "flush left", longValley: "right" },
+    () => ({ longValley: null }),
+    () => ({ longValley: "left" }),
+  ],
+  ["flush at a gable", { from: "flush right" }, () => ({ from: 150 }), () => ({}), { ends: "hip and gable" }],
+  [
+    "flush at another pitch",
+    { from: "flush left" },
+    ({ end }: FrameProblem<"flush at another pitch">) => ({ pitch: end / 12 }),
+    () => ({}),
+    { endPitch: 8 / 12 },
+  ],
+  ["wing spacing", { span: 36 }, () => ({ span: 48.1 }), () => ({ span: 47.9 })],
+];
+
+describe("a wing that cannot stand", () => {
+  it.each(refused)(
+    "%s %j: what the refusal names works, and a little less does not",
+    (kind, change, fits, misses, roof) => {
+      const found = problem(change, roof);
+      expect(found).toMatchObject({ kind, wing: "A" });
+      expect(problem({ ...change, ...fits(found as never) }, roof)).toBeNull();
+      expect(problem({ ...change, ...misses(found as never) }, roof)).toMatchObject({ kind });
+    },
+  );
+
+  const two = (from: number, more: Partial<RoofSpec> = {}) => {
+    const gabled = { ...wing, end: "gable", span: 96 } as const;
+    const made = frame({
+      ...main,
+      ...more,
+      wings: [
+        { ...gabled, from: 48 },
+        { ...gabled, letter: "B", from },
+      ],
+    });
+    return made instanceof Failure ? made.problem : null;
+  };
+
+  it("beside another wing: the place that the refusal names works", () => {
+    expect(two(120)).toMatchObject({ kind: "wings overlap", wing: "B", other: "A", right: 144 });
+    const near = two(150) as FrameProblem<"valleys meet">;
+    expect(near).toMatchObject({ kind: "valleys meet", wing: "B", bound: "least" });
+    expect(two(near.limit + 1e-6)).toBeNull();
+    expect(two(near.limit - 1 / 16)).toMatchObject({ kind: "valleys meet" });
+  });
+});

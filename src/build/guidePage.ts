@@ -5,13 +5,16 @@ import { plainPage } from "../registry/plainPage.ts";
 /** functions/GUIDE.md as a help page: the drawings of a phone's width on a phone, and links that stay among the help pages. */
 export function guidePage(markdown: string): string {
   const usual = new Renderer();
+  /** The heading above what is being written: two tables may have the same columns. */
+  let above = "";
   const marked = new Marked({
     renderer: {
       heading({ tokens, depth, text }: Tokens.Heading) {
+        above = text;
         return `<h${depth} id="${anchorOf(text)}">${this.parser.parseInline(tokens)}</h${depth}>\n`;
       },
       table(token: Tokens.Table) {
-        return `<div class="wide words" tabindex="0" role="region" aria-label="${escaped(token.header.map(({ text }) => text).join(", "))}">${usual.table.call(this, token)}</div>\n`;
+        return `<div class="wide words" tabindex="0" role="region" aria-label="${escaped(`${above}: ${token.header.map(({ text }) => text).join(", ")}`)}">${usual.table.call(this, token)}</div>\n`;
       },
       image({ href, text }: Tokens.Image) {
         return `<picture><source media="(max-width: 45rem)" srcset="${escaped(narrowName(href))}"><img src="${escaped(href)}" alt="${escaped(text)}"></picture>`;

@@ -9,7 +9,7 @@ const { pane, field, sheets } = panePage(t);
 const section = () =>
   pane().locator("section", { has: t.page.locator("summary", { hasText: "Lumber order and cutting plan" }) });
 const unfold = () => section().locator("summary").click();
-const total = () => section().locator("[role=status]").textContent();
+const total = () => section().locator("[role=status]").first().textContent();
 
 /** Types over a field and reads what the order and the plan show when that keystroke's turn ends: a search has not begun by then. */
 async function typed(name: string, text: string): Promise<{ total: string; plan: string }> {
@@ -82,7 +82,11 @@ describe("the order in the pane", () => {
     expect(await section().locator("#lp-kerf-read").textContent()).toBe(`3/32"`);
     await expect.poll(() => t.page.evaluate(() => window.longpoint.host.recall("pane"))).toContain("3/32");
     await field("Boards").fill("8'");
-    await expect.poll(total).toMatch(/^.+ the longest board is 8' 0"\. Add a longer board/);
+    await expect.poll(total).toBe('0 boards to buy, 0" in all.');
+    const tooShort = (await section().locator(".lp-wrong").allTextContents()).filter((words) => words !== "");
+    expect(tooShort.length).toBeGreaterThan(0);
+    for (const words of tooShort)
+      expect(words).toMatch(/^Boards: .+ Add a longer length to the row Boards, under More\.$/);
   });
 
   it("lets typing go on while it searches: the plan follows, and only the last roof is answered", async () => {
@@ -131,7 +135,7 @@ describe("the order in the pane", () => {
     expect(html.replace(/&nbsp;|\u00a0/g, " ")).toMatch(
       /For a roof of 24' 0" by 36' 0" over the plates\. Kerf 1\/8"\./,
     );
-    expect(html).toMatch(/Geometry only: no size or strength is proved/);
+    expect(html).toMatch(/Geometry only: follow local code, span tables and a licensed designer/);
     const page = await t.page.context().newPage();
     await page.setContent(html);
     await page.emulateMedia({ media: "print" });

@@ -18,37 +18,52 @@ const CAN_BE_IN =
  * on the page around it.
  */
 export function pageKeys({ commit, save, print, find }: PageActions): void {
-  const ctrl: Record<string, () => void> = { s: save, p: print, f: find };
+  let wanted: Element | null;
+  /** Moves the keyboard at once, for a key pressed while an edit ends would go into the cell. */
+  const moving = (move: () => void) => () => {
+    move();
+    const target = (wanted = document.activeElement);
+    // A sheet whose edit ends takes the keyboard back.
+    void commit().then(() => {
+      if (target === wanted && target instanceof HTMLElement && partOf(document.activeElement) === "sheet")
+        target.focus();
+    });
+  };
+  const ctrl: Record<string, () => void> = {
+    s: () => void commit().then(save),
+    p: () => void commit().then(print),
+    f: moving(find),
+  };
   addEventListener(
     "keydown",
     (event) => {
-      const does = action(event, ctrl);
-      if (!does) return;
+      const does =
+        event.key === "F6" ? moving(() => moveFocus(event.shiftKey ? -1 : 1)) : ctrl[event.key.toLowerCase()];
+      if (!does || !meant(event)) return;
       event.preventDefault();
       event.stopImmediatePropagation();
-      // At once: a key pressed while an edit ends would go into the cell.
-      if (event.key === "F6") moveFocus(event.shiftKey ? -1 : 1);
-      void commit().then(does);
+      does();
     },
     { capture: true },
   );
 }
 
-function action(event: KeyboardEvent, ctrl: Readonly<Record<string, () => void>>): (() => void) | undefined {
-  const { key, altKey, ctrlKey, metaKey, shiftKey } = event;
-  if (altKey) return undefined;
-  if (key === "F6" && !ctrlKey && !metaKey) return () => {};
+/** Whether one of this page's keys is pressed as such: F6 alone, a letter with Ctrl or ⌘. */
+function meant({ key, altKey, ctrlKey, metaKey, shiftKey }: KeyboardEvent): boolean {
+  if (altKey) return false;
+  if (key === "F6") return !ctrlKey && !metaKey;
   // A dialog of the page has the keyboard for itself.
-  if ((ctrlKey || metaKey) && !shiftKey && !document.querySelector("dialog[open]")) return ctrl[key.toLowerCase()];
-  return undefined;
+  return (ctrlKey || metaKey) && !shiftKey && !document.querySelector("dialog[open]");
+}
+
+/** The part of the page that an element is in. The sheet has its editors outside its own box: what is in none of the others is the sheet's. */
+function partOf(element: Element | null): (typeof PARTS)[number] {
+  return PARTS.find((id) => document.getElementById(id)!.contains(element)) ?? "sheet";
 }
 
 /** Moves the keyboard to the next part of the page, or the one before. */
 function moveFocus(by: 1 | -1): void {
-  const active = document.activeElement;
-  const at = PARTS.findIndex((id) => document.getElementById(id)!.contains(active));
-  // The sheet has its editors outside its own box: what is in none of the others is the sheet's.
-  const here = at >= 0 ? at : PARTS.indexOf("sheet");
+  const here = PARTS.indexOf(partOf(document.activeElement));
   for (let step = 1; step <= PARTS.length; step++) {
     const next = PARTS[(here + by * step + PARTS.length * step) % PARTS.length]!;
     const target = next === "sheet" ? sheetInput() : firstIn(document.getElementById(next)!);

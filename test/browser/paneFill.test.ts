@@ -122,7 +122,7 @@ describe("the pane fills the sheet", () => {
     const [line] = await t.page.evaluate(() =>
       window.longpoint.host.read({ sheet: "Jacks 2", row: 0, column: 0, rows: 1, columns: 1 }),
     );
-    expect(line![0]!.formula).toBe("=RAFTER.JACKTABLE(Bid!$A$5:$B$15)");
+    expect(line![0]!.formula).toBe("=RAFTER.JACKTABLE(RoofBlock)");
   });
 
   it("writes every table together, and every cell of them has its value", async () => {

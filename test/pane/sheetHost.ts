@@ -5,6 +5,7 @@ const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 
 /** One sheet that is a list of rows, and what the port needs of it. */
 export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {}) {
+  const names = new Map<string, Area | null>();
   const kept = new Map<string, string>();
   const [changes, others]: [(() => void)[], (() => void)[]] = [[], []];
   const host: Host = {
@@ -25,8 +26,8 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
     takeBack: async () => [],
     messageAt: async () => null,
     show: async () => undefined,
-    namedAreas: async () => new Map(),
-    nameArea: async () => undefined,
+    namedAreas: async () => new Map(names),
+    nameArea: async (name, area) => void names.set(name, area),
     remember: async (key, text) => void kept.set(key, text),
     recall: async (key) => kept.get(key) ?? null,
     onOtherWorkbook: (listener) => (others.push(listener), () => void others.splice(0)),
@@ -35,6 +36,7 @@ export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {})
   return {
     host,
     kept,
+    names,
     change: () => changes.forEach((listener) => listener()),
     replace: () => others.forEach((listener) => listener()),
   };

@@ -1,4 +1,4 @@
-import { ROWS, type BlockRow } from "../../../functions/arguments/roofBlock.ts";
+import { ROWS, type BlockRow, type Row } from "../../../functions/arguments/roofBlock.ts";
 import { WING_ROWS } from "../../../functions/arguments/wingRows.ts";
 import type { Area, Host, HostCell } from "../../hosts/host.ts";
 import { inputsOf, isHeading, rowOf } from "./blockCells.ts";
@@ -8,11 +8,15 @@ import { findBlock, MOST_COLUMNS, type FoundBlock } from "./findBlock.ts";
 /** A roof block as it stands in the sheet. */
 export interface SheetBlock {
   readonly area: Area;
+  /** The workbook's name for it, once it is followed: the sheet moves that with the cells. */
+  readonly name: string | null;
   readonly inputs: Inputs;
+  /** The rows that it has, each with its line in the block. */
+  readonly lines: ReadonlyMap<BlockRow, number>;
 }
 
 /** No block is longer, and a sheet full of data is not read for one. */
-const MOST = { rows: 300, columns: 60 };
+export const MOST = { rows: 300, columns: 60 };
 
 /** The roof block around the selection, or null. */
 export async function blockUnder(host: Host, selection: Area): Promise<SheetBlock | null> {
@@ -30,11 +34,16 @@ export async function blockUnder(host: Host, selection: Area): Promise<SheetBloc
   const cells = await host.read(area);
   const found = findBlock(cells, { row: selection.row - row, column: selection.column - column });
   if (!found) return null;
-  return blockIn(area, cells, found);
+  return blockIn(area, cells, found, null);
 }
 
-/** The block that stood in an area when it was last seen, as it is now, with what was added below or beside it; null where it is gone. */
-export async function readAgain(host: Host, area: Area): Promise<SheetBlock | null> {
+/**
+ * The block that stood in an area when it was last seen, as it is now, wherever its cells went by their name, with what was added below or
+ * beside it; null where it is gone.
+ */
+export async function readAgain(host: Host, before: Area, name: string | null = null): Promise<SheetBlock | null> {
+  const area = await placeNow(host, before, name);
+  if (!area || area.rows > MOST.rows || area.columns > MOST.columns) return null;
   if (!(await host.sheets()).includes(area.sheet)) return null;
   // Headings may have come over it.
   const above = Math.min(area.row, 1);
@@ -44,17 +53,34 @@ export async function readAgain(host: Host, area: Area): Promise<SheetBlock | nu
     cells.map((line, i) => (i < above && !isHeading(line) ? line.map(() => EMPTY) : line)),
     { row: above, column: 0 },
   );
-  return found?.column === 0 && found.row <= above + area.rows ? blockIn(wide, cells, found) : null;
+  if (found?.column !== 0 || found.row > above + area.rows) return null;
+  const now = blockIn(wide, cells, found, name);
+  if (name !== null && (now.area.rows > area.rows || now.area.columns > area.columns))
+    await host.nameArea(name, now.area);
+  return now;
+}
+
+async function placeNow(host: Host, area: Area, name: string | null): Promise<Area | null> {
+  const named = name === null ? undefined : (await host.namedAreas()).get(name);
+  // A workbook that lost its names still has the block where it stood.
+  return named === undefined ? area : named;
 }
 
 const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 
-function blockIn(area: Area, cells: readonly (readonly HostCell[])[], found: FoundBlock): SheetBlock {
+function blockIn(
+  area: Area,
+  cells: readonly (readonly HostCell[])[],
+  found: FoundBlock,
+  name: string | null,
+): SheetBlock {
   const { row, column, rows, columns } = found;
   const lines = cells.slice(row, row + rows).map((line) => line.slice(column, column + columns));
   return {
     area: { sheet: area.sheet, row: area.row + row, column: area.column + column, rows, columns },
+    name,
     inputs: inputsOf(lines),
+    lines: labels(lines),
   };
 }
 
@@ -66,6 +92,11 @@ export function labels(cells: readonly (readonly HostCell[])[]): Map<BlockRow, n
       return row ? [[row, i] as const] : [];
     }),
   );
+}
+
+/** Rows of the main roof that a block had a value in before, and has no more. */
+export function lostRows(before: SheetBlock, now: SheetBlock): Row[] {
+  return ROWS.filter((row) => before.lines.has(row) && before.inputs[row] !== "" && !now.lines.has(row));
 }
 
 /** What the pane shows after its block changed in the sheet: what changed there is taken over, what was typed in the pane since stays. */

@@ -5,7 +5,8 @@ import { newestOnly } from "./newestOnly.ts";
 import type { PaneState } from "./paneState.ts";
 import { areaText } from "./reference.ts";
 import { readRemembered, rememberedText, type Remembered } from "./remembered.ts";
-import { blockUnder, followed, readAgain, type SheetBlock } from "./sheetBlock.ts";
+import { nameBlock } from "./nameBlock.ts";
+import { blockUnder, followed, lostRows, readAgain, type SheetBlock } from "./sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
 /** Milliseconds without a change before the sheet is looked at, or the inputs are kept. */
@@ -58,7 +59,13 @@ export function syncWithSheet(state: PaneState): () => void {
 }
 
 function remembered({ inputs, link, measured, kerf }: PaneState): Remembered {
-  return { inputs: inputs.value, link: link.value?.area ?? null, measured: measured.value, kerf: kerf.value };
+  return {
+    inputs: inputs.value,
+    link: link.value?.area ?? null,
+    name: link.value?.name ?? null,
+    measured: measured.value,
+    kerf: kerf.value,
+  };
 }
 
 /** Takes up what the workbook remembers, but for what the user typed while it was asked. */
@@ -67,13 +74,14 @@ async function restore(state: PaneState): Promise<void> {
   const text = await state.host.recall(KEY);
   const kept = text === null ? null : readRemembered(text);
   if (!kept) return;
-  const link = kept.link ? await readAgain(state.host, kept.link) : null;
+  const link = kept.link ? await readAgain(state.host, kept.link, kept.name) : null;
   batch(() => {
     state.inputs.value = followed(link?.inputs ?? kept.inputs, inputs, state.inputs.value);
     if (state.measured.value === measured) state.measured.value = kept.measured;
     if (state.kerf.value === kerf) state.kerf.value = kept.kerf;
     state.link.value = link;
   });
+  await followByName(state);
 }
 
 /** What is selected, why the cell there shows an error, and the block around it. */
@@ -100,19 +108,32 @@ function showSelection(state: PaneState, { area, message, offer }: Selected): vo
 async function lookAtLink(state: PaneState): Promise<void> {
   const link = state.link.value;
   if (!link || state.work.value) return;
-  const now = await readAgain(state.host, link.area);
+  const now = await readAgain(state.host, link.area, link.name);
   if (state.link.value !== link) return;
   if (!now) {
     state.link.value = null;
     state.says.value = texts.lostLink(areaText(link.area));
     return;
   }
-  const inputs = followed(state.inputs.value, link.inputs, now.inputs);
-  if (inputs === state.inputs.value) return;
+  const lost = lostRows(link, now);
+  // A row that is gone is no change of its value: the fields keep it, and it can be written back.
+  const seen = { ...now.inputs, ...Object.fromEntries(lost.map((row) => [row, link.inputs[row]])) };
+  const inputs = followed(state.inputs.value, link.inputs, seen);
+  if (inputs === state.inputs.value && lost.length === 0 && areaText(now.area) === areaText(link.area)) return;
   batch(() => {
     state.inputs.value = inputs;
     state.link.value = now;
+    if (lost.length > 0) state.says.value = texts.lostRows(lost, areaText(now.area));
   });
+}
+
+/** Has the workbook name the block that is followed, so that the sheet moves the link with the cells. */
+async function followByName(state: PaneState): Promise<void> {
+  const link = state.link.value;
+  if (!link || link.name !== null) return;
+  // Where the workbook takes no name the block is followed by its place, as long as it stays there.
+  const name = await nameBlock(state.host, link.area).catch(() => null);
+  if (state.link.value === link) state.link.value = { ...link, name };
 }
 
 /** Fills the fields from a block in the sheet and follows it from now on. */
@@ -122,4 +143,5 @@ export function useBlock(state: PaneState, block: SheetBlock, says = texts.using
     state.link.value = block;
     state.says.value = says;
   });
+  void followByName(state);
 }

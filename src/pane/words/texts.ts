@@ -167,6 +167,8 @@ export const texts = {
   linked: (at: string) => `Follows the roof block at ${at}.`,
   unlink: "Unlink",
   lostLink: (at: string) => `The roof block at ${at} was deleted. These fields still show its last values.`,
+  lostRows: (rows: readonly string[], at: string) =>
+    `${listed(rows)} ${rows.length === 1 ? "is" : "are"} no longer in the roof block at ${at}. These fields keep ${rows.length === 1 ? "its value" : "their values"}; tables in the sheet use the default.`,
   foundBlock: (at: string) => `There is a roof block at ${at}.`,
   useBlock: "Use this block",
   usingBlock: (at: string) => `These fields now follow the roof block at ${at}.`,

@@ -6,6 +6,7 @@ import { useBlock } from "../state/syncWithSheet.ts";
 import { updateNow } from "./updateBlock.ts";
 import { layoutFill, type FillLayout, type FillRequest, type TableToWrite } from "./layoutFill.ts";
 import { report } from "../state/report.ts";
+import { freeBlockName } from "../state/nameBlock.ts";
 import { differing, labels, readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 import { askSheet, once, fieldAtFault, stopped, working, writeStep } from "./sheetWork.ts";
@@ -54,7 +55,11 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
   }
   await writeStep(state, layout.step);
   await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
-  const block = choice.block ? await readAgain(state.host, layout.block) : null;
+  const { inputs, name } = request;
+  if (inputs === null || name === null) return;
+  // The tables read the block by its name, which can stand only on a sheet that is there.
+  await state.host.nameArea(name, layout.block);
+  const block = await readAgain(state.host, layout.block, name);
   if (block) useBlock(state, block, state.says.value);
 }
 
@@ -88,6 +93,7 @@ async function requestFor(state: PaneState, choice: Choice): Promise<FillRequest
   return {
     inputs: ownBlock ? inputs : null,
     block: link && { area: link.area, lines: labels(await askSheet(state, () => host.read(link.area))) },
+    name: ownBlock ? freeBlockName([...(await askSheet(state, () => host.namedAreas())).keys()]) : link.name,
     // What hangs on the sheet's block is in the unit of that one.
     unit: report(inputs).unit,
     tables,

@@ -29,6 +29,8 @@ export interface FillRequest {
   readonly inputs: Inputs | null;
   /** The block in the sheet, and on which of its lines each row stands, where `inputs` is null. */
   readonly block: { readonly area: Area; readonly lines: ReadonlyMap<BlockRow, number> } | null;
+  /** The workbook's name for that block, or for the one to write; null where it has none. */
+  readonly name: string | null;
   readonly unit: Unit;
   readonly tables: readonly TableToWrite[];
   /** A cell to start from, or null for new sheets. */
@@ -59,12 +61,12 @@ export function spillingTable(
  *
  * Everything but the block is a live formula on the block.
  */
-export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequest): FillLayout {
+export function layoutFill({ inputs, block, name, unit, tables, at, sheets }: FillRequest): FillLayout {
   const names = [...sheets];
   const nameFor = (wish: string) => {
-    const name = freeSheetName(wish, names);
-    names.push(name);
-    return name;
+    const free = freeSheetName(wish, names);
+    names.push(free);
+    return free;
   };
   const blocks: BlockLayout[] = [];
   let column = at?.column ?? 0;
@@ -87,7 +89,7 @@ export function layoutFill({ inputs, block, unit, tables, at, sheets }: FillRequ
   for (const table of tables) {
     const sheet = at?.sheet ?? nameFor(table.sheet);
     const on = {
-      block: areaReference(area, sheet),
+      block: name ?? areaReference(area, sheet),
       cell: (row: BlockRow) => (lines.has(row) ? reference(from, top + lines.get(row)!, left + 1, sheet) : null),
     };
     const layout = table.layout(

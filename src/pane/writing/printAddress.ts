@@ -14,7 +14,7 @@ export interface Printed {
 /** The page that prints by itself, with what it prints behind the #: that part of an address is not sent to any server. */
 export function printAddress({ inputs, kerf }: Pick<PaneState, "inputs" | "kerf">, printed: Printed): string {
   // As the workbook remembers it, without the empty fields: an address is to be short.
-  const text = rememberedText({ inputs: inputs.value, kerf: kerf.value, link: null, measured: {} });
+  const text = rememberedText({ inputs: inputs.value, kerf: kerf.value, link: null, name: null, measured: {} });
   const roof: unknown = JSON.parse(text, (_, value: unknown) => (value === "" ? undefined : value));
   return `print.html#${encodeURIComponent(JSON.stringify({ ...printed, roof }))}`;
 }

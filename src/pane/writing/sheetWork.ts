@@ -138,5 +138,5 @@ export async function takeBack(state: PaneState): Promise<void> {
   state.written.value = state.written.value.filter((written) => written !== last);
   state.says.value = texts.takenBack(last.title);
   const link = state.link.value;
-  if (link && !(await readAgain(state.host, link.area).catch(() => link))) state.link.value = null;
+  if (link && !(await readAgain(state.host, link.area, link.name).catch(() => link))) state.link.value = null;
 }

@@ -49,7 +49,7 @@ export async function updateNow(state: PaneState): Promise<boolean> {
       }
       await writeStep(state, { title: texts.updated, blocks: [...blocks, ...formulas] });
     }
-    state.link.value = (await readAgain(state.host, layout.area)) ?? link;
+    state.link.value = (await readAgain(state.host, layout.area, link.name)) ?? link;
     if (lacking.length > 0) state.says.value = texts.lacking(lacking);
     return lacking.length === 0;
   }

@@ -25,7 +25,7 @@ const SIX: ReadonlySet<SheetTable["id"]> = new Set(["schedule", "members", "mark
 export async function largeRoof(): Promise<WriteStep> {
   const tables = await roofTables(SIX, INPUTS);
   if (typeof tables === "string") throw new Error(tables);
-  return layoutFill({ inputs: INPUTS, block: null, unit: "in", tables, at: null, sheets: ["Sheet1"] }).step;
+  return layoutFill({ inputs: INPUTS, block: null, name: null, unit: "in", tables, at: null, sheets: ["Sheet1"] }).step;
 }
 
 /** Spills the tables of the step, as Excel does once the functions have answered. Gives the filled cells. */

@@ -4,7 +4,13 @@ import { EMPTY_INPUTS } from "../../../src/pane/state/fields.ts";
 import { readRemembered } from "../../../src/pane/state/remembered.ts";
 
 const LINK = { sheet: "Roof", row: 1, column: 0, rows: 12, columns: 2 };
-const KEPT = { inputs: { Span: "24'", Pitch: "6" }, link: LINK, measured: { J1: "55 7/16" }, kerf: "1/8" };
+const KEPT = {
+  inputs: { Span: "24'", Pitch: "6" },
+  link: LINK,
+  name: "RoofBlock",
+  measured: { J1: "55 7/16" },
+  kerf: "1/8",
+};
 const read = (kept: unknown) => readRemembered(JSON.stringify(kept));
 
 describe("readRemembered", () => {
@@ -15,6 +21,7 @@ describe("readRemembered", () => {
     expect(read({ inputs: {}, link: null, measured: {} })).toEqual({
       inputs: EMPTY_INPUTS,
       link: null,
+      name: null,
       measured: {},
       kerf: "",
     });
@@ -27,6 +34,8 @@ describe("readRemembered", () => {
     ["inputs alone", { inputs: {} }],
     ["no inputs", { ...KEPT, inputs: undefined }],
     ["inputs that are a list", { ...KEPT, inputs: ["24'"] }],
+    ["a block of two thousand million rows", { ...KEPT, link: { ...LINK, rows: 2_000_000_000 } }],
+    ["a block beyond any sheet", { ...KEPT, link: { ...LINK, row: 1_048_576 } }],
     ["an unknown row", { ...KEPT, inputs: { Spam: "24'" } }],
     ["a row that is a number", { ...KEPT, inputs: { Span: 288 } }],
     ["no word of a block", { ...KEPT, link: undefined }],

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { Area } from "../../../src/hosts/host.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { syncWithSheet, useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
@@ -55,6 +56,81 @@ describe("the pane and the workbook", () => {
       "16",
       "40'",
     ]);
+    stop();
+  });
+
+  it("follows its block by a name that the sheet moves with the cells", async () => {
+    const rows = block();
+    const { host, names, change, kept } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await later();
+    const [[name, area]] = [...names] as [[string, Area]];
+    expect([name, state.link.value!.name, JSON.parse(kept.get("pane")!).name]).toEqual([name, name, name]);
+    // As a sheet does when seven rows come in above.
+    rows.unshift(...Array.from({ length: 7 }, () => ["", ""]));
+    names.set(name, { ...area, row: area.row + 7 });
+    change();
+    await later();
+    expect(state.link.value!.area).toEqual({ ...area, row: area.row + 7 });
+    rows[8]![1] = "30'";
+    change();
+    await later();
+    expect(state.inputs.value.Span).toBe("30'");
+    stop();
+  });
+
+  it("takes a row that is put below the block into it, and into its name", async () => {
+    const rows = [...block(), ["", ""]];
+    const { host, names, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await later();
+    rows[4] = ["Spacing", 16];
+    change();
+    await later();
+    expect([state.inputs.value.Spacing, [...names.values()][0]!.rows]).toEqual(["16", 4]);
+    stop();
+  });
+
+  it("says which rows a block has lost, and keeps their fields", async () => {
+    const rows = [...block(), ["Rafter", "2x8"], ["Overhang", 18]];
+    const { host, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await later();
+    rows[4]![0] = rows[5]![0] = "";
+    change();
+    await later();
+    expect(state.says.value).toContain("Overhang, Rafter are no longer in the roof block");
+    expect([state.inputs.value.Rafter, state.inputs.value.Overhang]).toEqual(["2x8", "18"]);
+    state.says.value = "";
+    rows[1]![1] = "30'";
+    change();
+    await later();
+    expect([state.inputs.value.Span, state.inputs.value.Rafter, state.says.value]).toEqual(["30'", "2x8", ""]);
+    stop();
+  });
+
+  it("follows by place a block that the workbook has lost the name of", async () => {
+    const rows = block();
+    const { host, names, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await later();
+    names.clear();
+    rows[1]![1] = "30'";
+    change();
+    await later();
+    expect(state.inputs.value.Span).toBe("30'");
+    names.set(state.link.value!.name!, null);
+    change();
+    await later();
+    expect([state.link.value, state.inputs.value.Span]).toEqual([null, "30'"]);
     stop();
   });
 

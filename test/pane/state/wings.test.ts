@@ -64,7 +64,7 @@ describe("wings in the pane", () => {
   it("are kept in the workbook, and read again from what was kept before there were any", () => {
     const state = start();
     addWing(state);
-    const kept = { inputs: state.inputs.value, link: null, measured: {}, kerf: "" };
+    const kept = { inputs: state.inputs.value, link: null, name: null, measured: {}, kerf: "" };
     expect(readRemembered(rememberedText(kept))).toEqual(kept);
     const { wings: _, ...before } = JSON.parse(rememberedText(kept)) as Record<string, unknown>;
     expect(readRemembered(JSON.stringify(before))!.inputs.wings).toEqual([]);

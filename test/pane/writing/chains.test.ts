@@ -85,6 +85,7 @@ describe("what the pane writes", () => {
     const { step } = layoutFill({
       inputs: START_INPUTS,
       block: null,
+      name: null,
       unit: "in",
       tables: [...tables, CHECK, COMPARISON],
       at,

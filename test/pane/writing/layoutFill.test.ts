@@ -17,6 +17,7 @@ const chosen = (await roofTables(new Set(["schedule", "members"]), START_INPUTS)
 const request: FillRequest = {
   inputs: START_INPUTS,
   block: null,
+  name: null,
   unit: "in",
   tables: chosen,
   at: null,
@@ -36,6 +37,14 @@ describe("layoutFill", () => {
     expect(step.blocks[1]!.cells[0]![0]!.content).toBe(`=RAFTER.JACKTABLE(Roof!$A$2:$B$${end})`);
     expect(step.blocks[2]!.cells[0]![0]!.content).toBe(`=RAFTER.MEMBERS(Roof!$A$2:$B$${end})`);
     expect(checkStep(step, request.sheets)).toBeNull();
+  });
+
+  it("has every table read the block by its name where it has one", () => {
+    const { step } = layoutFill({ ...request, name: "RoofBlock" });
+    expect(step.blocks.slice(1).map(({ cells }) => cells[0]![0]!.content)).toEqual([
+      "=RAFTER.JACKTABLE(RoofBlock)",
+      "=RAFTER.MEMBERS(RoofBlock)",
+    ]);
   });
 
   it("puts them side by side from a cell, so that each can grow downwards, on the block in the same sheet", () => {

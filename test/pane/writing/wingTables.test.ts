@@ -25,7 +25,7 @@ describe("the tables of a roof with a wing", () => {
     const ids = TABLES.filter(({ boardsToo }) => !boardsToo).map(({ id }) => id);
     const made = await roofTables(new Set(ids), inputs);
     if (typeof made === "string") throw new Error(made);
-    const { step } = layoutFill({ inputs, block: null, unit: "in", tables: made, at: null, sheets: [] });
+    const { step } = layoutFill({ inputs, block: null, name: null, unit: "in", tables: made, at: null, sheets: [] });
     const [block, ...tables] = step.blocks;
     expect(block!.cells[1]!.map((cell) => cell?.content ?? null)).toEqual([null, "Main roof", "Wing A"]);
     expect(tables).toHaveLength(ids.length);
@@ -40,7 +40,15 @@ describe("the tables of a roof with a wing", () => {
     const made = await roofTables(new Set(["members"] as const), inputs);
     if (typeof made === "string") throw new Error(made);
     const at = { sheet: "Bid", row: 2, column: 1 };
-    const { step, block } = layoutFill({ inputs, block: null, unit: "in", tables: made, at, sheets: ["Bid"] });
+    const { step, block } = layoutFill({
+      inputs,
+      block: null,
+      name: null,
+      unit: "in",
+      tables: made,
+      at,
+      sheets: ["Bid"],
+    });
     expect(block).toMatchObject({ row: 3, column: 1, columns: 3 });
     expect(step.blocks.map(({ column }) => column)).toEqual([1, 5]);
   });

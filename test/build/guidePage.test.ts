@@ -37,7 +37,7 @@ See [the reference](REFERENCE.md), [JACKLEN](REFERENCE.md#jacklen) and [below](#
 
   it("lets a table scroll by itself, and takes a title for text", () => {
     expect(page).toMatch(
-      /<div class="wide words" tabindex="0" role="region" aria-label="Row, Meaning"><table>[^]*<\/table>\s*<\/div>/,
+      /<div class="wide words" tabindex="0" role="region" aria-label="Two words, here: Row, Meaning"><table>[^]*<\/table>\s*<\/div>/,
     );
     expect(page).toContain("<title>A &#60;title&#62; - Longpoint</title>");
   });

@@ -11,6 +11,8 @@ const ACCEPTED = [
   "Unlicense",
   "CC0-1.0",
   "BlueOak-1.0.0",
+  // Of typefaces.
+  "OFL-1.1",
 ];
 
 interface Bundled {

@@ -10,4 +10,6 @@ export const pageRules: readonly RuleSetRule[] = [
     options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" },
   },
   { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+  // Beside the page, for the browser to load once the page is painted.
+  { test: /\.woff2$/, type: "asset/resource", generator: { filename: "[name][ext]" } },
 ];

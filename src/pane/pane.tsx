@@ -1,18 +1,21 @@
 import { render } from "preact";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { AskDialog } from "./controls/askDialog.tsx";
 import { CautionList, CautionTable } from "./sections/cautionSection.tsx";
-import { DrawingSection } from "./sections/drawingSection.tsx";
 import { FillSection } from "./sections/fillSection.tsx";
 import { Later, loadWhenIdle } from "./sections/later.tsx";
 import { Fold } from "./controls/fold.tsx";
 import { syncWithSheet } from "./state/syncWithSheet.ts";
 import "./pane.css";
+import "./controls/layout.css";
 import "./controls/fields.css";
 import "./controls/over.css";
 import "./controls/tables.css";
 import { paneState, type PaneState } from "./state/paneState.ts";
 import { RoofSection } from "./sections/roofSection.tsx";
+import { ViewSection } from "./sections/viewSection.tsx";
+import { wholeWindow } from "./sections/wholeWindow.ts";
 import { ScheduleSection } from "./sections/scheduleSection.tsx";
 import { once, takeBack } from "./writing/sheetWork.ts";
 import { texts } from "./words/texts.ts";
@@ -30,53 +33,41 @@ export function mountPane(element: HTMLElement, host: Host): () => void {
 }
 
 function Pane({ state }: { state: PaneState }) {
-  return (
-    <div class="lp">
-      <header>
-        <h1>{texts.title}</h1>
-        <p>{texts.lead}</p>
-      </header>
-      <CellMessage state={state} />
-      <RoofSection state={state} />
-      <section aria-labelledby="lp-drawing">
-        <h2 id="lp-drawing">{texts.sections.drawing}</h2>
-        <DrawingSection state={state} />
-      </section>
-      <ScheduleSection state={state} />
-      <FillSection state={state} />
-      <Fold title={texts.sections.check}>
-        {() => <Later>{({ CheckSection }) => <CheckSection state={state} />}</Later>}
-      </Fold>
-      <Fold title={texts.sections.compare}>
-        {() => <Later>{({ CompareSection }) => <CompareSection state={state} />}</Later>}
-      </Fold>
-      <Fold title={texts.sections.order}>
-        {() => <Later>{({ OrderSection }) => <OrderSection state={state} />}</Later>}
-      </Fold>
-      <Fold title={texts.sections.cards}>
-        {() => <Later>{({ CardSection }) => <CardSection state={state} />}</Later>}
-      </Fold>
-      <section aria-labelledby="lp-cautions">
-        <h2 id="lp-cautions">{texts.sections.cautions}</h2>
-        <CautionList />
-      </section>
-      <Fold title={texts.figures}>{() => <CautionTable state={state} />}</Fold>
-      <Foot state={state} />
-      <AskDialog state={state} />
-    </div>
+  const root = useRef<HTMLDivElement>(null);
+  const { whole } = state.looking;
+  useLayoutEffect(
+    () => (whole.value ? wholeWindow(root.current!, () => (whole.value = false)) : undefined),
+    [whole.value],
   );
-}
-
-/** Why the selected cell shows an error. */
-function CellMessage({ state }: { state: PaneState }) {
-  const says = state.cellMessage.value;
   return (
-    <div role="status" class={says ? "lp-cell" : undefined}>
-      {says && (
-        <>
-          <strong>{says.at}</strong> {says.message}
-        </>
-      )}
+    <div ref={root} class={whole.value ? "lp lp-whole" : "lp"}>
+      <div class="lp-room">
+        <ViewSection state={state} />
+        <div class="lp-form">
+          <RoofSection state={state} />
+          <ScheduleSection state={state} />
+          <FillSection state={state} />
+          <Fold title={texts.sections.check}>
+            {() => <Later>{({ CheckSection }) => <CheckSection state={state} />}</Later>}
+          </Fold>
+          <Fold title={texts.sections.compare}>
+            {() => <Later>{({ CompareSection }) => <CompareSection state={state} />}</Later>}
+          </Fold>
+          <Fold title={texts.sections.order}>
+            {() => <Later>{({ OrderSection }) => <OrderSection state={state} />}</Later>}
+          </Fold>
+          <Fold title={texts.sections.cards}>
+            {() => <Later>{({ CardSection }) => <CardSection state={state} />}</Later>}
+          </Fold>
+          <section aria-labelledby="lp-cautions">
+            <h2 id="lp-cautions">{texts.sections.cautions}</h2>
+            <CautionList />
+          </section>
+          <Fold title={texts.figures}>{() => <CautionTable state={state} />}</Fold>
+        </div>
+        <Foot state={state} />
+      </div>
+      <AskDialog state={state} />
     </div>
   );
 }

@@ -22,7 +22,7 @@ async function typed(name: string, text: string): Promise<{ total: string; plan:
     )!;
     return {
       total: order.querySelector("[role=status]")!.textContent!,
-      plan: document.querySelector("#pane section[aria-labelledby=lp-drawing] svg")!.outerHTML,
+      plan: document.querySelector("#pane .lp-drawn svg")!.outerHTML,
     };
   }, text);
 }
@@ -86,7 +86,7 @@ describe("the order in the pane", () => {
     const tooShort = (await section().locator(".lp-wrong").allTextContents()).filter((words) => words !== "");
     expect(tooShort.length).toBeGreaterThan(0);
     for (const words of tooShort)
-      expect(words).toMatch(/^Boards: .+ Add a longer length to the row Boards, under More\.$/);
+      expect(words).toMatch(/^Boards: .+ Add a longer length to the row Boards, under Ordering\.$/);
   });
 
   it("lets typing go on while it searches: the plan follows, and only the last roof is answered", async () => {

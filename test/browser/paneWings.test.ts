@@ -6,7 +6,7 @@ import { panePage } from "./panePage.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const t = benchForEach();
-const { pane, button, says, values, enter, sheets, unfold } = panePage(t);
+const { pane, button, says, values, enter, sheets } = panePage(t);
 const wing = (letter: string) => pane().getByRole("group", { name: `Wing ${letter}` });
 const inWing = (letter: string, row: string) => wing(letter).getByLabel(row, { exact: true });
 const press = (key: string) => t.page.keyboard.press(key);
@@ -44,7 +44,6 @@ describe("wings in the pane", () => {
   });
 
   it("come into a block that was written before there were any, and its tables read them", async () => {
-    await unfold("More");
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("written to Roof!A1");
     const [, jacks] = (await sheets()).slice(2);

@@ -20,8 +20,13 @@ describe("the pane at work", () => {
     // Said once, at the field: what is worked out from it waits.
     for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "Your roof's figures"])
       await unfold(section);
-    await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
+    await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(6);
     expect(await pane().locator(".lp-wrong:visible").count()).toBe(1);
+    // The drawing stays, dimmed, and says whose roof it is.
+    expect(await pane().locator(".lp-facts").textContent()).toBe(
+      `Still the last roof, 26' 6" × 36' 0". Fix Span to go on.`,
+    );
+    expect(await pane().locator(".lp-drawn polygon").count()).toBeGreaterThan(40);
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("Nothing was written. Fix Span first.");
     expect(await t.page.evaluate(() => document.activeElement?.id)).toBe("lp-span");
@@ -32,7 +37,7 @@ describe("the pane at work", () => {
   });
 
   it("offers the paper that goes with the unit until another is chosen", async () => {
-    await unfold("More");
+    await unfold("Job");
     await unfold("Cut cards");
     const paper = pane().getByLabel("Paper");
     expect(await paper.inputValue()).toBe("letter");
@@ -98,7 +103,7 @@ describe("the pane at work", () => {
     const [before, after] = await t.page.evaluate(async () => {
       const shown = () =>
         [
-          document.querySelector("#pane section[aria-labelledby=lp-drawing] svg")!.outerHTML,
+          document.querySelector("#pane .lp-drawn svg")!.outerHTML,
           document.querySelector("#pane section[aria-labelledby=lp-schedule] tbody")!.outerHTML,
         ] as const;
       const input = document.getElementById("lp-span") as HTMLInputElement;

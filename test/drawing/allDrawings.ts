@@ -82,6 +82,7 @@ export function allDrawings(spec: RoofSpec, given: Partial<DrawingOptions> & { w
   };
   return [
     ["plan", drawPlan(frame, pieces, options)],
+    ["plan in small room", drawPlan(frame, pieces, { ...options, brief: true })],
     ["corner", drawCorner(frame, pieces, options)],
     ["frame", drawFrame3d(frame, pieces, options)],
     ["courses", drawCourses(takeOff(frame, pieces), options)],

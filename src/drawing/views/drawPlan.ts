@@ -24,7 +24,9 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   const eavesRing = roofRing(frame, "eaves");
   const { left: least, right: most, top: low, bottom: high } = boxAround(eavesRing);
   const rafters = boards.filter(({ piece }) => !isBearer(piece.member));
-  const longest = Math.max(...rafters.filter(isOutside).map((board) => textWidth(labelOf(board, words), size)));
+  // In small room a mark stands without the letter of its hand, and of all sizes only the overall ones.
+  const named = (board: PlacedBoard) => (canvas.brief ? board.piece.mark : labelOf(board, words));
+  const longest = Math.max(...rafters.filter(isOutside).map((board) => textWidth(named(board), size)));
 
   const [before, right] = [ends !== "gable and hip", ends !== "hip and gable"].map((hip) =>
     hip ? longest + 8 : 8,
@@ -37,7 +39,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   function laidOut(given: number) {
     const left = before + given;
     const scale = (width - left - right) / (most - least);
-    const chains = planChains(canvas, boards, frame, scale);
+    const chains = planChains(canvas, canvas.brief ? [] : boards, frame, scale);
     const upright = Math.min(...spacings(rafters, span)) * scale < longest + 3;
     const depth = upright ? longest + 6 : canvas.lineHeight + 2;
     const x = left - least * scale;
@@ -72,7 +74,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   const ring = (points: readonly Point[]) => points.map((point) => onCanvas(view, point));
   canvas.line(ring(roofRing(frame, "plates")), "faint", "6 3");
   if (most > length || least < 0 || high > span || low < 0) canvas.line(ring(eavesRing), "faint", "2 2");
-  const missing = writeLabels(canvas, view, rafters, upright);
+  const missing = writeLabels(canvas, view, rafters, upright, named);
   if (frame.blocks.length > 1) writeRest(canvas, view, missing);
   for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, rafters);
 
@@ -82,12 +84,13 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   drawDimensions(canvas, over, { way: "up", at: top, object: top + 4, ...wide });
   drawDimensions(canvas, end, { way: "left", at: left - before, object: left - before, ...beside });
   const tells = frame.spec.rafter.thickness * view.scale >= TELLS;
-  bottom = canvas.lines(
-    [`${tells ? words.handKey : words.handLetters} ${words.handSeen}`],
-    { left: 0, right: width },
-    bottom,
-    { color: "faint" },
-  );
+  if (!canvas.brief)
+    bottom = canvas.lines(
+      [`${tells ? words.handKey : words.handLetters} ${words.handSeen}`],
+      { left: 0, right: width },
+      bottom,
+      { color: "faint" },
+    );
   const wings = frame.spec.wings.map(
     (wing) => ` ${words.wing(wing.letter)}: ${options.length(wing.span)} × ${options.length(wing.out)}.`,
   );
@@ -113,7 +116,13 @@ function spacings(rafters: readonly PlacedBoard[], span: number): number[] {
 }
 
 /** Marks at the feet of those that stand at an eave, along those that stand on a valley. Gives those whose mark is nowhere. First each mark somewhere, then each with either hand, then all that still have room. */
-function writeLabels(canvas: Canvas, view: View, rafters: readonly PlacedBoard[], upright: boolean): PlacedBoard[] {
+function writeLabels(
+  canvas: Canvas,
+  view: View,
+  rafters: readonly PlacedBoard[],
+  upright: boolean,
+  named: (board: PlacedBoard) => string,
+): PlacedBoard[] {
   const { size } = canvas;
   const done = new Set<PlacedBoard>();
   const write = (board: PlacedBoard, text: string): Point | boolean | undefined => {
@@ -134,15 +143,11 @@ function writeLabels(canvas: Canvas, view: View, rafters: readonly PlacedBoard[]
       });
     return canvas.label([{ x, y: y + (heading.y > 0 ? size + 2 : -4) }], text, { color });
   };
-  for (const once of [
-    ({ piece }: PlacedBoard) => piece.mark,
-    (board: PlacedBoard) => labelOf(board, canvas.words),
-    null,
-  ]) {
+  for (const once of [({ piece }: PlacedBoard) => piece.mark, named, null]) {
     const shown = new Set(once ? [...done].map(once) : []);
     for (const board of rafters) {
       if (done.has(board) || (once && shown.has(once(board)))) continue;
-      if (!write(board, labelOf(board, canvas.words))) continue;
+      if (!write(board, named(board))) continue;
       done.add(board);
       if (once) shown.add(once(board));
     }

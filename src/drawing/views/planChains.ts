@@ -16,7 +16,7 @@ export interface PlanChains {
 
 /**
  * Bays along a main and an end plate and their overall lengths. A wall with wings has their places and spans in place of bays, which then stand at the
- * other wall if that has none; how far out a wing stands is measured beside the end.
+ * other wall if that has none; how far out a wing stands is measured beside the end. Without boards there are no bays.
  */
 export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame: Frame, scale: number): PlanChains {
   const { spec, blocks } = frame;
@@ -29,7 +29,7 @@ export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame
   });
   const chain = (stations: readonly number[], whole: number) =>
     // A gable's last pair stands half a board inside the plate line, which is no bay.
-    bays([0, ...stations, whole])
+    (stations.length === 0 ? [] : bays([0, ...stations, whole]))
       .filter(({ each }) => each > spec.rafter.thickness)
       .map(({ from, to, count, each }): Dimension => ({
         from: from * scale,

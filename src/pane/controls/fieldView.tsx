@@ -1,11 +1,9 @@
-import { useSignal } from "@preact/signals";
-import type { BlockRow, Row } from "../../../functions/arguments/roofBlock.ts";
-import { WING_NEEDED, type WingRow } from "../../../functions/arguments/wingRows.ts";
+import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
+import { WING_NEEDED } from "../../../functions/arguments/wingRows.ts";
 import { inputAt, NEEDED, type Field, type FieldPlace } from "../state/fields.ts";
-import { helpDrawing } from "./helpDrawing.ts";
-import { Wrong } from "./textEntry.tsx";
 import type { PaneState } from "../state/paneState.ts";
 import { setInput } from "../state/paneState.ts";
+import type { Report } from "../state/report.ts";
 import { changeUnit } from "../state/changeUnit.ts";
 import { texts } from "../words/texts.ts";
 
@@ -14,50 +12,51 @@ export function fieldId({ row, wing }: FieldPlace): string {
   return `lp-${wing === undefined ? "" : `${wing.toLowerCase()}-`}${row.toLowerCase().replaceAll(" ", "-")}`;
 }
 
-/** One field: label, what is typed, how it was understood or why not, and on request where it is measured. */
+/** Why what is typed at a place cannot be used. */
+export function messageAt({ report }: PaneState, { row, wing }: FieldPlace): string | undefined {
+  return columnAt(report.value, wing).messages[row];
+}
+
+interface Column {
+  readonly messages: Partial<Record<BlockRow, string>>;
+  readonly understood: Partial<Record<BlockRow, string>>;
+}
+
+function columnAt(report: Report, wing: string | undefined): Column {
+  return (wing === undefined ? report : report.wings[wing]) ?? { messages: {}, understood: {} };
+}
+
+/** One field, a cell to type into: over it its name and how it was understood. What is wrong with it stands under its group. */
 export function FieldView({ state, field, wing }: { state: PaneState; field: Field; wing?: string }) {
   const { row } = field;
-  const open = useSignal(false);
+  const { inHand, help } = state.looking;
   const place = wing === undefined ? { row } : { row, wing };
   const id = fieldId(place);
   const value = inputAt(state.inputs.value, place);
-  const report = state.report.value;
-  const column: { messages: Partial<Record<BlockRow, string>>; understood: Partial<Record<BlockRow, string>> } =
-    (wing === undefined ? report : report.wings[wing]) ?? { messages: {}, understood: {} };
-  const message = column.messages[row];
-  const words = column.understood[row];
+  const { messages, understood } = columnAt(state.report.value, wing);
+  const wrong = messages[row] !== undefined;
+  const words = understood[row];
   return (
-    <div class="lp-field" data-row={row} data-wing={wing}>
+    <div
+      class="lp-field"
+      data-row={row}
+      data-wing={wing}
+      data-wrong={wrong}
+      onFocusIn={() => (inHand.value = place)}
+      onKeyDown={(event) => {
+        if (event.key !== "F1") return;
+        event.preventDefault();
+        help.value = !help.value;
+      }}
+    >
       <label for={id}>{row}</label>
-      <Entry state={state} field={field} place={place} id={id} wrong={message !== undefined} />
-      <button
-        type="button"
-        class="lp-what"
-        aria-label={texts.helpFor(texts.place(row, wing))}
-        aria-expanded={open.value}
-        aria-controls={`${id}-help`}
-        onClick={() => (open.value = !open.value)}
-      >
-        ?
-      </button>
       <span class="lp-understood" id={`${id}-read`}>
-        {message === undefined && words ? (value.trim() === "" ? texts.empty(words) : words) : ""}
+        {!wrong && words ? (value.trim() === "" ? texts.empty(words) : words) : ""}
       </span>
-      <Wrong id={`${id}-wrong`} words={message ?? ""} />
-      <div class="lp-helpbox" id={`${id}-help`} hidden={!open.value}>
-        <Help row={row} wing={wing} />
-      </div>
+      <span class="lp-entry">
+        <Entry state={state} field={field} place={place} id={id} wrong={wrong} />
+      </span>
     </div>
-  );
-}
-
-function Help({ row, wing }: { row: BlockRow; wing: string | undefined }) {
-  const drawing = wing === undefined ? helpDrawing(row) : null;
-  return (
-    <>
-      {drawing && <span dangerouslySetInnerHTML={{ __html: drawing }} />}
-      <p>{wing === undefined ? texts.help[row as Row] : texts.helpInWing[row as WingRow]}</p>
-    </>
   );
 }
 

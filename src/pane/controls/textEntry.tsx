@@ -36,10 +36,11 @@ export function TextEntry({
   );
 }
 
-/** Why what was typed cannot be used; there, but hidden, while it can, so that fields can point to it. */
-export function Wrong({ id, words }: { id: string; words: string }) {
+/** Why what was typed cannot be used; there, but hidden, while it can, so that fields can point to it; `of` names the field. */
+export function Wrong({ id, words, of }: { id: string; words: string; of?: string }) {
   return (
     <p id={id} class="lp-wrong" hidden={words === ""}>
+      {of !== undefined && <b>{of} </b>}
       {words}
     </p>
   );

@@ -6,22 +6,16 @@ import { drawJack } from "../../drawing/views/drawJack.ts";
 import { drawPair } from "../../drawing/views/drawPair.ts";
 import { drawRidge } from "../../drawing/views/drawRidge.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
-import type { Piece } from "../../roof/frame/piece.ts";
-import type { texts } from "../words/texts.ts";
+import type { Hand, Piece } from "../../roof/frame/piece.ts";
+import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
+import type { ViewName } from "../state/looking.ts";
 
-/** Every view of the roof but the plan, which is there at first. */
-type View = Exclude<keyof typeof texts.views, "plan">;
-
-/** What is drawn: of the view "piece" this piece, for this hand. */
-interface Shown {
-  readonly frame: Frame;
-  readonly pieces: readonly Piece[];
-  readonly piece: Piece;
-  readonly hand: string;
-}
-
-/** A view of the roof as SVG. */
-export function drawView(view: View, { frame, pieces, piece, hand }: Shown, options: DrawingOptions): string {
+/** A view of the roof as SVG: any but the plan, which is there at first. */
+export function drawView(
+  view: Exclude<ViewName, "plan">,
+  { frame, pieces }: RoofModel,
+  options: DrawingOptions,
+): string {
   switch (view) {
     case "corner":
       return drawCorner(frame, pieces, options);
@@ -29,12 +23,11 @@ export function drawView(view: View, { frame, pieces, piece, hand }: Shown, opti
       return drawHip(frame, pieces, options);
     case "round":
       return drawFrame3d(frame, pieces, options);
-    case "piece":
-      return drawPiece(frame, piece, hand, options);
   }
 }
 
-function drawPiece(frame: Frame, piece: Piece, hand: string, options: DrawingOptions): string {
+/** One piece with everything that is laid out on it, for a hand. */
+export function drawPiece(frame: Frame, piece: Piece, hand: Hand, options: DrawingOptions): string {
   if (piece.member === "ridge") return drawRidge(frame, piece, options);
   if (piece.plain > 0) return drawJack(piece, "plain", options);
   return hand === "left" || hand === "right" ? drawJack(piece, hand, options) : drawPair(piece, options);

@@ -1,6 +1,6 @@
-import { useSignal } from "@preact/signals";
-import { FIELDS, START_INPUTS } from "../state/fields.ts";
-import { FieldView } from "../controls/fieldView.tsx";
+import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { FIELDS, FOLDS, START_INPUTS } from "../state/fields.ts";
+import { FieldFold, FieldGroup } from "./fieldGroup.tsx";
 import { useBlock } from "../state/syncWithSheet.ts";
 import { updateBlock } from "../writing/updateBlock.ts";
 import type { PaneState } from "../state/paneState.ts";
@@ -9,32 +9,35 @@ import { differing } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 import { WingSection } from "./wingSection.tsx";
 
-const FIRST = FIELDS.filter(({ more }) => !more);
-const MORE = FIELDS.filter(({ more }) => more);
+/** Always in view, in the order in which a roof is measured: the plan, the slope, the setting out, the lumber. */
+const FIRST: readonly (readonly Row[])[] = [
+  ["Span", "Length", "Pitch"],
+  ["Overhang", "Spacing"],
+  ["Rafter", "Hip", "Ridge"],
+];
+const FIRST_FIELDS = FIRST.map((rows) => rows.map((row) => FIELDS.find((field) => field.row === row)!));
 
 /** What the roof is made from, and the block in the sheet that it follows. */
 export function RoofSection({ state }: { state: PaneState }) {
-  const { general, messages } = state.report.value;
-  const open = useSignal(false);
-  const faultInMore = MORE.some(({ row }) => messages[row] !== undefined);
+  const { general } = state.report.value;
   return (
     <section aria-labelledby="lp-roof">
-      <h2 id="lp-roof">{texts.sections.roof}</h2>
+      <h2 id="lp-roof" class="lp-hidden">
+        {texts.sections.roof}
+      </h2>
       <BlockLine state={state} />
-      {FIRST.map((field) => (
-        <FieldView key={field.row} state={state} field={field} />
-      ))}
-      <details open={open.value || faultInMore} onToggle={(event) => (open.value = event.currentTarget.open)}>
-        <summary>{texts.more}</summary>
-        {MORE.map((field) => (
-          <FieldView key={field.row} state={state} field={field} />
-        ))}
-        <button type="button" class="lp-quiet" onClick={() => (state.inputs.value = START_INPUTS)}>
-          {texts.startAgain}
-        </button>
-      </details>
-      <WingSection state={state} />
+      <FieldGroup state={state} rows={FIRST_FIELDS} />
       {general && <p class="lp-wrong">{general}</p>}
+      {FOLDS.map((fold) => (
+        <FieldFold key={fold} state={state} fold={fold}>
+          {fold === "job" && (
+            <button type="button" class="lp-quiet" onClick={() => (state.inputs.value = START_INPUTS)}>
+              {texts.startAgain}
+            </button>
+          )}
+        </FieldFold>
+      ))}
+      <WingSection state={state} />
     </section>
   );
 }

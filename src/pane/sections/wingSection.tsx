@@ -1,17 +1,27 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import { FieldView, fieldId } from "../controls/fieldView.tsx";
+import { fieldId } from "../controls/fieldView.tsx";
 import { WING_FIELDS } from "../state/fields.ts";
+import { fieldsIn, foldWords } from "../state/foldWords.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { addWing, nextLetter, removeWing } from "../state/wings.ts";
+import { lookTexts } from "../words/lookTexts.ts";
+import { FieldFold, FieldGroup, FoldWords } from "./fieldGroup.tsx";
 import { texts } from "../words/texts.ts";
 
-const FIRST = WING_FIELDS.filter(({ more }) => !more);
-const MORE = WING_FIELDS.filter(({ more }) => more);
+const FIRST = WING_FIELDS.filter(({ fold }) => !fold);
 
 /** The wings of the roof: a small form for each, and the buttons that add and remove one. */
 export function WingSection({ state }: { state: PaneState }) {
   const { wings } = state.inputs.value;
+  const said = [
+    ...wings.map(({ letter, Wall: wall, Span: span, "Out from wall": out }) => ({
+      words: lookTexts.oneWing(letter, wall, span, out),
+      own: true,
+    })),
+    ...(wings.length === 0 ? [{ words: lookTexts.noWings, own: false }] : []),
+    ...foldWords("wings", state.inputs.value, state.report.value),
+  ];
   const add = useRef<HTMLButtonElement>(null);
   const added = useSignal<string | null>(null);
   // The new form is there once the pane is drawn again.
@@ -19,52 +29,41 @@ export function WingSection({ state }: { state: PaneState }) {
     if (added.value !== null) document.getElementById(fieldId({ row: "Wall", wing: added.value }))?.focus();
     added.value = null;
   }, [added.value]);
+  const valley = fieldsIn("wings");
   return (
     <div role="group" aria-labelledby="lp-wings" class="lp-wings">
-      <h3 id="lp-wings">{texts.wings}</h3>
+      <div class="lp-fold">
+        <h3 id="lp-wings">{texts.wings}</h3>
+        <FoldWords said={said} />
+        <button
+          type="button"
+          class="lp-quiet"
+          ref={add}
+          disabled={nextLetter(wings) === null}
+          onClick={() => (added.value = addWing(state))}
+        >
+          {texts.addWing}
+        </button>
+      </div>
       {wings.map(({ letter }) => (
-        <WingForm
-          key={letter}
-          state={state}
-          letter={letter}
-          remove={() => {
-            removeWing(state, letter);
-            add.current?.focus();
-          }}
-        />
+        <fieldset key={letter}>
+          <legend>{texts.wing(letter)}</legend>
+          <FieldGroup state={state} rows={[FIRST]} wing={letter} />
+          <FieldFold state={state} fold="wing" wing={letter} />
+          <button
+            type="button"
+            class="lp-quiet"
+            onClick={() => {
+              removeWing(state, letter);
+              add.current?.focus();
+            }}
+          >
+            {texts.removeWing(letter)}
+          </button>
+        </fieldset>
       ))}
-      <button
-        type="button"
-        class="lp-quiet"
-        ref={add}
-        disabled={nextLetter(wings) === null}
-        onClick={() => (added.value = addWing(state))}
-      >
-        {texts.addWing}
-      </button>
+      {/* A block in the sheet may hold one for wings that are no more. */}
+      {(wings.length > 0 || state.inputs.value.Valley !== "") && <FieldGroup state={state} rows={[valley]} />}
     </div>
-  );
-}
-
-function WingForm({ state, letter, remove }: { state: PaneState; letter: string; remove: () => void }) {
-  const open = useSignal(false);
-  const messages = state.report.value.wings[letter]?.messages ?? {};
-  const faultInMore = MORE.some(({ row }) => messages[row] !== undefined);
-  return (
-    <fieldset>
-      <legend>{texts.wing(letter)}</legend>
-      {FIRST.map((field) => (
-        <FieldView key={field.row} state={state} field={field} wing={letter} />
-      ))}
-      <details open={open.value || faultInMore} onToggle={(event) => (open.value = event.currentTarget.open)}>
-        <summary>{texts.moreOfWing(letter)}</summary>
-        {MORE.map((field) => (
-          <FieldView key={field.row} state={state} field={field} wing={letter} />
-        ))}
-      </details>
-      <button type="button" class="lp-quiet" onClick={remove}>
-        {texts.removeWing(letter)}
-      </button>
-    </fieldset>
   );
 }

@@ -54,6 +54,8 @@ interface Say {
 }
 
 function sayIn(unit: Unit): Say {
+  // A size is read beside its name: the mark of its unit would only take room.
+  const bare = (value: number) => small(value).replace(/"$/, "");
   const small = (value: number) => lengthText(value, unit, Math.abs(value) < 12 ? 64 : 16);
   return {
     length: (value) => (value === null || value === undefined ? "" : lengthText(value, unit)),
@@ -62,8 +64,8 @@ function sayIn(unit: Unit): Say {
       size === null
         ? texts.noRidge
         : unit === "mm"
-          ? `${figure(size.thickness)} x ${figure(size.depth)} mm`
-          : `${small(size.thickness)} x ${small(size.depth)}`,
+          ? `${figure(size.thickness)} × ${figure(size.depth)}`
+          : `${bare(size.thickness)} × ${bare(size.depth)}`,
   };
 }
 

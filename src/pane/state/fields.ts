@@ -23,9 +23,14 @@ export interface Field<R extends BlockRow = BlockRow> {
   readonly start: string;
   /** The words to choose from, or the sizes offered beside what is typed. */
   readonly choices?: readonly string[];
-  /** Stands under "More": most roofs need it seldom. */
-  readonly more?: boolean;
+  /** The fold that it stands in, by what it concerns; one that has none is always in view. */
+  readonly fold?: FoldName;
 }
+
+/** What the folded fields of a roof concern, in the order in which the folds stand. */
+export const FOLDS = ["ends", "hip", "plate", "ordering", "job"] as const;
+/** A fold; "wing" is the one in every wing's form. */
+export type FoldName = (typeof FOLDS)[number] | "wings" | "wing";
 
 /** Lengths on hand before anybody says otherwise, long enough for the hip of an ordinary roof. */
 export const START_BOARDS = { in: "8' to 24' by 2'", mm: "2.4 m to 7.2 m by 0.6 m" } as const;
@@ -37,35 +42,35 @@ export const FIELDS: readonly Field<Row>[] = [
   { row: "Span", kind: "length", start: "24'" },
   { row: "Length", kind: "length", start: "36'" },
   { row: "Pitch", kind: "pitch", start: "6" },
-  { row: "End pitch", kind: "pitch", start: "" },
+  { row: "End pitch", kind: "pitch", start: "", fold: "ends" },
   { row: "Spacing", kind: "length", start: "24" },
   { row: "Overhang", kind: "length", start: "18" },
   { row: "Rafter", kind: "size", start: "2x8", choices: SIZES },
   { row: "Hip", kind: "size", start: "2x10", choices: SIZES },
   { row: "Ridge", kind: "size", start: "2x10", choices: [...SIZES, "none"] },
-  { row: "Seat", kind: "length", start: "3.5" },
-  { row: "Set out from", kind: "choice", start: "king common", choices: ["king common", "corner"] },
+  { row: "Seat", kind: "length", start: "3.5", fold: "plate" },
+  { row: "Set out from", kind: "choice", start: "king common", choices: ["king common", "corner"], fold: "plate" },
   {
     row: "Ends",
     kind: "choice",
     start: "hip and hip",
     choices: ["hip and hip", "hip and gable", "gable and hip"],
-    more: true,
+    fold: "ends",
   },
-  { row: "Valley", kind: "size", start: "", choices: SIZES, more: true },
-  { row: "Hip top", kind: "choice", start: "dropped", choices: ["dropped", "backed", "shifted"], more: true },
-  { row: "Hip head", kind: "choice", start: "king commons", choices: ["king commons", "ridge"], more: true },
-  { row: "End overhang", kind: "length", start: "", more: true },
-  { row: "Heel", kind: "length", start: "", more: true },
-  { row: "Correction", kind: "length", start: "0", more: true },
-  { row: "End correction", kind: "length", start: "0", more: true },
-  { row: "Boards", kind: "text", start: START_BOARDS.in, more: true },
-  { row: "End trim", kind: "length", start: "", more: true },
-  { row: "Allow crown down", kind: "choice", start: "no", choices: ["no", "yes"], more: true },
-  { row: "Waste", kind: "text", start: "10", more: true },
-  { row: "Spares", kind: "text", start: "0", more: true },
-  { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], more: true },
-  { row: "Job name", kind: "text", start: "", more: true },
+  { row: "Valley", kind: "size", start: "", choices: SIZES, fold: "wings" },
+  { row: "Hip top", kind: "choice", start: "dropped", choices: ["dropped", "backed", "shifted"], fold: "hip" },
+  { row: "Hip head", kind: "choice", start: "king commons", choices: ["king commons", "ridge"], fold: "hip" },
+  { row: "End overhang", kind: "length", start: "", fold: "ends" },
+  { row: "Heel", kind: "length", start: "", fold: "plate" },
+  { row: "Correction", kind: "length", start: "0", fold: "plate" },
+  { row: "End correction", kind: "length", start: "0", fold: "plate" },
+  { row: "Boards", kind: "text", start: START_BOARDS.in, fold: "ordering" },
+  { row: "End trim", kind: "length", start: "", fold: "ordering" },
+  { row: "Allow crown down", kind: "choice", start: "no", choices: ["no", "yes"], fold: "ordering" },
+  { row: "Waste", kind: "text", start: "10", fold: "ordering" },
+  { row: "Spares", kind: "text", start: "0", fold: "ordering" },
+  { row: "Unit", kind: "choice", start: "in", choices: ["in", "mm"], fold: "job" },
+  { row: "Job name", kind: "text", start: "", fold: "job" },
 ];
 
 /** The fields of a wing, in the order in which it is measured. */
@@ -75,13 +80,13 @@ export const WING_FIELDS: readonly Field<WingRow>[] = [
   { row: "Out from wall", kind: "length", start: "" },
   { row: "Span", kind: "length", start: "" },
   { row: "Ends", kind: "choice", start: "gable", choices: ["hip", "gable"] },
-  { row: "Pitch", kind: "pitch", start: "", more: true },
-  { row: "End pitch", kind: "pitch", start: "", more: true },
-  { row: "Overhang", kind: "length", start: "", more: true },
-  { row: "End overhang", kind: "length", start: "", more: true },
-  { row: "Ridge", kind: "size", start: "", choices: SIZES, more: true },
-  { row: "Long valley", kind: "choice", start: "", choices: ["left", "right"], more: true },
-  { row: "Wing framing", kind: "choice", start: "", choices: ["framed in", "laid over"], more: true },
+  { row: "Pitch", kind: "pitch", start: "", fold: "wing" },
+  { row: "End pitch", kind: "pitch", start: "", fold: "wing" },
+  { row: "Overhang", kind: "length", start: "", fold: "wing" },
+  { row: "End overhang", kind: "length", start: "", fold: "wing" },
+  { row: "Ridge", kind: "size", start: "", choices: SIZES, fold: "wing" },
+  { row: "Long valley", kind: "choice", start: "", choices: ["left", "right"], fold: "wing" },
+  { row: "Wing framing", kind: "choice", start: "", choices: ["framed in", "laid over"], fold: "wing" },
 ];
 
 /** Rows that a roof cannot do without. */

@@ -1,4 +1,5 @@
 import { jackTable } from "../../../functions/jackTable.ts";
+import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 import { computed, signal, type ReadonlySignal, type Signal } from "@preact/signals";
 import type { Area, Host, Written } from "../../hosts/host.ts";
@@ -9,6 +10,7 @@ import { blockRows } from "./blockCells.ts";
 import { START_INPUTS, type Inputs } from "./fields.ts";
 import { report, type Report } from "./report.ts";
 import type { SheetBlock } from "./sheetBlock.ts";
+import { looking, type Looking } from "./looking.ts";
 import type { Order } from "./orderNow.ts";
 import { evaluateFunction } from "./evaluateFunction.ts";
 import { texts } from "../words/texts.ts";
@@ -36,6 +38,9 @@ export interface PaneState {
   readonly host: Host;
   readonly inputs: Signal<Inputs>;
   readonly report: ReadonlySignal<Report>;
+  /** The last roof that could be framed, which stays in view while something typed cannot be read; null before there was one. */
+  readonly lastModel: ReadonlySignal<RoofModel | null>;
+  readonly looking: Looking;
   readonly schedule: ReadonlySignal<readonly (readonly Cell[])[] | null>;
   readonly selection: Signal<Area | null>;
   readonly cellMessage: Signal<{ readonly at: string; readonly message: string } | null>;
@@ -59,10 +64,13 @@ export interface PaneState {
 export function paneState(host: Host): PaneState {
   const inputs = signal(START_INPUTS);
   const now = computed(() => report(inputs.value));
+  let last: RoofModel | null = null;
   return {
     host,
     inputs,
     report: now,
+    lastModel: computed(() => (last = now.value.model ?? last)),
+    looking: looking(),
     schedule: computed(() => {
       if (!now.value.model) return null;
       const table = evaluateFunction(jackTable, [blockRows(inputs.value)]);

@@ -11,7 +11,6 @@ export const texts = {
   lead: "Hip roofs, every jack to its long point.",
   sections: {
     roof: "Roof",
-    drawing: "Drawing",
     schedule: "Jacks",
     fill: "Fill the sheet",
     check: "Check a cut",
@@ -21,8 +20,6 @@ export const texts = {
     cautions: "Cautions",
   },
 
-  more: "More",
-  helpFor: (label: string) => `About ${label}`,
   empty: (words: string) => `empty: ${words}`,
   missing: {
     Span: "Nothing is typed. Type the width of the building across the plates, such as 24'.",
@@ -88,7 +85,6 @@ export const texts = {
   removeWing: (letter: string) => `Remove wing ${letter}`,
   wingAdded: (letter: string) => `Wing ${letter} added. Type where it stands.`,
   wingRemoved: (letter: string) => `Wing ${letter} removed.`,
-  moreOfWing: (letter: string) => `More of wing ${letter}`,
   place: (row: string, wing?: string) => (wing === undefined ? row : `Wing ${wing}, ${row}`),
   helpInWing: {
     Wall: "The long wall that it stands on. The plan has the front at the bottom.",
@@ -179,9 +175,6 @@ export const texts = {
   lacking: (rows: readonly string[]) =>
     `The block has no row for ${listed(rows)}. Insert the row in the sheet, or write a new block.`,
 
-  drawingOf: "Shown",
-  views: { plan: "the whole plan", corner: "one corner", piece: "one piece", hip: "the hip", round: "3-D frame" },
-  bothHands: "both",
   piece: "Piece",
   side: "Side",
   hand: "Hand",
@@ -238,12 +231,12 @@ export const texts = {
   chartOf: (what: string) => `Bars: ${what}, by pitch and spacing`,
   writeCompare: "Write the comparison into the sheet",
 
-  orderFrom: (boards: string) => `From boards of ${boards} (row Boards, under More).`,
+  orderFrom: (boards: string) => `From boards of ${boards} (row Boards, under Ordering).`,
   kerf: "Kerf, width of the saw cut",
   orderWorking: "Working the order out.",
   orderTotal: (boards: number, length: string) => `${many(boards, "board", "boards")} to buy, ${length} in all.`,
   orderColumns: ["Board", "To buy", "For waste", "Left over"],
-  boardsTooShort: (words: string) => `Boards: ${words}. Add a longer length to the row Boards, under More.`,
+  boardsTooShort: (words: string) => `Boards: ${words}. Add a longer length to the row Boards, under Ordering.`,
   meters: (length: number) => `${Number(length.toFixed(2))} m`,
   sentence: (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
   scrollsDown: (name: string) => `${name}, scrolls`,

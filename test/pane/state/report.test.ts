@@ -18,7 +18,7 @@ describe("report", () => {
       Pitch: "6 in 12, 26.57°",
       "End pitch": "6 in 12, 26.57°",
       Spacing: `2' 0"`,
-      Rafter: `1 1/2" x 7 1/4"`,
+      Rafter: "1 1/2 × 7 1/4",
       Seat: `3 1/2"`,
       Boards: `9 lengths, 8' 0" to 24' 0"`,
     });

@@ -1,0 +1,107 @@
+import { useSignal } from "@preact/signals";
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
+import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
+import { drawPlan } from "../../drawing/views/drawPlan.ts";
+import { lengthText } from "../../measure/lengthText.ts";
+import { fitted, LEAST } from "../controls/fitted.ts";
+import { useZoom } from "../controls/zoom.ts";
+import type { PaneState } from "../state/paneState.ts";
+import type { ViewName } from "../state/looking.ts";
+import { lookTexts } from "../words/lookTexts.ts";
+import { texts } from "../words/texts.ts";
+import { laterParts, Waiting } from "./later.tsx";
+
+/** In less room than this, in pixels, the plan leaves out what a card says. */
+const BRIEF = { width: 620, height: 380 };
+
+/** The roof as it is typed, always in view: as large as its room allows, zoomed and moved by wheel, touch and keys. */
+export function Stage({ state }: { state: PaneState }) {
+  const { view } = state.looking;
+  const place = useRef<HTMLDivElement>(null);
+  const size = useSignal({ width: 0, height: 0 });
+  const zoom = useZoom(place);
+  const fit = useMemo(fitted, [view.value]);
+  const model = state.lastModel.value;
+  useEffect(() => {
+    const element = place.current!;
+    const measure = () => {
+      const { clientWidth: width, clientHeight: height } = element;
+      if (width !== size.value.width || height !== size.value.height) size.value = { width, height };
+    };
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    measure();
+    return () => observer.disconnect();
+  }, []);
+  const { width, height } = size.value;
+  const parts = laterParts.value;
+  const missing = view.value !== "plan" && !parts;
+  const { z, x, y } = zoom.at.value;
+  const svg = useMemo(
+    () =>
+      model && width > 0 && !missing
+        ? fit(drawing(model, view.value, isBrief(width * z, height * z)), width * z, height * z)
+        : "",
+    [model, view.value, width, height, z, missing],
+  );
+  return (
+    <div class="lp-board" data-stale={state.report.value.model === null}>
+      <div class="lp-tools">
+        <div role="group" aria-label={lookTexts.shown}>
+          {(Object.keys(lookTexts.views) as ViewName[]).map((name) => (
+            <button
+              key={name}
+              type="button"
+              class="lp-word"
+              aria-pressed={view.value === name}
+              onClick={() => (zoom.fit(), (view.value = name))}
+            >
+              {lookTexts.views[name]}
+            </button>
+          ))}
+        </div>
+        <div role="group" aria-label={lookTexts.stage}>
+          <button type="button" class="lp-word" aria-label={lookTexts.zoomOut} onClick={() => zoom.by(1 / 1.5)}>
+            −
+          </button>
+          <button type="button" class="lp-word" aria-label={lookTexts.zoomIn} onClick={() => zoom.by(1.5)}>
+            +
+          </button>
+          <button type="button" class="lp-word" onClick={zoom.fit}>
+            {lookTexts.fit}
+          </button>
+        </div>
+      </div>
+      <div
+        ref={place}
+        class="lp-stage"
+        tabIndex={0}
+        role="group"
+        aria-label={`${lookTexts.stage}. ${lookTexts.stageKeys}`}
+        data-zoomed={z > 1}
+        {...zoom.listeners}
+      >
+        {!model && <p class="lp-note">{texts.notYet}</p>}
+        {missing && <Waiting />}
+        <div
+          class={view.value === "plan" && isBrief(width * z, height * z) ? "lp-drawn lp-brief" : "lp-drawn"}
+          style={`transform:translate(${-x}px,${-y}px)`}
+          dangerouslySetInnerHTML={{ __html: svg }}
+        />
+      </div>
+    </div>
+  );
+}
+
+const isBrief = (width: number, height: number) => width < BRIEF.width || height < BRIEF.height;
+
+/** How the roof is drawn in a view, for a width. */
+function drawing(model: RoofModel, view: ViewName, brief: boolean): (width: number) => string {
+  const { frame, pieces } = model;
+  return (width) => {
+    const length: DrawingOptions["length"] = (value) => lengthText(value, frame.spec.unit);
+    const options = { width: Math.max(LEAST, width), length, brief };
+    return view === "plan" ? drawPlan(frame, pieces, options) : laterParts.value!.drawView(view, model, options);
+  };
+}

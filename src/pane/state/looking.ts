@@ -1,0 +1,50 @@
+import { signal, type Signal } from "@preact/signals";
+import type { Hand, Piece } from "../../roof/frame/piece.ts";
+import type { FieldPlace } from "./fields.ts";
+
+/** A piece by its mark, in one of its hands. */
+export interface Picked {
+  readonly mark: string;
+  readonly hand: Hand;
+}
+
+/** How the roof is drawn. */
+export type ViewName = "plan" | "round" | "corner" | "hip";
+
+/** What the reader looks at: none of it is kept, and none of it changes the roof. */
+export interface Looking {
+  readonly view: Signal<ViewName>;
+  /** The piece whose card stands on the screen. */
+  readonly picked: Signal<Picked | null>;
+  /** The mark of the piece under the pointer, or the one that the keyboard is at. */
+  readonly pointed: Signal<string | null>;
+  /** The field that was typed into last, for its help. */
+  readonly inHand: Signal<FieldPlace>;
+  readonly help: Signal<boolean>;
+  /** The pane fills the window. */
+  readonly whole: Signal<boolean>;
+}
+
+export function looking(): Looking {
+  return {
+    view: signal<ViewName>("plan"),
+    picked: signal<Picked | null>(null),
+    pointed: signal<string | null>(null),
+    inHand: signal<FieldPlace>({ row: "Span" }),
+    help: signal(false),
+    whole: signal(false),
+  };
+}
+
+/** The hand that a piece is shown in: the one asked for if it is cut in it. */
+export function handOf({ left, right, plain }: Pick<Piece, "left" | "right" | "plain">, asked: Hand = "left"): Hand {
+  if (plain > 0) return "plain";
+  return asked === "right" ? (right > 0 ? "right" : "left") : left > 0 ? "left" : "right";
+}
+
+/** Opens the card of a piece, or of the one `by` places on in the list, round its ends. */
+export function pick({ picked }: Looking, pieces: readonly Piece[], mark: string, hand: Hand = "left", by = 0): void {
+  const at = pieces.findIndex((one) => one.mark === mark);
+  const piece = pieces[(at + by + pieces.length) % pieces.length];
+  if (at >= 0 && piece) picked.value = { mark: piece.mark, hand: handOf(piece, hand) };
+}

@@ -1,0 +1,51 @@
+/** Words of what is always in view: the drawing, its strip of figures, and the folds of the fields. */
+export const lookTexts = {
+  stage: "Drawing of the roof",
+  stageKeys: "Plus and minus zoom, arrow keys move, 0 fits.",
+  turnKeys: "Arrow keys turn, plus and minus zoom, 0 is the start.",
+  views: { plan: "Plan", round: "3-D", corner: "Corner", hip: "Hip" },
+  shown: "Shown",
+  zoomIn: "Zoom in",
+  zoomOut: "Zoom out",
+  fit: "Fit",
+  larger: "Larger",
+  smaller: "Back to the sheet",
+  about: (place: string) => `About ${place}`,
+  key: (place: string) => `About ${place} (F1)`,
+  facts: "This roof",
+  jacks: (count: number, kinds: number) =>
+    `${count} ${count === 1 ? "jack" : "jacks"} in ${kinds} ${kinds === 1 ? "length" : "lengths"}`,
+  ridge: (height: string) => `Ridge ${height} over the plate`,
+  area: (area: number, unit: string) => `${area.toFixed(area < 100 ? 1 : 0)} ${unit}`,
+  stillLast: (span: string, length: string) => `Still the last roof, ${span} × ${length}.`,
+  fix: (place: string) => `Fix ${place} to go on.`,
+  folds: {
+    ends: "Ends",
+    hip: "Hip",
+    plate: "Plate and tails",
+    ordering: "Ordering",
+    job: "Job",
+    wings: "Wings",
+    wing: "More",
+  },
+  noWings: "none",
+  oneWing: (letter: string, wall: string, span: string, out: string) => `${letter}, ${wall}, ${span} × ${out}`,
+  differs: "Differs from the default: ",
+  /** How a row is said in the head of its fold, as its own words; other rows are said by their name and value, and only where they differ. */
+  says: {
+    Ends: (value: string) =>
+      ({
+        "hip and hip": "both hipped",
+        "hip and gable": "left hipped, right gable",
+        "gable and hip": "left gable, right hipped",
+      })[value] ?? value,
+    "Hip top": (value: string) => value,
+    "Hip head": (value: string) => `on the ${value}`,
+    Seat: (_: string, read: string) => `seat ${read}`,
+    "Set out from": (value: string) => `set out from ${value}`,
+    Boards: (_: string, read: string) => read,
+    Waste: (_: string, read: string) => `waste ${read}`,
+    Unit: (value: string) => (value === "mm" ? "millimeters" : "feet and inches"),
+    "Job name": (value: string) => value,
+  } as Readonly<Record<string, (value: string, read: string) => string>>,
+};

@@ -1,0 +1,115 @@
+import { describe, expect, it } from "vitest";
+import { bench } from "./bench.ts";
+
+const t = bench();
+const pane = () => t.page.locator("#pane");
+const press = (key: string) => t.page.keyboard.press(key);
+const drawn = () =>
+  pane()
+    .locator(".lp-drawn svg")
+    .evaluate((one) => one.outerHTML);
+
+/** Whether all of an element stands in the window and under nothing else. */
+async function stands(selector: string): Promise<boolean> {
+  return pane()
+    .locator(selector)
+    .first()
+    .evaluate((one) => {
+      const { left, right, top, bottom } = one.getBoundingClientRect();
+      const inside = top >= 0 && bottom <= innerHeight && left >= 0 && right <= innerWidth;
+      const at = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
+      return inside && (one.contains(at) || at!.contains(one));
+    });
+}
+
+describe("the first right number", () => {
+  it("takes at most 12 keys at 1280 x 720, with plan and fields in view and nothing scrolled", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    const before = await drawn();
+    await pane().getByLabel("Span", { exact: true }).focus();
+    await pane().getByLabel("Span", { exact: true }).selectText();
+    const keys = ["2", "0", "'", "Tab", "3", "2", "'", "Tab", "7"];
+    expect(keys.length).toBeLessThanOrEqual(12);
+    for (const key of keys) await press(key);
+    // A square 7 in 12 roof 20' wide: the planes meet 70 in over the plate, and the height above plate on top of it.
+    await expect.poll(() => pane().locator(".lp-facts").textContent()).toMatch(/32 jacks in 4 lengths.*Ridge 6'/);
+    expect(await drawn()).not.toBe(before);
+    for (const part of [".lp-drawn svg", ".lp-facts", "#lp-span", "#lp-ridge", ".lp-fold summary"])
+      expect([part, await stands(part)]).toEqual([part, true]);
+    expect(await pane().evaluate((one) => one.scrollTop)).toBe(0);
+  });
+
+  it("keeps the drawing in view while the fields run under it", async () => {
+    for (const [width, height] of [
+      [1280, 720],
+      [360, 760],
+    ] as const) {
+      await t.open("", { viewport: { width, height } });
+      await pane().getByLabel("Saw settings").focus();
+      await press("Tab");
+      expect(await stands(".lp-drawn svg")).toBe(true);
+      // What has the focus does not stand behind it.
+      expect(
+        await t.page.evaluate(() => {
+          const { left, right, top, bottom } = document.activeElement!.getBoundingClientRect();
+          return document.activeElement!.contains(document.elementFromPoint((left + right) / 2, (top + bottom) / 2));
+        }),
+      ).toBe(true);
+    }
+  });
+
+  it("moves nothing while something typed cannot be read, and says whose roof is drawn", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    const places = () =>
+      pane()
+        .locator(".lp-view, .lp-stage, .lp-drawn svg, .lp-entry")
+        .evaluateAll((all) => all.map((one) => JSON.stringify(one.getBoundingClientRect())));
+    const before = await places();
+    const svg = await drawn();
+    await pane().getByLabel("Length", { exact: true }).fill("18'");
+    await pane().locator("#lp-length-wrong").waitFor();
+    expect((await places()).slice(0, 11)).toEqual(before.slice(0, 11));
+    expect(await drawn()).toBe(svg);
+    expect(await pane().locator(".lp-facts").textContent()).toContain("Fix Length to go on.");
+  });
+});
+
+describe("the drawing", () => {
+  it("zooms and moves by wheel and keys, and fits again", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    const width = async () => Number(await pane().locator(".lp-drawn svg").getAttribute("width"));
+    const fit = await width();
+    await pane().locator(".lp-stage").hover();
+    await t.page.mouse.wheel(0, -100);
+    await expect.poll(width).toBeGreaterThan(fit);
+    await pane().locator(".lp-stage").focus();
+    await press("+");
+    await press("+");
+    await expect.poll(width).toBeGreaterThan(2 * fit);
+    const place = () => pane().locator(".lp-drawn").getAttribute("style");
+    const at = await place();
+    await press("ArrowRight");
+    await expect.poll(place).not.toBe(at);
+    await press("0");
+    await expect.poll(width).toBe(fit);
+    await pane().getByRole("button", { name: "Zoom in" }).click();
+    await expect.poll(width).toBeGreaterThan(fit);
+    await pane().getByRole("button", { name: "Fit" }).click();
+    await expect.poll(width).toBe(fit);
+  });
+
+  it("fills the window on a press, keeps the keyboard, and Escape goes back to the sheet", async () => {
+    await t.open("", { viewport: { width: 1440, height: 900 } });
+    const small = (await pane().locator(".lp-stage").boundingBox())!;
+    await pane().getByRole("button", { name: "Larger" }).click();
+    const large = (await pane().locator(".lp-stage").boundingBox())!;
+    expect(large.width).toBeGreaterThan(2.5 * small.width);
+    expect(await t.page.locator("#sheet").getAttribute("inert")).not.toBeNull();
+    // Drawing left, fields right, both in view.
+    const span = (await pane().getByLabel("Span", { exact: true }).boundingBox())!;
+    expect(span.x).toBeGreaterThan(large.x + large.width);
+    await press("Escape");
+    await expect.poll(() => t.page.locator("#sheet").getAttribute("inert")).toBeNull();
+    expect((await pane().locator(".lp-stage").boundingBox())!.width).toBe(small.width);
+  });
+});

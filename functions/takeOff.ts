@@ -5,6 +5,7 @@ import type { Unit } from "../src/measure/unit.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { ridgeIn } from "../src/roof/frame/frame.ts";
+import { isLaid } from "../src/roof/frame/laidOver.ts";
 import type { PlaneGroup } from "../src/roof/tables/planeGroups.ts";
 import type { Course } from "../src/roof/tables/sheathingCourses.ts";
 import { spareRafter, takeOff as totalsOf, type SizeTotal, type TakeOff } from "../src/roof/tables/takeOff.ts";
@@ -174,6 +175,9 @@ function itemsOf(model: RoofModel): Item[] {
     unit: sqft,
     how,
   });
+  const sheathed = frame.blocks.some(isLaid)
+    ? "sloped area; the main roof's runs on under wings laid over it"
+    : "sloped area";
   const plus = waste === 0 ? "no waste added" : `plus ${waste} percent waste`;
   return [
     lineal("Ridge", total.ridge, ridgeHow(model)),
@@ -234,11 +238,11 @@ function itemsOf(model: RoofModel): Item[] {
       unit: roofing,
       how: `sloped area, ${plus}`,
     },
-    area("Sheathing, net area", total.sloped, "sloped area"),
-    area("Sheathing with waste", withWaste(total.sloped, waste), `sloped area, ${plus}`),
+    area("Sheathing, net area", total.sheathing, sheathed),
+    area("Sheathing with waste", withWaste(total.sheathing, waste), `${sheathed}, ${plus}`),
     {
       item: "Sheathing, net sheets",
-      amount: Math.ceil(total.sloped / (total.sheet.long * total.sheet.wide) - 1e-9),
+      amount: Math.ceil(total.sheathing / (total.sheet.long * total.sheet.wide) - 1e-9),
       unit: sheets,
       how: "net area over a sheet's, rounded up",
     },

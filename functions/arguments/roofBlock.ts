@@ -70,6 +70,7 @@ const LENGTHS: readonly BlockRow[] = [
   "Correction",
   "End correction",
   "End trim",
+  "Sheathing",
 ];
 const SIZES: readonly BlockRow[] = ["Rafter", "Hip", "Valley", "Ridge"];
 

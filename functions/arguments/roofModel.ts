@@ -84,6 +84,7 @@ export const ROW_OF: Readonly<Record<FrameProblem["at"], BlockRow>> = {
   wingEndPitch: "End pitch",
   longValley: "Long valley",
   wingFraming: "Wing framing",
+  wingSheathing: "Sheathing",
 };
 
 /** Two blocks with the same key are the same block; null for cells that no key tells apart. */

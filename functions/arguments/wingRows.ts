@@ -11,7 +11,14 @@ import { isNone, rowReader } from "./rowReader.ts";
 import type { WingColumn } from "./wingColumns.ts";
 
 /** Rows that only a wing's column has. */
-export const WINGS_OWN = ["Wall", "From left corner", "Out from wall", "Long valley", "Wing framing"] as const;
+export const WINGS_OWN = [
+  "Wall",
+  "From left corner",
+  "Out from wall",
+  "Long valley",
+  "Wing framing",
+  "Sheathing",
+] as const;
 
 /** The rows of a wing's column, in the order in which the pane writes them. */
 export const WING_ROWS = [
@@ -27,11 +34,15 @@ export const WING_ROWS = [
   "Ridge",
   "Long valley",
   "Wing framing",
+  "Sheathing",
 ] as const;
 export type WingRow = (typeof WING_ROWS)[number];
 
 /** Rows of a wing that no wing can do without. */
 export const WING_NEEDED = ["Wall", "From left corner", "Out from wall", "Span", "Ends"] as const;
+
+/** Thickness of sheathing where the row is blank. */
+export const SHEATHING = { in: 0.5, mm: 12 } as const;
 
 /** A wing's column read row by row. */
 export interface WingReading<L extends string> {
@@ -64,6 +75,7 @@ export function readWing<L extends string>(
   for (const row of WING_NEEDED)
     if (!rows.has(row as L & WingRow))
       read.kept(row, null, (_, at) => refuse<BlockProblem>(at, { kind: "wing without", row }));
+  const framing = read.word("Wing framing", ["framed in", "laid over"]);
   const ridge = main.ridge ?? { name: "2x8", thickness: 0, depth: 0 };
   const spec: WingSpec = {
     letter,
@@ -84,7 +96,11 @@ export function readWing<L extends string>(
     longValley: read.optional<WingSpec["longValley"]>("Long valley", null, (cell, at) =>
       readChoiceCell(cell, at, ["left", "right"] as const),
     ),
-    framing: read.word("Wing framing", ["framed in", "laid over"]),
+    framing,
+    sheathing:
+      framing === "laid over" || read.has("Sheathing")
+        ? read.length("Sheathing", SHEATHING[reading.unit ?? "in"], { example: "1/2" })
+        : null,
   };
   return { letter, spec, problems };
 }

@@ -164,6 +164,14 @@ export const CAUTION_WORDS: Readonly<Record<CautionKind, Words>> = {
     mend: "have a licensed designer say what carries it",
     remark: "only ridge and valley carry it",
   },
+  "laid over": {
+    check: "Load of a wing laid over",
+    published: () => "rafters sized for it, as a designer says",
+    source: PRACTICE,
+    none: "on the main rafters",
+    mend: "have a licensed designer size what lies under it",
+    remark: "its valley boards and ridge bear on the main roof's sheathing and rafters",
+  },
   sizing: {
     check: "Sizes of ridge, hips and rafters",
     published: () => "span tables, or a licensed designer",

@@ -93,6 +93,10 @@ export const frameWords: Words<FrameProblem> = {
     `its valley meets wing ${other}'s below their ridges`,
     `Type ${bound === "least" ? `${say.least(limit)} or more` : limit > 0 ? `${say.most(limit)} or less` : `a smaller Span, or move wing ${other}`}`,
   ],
+  "wings' eaves meet": ({ other, bound, limit }, say) => [
+    `its eave and wing ${other}'s run into each other`,
+    `Type ${bound === "least" ? `${say.least(limit)} or more` : limit > 0 ? `${say.most(limit)} or less` : `a smaller Span, or move wing ${other}`}`,
+  ],
   "long valleys cross": ({ wing, other }) => [
     `the long valleys of wings ${wing} and ${other} cross`,
     "Make both the same hand, left or right",
@@ -119,7 +123,7 @@ export const frameWords: Words<FrameProblem> = {
   ],
   "no valley to the ridge": (problem, say) => [
     `neither of its valleys reaches the main ridge clear of its ends: ${say.least(problem.by)} is missing`,
-    `Type ${placed(problem, say)}`,
+    `Type ${placed(problem, say)}, or Wing framing laid over`,
   ],
   "no room on the ridge": (problem, say) => [
     `its ridge meets the main ridge too near an end of that: ${say.least(problem.by)} is missing`,
@@ -129,8 +133,12 @@ export const frameWords: Words<FrameProblem> = {
     `that valley misses the main ridge, or what stands at its end, by ${say.least(by)}`,
     `Type ${say.typed(other)}, or clear the cell`,
   ],
-  "no long valley": ({ level }) => [
-    level ? "with level ridges no valley runs on past the crossing" : "a flush wing has one valley only",
+  "no long valley": ({ why }) => [
+    {
+      level: "with level ridges no valley runs on past the crossing",
+      flush: "a flush wing has one valley only",
+      laid: "a wing that is laid over has no valley rafters",
+    }[why],
     "Clear the cell",
   ],
   "wing without seat": ({ heel, most }, say) => [
@@ -154,9 +162,17 @@ export const frameWords: Words<FrameProblem> = {
     "the main roof has no ridge for a wing's valleys to meet",
     `Type ${say.least(least)} or more`,
   ],
-  "laid over": () => [
-    "wings laid over the main roof's sheathing are not framed yet",
-    "Type framed in, or clear the cell",
+  "flush laid over": () => [
+    "a flush wing shares its outer slope with the main roof's end, so there is no sheathing under it to lie on",
+    "Type framed in, or From left corner as a length",
+  ],
+  "sheathing framed in": () => [
+    "only a wing that is laid over stands on the main roof's sheathing",
+    "Clear the cell, or type Wing framing laid over",
+  ],
+  "wing too low to lay over": ({ least }, say) => [
+    "its ridge would not stand clear of the sheathing and the valley boards",
+    `Type ${say.least(least)} or more, or Wing framing framed in`,
   ],
 };
 

@@ -63,6 +63,13 @@ export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: U
   "ridge pointed into valleys": () => "inner end cut to a point between the two valleys",
   "ridge past crossing": ({ by }, unit) =>
     `runs ${smallLength(by, unit)} past the crossing, square end: valley and broken hip bear on its face`,
+  "valley board": ({ setBack, bevel, lower, upper }, unit) =>
+    `lies flat on the main roof's sheathing; square outer edge ${smallLength(setBack, unit)} inside the valley line, or bevel it ${angle(bevel)} on the line; lower end ${angle(lower)} across the flat, along the plate line; upper end ${angle(upper)}, along the wing's ridge`,
+  "seat on valley board": ({ wing, tilt }) =>
+    `seat level on its side, saw tilted ${angle(tilt)}: it sits on the valley board of wing ${wing}, longer toward the main eave`,
+  wedge: () => "a wedge: its seat runs out at the ridge",
+  "ridge on sheathing": ({ cut }) => `inner end cut ${angle(cut)} from square: it lies on the main roof's sheathing`,
+  "through mouth": ({ wing }) => `goes through the mouth of wing ${wing}: no tail`,
   moved: ({ by }, unit) => `moved up to ${smallLength(by, unit)} along the plate, so that it meets one board`,
   "inner corner": ({ wing }) => `inner corner of wing ${wing}, under its valley`,
   "over inner corner": ({ wing }) =>

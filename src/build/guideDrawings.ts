@@ -41,12 +41,21 @@ export function guideDrawings(width: number): Readonly<Record<string, string>> {
     Ends: "hip",
   });
   const tee = winged({ Wall: "back", "From left corner": "10'", "Out from wall": "8'", Span: "14'", Ends: "hip" });
+  const over = winged({
+    Wall: "front",
+    "From left corner": "12' 6",
+    "Out from wall": "10'",
+    Span: "16'",
+    Ends: "gable",
+    "Wing framing": "laid over",
+  });
   const valley = tee.pieces.find(({ mark }) => mark === "VL-A")!;
   const drawings = {
     "wing-plan": drawPlan(ell.frame, ell.pieces, options),
     "wing-frame": drawFrame3d(ell.frame, ell.pieces, options),
     "wing-valleys": drawValley(tee.frame, tee.pieces, "A", options),
     "wing-valley-ends": drawEnds(tee.frame, valley, options),
+    "wing-laid-over": drawFrame3d(over.frame, over.pieces, options),
     plan: drawPlan(hall.frame, hall.pieces, options),
     frame: drawFrame3d(hall.frame, hall.pieces, options),
     jack: drawJack(longest, "right", options),

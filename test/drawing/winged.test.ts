@@ -23,10 +23,9 @@ function wingedDrawings(spec: RoofSpec, { width }: { width: number }): [string, 
     ["plan", drawPlan(frame, pieces, options)],
     ["frame", drawFrame3d(frame, pieces, options)],
     ["corner", drawCorner(frame, pieces, options)],
-    ...spec.wings.map(({ letter }): [string, string] => [
-      `valleys ${letter}`,
-      drawValley(frame, pieces, letter, options),
-    ]),
+    ...spec.wings
+      .filter(({ framing }) => framing === "framed in")
+      .map(({ letter }): [string, string] => [`valleys ${letter}`, drawValley(frame, pieces, letter, options)]),
   ];
 }
 

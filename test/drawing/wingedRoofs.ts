@@ -12,6 +12,7 @@ const wing = (letter: string, given: Partial<WingSpec> & Pick<WingSpec, "from" |
   ridge: HALL.ridge!,
   longValley: null,
   framing: "framed in",
+  sheathing: null,
   ...given,
 });
 
@@ -28,6 +29,14 @@ export const WINGED_ROOFS: Readonly<Record<string, RoofSpec>> = {
     wings: [
       wing("A", { from: 190, out: 108, span: 168, pitch: 0.6, end: "hip" }),
       wing("B", { from: 120, out: 96, span: 200, wall: "back" }),
+    ],
+  },
+  "laid over": {
+    ...LONG,
+    length: 560,
+    wings: [
+      wing("A", { from: 190, out: 108, span: 168, pitch: 0.6, end: "hip", framing: "laid over", sheathing: 0.5 }),
+      wing("B", { from: 120, out: 96, span: 200, wall: "back", framing: "laid over", sheathing: 0.75 }),
     ],
   },
   "two on one wall": {

@@ -26,8 +26,9 @@ const winged = (...given: readonly unknown[][]) => {
   return roof(...usual.filter(([row]) => !given.some(([other]) => other === row)), ...given);
 };
 /** Two wings of 12 or 8 feet, the first from 4 feet on. */
-const two = (from: string, long: string, span = `12'`) =>
+const two = (from: string, long: string, span = `12'`, overhang: number | "" = "") =>
   roof(
+    ["Overhang", 12, overhang, overhang],
     ["Span", `24'`, span, span],
     ["Wall", "", "front", "front"],
     ["From left corner", "", `4'`, from],
@@ -152,6 +153,7 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "wings overlap": two(`10'`, ""),
   "valleys meet": two(`16' 1"`, ""),
   "long valleys cross": two(`20'`, "right", `8'`),
+  "wings' eaves meet": two(`20'`, "", `12'`, 36),
   "no hip left": roof(
     ["Span", `24'`, `24'`, `24'`],
     ["Wall", "", "front", "back"],
@@ -173,7 +175,9 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "wing hip below plate": winged(["Heel", 0.5], ["Spacing", 12], ["End pitch", "", 24]),
   "valley does not reach the plate": winged(["Valley", "1.5 x 3"]),
   "no ridge for wings": winged(["Length", `24'`]),
-  "laid over": winged(["Wing framing", "", "laid over"]),
+  "flush laid over": winged(["Wing framing", "", "laid over"], ["From left corner", "", "flush left"]),
+  "sheathing framed in": winged(["Sheathing", "", 0.5]),
+  "wing too low to lay over": winged(["Wing framing", "", "laid over"], ["Span", `24'`, `2'`], ["Ends", "", "gable"]),
 
   "no hip": ["HIPRUN", 1, 144, 24, 170],
   "ridge fills the run": ["COMMONLEN", 6, 1, 3],

@@ -11,7 +11,7 @@ export function labelOf({ piece, hand }: Pick<PlacedBoard, "piece" | "hand">, wo
 
 /** A board that rafters stand on or meet: its hands are no mirror images to be told apart by color. */
 export const isBearer = (member: Member): boolean =>
-  member === "ridge" || member === "hip" || member === "broken hip" || member === "valley";
+  ["ridge", "hip", "broken hip", "valley", "valley board"].includes(member);
 
 /** Rafters that have a hand are drawn in the accent: jacks, cripples, and commons whose tail a valley cuts. */
 export const colorOf = ({ piece, hand }: Pick<PlacedBoard, "piece" | "hand">): "accent" | "ink" =>

@@ -115,6 +115,7 @@ export const WORDS = {
       valley: "Valley",
       jack: "Jack",
       "valley jack": "Valley jack",
+      "valley board": "Valley board",
       "hip-valley cripple": "Hip-valley cripple",
       "valley cripple": "Valley cripple",
       "jack to the valley": "Jack to the valley",
@@ -250,9 +251,28 @@ export const WORDS = {
       brokenDanger: "NOTHING BUT RIDGE AND VALLEY carries its foot. Shore it until a designer's support is in.",
       ridgePoint: (length: string, back: string, tilt: string) =>
         `Cut the outer end square. Point the inner end: ${length} to its tip on the middle, each face ${back} shorter, tilt ${tilt}.`,
+      ridgeLaid: (top: string, bottom: string, angle: string) =>
+        `Cut the outer end square. Cut the inner end ${angle} from square: ${top} along the top, ${bottom} along the bottom.`,
+      ridgeSheathing: "The slanted end lies on the main roof's sheathing, its top in line with the wing's rafters.",
+      seatMark: (face: string, length: string, rise: string, seat: string) =>
+        `Foot, on its longer face (${face}): hook the head. Mark ${length} down the top edge. From there lay out a level line, square on ${rise} and 12, level on the 12 side: ${seat} to the underside.`,
+      seatSaw: (tilt: string) =>
+        `Saw along that line from the longer face, tilt ${tilt}, so the seat lies flat on the valley board; the far face is shorter.`,
+      setToe: (mark: string) =>
+        `Set the center of its toe ${mark} up the outer edge of the valley board, from that edge's lower end.`,
+      boardLower: (angle: string) => `Lay the board flat. Cut its lower end ${angle} from square across the flat.`,
+      boardUpper: (length: string, angle: string) =>
+        `Hook the lower end's long point. Mark ${length} along that edge, the outer one. Cut the upper end ${angle} from square, the other way round; both cuts make the inner edge shorter.`,
+      boardInner: (length: string) => `Check the inner edge: ${length}.`,
+      boardSet: (back: string) =>
+        `Snap the valley line on the sheathing. Nail the board flat, its square outer edge ${back} inside that line, its lower end over the plate line.`,
+      boardBevel: (angle: string) => `Or bevel the outer edge ${angle} from square and set it on the line.`,
+      acrossFlat: "Cut across the flat",
       ridgeValleys: "The point goes between the two valleys, its top in line with the wing's rafters.",
       leftFace: "Left face",
       rightFace: "Right face",
+      leftEdge: "Left edge",
+      rightEdge: "Right edge",
       footEnd: "Foot",
       headEnd: "Head",
       outerEnd: "Outer end",

@@ -17,6 +17,7 @@ import { drawKeyPlan } from "./drawKeyPlan.ts";
 import { hipSteps } from "./hipSteps.ts";
 import { rafterSteps } from "./rafterSteps.ts";
 import { isSlanted, slantedSteps } from "./slantedSteps.ts";
+import { valleyBoardSteps } from "./valleyBoardSteps.ts";
 import { valleySteps } from "./valleySteps.ts";
 import { wingRidgeSteps } from "./wingRidgeSteps.ts";
 
@@ -111,6 +112,8 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
       }
       case "valley":
         return [ends(valleySteps)];
+      case "valley board":
+        return [ends(valleyBoardSteps)];
       case "broken hip":
         return [ends(brokenHipSteps)];
       default:
@@ -157,7 +160,7 @@ function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCar
   const { card } = words;
   const { member, longPoint, slope, longRun, heel, head } = piece;
   if (member === "ridge") return [{ name: card.boardLength, value: length(longPoint) }];
-  if (isSlanted(piece))
+  if (isSlanted(piece) || member === "valley board")
     return [
       { name: words.longPoint, value: length(longPoint) },
       ...(longPoint - piece.shortPoint > 1e-9 ? [{ name: words.shortPoint, value: length(piece.shortPoint) }] : []),

@@ -14,7 +14,8 @@ type Face = "left" | "right";
 
 /** Whether a rafter stands on a valley, or meets one, or has its tail cut on one: its steps are not a jack's. */
 export const isSlanted = ({ member, foot, head, tailCut }: Piece): boolean =>
-  !isBearer(member) && (foot.bearer === "valley" || head.bearer === "valley" || tailCut !== null);
+  !isBearer(member) &&
+  ([foot, head].some(({ bearer }) => bearer === "valley" || bearer === "valley board") || tailCut !== null);
 
 /** What to do for a rafter that a valley cuts, in order, from the head down: both tilts, and on which face each end is longer. */
 export function slantedSteps(unit: Unit, piece: Piece, options: CardOptions): string[] {
@@ -44,7 +45,15 @@ export function slantedSteps(unit: Unit, piece: Piece, options: CardOptions): st
       ? card.head(figure(slope * 12), "12", angleText(piece.headCut))
       : `${said.head(figure(slope * 12), facing(headFace), angleText(headTilt))}${risk(headTilt)}`,
   ];
-  if (footTilt !== undefined && !over) {
+  if (foot.bearer === "valley board") {
+    const face = longer((one) => -footAt(one));
+    const [long, short] = [length(piece.longPoint), length(piece.shortPoint)];
+    steps.push(
+      said.seatMark(facing(face), length(headAt(face) - footAt(face)), figure(slope * 12), length(piece.seat)),
+      `${said.seatSaw(angleText(footTilt!))}${risk(footTilt)}`,
+      said.faces(long, short),
+    );
+  } else if (footTilt !== undefined && !over) {
     const face = longer((one) => -footAt(one));
     steps.push(`${said.foot(facing(face), length(headAt(face) - footAt(face)), angleText(footTilt))}${risk(footTilt)}`);
     const [long, short] = [length(piece.longPoint), length(piece.shortPoint)];
@@ -89,6 +98,7 @@ function places({ foot, head, stands, offset }: Piece, { length, words = WORDS }
   const one = stands.every((stand) => stand.kind === "rafter" && Math.abs((stand.offset ?? 0) - (offset ?? 0)) < 1e-6);
   if (!one) return [];
   return [
+    ...(foot.bearer === "valley board" && foot.mark !== null ? [said.setToe(length(foot.mark))] : []),
     ...(foot.bearer === "valley" && foot.mark !== null ? [said.setFoot(length(foot.mark))] : []),
     ...(head.bearer && head.mark !== null
       ? [

@@ -10,8 +10,13 @@ import { sawDanger } from "./sawDanger.ts";
 /** How the ends of a ridge are cut: both square, or of a lower wing's the inner one to a point between its valleys. */
 export function wingRidgeSteps(unit: Unit, piece: Piece, { length, words = WORDS }: CardOptions): string[] {
   const { card } = words;
-  const { head, near } = piece.stands[0] as Bearer;
+  const { head, near, headLean } = piece.stands[0] as Bearer;
   const [tilt] = piece.head.tilts;
+  if (headLean > 0)
+    return [
+      card.wings.ridgeLaid(length(piece.longPoint), length(piece.longPoint - headLean), angleText(piece.headCut)),
+      card.wings.ridgeSheathing,
+    ];
   if (tilt === undefined) return [card.ridge(length(piece.longPoint))];
   const back = endReach(head, 0) - endReach(head, near.face);
   const danger = sawDanger([tilt], piece.section.thickness, unit, words);

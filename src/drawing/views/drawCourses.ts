@@ -23,12 +23,12 @@ interface Laid {
 
 /** Every plane as it lies, square from above its slope, with the pieces of its courses, each with the number of the sheet it is cut from. */
 export function drawCourses(
-  { planes, courses, sheet }: Pick<TakeOff, "planes" | "courses" | "sheet">,
+  { sheathed, courses, sheet }: Pick<TakeOff, "sheathed" | "courses" | "sheet">,
   options: DrawingOptions,
 ): string {
   const canvas = new Canvas(options);
   const { words } = canvas;
-  const laid = planes.flatMap(({ side, faces }) =>
+  const laid = sheathed.flatMap(({ side, faces }) =>
     faces.map((face, i): Laid => {
       const own = courses.filter((course) => course.side === side && course.plane === i + 1);
       return { side, plane: i + 1, face, courses: own };

@@ -20,7 +20,9 @@ export function drawEnds(frame: Frame, piece: Piece, options: DrawingOptions): s
   const { section, slope } = piece;
   const hand: Hand = piece.right > 0 ? "right" : piece.left > 0 ? "left" : "plain";
   const level = outline(frame, piece, hand).shape.plan;
-  const along = alongSlope(slope);
+  // A valley board is drawn as it lies, flat.
+  const flat = piece.member === "valley board";
+  const along = flat ? 1 : alongSlope(slope);
   const plan = level.map(({ x, y }): Point => ({ x: x * along, y }));
   const [left, right] = [Math.max(...plan.map(({ y }) => y)), Math.min(...plan.map(({ y }) => y))];
   const face = (y: number) => plan.filter((point) => point.y === y).map(({ x }) => x);
@@ -42,8 +44,8 @@ export function drawEnds(frame: Frame, piece: Piece, options: DrawingOptions): s
       text: length(to - from),
     };
   };
-  const over = [dimension(left, said.leftFace)];
-  const under = [dimension(right, said.rightFace)];
+  const over = [dimension(left, flat ? said.leftEdge : said.leftFace)];
+  const under = [dimension(right, flat ? said.rightEdge : said.rightFace)];
   const reach = { least: 0, most: width };
   const title = canvas.brief
     ? 0
@@ -80,8 +82,14 @@ export function drawEnds(frame: Frame, piece: Piece, options: DrawingOptions): s
   drawDimensions(canvas, over, { way: "up", at: top - 3, object: top, ...reach });
   const rows = drawDimensions(canvas, under, { way: "down", at: bottom + 3, object: bottom, ...reach });
 
-  const [low, high] = [tilts(level, false), tilts(level, true)].map((found) =>
-    found.length === 0 ? words.squareAcross : `${words.sawTilt} ${found.map(angleText).join(" / ")}`,
+  // A level seat leans by the main pitch, which is not to be seen from above.
+  const [low, high] = [
+    piece.foot.bearer === "valley board" ? piece.foot.tilts : tilts(level, false),
+    tilts(level, true),
+  ].map((found) =>
+    found.length === 0
+      ? words.squareAcross
+      : `${flat ? said.acrossFlat : words.sawTilt} ${found.map(angleText).join(" / ")}`,
   );
   const names = piece.member === "ridge" ? [said.outerEnd, said.innerEnd] : [said.footEnd, said.headEnd];
   const last = Math.max(

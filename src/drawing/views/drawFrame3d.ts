@@ -118,8 +118,8 @@ function writeFeet(canvas: Canvas, view: View, nearest: readonly PlacedBoard[]):
     for (const board of feet) {
       const text = labelOf(board, canvas.words);
       if (shown.has(text) || (first && known.has(board.piece.mark))) continue;
-      const { "tail tip": tip, "tail toe": toe } = board.outline.middle.points;
-      const { x, y } = projected(inSpace(board, toe ?? tip!, 0));
+      const { "tail tip": tip, "tail toe": toe, "seat corner": seat } = board.outline.middle.points;
+      const { x, y } = projected(inSpace(board, toe ?? tip ?? seat!, 0));
       const foot: Point = { x: view.x + x * view.scale, y: view.y - y * view.scale };
       // The end's feet run away to the left: their marks stand on that side.
       const aside = board.heading.y === 0;

@@ -87,6 +87,7 @@ export const WING_FIELDS: readonly Field<WingRow>[] = [
   { row: "Ridge", kind: "size", start: "", choices: SIZES, fold: "wing" },
   { row: "Long valley", kind: "choice", start: "", choices: ["left", "right"], fold: "wing" },
   { row: "Wing framing", kind: "choice", start: "", choices: ["framed in", "laid over"], fold: "wing" },
+  { row: "Sheathing", kind: "length", start: "", fold: "wing" },
 ];
 
 /** Rows that a roof cannot do without. */

@@ -102,6 +102,7 @@ export const texts = {
     "Long valley":
       "The valley that runs on to the main ridge; the other butts its side. Facing the wall, left or right. Leave it empty and the one farther from the ridge's end runs on.",
     "Wing framing": "Framed in: on valley rafters. Laid over: on the sheathed main roof.",
+    Sheathing: "Thickness of the main roof's sheathing under a wing that is laid over.",
   },
 
   scheduleCaption: "Jacks to cut, longest first",

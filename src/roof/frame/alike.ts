@@ -46,9 +46,9 @@ interface Stem {
 }
 
 /** The wing whose letter a rafter carries: of the valley that it stands on or meets or that cuts its tail, else the one that it is set out from. */
-function wingOf({ foot, head, tailCut }: Rafter, own: string): string {
+function wingOf({ foot, head, tailCut, mouth }: Rafter, own: string): string {
   const valley = foot.bearer ?? (head.bearer?.kind === "valley" ? head.bearer : tailCut?.bearer);
-  return valley?.wing ?? own;
+  return mouth ?? valley?.wing ?? own;
 }
 
 const MADE_BY_VALLEYS = {
@@ -58,11 +58,11 @@ const MADE_BY_VALLEYS = {
   "jack to the valley": "PV",
 } as const;
 
-function stemOf({ member, plane, tailCut }: Rafter, wing: string, differ: boolean, steeper: boolean): string {
+function stemOf({ member, plane, tailCut, mouth }: Rafter, wing: string, differ: boolean, steeper: boolean): string {
   if (member === "valley jack") return steeper ? (plane.wing ? "VJW" : "VJM") : "VJ";
   if (member in MADE_BY_VALLEYS) return MADE_BY_VALLEYS[member as keyof typeof MADE_BY_VALLEYS];
-  // Cut by a valley at its tail; in the plane that a flush wing shares with an end.
-  const apart = `${tailCut ? "V" : ""}`;
+  // Cut by a valley at its tail, or with no tail in the mouth of a laid-over wing; in the plane that a flush wing shares with an end.
+  const apart = tailCut ? "V" : mouth ? "N" : "";
   const shared = wing && plane.wing === "" && plane.end && !tailCut ? "F" : "";
   if (member === "common") return `C${shared}${apart}`;
   if (member === "king common") return `K${plane.end && !shared ? "E" : ""}${shared}${apart}`;

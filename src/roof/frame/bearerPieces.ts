@@ -1,12 +1,12 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { slopeAngle } from "../../geometry/angle.ts";
-import { degrees } from "../../measure/degrees.ts";
 import { notchOfSeat } from "../members/commonRafter.ts";
 import { alongHip } from "../members/hip.ts";
 import { endReach, tiltOf, type PlumbCut } from "../members/plumbEnd.ts";
-import { boardRun, type Bearer, type Hip, type Valley } from "./bearers.ts";
+import { boardRun, type Bearer, type Hip, type Valley, type ValleyBoard } from "./bearers.ts";
 import { hipsIn, valleysIn, type Frame } from "./frame.ts";
-import { hipNotes, ridgeNotes, valleyNotes } from "./notes.ts";
+import { valleyBoardsIn } from "./laidOver.ts";
+import { boardNotes, hipNotes, ridgeNotes, valleyNotes } from "./notes.ts";
 import { SQUARE, type Piece } from "./piece.ts";
 
 /** The distinct pieces that are ridges, hips and valleys: the main roof's, then wing by wing. */
@@ -26,12 +26,13 @@ export function bearerPieces(frame: Frame): Readonly<Record<"ridges" | "hips" | 
         .map((own) => hipPiece(frame, own)),
       ...hips.filter(({ start }) => start > 0).map((one) => brokenPiece(frame, one)),
     ],
-    valleys: wings.flatMap((letter) =>
-      valleyPieces(
+    valleys: wings.flatMap((letter) => [
+      ...valleyPieces(
         frame,
         valleysIn(frame).filter(({ wing }) => wing === letter),
       ),
-    ),
+      ...boardPieces(valleyBoardsIn(frame).filter(({ wing }) => wing === letter)),
+    ]),
   };
 }
 
@@ -39,7 +40,7 @@ export function bearerPieces(frame: Frame): Readonly<Record<"ridges" | "hips" | 
 const marked = (stem: string, { wing }: Bearer): string => (wing === "" ? stem : `${stem}-${wing}`);
 
 /** What no ridge, hip or valley has. */
-const NONE = { planes: [], tape: null, foot: SQUARE, offset: null, tailCut: null, over: false } as const;
+const NONE = { planes: [], tape: null, foot: SQUARE, offset: null, tailCut: null, over: false, mouth: null } as const;
 
 /** Saw tilts of those cheeks of an end that are not square across. */
 const bevels = (cuts: readonly PlumbCut[]) => cuts.filter(({ per }) => Math.abs(per) > 1e-9).map(tiltOf);
@@ -63,7 +64,7 @@ function ridgePiece(frame: Frame, ridge: Bearer): Piece {
     shortestBoard: length,
     overhang: 0,
     tail: 0,
-    headCut: degrees(0),
+    headCut: slopeAngle(ridge.headLean / ridge.section!.depth),
     head: { ...SQUARE, tilts: bevels(ridge.head) },
     heel: 0,
     seat: 0,
@@ -187,4 +188,38 @@ function valleyPiece(frame: Frame, stem: string, valleys: readonly Valley[]): Pi
     notes: valleyNotes(frame, valley),
     stands: valleys,
   };
+}
+
+/** The two valley boards of a laid-over wing: one shape, a left and a right one. Its head cut is what its upper end leaves across the flat of it. */
+function boardPieces(boards: readonly ValleyBoard[]): Piece[] {
+  const [board] = boards;
+  if (!board) return [];
+  const count = (hand: Bearer["hand"]) => boards.filter((one) => one.hand === hand).length;
+  return [
+    {
+      ...NONE,
+      mark: marked("VB", board),
+      member: "valley board",
+      left: count("left"),
+      right: count("right"),
+      plain: 0,
+      section: board.section,
+      slope: board.slope,
+      longRun: board.headRun,
+      shortRun: board.headRun * (board.inner / board.outer),
+      lineLength: alongHip(board, board.run),
+      longPoint: board.outer,
+      shortPoint: board.inner,
+      shortestBoard: board.outer,
+      overhang: 0,
+      tail: 0,
+      headCut: board.upperCut,
+      head: { ...SQUARE, bearer: "ridge" },
+      heel: 0,
+      seat: 0,
+      notch: 0,
+      notes: boardNotes(board),
+      stands: boards,
+    },
+  ];
 }

@@ -20,7 +20,7 @@ export interface BearerSide extends CornerSide, HipSide {
  * plan x runs level along it from its foot, and y across it, to the far side.
  */
 export interface Bearer extends Corner {
-  readonly kind: "ridge" | "hip" | "valley";
+  readonly kind: "ridge" | "hip" | "valley" | "valley board";
   readonly block: number;
   /** The letter of the wing that it is made by; "" where it is the main roof's own. */
   readonly wing: string;
@@ -45,6 +45,8 @@ export interface Bearer extends Corner {
   /** Its ends: how far out of its foot, and how far along from it. */
   readonly tail: readonly PlumbCut[];
   readonly head: readonly PlumbCut[];
+  /** Level, how far the lower edge of its head stops short of its top: 0 where that cut is plumb. */
+  readonly headLean: number;
   /** Its tail is cut to an inner corner of two fascias: it ends at the farther of its two cuts. */
   readonly notched: boolean;
 }
@@ -77,6 +79,32 @@ export interface Valley extends Sloping {
   readonly role: ValleyRole;
   /** On which side of its wing it stands, seen from outside. */
   readonly side: Side;
+}
+
+/**
+ * A board that lies flat on the main roof's sheathing, along the line in which a wing that is laid over meets it. Its outer upper edge lies in the wing's plane: jacks start
+ * there. It starts over the plate line and ends at the side of the wing's ridge.
+ */
+export interface ValleyBoard extends Bearer {
+  readonly kind: "valley board";
+  readonly section: Section;
+  readonly side: Side;
+  /** Plumb, how far its top lies above the main rafters'. */
+  readonly above: number;
+  /** Thickness of the sheathing under it. */
+  readonly sheathing: number;
+  /** Level along its line, how long its outer edge is. */
+  readonly headRun: number;
+  /** Along the slope, its outer and its inner edge; the inner one is 0 where its two ends meet before that. */
+  readonly outer: number;
+  readonly inner: number;
+  /** Across its flat face from square: its lower end, along the plate line, and its upper one, along the wing's ridge. */
+  readonly lowerCut: Degrees;
+  readonly upperCut: Degrees;
+  /** On the slope and square to the valley's line on the sheathing, how far inside of it a square outer edge lies. */
+  readonly setBack: number;
+  /** Or that edge bevelled by so much from square, on the line. */
+  readonly bevel: Degrees;
 }
 
 /** What settles the hips of a block: the corner of its planes, and the hip of that corner. */
@@ -164,6 +192,7 @@ function hipOf(
     height,
     tail: tail.cuts,
     head,
+    headLean: 0,
     notched: false,
     headRun,
     farthest,
@@ -198,7 +227,12 @@ export function ridgeOf(
   block: Block,
   section: Section | null,
   heel: number,
-  { run, tail, head }: { readonly run: number; readonly tail: number; readonly head: readonly PlumbCut[] },
+  {
+    run,
+    tail,
+    head,
+    headLean = 0,
+  }: { readonly run: number; readonly tail: number; readonly head: readonly PlumbCut[]; readonly headLean?: number },
 ): Bearer {
   const [right, left] = block.sides;
   const face = (section?.thickness ?? 0) / 2;
@@ -221,6 +255,7 @@ export function ridgeOf(
     height: heel + (half - face) * right.pitch,
     tail: [{ at: tail, per: 0 }],
     head,
+    headLean,
     notched: false,
   };
 }

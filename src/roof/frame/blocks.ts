@@ -62,6 +62,8 @@ export interface WingPlace {
   readonly reach: number;
   /** Its ridge is level with the main roof's. */
   readonly level: boolean;
+  /** It is laid over the main roof, which is framed and sheathed whole under it. */
+  readonly laid: boolean;
   /** The side on which its plane is that of a hipped end. */
   readonly flush: Side | null;
 }

@@ -31,32 +31,37 @@ export const ON = 1e-6;
 
 /** The faces of the bearers of a plane. */
 export function facingsOf(plane: RoofPlane, bearers: readonly Bearer[]): Facing[] {
-  return bearers
-    .filter(({ near, far }) => near.plane === plane || far.plane === plane)
-    .flatMap((bearer): Facing[] => {
-      const foot = fromPlane(plane, bearer.foot);
-      const ahead = { x: dot(bearer.heading, plane.right), y: dot(bearer.heading, plane.inward) };
-      if (Math.abs(ahead.x) < 1e-9) return [];
-      const per = ahead.y / ahead.x;
-      const lineAt = foot.y - foot.x * per;
-      return [bearer.near, bearer.far].map((side, i): Facing => {
-        const across = i === 0 ? -side.face : side.face;
-        const face = (bearer.hand === "left") === (i === 0) ? "left" : "right";
-        const out = face === "left" ? side.face : -side.face;
-        return {
-          bearer,
-          face,
-          ahead: face === "left" ? ahead.x < 0 : ahead.x > 0,
-          at: lineAt + out / ahead.x,
-          per,
-          off: side.face,
-          foot,
-          heading: ahead,
-          from: -tailReach(bearer, across),
-          to: endReach(bearer.head, across),
-        };
-      });
-    });
+  return (
+    bearers
+      // A valley board lies on the main plane's sheathing: nothing of that plane ends on it.
+      .filter(({ kind, near, far }) => far.plane === plane || (near.plane === plane && kind !== "valley board"))
+      .flatMap((bearer): Facing[] => {
+        const foot = fromPlane(plane, bearer.foot);
+        const ahead = { x: dot(bearer.heading, plane.right), y: dot(bearer.heading, plane.inward) };
+        if (Math.abs(ahead.x) < 1e-9) return [];
+        const per = ahead.y / ahead.x;
+        const lineAt = foot.y - foot.x * per;
+        const sides = bearer.kind === "valley board" ? [bearer.far] : [bearer.near, bearer.far];
+        return sides.map((side): Facing => {
+          const i = side === bearer.near ? 0 : 1;
+          const across = i === 0 ? -side.face : side.face;
+          const face = (bearer.hand === "left") === (i === 0) ? "left" : "right";
+          const out = face === "left" ? side.face : -side.face;
+          return {
+            bearer,
+            face,
+            ahead: face === "left" ? ahead.x < 0 : ahead.x > 0,
+            at: lineAt + out / ahead.x,
+            per,
+            off: side.face,
+            foot,
+            heading: ahead,
+            from: -tailReach(bearer, across),
+            to: endReach(bearer.head, across),
+          };
+        });
+      })
+  );
 }
 
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
@@ -70,4 +75,9 @@ export function crossings(facings: readonly Facing[], at: number): Crossing[] {
     if (along >= facing.from - ON && along <= facing.to + ON) found.push({ facing, up });
   }
   return found.sort((a, b) => a.up - b.up);
+}
+
+/** How far along a plane's plate line a place lies from the foot of a hip or valley, in the direction in which that rises over the plane. */
+export function offsetFrom({ foot, heading }: Bearer, plane: RoofPlane, at: number): number {
+  return (dot(heading, plane.right) < 0 ? -1 : 1) * (at - fromPlane(plane, foot).x);
 }

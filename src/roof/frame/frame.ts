@@ -7,7 +7,7 @@ import { hipMember } from "../members/hipMember.ts";
 import { jackStep } from "../members/jack.ts";
 import { levelOverhang } from "../members/tail.ts";
 import { alike, type Alike } from "./alike.ts";
-import { sideOn, type Bearer, type Hip, type HipCorner, type Valley } from "./bearers.ts";
+import { sideOn, type Bearer, type Hip, type HipCorner, type Valley, type ValleyBoard } from "./bearers.ts";
 import { mainBlock, type Block } from "./blocks.ts";
 import { layersOf, type CommonRow } from "./layers.ts";
 import { headRuns, type JackRow, type Rafter } from "./rafterLines.ts";
@@ -24,7 +24,7 @@ export interface Frame {
   /** The main roof, then its wings. */
   readonly blocks: readonly Block[];
   readonly surface: Surface;
-  readonly bearers: readonly (Bearer | Hip | Valley)[];
+  readonly bearers: readonly (Bearer | Hip | Valley | ValleyBoard)[];
   readonly rows: readonly JackRow[];
   readonly commons: CommonRow;
   readonly rafters: readonly Rafter[];

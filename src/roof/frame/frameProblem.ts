@@ -30,6 +30,7 @@ interface FrameProblems {
   /** Level, from the wall's left corner: to the right of the other wing, or to its left. */
   "wings overlap": { at: "wingFrom"; wing: string; other: string; right: number; left: number };
   "valleys meet": { at: "wingFrom"; wing: string; other: string; bound: "least" | "most"; limit: number };
+  "wings' eaves meet": { at: "wingFrom"; wing: string; other: string; bound: "least" | "most"; limit: number };
   "long valleys cross": { at: "longValley"; wing: string; other: string };
   "no hip left": { at: "wingFrom"; wing: string; other: string };
   "flush at a gable": { at: "wingFrom"; wing: string };
@@ -42,14 +43,17 @@ interface FrameProblems {
   "no valley to the ridge": WingPlaced & { by: number };
   "no room on the ridge": WingPlaced & { by: number };
   "long valley off the ridge": { at: "longValley"; wing: string; by: number; other: "left" | "right" };
-  "no long valley": { at: "longValley"; wing: string; level: boolean };
+  "no long valley": { at: "longValley"; wing: string; why: "level" | "flush" | "laid" };
   "wing without seat": { at: "wingPitch" | "wingEndPitch"; wing: string; heel: number; most: number };
   "wing too narrow": { at: "wingSpan"; wing: string; least: number };
   "wing spacing": { at: "wingSpan"; wing: string; run: number; spacing: number; least: number };
   "wing hip below plate": { at: "wingEndPitch"; wing: string; drop: number; heel: number };
   "valley does not reach the plate": { at: "valley"; least: number };
   "no ridge for wings": { at: "length"; least: number };
-  "laid over": { at: "wingFraming"; wing: string };
+  "flush laid over": { at: "wingFraming"; wing: string };
+  "sheathing framed in": { at: "wingSheathing"; wing: string };
+  /** `least`: the span whose ridge stands high enough over valley boards and sheathing. */
+  "wing too low to lay over": { at: "wingSpan"; wing: string; least: number };
 }
 
 /** A wing's place on its wall, and the nearest that works, where there is one. */

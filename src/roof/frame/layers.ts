@@ -7,10 +7,13 @@ import {
   type Hip,
   type HipCorner,
   type Valley,
+  type ValleyBoard,
 } from "./bearers.ts";
 import { endBeside, type Block, type RoofPlane } from "./blocks.ts";
 import { brokenFoot, wingRidgeHeads } from "./joints.ts";
-import { offsetFrom, rafterLines, type Jack, type JackRow, type Rafter } from "./rafterLines.ts";
+import { laidRidgeEnd, slidOff, valleyBoardOf } from "./laidOver.ts";
+import { rafterLines, type Jack, type JackRow, type Rafter } from "./rafterLines.ts";
+import { offsetFrom } from "./facings.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import {
   blockStations,
@@ -40,7 +43,7 @@ export interface CommonRow {
 export interface Layers {
   readonly blocks: readonly Block[];
   readonly surface: Surface;
-  readonly bearers: readonly (Bearer | Hip | Valley)[];
+  readonly bearers: readonly (Bearer | Hip | Valley | ValleyBoard)[];
   readonly rows: readonly JackRow[];
   readonly commons: CommonRow;
   readonly rafters: readonly Rafter[];
@@ -71,7 +74,7 @@ export function layersOf(
   };
   const hips = hipsOf(main, seen, corner, spec, heel, broken);
   const setOuts: SetOut[] = [{ block: main, ridge, corner }];
-  const bearers: (Bearer | Hip | Valley)[] = [...(ridge ? [ridge] : []), ...hips];
+  const bearers: Layers["bearers"][number][] = [...(ridge ? [ridge] : []), ...hips];
   for (const wing of wings) {
     const own = wingBearers(spec, wing, hips, heel, seen);
     bearers.push(...own);
@@ -96,7 +99,10 @@ export function layersOf(
     ends.set(plane, known);
     return known;
   };
-  const clear = wings.length === 0 ? stations : stations.map((one) => slidClear(one, endsOn(one.plane), spec));
+  const clear =
+    wings.length === 0
+      ? stations
+      : stations.map((one) => slidOff(slidClear(one, endsOn(one.plane), spec), blocksOfWings, spec));
   const rafters = rafterLines(clear, { blocks, bearers, spec });
   const rows = bearers
     .filter((one): one is Hip => one.kind === "hip")
@@ -169,18 +175,22 @@ function wingBearers(
   mainHips: readonly Hip[],
   heel: number,
   seen: Surface,
-): [Bearer, ...(Hip | Valley)[]] {
+): [Bearer, ...(Hip | Valley | ValleyBoard)[]] {
   const { wing } = block;
-  const { spec: own, reach, flush, level, letter } = wing;
+  const { spec: own, reach, flush, level, laid, letter } = wing;
   const crossing = own.out + reach - (block.ends[0]?.run ?? 0);
   const joint = level ? "level" : flush ? "flush" : "lower";
   const broken = mainHips.find((hip) => hip.wing === letter);
+  const end = laidRidgeEnd(block, at);
   const ridge = ridgeOf(block, own.ridge, heel, {
     run: crossing,
     tail: corner ? ridgePast(spec, own.ridge, corner) : 0,
-    head: wingRidgeHeads[joint](meeting, crossing, broken?.far.face ?? 0),
+    ...(laid
+      ? { head: [{ at: crossing - reach + end.at, per: 0 }], headLean: end.lean }
+      : { head: wingRidgeHeads[joint](meeting, crossing, broken?.far.face ?? 0) }),
   });
   const hips = corner ? hipsOf(block, seen, corner, spec, heel) : [];
+  if (laid) return [ridge, ...hips, ...innerSides(block).map((side) => valleyBoardOf(block, side, at, spec, heel))];
   const valleys = innerSides(block).map((side) =>
     valleyOf(
       block,

@@ -52,6 +52,14 @@ interface Notes {
   "ridge butts main ridge": object;
   "ridge pointed into valleys": object;
   "ridge past crossing": { by: number };
+  /** A valley board: on the slope from the valley's line to its square outer edge, or that edge's bevel; across its flat, the cuts of its lower and its upper end. */
+  "valley board": { setBack: number; bevel: number; lower: number; upper: number };
+  /** A jack on a valley board: its seat is laid out level; the saw leans by the main pitch. */
+  "seat on valley board": { wing: string; tilt: number };
+  /** It ends in a wedge, less deep at its head than its board. */
+  wedge: object;
+  "ridge on sheathing": { cut: number };
+  "through mouth": { wing: string };
   /** Moved along the plate, so that both faces meet one board. */
   moved: { by: number };
   "inner corner": { wing: string };

@@ -3,10 +3,12 @@ import { slopeAngle } from "../../geometry/angle.ts";
 import { plumbDepthOf } from "../members/commonRafter.ts";
 import { alongHip, backing } from "../members/hip.ts";
 import { endReach } from "../members/plumbEnd.ts";
-import { sideOn, tailTilts, type Bearer, type BearerSide, type Hip, type Valley } from "./bearers.ts";
+import { sideOn, tailTilts, type Bearer, type BearerSide, type Hip, type Valley, type ValleyBoard } from "./bearers.ts";
 import { hipsIn, type Frame } from "./frame.ts";
 import type { Note } from "./note.ts";
-import { lowReach, offsetFrom, type Jack, type Rafter } from "./rafterLines.ts";
+import { laidSeat } from "./laidOver.ts";
+import { headRuns, lowReach, type Jack, type Rafter } from "./rafterLines.ts";
+import { offsetFrom } from "./facings.ts";
 
 /** Less than this is no difference at all: a thousandth of the smallest tape mark, and the last bits of a double. */
 const NONE = 1e-6;
@@ -54,6 +56,13 @@ function placeNotes({ spec }: Frame, rafters: readonly Rafter[]): Note[] {
   const half = spec.rafter.thickness / 2;
   const moved = Math.max(...rafters.map(({ slid }) => Math.abs(slid)));
   if (moved > NONE) notes.push({ kind: "moved", by: moved });
+  const board = first.foot.bearer;
+  if (board?.kind === "valley board") {
+    notes.push({ kind: "seat on valley board", wing: board.wing, tilt: slopeAngle(board.near.pitch) });
+    const { short } = headRuns(first, spec.rafter.thickness);
+    if (laidSeat(first.plane.pitch, spec.rafter.depth, short) > short - NONE) notes.push({ kind: "wedge" });
+  }
+  if (first.mouth) notes.push({ kind: "through mouth", wing: first.mouth });
   if (first.over) notes.push({ kind: "over inner corner", wing: first.foot.bearer!.wing });
   if (first.tailCut) {
     const along = alongSlope(first.plane.pitch);
@@ -111,9 +120,9 @@ function fasciaNotes({ near, far }: Hip): Note[] {
 
 function commonNotes(
   { commons: { lastBay, apexBay, block }, spec, blocks }: Frame,
-  { of, plane, tailCut }: Rafter,
+  { of, plane, tailCut, mouth }: Rafter,
 ): Note[] {
-  if (tailCut) return [];
+  if (tailCut || mouth) return [];
   if (of !== 0)
     return [
       ...overhangNotes(plane.overhang),
@@ -173,7 +182,9 @@ export function ridgeNotes(frame: Frame, ridge: Bearer): Note[] {
   if (gable) notes.push({ kind: "ridge to gable" });
   if (!block.wing) return notes;
   const past = endReach(ridge.head, 0) - ridge.run;
-  if (block.wing.level) notes.push({ kind: "ridge butts main ridge" });
+  if (block.wing.laid)
+    notes.push({ kind: "ridge on sheathing", cut: slopeAngle(ridge.headLean / ridge.section!.depth) });
+  else if (block.wing.level) notes.push({ kind: "ridge butts main ridge" });
   else if (block.wing.flush) notes.push({ kind: "ridge past crossing", by: past });
   else notes.push({ kind: "ridge pointed into valleys" });
   return notes;
@@ -211,6 +222,10 @@ export function valleyNotes(frame: Frame, valley: Valley): Note[] {
   const [height, other] = [near, far].map(({ plane }) => plane.overhang * plane.pitch) as [number, number];
   if (Math.abs(height - other) > NONE) notes.push({ kind: "wing fascia not level", wing, level: height / far.pitch });
   return notes;
+}
+
+export function boardNotes({ setBack, bevel, lowerCut, upperCut }: ValleyBoard): Note[] {
+  return [{ kind: "valley board", setBack, bevel, lower: lowerCut, upper: upperCut }];
 }
 
 export function hipNotes(frame: Frame, hip: Hip): Note[] {

@@ -1,9 +1,9 @@
 import type { Point } from "../../geometry/point.ts";
-import type { Bearer, Hip, Valley } from "./bearers.ts";
+import type { Bearer, Hip, Valley, ValleyBoard } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import { onBoard, outlineFace, type OutlineFace } from "./outlineFace.ts";
 import { outlineMarks, type OutlineMark } from "./outlineMarks.ts";
-import { hipShape, rafterShape, ridgeShape, type OutlineShape } from "./outlineShape.ts";
+import { valleyBoardShape, hipShape, rafterShape, ridgeShape, type OutlineShape } from "./outlineShape.ts";
 import type { Hand, Piece } from "./piece.ts";
 import type { Rafter } from "./rafterLines.ts";
 
@@ -30,6 +30,7 @@ export function outline(frame: Frame, piece: Piece, hand: Hand): Outline {
 function shapeOf(piece: Piece, hand: Hand): OutlineShape {
   const [stand] = piece.stands as readonly [Rafter | Bearer | Hip | Valley];
   if (stand.kind === "rafter") return rafterShape(piece, hand);
+  if (stand.kind === "valley board") return valleyBoardShape(stand as ValleyBoard, hand);
   return stand.kind === "ridge" ? ridgeShape(stand) : hipShape(stand as Hip | Valley, hand);
 }
 

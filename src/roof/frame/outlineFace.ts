@@ -44,7 +44,7 @@ const NONE = 1e-9;
  * With no overhang the heel cut is the tail cut, and all that lies below the plate's top is gone.
  */
 export function outlineFace(shape: OutlineShape, across: number): OutlineFace {
-  const { slope, heel, plumbDepth, seat, plan, left, right } = shape;
+  const { slope, heel, plumbDepth, seat, plan, left, right, feather, headLean } = shape;
   // What a face has, anything between it and the piece's own line has in proportion.
   const part = (atLeft: number, atRight: number) =>
     across > 0 ? (atLeft * across) / left : across < 0 ? (atRight * across) / right : 0;
@@ -55,7 +55,17 @@ export function outlineFace(shape: OutlineShape, across: number): OutlineFace {
   const heelAt = from > heel0 + NONE ? from : heel0;
   const top = (level: number) => onBoard(shape, level, heel - fall + slope * level);
   const under = (level: number) => onBoard(shape, level, heel - plumbDepth + slope * level);
-  const upper = { "tail tip": top(from), head: top(to), toe: under(to) };
+  const upper = { "tail tip": top(from), head: top(to), toe: under(to - headLean) };
+  if (feather) {
+    // The level seat runs out of the underside, or at the head of a wedge out of that.
+    const [low, out] = [heel + slope * from, from + plumbDepth / slope];
+    return face(
+      across,
+      out < to - NONE
+        ? { "seat corner": top(from), head: top(to), toe: under(to), "seat end": under(out) }
+        : { "seat corner": top(from), head: top(to), toe: onBoard(shape, to, low) },
+    );
+  }
   if (seat === null) return face(across, { ...upper, "tail toe": under(from) });
   const notched = heelAt < seat;
   const tail = from < heelAt - NONE;

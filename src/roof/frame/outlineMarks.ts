@@ -3,7 +3,7 @@ import { endReach } from "../members/plumbEnd.ts";
 import { sideOn, type Bearer, type BearerSide } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import type { Hand, Piece } from "./piece.ts";
-import { offsetFrom } from "./rafterLines.ts";
+import { offsetFrom } from "./facings.ts";
 
 /** Where another piece meets a face of this one, along the top edge as on its outline. */
 export interface OutlineMark {
@@ -21,6 +21,8 @@ export function outlineMarks(frame: Frame, { planes, stands }: Piece, hand: Hand
   const bearer = stands[0] as Bearer;
   if (bearer.kind === "ridge") return ridgeMarks(frame, bearer);
   const [left, right] = hand === "left" ? [bearer.near, bearer.far] : [bearer.far, bearer.near];
+  // A valley board's outer edge looks away from the wing, whose jacks start on it.
+  if (bearer.kind === "valley board") return faceMarks(frame, bearer, bearer.far, hand === "left" ? "left" : "right");
   return [...faceMarks(frame, bearer, left, "left"), ...faceMarks(frame, bearer, right, "right")];
 }
 
@@ -39,7 +41,8 @@ function faceMarks(frame: Frame, bearer: Bearer, side: BearerSide, face: Outline
           rafter.foot.bearer === bearer || rafter.foot.bearer === null
             ? rafter.offset!
             : offsetFrom(bearer, rafter.plane, rafter.station);
-        const off = end === rafter.head ? side.face : -side.face;
+        // Toes of jacks lie on a valley board's outer edge itself.
+        const off = bearer.kind === "valley board" ? 0 : end === rafter.head ? side.face : -side.face;
         const along = (to: number) => alongHip(bearer, hipMarkRun({ pitch: side.pitch, tan, sin, cos }, to, off));
         return { mark: frame.marks.get(rafter)!, face, at: along(at), from: along(at - half), to: along(at + half) };
       }),

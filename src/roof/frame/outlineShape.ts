@@ -1,8 +1,9 @@
 import type { Point } from "../../geometry/point.ts";
+import { alongSlope } from "../../geometry/alongSlope.ts";
 import { plumbDepthOf } from "../members/commonRafter.ts";
 import { endReach, stopsOf } from "../members/plumbEnd.ts";
 import { heightOver } from "../../geometry/plane.ts";
-import { tailReach, type Bearer, type Hip, type Valley } from "./bearers.ts";
+import { tailReach, type Bearer, type Hip, type Valley, type ValleyBoard } from "./bearers.ts";
 import type { Hand, Piece } from "./piece.ts";
 import { handOf, lowReach, type Rafter } from "./rafterLines.ts";
 
@@ -30,6 +31,10 @@ export interface OutlineShape {
   readonly rightHeel: number;
   /** Level, from x = 0 to where the seat runs out of the underside; null for a piece without a seat. */
   readonly seat: number | null;
+  /** Its foot is a level seat that starts at its top edge, on a valley board. */
+  readonly feather: boolean;
+  /** Level, how far the lower edge of its head stops short of its top: 0 where that cut is plumb. */
+  readonly headLean: number;
 }
 
 /**
@@ -52,11 +57,13 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
   const low = (y: number): Point => ({ x: lowReach(rafter, y), y });
   // Where a valley and the fascia both cut it, the two cuts meet between its faces.
   const cut = foot.bearer ? foot : rafter.tailCut;
-  const stops = cut ? stopsOf([cut, { at: -plane.overhang, per: 0 }], -half, half).slice(1, -1) : [];
+  const stops = cut && cut.per !== 0 ? stopsOf([cut, { at: -plane.overhang, per: 0 }], -half, half).slice(1, -1) : [];
   const shape: OutlineShape = {
     slope,
     heel: standing ? piece.heel : heightOver(plane, spot),
     seat: standing || over ? plane.seat : null,
+    feather: foot.bearer?.kind === "valley board",
+    headLean: 0,
     plumbDepth: plumbDepthOf(slope, section.depth),
     plan: [low(-half), head(-half), head(half), low(half), ...stops.reverse().map(low)],
     left: half,
@@ -83,6 +90,8 @@ export function ridgeShape(ridge: Bearer): OutlineShape {
     slope: 0,
     heel: 0,
     seat: null,
+    feather: false,
+    headLean: ridge.headLean,
     plumbDepth: section!.depth,
     plan: planOf(ridge).map(({ x, y }) => ({ x: x + past, y })),
     left: far.face,
@@ -108,6 +117,8 @@ export function hipShape(hip: Hip | Valley, hand: Hand): OutlineShape {
     heel: height,
     // A broken hip stands on no plate.
     seat: start > 0 ? null : seat,
+    feather: false,
+    headLean: 0,
     plumbDepth: plumbDepthOf(slope, section.depth),
     // With the far side to the left; mirrored below for a left hip.
     plan: planOf(hip),
@@ -119,6 +130,39 @@ export function hipShape(hip: Hip | Valley, hand: Hand): OutlineShape {
     rightHeel: (way * near.face) / near.tan,
   };
   return hand === "left" ? mirrored(shape) : shape;
+}
+
+/**
+ * A valley board as it lies on the saw horses, flat: x along its outer edge from its lower end, y across it; its depth is its thickness. The outer edge of a left one is
+ * on its left.
+ */
+export function valleyBoardShape({ outer, inner, section, near }: ValleyBoard, hand: Hand): OutlineShape {
+  const half = section.depth / 2;
+  const tan = near.tan * alongSlope(near.pitch);
+  // Where its two ends meet before the inner edge it is a triangle.
+  const wide = inner > 0 ? section.depth : outer / (tan + 1 / tan);
+  const plan = [
+    { x: 0, y: half },
+    { x: wide / tan, y: half - wide },
+    ...(inner > 0 ? [{ x: wide / tan + inner, y: half - wide }] : []),
+    { x: outer, y: half },
+  ];
+  const shape: OutlineShape = {
+    slope: 0,
+    heel: 0,
+    seat: null,
+    feather: false,
+    headLean: 0,
+    plumbDepth: section.thickness,
+    plan,
+    left: half,
+    right: half - wide,
+    leftFall: 0,
+    rightFall: 0,
+    leftHeel: 0,
+    rightHeel: 0,
+  };
+  return hand === "right" ? mirrored(shape) : shape;
 }
 
 /** A bearer's board seen from above, in its own plan: between its two faces, as far as each of its cuts lets it run. */

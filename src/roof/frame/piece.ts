@@ -5,7 +5,7 @@ import type { Note } from "./note.ts";
 import type { Rafter, RafterMember } from "./rafterLines.ts";
 import type { Section } from "./roofSpec.ts";
 
-export type Member = "ridge" | "hip" | "broken hip" | "valley" | RafterMember;
+export type Member = "ridge" | "hip" | "broken hip" | "valley" | "valley board" | RafterMember;
 export type SideName = "Main" | "End" | "Both" | `Wing ${string}`;
 
 /** What tables and drawings call the planes, one at least, that a piece stands on; the roof's code compares the planes. */
@@ -83,6 +83,8 @@ export interface Piece {
   readonly tailCut: PieceEnd | null;
   /** It stands on a valley and on the plate. */
   readonly over: boolean;
+  /** The letter of the laid-over wing through whose mouth it goes, without a tail; else null. */
+  readonly mouth: string | null;
   readonly notes: readonly Note[];
   /** Every one of it where it stands. */
   readonly stands: readonly (Bearer | Rafter)[];

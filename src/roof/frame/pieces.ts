@@ -6,9 +6,11 @@ import { jackTape } from "../members/jack.ts";
 import { endReach } from "../members/plumbEnd.ts";
 import type { Alike } from "./alike.ts";
 import { bearerPieces } from "./bearerPieces.ts";
-import type { Hip, Valley } from "./bearers.ts";
+import type { Hip, Valley, ValleyBoard } from "./bearers.ts";
 import { fromPlane } from "./blocks.ts";
 import type { Frame } from "./frame.ts";
+import { offsetFrom } from "./facings.ts";
+import { laidSeat } from "./laidOver.ts";
 import { rafterNotes } from "./notes.ts";
 import { SQUARE, type Piece, type PieceEnd } from "./piece.ts";
 import { footReach, handOf, headRuns, lowReach, type Rafter, type RafterEnd } from "./rafterLines.ts";
@@ -28,7 +30,7 @@ const isSquare = ({ member }: Piece): boolean => member === "common" || member =
 function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
   const { rafter: section } = frame.spec;
   const first = rafters[0]!;
-  const { plane, member, head, foot, tailCut, over } = first;
+  const { plane, member, head, foot, tailCut, over, mouth } = first;
   const { pitch } = plane;
   const along = alongSlope(pitch);
   const correction = member === "jack" ? plane.correction / along : 0;
@@ -40,7 +42,12 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
   const lows = [lowReach(first, half), lowReach(first, -half)];
   const onPlate = foot.bearer === null || over;
   // Over a corner the seat is as wide as on the face where the foot is lower.
-  const seat = onPlate ? plane.seat - Math.max(0, over ? Math.min(...lows) : 0) : 0;
+  const laid = foot.bearer?.kind === "valley board";
+  const seat = laid
+    ? laidSeat(pitch, section.depth, shortRun)
+    : onPlate
+      ? plane.seat - Math.max(0, over ? Math.min(...lows) : 0)
+      : 0;
   const overhang = foot.bearer === null || over ? Math.max(0, -Math.min(...lows)) : 0;
   return {
     mark,
@@ -64,10 +71,11 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
     ...ends,
     heel: onPlate ? frame.heel : 0,
     seat,
-    notch: notchOfSeat(pitch, seat),
+    notch: laid ? 0 : notchOfSeat(pitch, seat),
     offset: first.offset,
-    tailCut: tailCut && endOn(first, tailCut, lows),
+    tailCut: tailCut && tailOn(first, tailCut, lows),
     over,
+    mouth,
     notes: rafterNotes(frame, rafters),
     stands: rafters,
   };
@@ -80,13 +88,13 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
 function boardOf({ spec: { rafter }, heel }: Frame, one: Rafter, correction: number, longRun: number): number {
   const { pitch, seat } = one.plane;
   const along = alongSlope(pitch);
-  if (one.foot.bearer === null && one.tailCut === null)
+  if (one.foot.bearer === null && one.tailCut === null && one.mouth === null)
     return shortestBoard({ pitch, run: longRun, overhang: one.plane.overhang, depth: rafter.depth, heel });
   const onPlate = one.foot.bearer === null || one.over;
+  // A level seat starts at the top edge, and no wood lies lower down the slope.
+  const lean = one.foot.bearer?.kind === "valley board" ? 0 : rafter.depth * pitch;
   const low = (run: number) =>
-    onPlate && run >= 0 && run < seat
-      ? run * along - ((heel + pitch * run) * pitch) / along
-      : run * along - rafter.depth * pitch;
+    onPlate && run >= 0 && run < seat ? run * along - ((heel + pitch * run) * pitch) / along : run * along - lean;
   const [left, right] = [rafter.thickness / 2, -rafter.thickness / 2];
   const head = Math.max(endReach([one.head], left), endReach([one.head], right)) + correction;
   return head * along - Math.min(low(lowReach(one, left)), low(lowReach(one, right)));
@@ -104,10 +112,29 @@ export function endsOf(rafter: Rafter, thickness: number): Pick<Piece, "foot" | 
   };
 }
 
+/** How a valley cuts a tail; one along a valley board's line is plumb and meets no board. */
+function tailOn(rafter: Rafter, cut: RafterEnd, lows: readonly number[]): PieceEnd {
+  if (cut.bearer?.kind !== "valley board") return endOn(rafter, cut, lows);
+  const across = Math.abs(cut.per);
+  return { ...SQUARE, tilts: [slopeAngle(across)], edge: slopeAngle(across * alongSlope(rafter.plane.pitch)) };
+}
+
 /** How a rafter is cut where it meets a bearer, and the mark of its center on that, midway between the ends of its two top edges. */
 function endOn({ plane, station }: Rafter, { bearer, per }: RafterEnd, [left, right]: readonly number[]): PieceEnd {
   if (bearer === null || bearer.kind === "ridge") return { ...SQUARE, bearer: bearer && bearer.kind };
   const across = Math.abs(per);
+  if (bearer.kind === "valley board") {
+    // The toe lies on the board's outer edge, from whose lower end it is measured. The saw leans by the main pitch.
+    const board = bearer as ValleyBoard;
+    const toe = alongHip(board, offsetFrom(board, plane, station) / board.far.cos);
+    return {
+      bearer: board.kind,
+      tilts: [slopeAngle(board.near.pitch)],
+      edge: slopeAngle(across * alongSlope(plane.pitch)),
+      mark: toe,
+      markFromHead: board.outer - toe,
+    };
+  }
   const foot = fromPlane(plane, bearer.foot);
   const [x, y] = [
     bearer.heading.x * plane.right.x + bearer.heading.y * plane.right.y,

@@ -2,6 +2,7 @@ import type { Point } from "../../geometry/point.ts";
 import type { Vector3 } from "../../geometry/vector.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
 import { endReach } from "../members/plumbEnd.ts";
+import type { ValleyBoard } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import { outline, type Outline } from "./outline.ts";
 import { reachAt } from "./outlineFace.ts";
@@ -26,6 +27,8 @@ export interface PlacedBoard {
   readonly to: Point;
   /** Its outline seen from above. */
   readonly plan: readonly Point[];
+  /** The directions in space of a board that lies flat: along it, to its left, and out of its upper face; null for one on edge. */
+  readonly flat: readonly [along: Vector3, left: Vector3, up: Vector3] | null;
 }
 
 /** Every board of a roof, piece by piece in the order of the pieces. */
@@ -33,25 +36,23 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
   return pieces.flatMap((piece) => {
     const known = new Map<Hand, Outline>();
     return piece.stands.map((stand): PlacedBoard => {
-      const { hand, foot, heading, height } = spotOf(frame, piece, stand);
+      const spot = spotOf(frame, piece, stand);
+      const { hand } = spot;
       const shown = known.get(hand) ?? outline(frame, piece, hand);
       known.set(hand, shown);
-      const at = ({ x, y }: Point) => ({
-        x: foot.x + x * heading.x - y * heading.y,
-        y: foot.y + x * heading.y + y * heading.x,
-      });
-      const { from, to } = reachAt(shown.shape.plan, 0);
-      return {
-        piece,
-        hand,
-        outline: shown,
-        foot,
-        heading,
-        height,
-        from: at({ x: from, y: 0 }),
-        to: at({ x: to, y: 0 }),
-        plan: shown.shape.plan.map(at),
+      const board = { piece, outline: shown, ...spot };
+      const { plan, left, right } = shown.shape;
+      const at = ({ x, y }: Point): Point => {
+        const point = board.flat ? inSpace(board, { x, y: 0 }, y) : null;
+        const { foot, heading } = spot;
+        return point
+          ? { x: point.x, y: point.y }
+          : { x: foot.x + x * heading.x - y * heading.y, y: foot.y + x * heading.y + y * heading.x };
       };
+      // A valley board may be a triangle, which its middle misses.
+      const { from, to } = reachAt(plan, board.flat ? (hand === "left" ? left : right) : 0);
+      const middle = board.flat ? (hand === "left" ? left : right) : 0;
+      return { ...board, from: at({ x: from, y: middle }), to: at({ x: to, y: middle }), plan: plan.map(at) };
     });
   });
 }
@@ -62,10 +63,19 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
  * @returns level x and y as in plan, and z above the plates' top.
  */
 export function inSpace(
-  { outline: { shape }, foot, heading, height }: PlacedBoard,
+  { outline: { shape }, foot, heading, height, flat }: Omit<PlacedBoard, "from" | "to" | "plan">,
   { x, y }: Point,
   across: number,
 ): Vector3 {
+  if (flat) {
+    const [along, left, up] = flat;
+    const by = (a: number, b: number, c: number) => x * a + across * b + y * c;
+    return {
+      x: foot.x + by(along.x, left.x, up.x),
+      y: foot.y + by(along.y, left.y, up.y),
+      z: height + by(along.z, left.z, up.z),
+    };
+  }
   const along = alongSlope(shape.slope);
   const level = (x - shape.slope * y) / along;
   return {
@@ -80,17 +90,50 @@ function spotOf(
   { heel }: Frame,
   piece: Piece,
   stand: Piece["stands"][number],
-): Pick<PlacedBoard, "hand" | "foot" | "heading" | "height"> {
+): Pick<PlacedBoard, "hand" | "foot" | "heading" | "height" | "flat"> {
   if (stand.kind === "rafter") {
     const [hand, { inward }] = [handOf(stand), stand.plane];
     // Pieces alike that stand on a valley start at other heights.
     const up = stand.foot.bearer === null ? 0 : stand.foot.at - drawnAs(piece, hand).foot.at;
     const foot = { x: stand.spot.x + up * inward.x, y: stand.spot.y + up * inward.y };
-    return { hand, foot, heading: inward, height: heel + up * piece.slope };
+    return { hand, foot, heading: inward, height: heel + up * piece.slope, flat: null };
   }
   const { foot, heading, height, hand, tail } = stand;
-  if (stand.kind !== "ridge") return { hand: piece.plain > 0 ? "plain" : hand, foot, heading, height };
+  if (stand.kind === "valley board") return lyingSpot(stand as ValleyBoard);
+  if (stand.kind !== "ridge") return { hand: piece.plain > 0 ? "plain" : hand, foot, heading, height, flat: null };
   // A ridge's outline starts at the end of its board.
   const past = endReach(tail, 0);
-  return { hand: "plain", foot: { x: foot.x - past * heading.x, y: foot.y - past * heading.y }, heading, height };
+  return {
+    hand: "plain",
+    foot: { x: foot.x - past * heading.x, y: foot.y - past * heading.y },
+    heading,
+    height,
+    flat: null,
+  };
+}
+
+/** Where a valley board lies: the middle of its width at its lower end, its outer edge over the plate line in the wing's plane. */
+function lyingSpot(board: ValleyBoard): Pick<PlacedBoard, "hand" | "foot" | "heading" | "height" | "flat"> {
+  const { near, far, foot, heading, height, slope, above, hand, section } = board;
+  const steep = alongSlope(slope);
+  const along = { x: heading.x / steep, y: heading.y / steep, z: slope / steep };
+  const square = alongSlope(near.pitch);
+  const up = { x: -near.plane.x / square, y: -near.plane.y / square, z: 1 / square };
+  const left = {
+    x: up.y * along.z - up.z * along.y,
+    y: up.z * along.x - up.x * along.z,
+    z: up.x * along.y - up.y * along.x,
+  };
+  const out = above / far.pitch;
+  const half = hand === "left" ? -section.depth / 2 : section.depth / 2;
+  return {
+    hand,
+    foot: {
+      x: foot.x + out * far.plane.inward.x + half * left.x,
+      y: foot.y + out * far.plane.inward.y + half * left.y,
+    },
+    heading,
+    height: height + above + half * left.z,
+    flat: [along, left, up],
+  };
 }

@@ -2,8 +2,9 @@ import { heightOver } from "../../geometry/plane.ts";
 import type { Point } from "../../geometry/point.ts";
 import { endReach, type PlumbCut } from "../members/plumbEnd.ts";
 import { sideOn, type Bearer, type Hip } from "./bearers.ts";
-import { fromPlane, onPlane, planesOf, type Block, type RoofPlane } from "./blocks.ts";
-import { crossings, dot, facingsOf, ON, type Crossing, type Facing } from "./facings.ts";
+import { onPlane, planesOf, type Block, type RoofPlane } from "./blocks.ts";
+import { crossings, dot, facingsOf, offsetFrom, ON, type Crossing, type Facing } from "./facings.ts";
+import { isLaid, laidTail } from "./laidOver.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import type { Station } from "./stations.ts";
 
@@ -38,6 +39,8 @@ export interface Rafter {
   readonly tailCut: RafterEnd | null;
   /** It stands on the valley and on the plate. */
   readonly over: boolean;
+  /** The letter of the laid-over wing through whose mouth it goes, without a tail; else null. */
+  readonly mouth: string | null;
 }
 
 /** The jacks of one plane at one hip, farthest from its corner first. */
@@ -67,8 +70,9 @@ export function footReach({ foot, plane }: Pick<Rafter, "foot" | "plane">, acros
 
 /** Where the wood of a rafter begins at a level distance across: at the fascia, or on a valley above it. Level from the plate line. */
 export function lowReach(rafter: Rafter, across: number): number {
-  const { foot, tailCut, plane } = rafter;
+  const { foot, tailCut, plane, mouth } = rafter;
   if (foot.bearer) return footReach(rafter, across);
+  if (mouth) return 0;
   return tailCut ? Math.max(tailCut.at + tailCut.per * across, -plane.overhang) : -plane.overhang;
 }
 
@@ -101,8 +105,11 @@ export interface RafterGround {
 export function rafterLines(stations: readonly Station[], { blocks, bearers, spec }: RafterGround): readonly Rafter[] {
   const planes = new Map<RoofPlane, Facing[]>();
   const rafters: Rafter[] = [];
+  // A laid-over wing hides what is framed whole under it.
+  const whole = blocks.filter((block) => !isLaid(block));
   for (const station of stations) {
     const { plane, at, king } = station;
+    const over = isLaid(blocks[plane.block]!) ? blocks : whole;
     const square = (member: "common" | "king common", bearer: Bearer | null, short: number): Rafter =>
       rafterOf(station, member, PLATE, { bearer, face: null, line: plane.run, at: plane.run - short, per: 0 });
     const ridge = bearers.find((one) => one.kind === "ridge" && one.block === station.of) ?? null;
@@ -126,8 +133,8 @@ export function rafterLines(stations: readonly Station[], { blocks, bearers, spe
         continue;
       }
       const middle = (Math.max(foot?.up ?? 0, 0) + crossing.up) / 2;
-      if (open && crossing.up > 0 && isRoof(blocks, plane, onPlane(plane, at, middle))) {
-        const made = built(station, facings, foot, crossing.facing, spec);
+      if (open && crossing.up > 0 && isRoof(over, plane, onPlane(plane, at, middle))) {
+        const made = built(station, facings, foot, crossing.facing, spec, bearers);
         if (made) rafters.push(made);
       }
       open = false;
@@ -155,6 +162,7 @@ function built(
   center: Crossing | null,
   head: Facing,
   { rafter: { thickness } }: RoofSpec,
+  bearers: readonly Bearer[],
 ): Rafter | null {
   const { plane, at, king } = station;
   const half = thickness / 2;
@@ -174,10 +182,11 @@ function built(
           facing.bearer.kind === "valley" && !facing.ahead && up > -plane.overhang + ON && up < Math.max(...heads),
       )
       .at(-1)?.facing;
-  const valley = cut?.bearer.kind === "valley" ? end(cut) : null;
+  const board = cut?.bearer.kind === "valley board";
+  const valley = board || cut?.bearer.kind === "valley" ? end(cut!) : null;
   const feet = valley ? reach(valley) : ([-Infinity, -Infinity] as [number, number]);
   const onValley = Math.max(...feet) > ON;
-  const onPlate = Math.min(...feet) < plane.seat - ON;
+  const onPlate = !board && Math.min(...feet) < plane.seat - ON;
   const short = Math.min(...heads.map((run, i) => run - (onValley ? feet[i]! : 0)));
   const onRidge = head.bearer.kind === "ridge";
   if (
@@ -187,14 +196,12 @@ function built(
   )
     return null;
   const foot = onValley ? valley! : PLATE;
-  return rafterOf(
-    station,
-    memberOf(king, onValley, head.bearer.kind),
-    foot,
-    headEnd,
-    onValley ? null : valley,
-    onValley && onPlate,
-  );
+  const member = memberOf(king, onValley, head.bearer.kind);
+  if (onValley) return rafterOf(station, member, foot, headEnd, { over: onPlate });
+  const laid = laidTail(station, bearers, thickness);
+  if (laid && "mouth" in laid) return rafterOf(station, member, foot, headEnd, { mouth: laid.mouth });
+  const tailCut = laid ? { ...laid.cut, bearer: laid.bearer, face: laid.face, line: laid.cut.at } : valley;
+  return rafterOf(station, member, foot, headEnd, { tailCut });
 }
 
 /** Where a rafter ends on a face. From the bearer's own corner and plan angle, so that pieces alike are alike to the last bit. */
@@ -221,8 +228,7 @@ function rafterOf(
   member: RafterMember,
   foot: RafterEnd,
   head: RafterEnd,
-  tailCut: RafterEnd | null = null,
-  over = false,
+  { tailCut = null, over = false, mouth = null }: Partial<Pick<Rafter, "tailCut" | "over" | "mouth">> = {},
 ): Rafter {
   const { plane, at, of, slid } = station;
   // The corner that offsets run from: the valley's under its foot, else that of the hip or valley that it meets.
@@ -241,6 +247,7 @@ function rafterOf(
     head,
     tailCut,
     over,
+    mouth,
   };
 }
 
@@ -253,9 +260,4 @@ function offsetOf({ plane, at, offset, slid }: Station, bearer: Bearer): number 
 function beside({ foot, heading }: Bearer, { right }: RoofPlane, offset: number): Point {
   const way = dot(heading, right) < 0 ? -offset : offset;
   return { x: foot.x + way * right.x, y: foot.y + way * right.y };
-}
-
-/** How far along a plane's plate line a place lies from the foot of a hip or valley, in the direction in which that rises over the plane. */
-export function offsetFrom({ foot, heading }: Bearer, plane: RoofPlane, at: number): number {
-  return (dot(heading, plane.right) < 0 ? -1 : 1) * (at - fromPlane(plane, foot).x);
 }

@@ -29,6 +29,8 @@ export interface WingSpec {
   /** Which of its valleys runs on to the main ridge; null: the one whose head is farther from the nearer end of that ridge. */
   readonly longValley: "left" | "right" | null;
   readonly framing: "framed in" | "laid over";
+  /** Thickness of the main roof's sheathing, on which a wing that is laid over stands; null where it is framed in. */
+  readonly sheathing: number | null;
 }
 
 /** Everything a hip roof is framed from: a rectangle, and the wings on its long sides. Lengths in one unit; pitches as rise over run. */

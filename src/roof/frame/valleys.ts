@@ -78,6 +78,7 @@ export function valleyOf(
     height: heel,
     tail,
     head: head.cuts,
+    headLean: 0,
     notched: tail.length === 2,
     headRun,
     farthest: endReach(head.cuts, head.farthest) * alongSlope(slope),

@@ -44,7 +44,12 @@ const like = (value: number, other: number): number =>
 /** What cannot be framed whatever its figures are. */
 function wingBefore(spec: RoofSpec, own: WingSpec, main: Block): Failure<FrameProblem> | null {
   const wing = own.letter;
-  if (own.framing === "laid over") return new Failure({ kind: "laid over", at: "wingFraming", wing });
+  if (own.framing === "laid over" && typeof own.from === "string")
+    return new Failure({ kind: "flush laid over", at: "wingFraming", wing });
+  if (own.framing === "laid over" && own.longValley !== null)
+    return new Failure({ kind: "no long valley", at: "longValley", wing, why: "laid" });
+  if (own.framing === "framed in" && own.sheathing !== null)
+    return new Failure({ kind: "sheathing framed in", at: "wingSheathing", wing });
   if (spec.ridge === null || spec.length - main.ends[0]!.run - (main.ends[1]?.run ?? 0) <= NONE * spec.length)
     return new Failure({ kind: "no ridge for wings", at: "length", least: spec.length + 2 * spec.rafter.thickness });
   if (
@@ -104,6 +109,7 @@ function wingFrame(
     to: from + own.span,
     reach: level ? wall.run : reach,
     level,
+    laid: own.framing === "laid over",
     flush,
   } as const;
   const block = wingBlock(place, { heel, side, end }, main, index, planes);
@@ -126,13 +132,13 @@ function wingFrame(
     block,
     corner: member && { at: hips, member },
     at,
-    long: level || flush ? null : supportingSide(block, at, ridgeFace, ridge),
+    long: level || flush || place.laid ? null : supportingSide(block, at, ridgeFace, ridge),
     meeting: {
       near: at.near,
       toRidge: wall.run - ridgeFace,
       toWingRidge: half - own.ridge.thickness / 2,
       reach: place.reach,
-      valley: spec.valley.thickness,
+      valley: place.laid ? 0 : spec.valley.thickness,
       ridge: own.ridge.thickness,
     },
   };

@@ -29,7 +29,7 @@ export function neighborProblem(
   main: Block,
   spec: RoofSpec,
 ): Failure<FrameProblem> | null {
-  const { letter, wall, from, to, flush, level } = frame.block.wing;
+  const { letter, wall, from, to, flush, level, laid } = frame.block.wing;
   for (const other of others) {
     const its = other.block.wing;
     if (its.wall !== wall) {
@@ -48,6 +48,10 @@ export function neighborProblem(
         right: its.to,
         left: its.from - (to - from),
       });
+    const toTheRight = from >= its.to - NONE * spec.length;
+    const [left, right] = toTheRight ? [other.block, frame.block] : [frame.block, other.block];
+    const eaves = left.sides[0].overhang + right.sides[1].overhang;
+    const eavesAt = toTheRight ? its.to + eaves : its.from - eaves - (to - from);
     const clear = frame.meeting.valley + spec.rafter.thickness;
     const apart = (long: Side | null, itsLong: Side | null, shift = 0) =>
       Math.min(
@@ -63,9 +67,20 @@ export function neighborProblem(
           ),
         ),
       );
-    const way = from >= its.to - NONE * spec.length ? 1 : -1;
-    const [own, theirs] = [frame.long, other.long];
-    if (apart(own, theirs) >= clear - NONE * spec.length) continue;
+    const way = toTheRight ? 1 : -1;
+    // What runs on under a laid-over wing is in nobody's way.
+    const [own, theirs] = laid || its.laid ? [null, null] : [frame.long, other.long];
+    if (apart(own, theirs) >= clear - NONE * spec.length) {
+      if (way * (from - eavesAt) >= -NONE * spec.length) continue;
+      return wrong({
+        kind: "wings' eaves meet",
+        at: "wingFrom",
+        wing: letter,
+        other: its.letter,
+        bound: toTheRight ? "least" : "most",
+        limit: eavesAt,
+      });
+    }
     if (
       own !== null &&
       theirs !== null &&
@@ -86,7 +101,7 @@ export function neighborProblem(
       wing: letter,
       other: its.letter,
       bound: way > 0 ? "least" : "most",
-      limit: from + way * high,
+      limit: toTheRight ? Math.max(from + high, eavesAt) : Math.min(from - high, eavesAt),
     });
   }
   return null;

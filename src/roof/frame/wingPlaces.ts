@@ -29,7 +29,7 @@ export function placeProblem(
   corner: HipCorner,
   spec: RoofSpec,
 ): Failure<FrameProblem> | null {
-  const { letter, wall, flush, level, from, to, reach, spec: own } = block.wing;
+  const { letter, wall, flush, level, laid, from, to, reach, spec: own } = block.wing;
   const { length } = spec;
   const slack = NONE * length;
   if (block.span > length) return wrong({ kind: "wing wider than wall", at: "wingSpan", wing: letter, most: length });
@@ -45,7 +45,7 @@ export function placeProblem(
       });
   }
   if ((level || flush) && own.longValley)
-    return wrong({ kind: "no long valley", at: "longValley", wing: letter, level });
+    return wrong({ kind: "no long valley", at: "longValley", wing: letter, why: level ? "level" : "flush" });
   const { room, ridge, stretches } = limitsOf({
     at,
     meeting,
@@ -55,6 +55,7 @@ export function placeProblem(
     wall,
     reach,
     level,
+    laid,
     span: block.span,
     long: own.longValley,
   });
@@ -80,7 +81,7 @@ export function placeProblem(
       flush: flush === null && end !== null && end.pitch === block.sides[0].pitch,
     });
   }
-  if (flush) return null;
+  if (flush || laid) return null;
   const off = (side: Side) => Math.max(ridge[side][0] - from, from - ridge[side][1]);
   const shorts = own.longValley && off(other(own.longValley)) > slack ? [off(own.longValley)] : SIDES.map(off);
   if (own.longValley && off(own.longValley) > slack && shorts.length === 2)
@@ -114,6 +115,7 @@ function limitsOf({
   wall,
   reach,
   level,
+  laid,
   span,
   long,
 }: Pick<WingFrame, "at" | "meeting"> & {
@@ -123,12 +125,17 @@ function limitsOf({
   readonly wall: RoofPlane;
   readonly reach: number;
   readonly level: boolean;
+  readonly laid: boolean;
   readonly span: number;
   readonly long: Side | null;
 }): Limits {
   const ends = { left: endBeside(main, wall, "left"), right: endBeside(main, wall, "right") };
   const beside = (side: Side) => roomBeside(ends[side], { at, meeting, corner, spec, reach, level });
   const room = { left: beside("left"), right: beside("right") };
+  if (laid) {
+    const whole = [room.left, spec.length - span - room.right] as const;
+    return { room, ridge: { left: whole, right: whole }, stretches: whole[0] <= whole[1] ? [whole] : [] };
+  }
   const clear = (side: Side) => (ends[side]?.run ?? 0) + clearOf(ends[side], spec, corner);
   const half = meeting.valley / 2 / at.near.sin;
   // Where along the wall, from the wing's own start, its outermost boards meet the ridge.

@@ -1,9 +1,12 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
 import { Failure } from "../../measure/result.ts";
 import { plumbDepthOf } from "../members/commonRafter.ts";
+import type { Corner } from "../members/corner.ts";
 import type { HipCorner } from "./bearers.ts";
-import type { Block, RoofPlane } from "./blocks.ts";
+import type { Block, RoofPlane, Wing } from "./blocks.ts";
 import type { FrameProblem } from "./frameProblem.ts";
 import type { Meeting } from "./joints.ts";
+import { laidRidgeEnd } from "./laidOver.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import type { WingFrame } from "./wingFrame.ts";
 import { neighborProblem } from "./wingNeighbors.ts";
@@ -50,6 +53,8 @@ function heights({ block, meeting }: WingFrame, spec: RoofSpec): Failure<FramePr
       span,
       pitch: (12 * 2 * wall.run * wall.pitch) / block.span,
     });
+  // A ridge that lies on the sheathing needs no room under the main one.
+  if (wing.laid) return null;
   const room = wing.flush ? brokenRoom(meeting, spec) : 0;
   const most = (2 * (meeting.toRidge - room) * wall.pitch) / pitch;
   if (block.span > most * (1 + NONE))
@@ -98,19 +103,35 @@ function boards({ block, corner, at }: WingFrame, spec: RoofSpec, heel: number):
       at: "hip",
       least: (heel - corner.member.drop) * (spec.hip.depth / plumbDepthOf(corner.at.slope, spec.hip.depth)),
     });
+  if (block.wing.laid) return tooLow(block, at, spec);
   const depth = plumbDepthOf(at.slope, spec.valley.depth);
   return depth <= heel
     ? wrong({ kind: "valley does not reach the plate", at: "valley", least: (heel * spec.valley.depth) / depth })
     : null;
 }
 
+/** Whether the ridge of a laid-over wing stands clear of the sheathing with its whole depth over the plate, and of its valley boards with a rafter's thickness. */
+function tooLow({ span, wing }: Wing, { near, far }: Corner, spec: RoofSpec): Failure<FrameProblem> | null {
+  const { letter, spec: own } = wing;
+  const sheathing = own.sheathing ?? 0;
+  const need = Math.max(
+    (sheathing + spec.valley.thickness) * alongSlope(near.pitch) + near.pitch * spec.rafter.thickness,
+    sheathing * alongSlope(near.pitch) + own.ridge.depth,
+  );
+  const least = 2 * (need / far.pitch + own.ridge.thickness / 2);
+  return span < least * (1 - NONE)
+    ? wrong({ kind: "wing too low to lay over", at: "wingSpan", wing: letter, least })
+    : null;
+}
+
 /** How far it stands out. */
 function outFrom({ block, at, meeting, corner }: WingFrame, spec: RoofSpec): Failure<FrameProblem> | null {
-  const { letter, spec: own, reach, wall } = block.wing;
+  const { letter, spec: own, reach, wall, laid } = block.wing;
   const end = block.ends[0];
   const { thickness } = spec.rafter;
   const past = end?.overhang ?? block.gableOverhang;
-  const ridge = 2 * thickness + meeting.valley / 2 / at.near.cos - reach + (end?.run ?? 0);
+  const inner = laid ? laidRidgeEnd(block, at).at : reach - meeting.valley / 2 / at.near.cos;
+  const ridge = 2 * thickness - inner + (end?.run ?? 0);
   let least = Math.max(wall.overhang - past + thickness, ridge, thickness);
   let gable = Math.max(
     wall.overhang - (own.endOverhang ?? block.sides[0].overhang) + thickness,
@@ -126,6 +147,8 @@ function outFrom({ block, at, meeting, corner }: WingFrame, spec: RoofSpec): Fai
     const side = block.sides.find((plane) => plane.wing === letter)!;
     least = Math.max(least, boards + Math.max(-side.overhang * over, 0, (block.span / 2) * over));
   }
+  // The apex of a laid-over wing stands outside of the main roof.
+  if (laid && end) least = Math.max(least, end.run + thickness / 2);
   gable = Math.max(gable, meeting.valley / 2 / at.far.sin);
   if (own.out >= least - NONE * spec.length) return null;
   return wrong({ kind: "wing too short", at: "wingOut", wing: letter, least, gable: end !== null && own.out >= gable });

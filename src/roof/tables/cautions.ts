@@ -36,6 +36,7 @@ export type CautionKind =
   | "valley pieces' tilt"
   | "valley's tilt"
   | "broken hip"
+  | "laid over"
   | "sizing";
 
 /** One thing that an inspector looks at: the figure here, and the published one where there is one. */
@@ -155,8 +156,27 @@ function planeCautions(
 
 /** What wings add: valleys as R802.4.3 has them, each wing's planes, and what nothing but other boards carries. */
 function wingCautions(frame: Frame): Caution[] {
-  const { spec, blocks } = frame;
-  const { valley, rafter, unit } = spec;
+  const { rafter, unit } = frame.spec;
+  return [
+    ...valleyCautions(frame),
+    ...frame.blocks.flatMap(({ wing, sides: own, ends }) => {
+      if (wing === null) return [];
+      const planes = [...own, ...ends.filter((end) => end !== null)];
+      const deepest = Math.max(...planes.map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
+      const all = planes.flatMap((plane) => planeCautions(plane, rafter, unit, { wing: wing.letter }));
+      return [
+        // Rafters under it carry a wing that is laid over, and only a designer sizes them.
+        ...(wing.laid ? [{ ...length("laid over", null, null, 0, { wing: wing.letter }), outside: true }] : []),
+        ...all.filter((one) => worst(all, one.kind) === one),
+        length("ridge depth", wing.spec.ridge.depth, "least", deepest, { wing: wing.letter }),
+      ];
+    }),
+  ];
+}
+
+/** What framed-in wings add. */
+function valleyCautions(frame: Frame): Caution[] {
+  const { valley, rafter, unit } = frame.spec;
   const valleys = valleysIn(frame);
   if (valleys.length === 0) return [];
   const sides = valleys.flatMap((one) => [one.near, one.far].map((side) => ({ one, side })));
@@ -176,16 +196,6 @@ function wingCautions(frame: Frame): Caution[] {
     tilt("valley pieces' tilt", slopeAngle(Math.max(...sides.map(({ side }) => side.tan))), rafter.thickness, unit),
     tilt("valley's tilt", Math.max(0, ...valleys.flatMap(({ tilts }) => tilts)), valley.thickness, unit),
     ...(hipsIn(frame).some(({ start }) => start > 0) ? [{ ...length("broken hip", null), outside: true }] : []),
-    ...blocks.flatMap(({ wing, sides: own, ends }) => {
-      if (wing === null) return [];
-      const planes = [...own, ...ends.filter((end) => end !== null)];
-      const deepest = Math.max(...planes.map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
-      const all = planes.flatMap((plane) => planeCautions(plane, rafter, unit, { wing: wing.letter }));
-      return [
-        ...all.filter((one) => worst(all, one.kind) === one),
-        length("ridge depth", wing.spec.ridge.depth, "least", deepest, { wing: wing.letter }),
-      ];
-    }),
   ];
 }
 

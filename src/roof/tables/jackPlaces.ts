@@ -16,7 +16,7 @@ export function jackPlaces({ spec }: Frame, pieces: readonly Piece[]): JackPlace
   return pieces.flatMap((piece) => {
     if (
       piece.planes.length === 0 ||
-      ![piece.foot, piece.head].some(({ bearer }) => bearer === "hip" || bearer === "valley")
+      ![piece.foot, piece.head].some(({ bearer }) => bearer !== null && bearer !== "ridge")
     )
       return [];
     const places: { at: JackPlace; rafters: Rafter[] }[] = [];

@@ -1,3 +1,5 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
+import type { WingPlace } from "../frame/blocks.ts";
 import type { Frame } from "../frame/frame.ts";
 import { sideName, type SideName } from "../frame/piece.ts";
 import type { RoofFace } from "../frame/surface.ts";
@@ -19,4 +21,34 @@ export function planeGroups({ surface: { faces } }: Frame): PlaneGroup[] {
     const sum = (of: (face: RoofFace) => number) => own.reduce((total, face) => total + of(face), 0);
     return { side, faces: own, plan: sum(({ plan }) => plan), sloped: sum(({ sloped }) => sloped) };
   });
+}
+
+/** The same planes as they are sheathed: under a laid-over wing the main plane's sheathing runs on from its plate line to the wing's ridge. */
+export function sheathedGroups({ blocks }: Frame, groups: readonly PlaneGroup[]): PlaneGroup[] {
+  const laid = blocks.flatMap(({ wing }) => (wing?.laid ? [wing] : []));
+  if (laid.length === 0) return [...groups];
+  return groups.map((group) => {
+    const faces = group.faces.map((face) => laid.filter(({ wall }) => wall === face.plane).reduce(withHidden, face));
+    const sum = (of: (face: RoofFace) => number) => faces.reduce((total, face) => total + of(face), 0);
+    return { ...group, faces, plan: sum(({ plan }) => plan), sloped: sum(({ sloped }) => sloped) };
+  });
+}
+
+/** A face with what a laid-over wing hides of it: a triangle on the mouth. */
+function withHidden(face: RoofFace, { from, to, reach }: WingPlace): RoofFace {
+  const { overhang, pitch } = face.plane;
+  const plan = ((to - from) * reach) / 2;
+  const middle = (from + to) / 2;
+  return {
+    ...face,
+    parts: [
+      ...face.parts,
+      [
+        { at: overhang, from, to },
+        { at: overhang + reach, from: middle, to: middle },
+      ],
+    ],
+    plan: face.plan + plan,
+    sloped: face.sloped + plan * alongSlope(pitch),
+  };
 }

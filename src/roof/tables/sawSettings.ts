@@ -1,6 +1,6 @@
 import { slopeAngle } from "../../geometry/angle.ts";
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { tailTilts, type Bearer } from "../frame/bearers.ts";
+import { tailTilts, type Bearer, type ValleyBoard } from "../frame/bearers.ts";
 import type { Piece } from "../frame/piece.ts";
 
 /** Where on a piece a cut is made. */
@@ -25,16 +25,18 @@ const SAME = 1e-6;
 export function sawSettings(pieces: readonly Piece[]): readonly SawSetting[] {
   const settings: SawSetting[] = [];
   for (const piece of pieces)
-    for (const { at, tilt } of cutsOf(piece)) {
-      const i = settings.findIndex(
-        (one) => Math.abs(one.plumb - piece.headCut) < SAME && Math.abs(one.tilt - tilt) < SAME,
-      );
+    for (const { at, plumb, tilt } of cutsOf(piece)) {
+      const i = settings.findIndex((one) => Math.abs(one.plumb - plumb) < SAME && Math.abs(one.tilt - tilt) < SAME);
       const known = settings[i];
       const marks = new Set([...(known?.pieces[at] ?? []), piece.mark]);
       const one: SawSetting = {
-        plumb: piece.headCut,
+        plumb,
         tilt,
-        side: slopeAngle(Math.tan((tilt * Math.PI) / 180) * alongSlope(piece.slope)),
+        // A level seat crosses the top at its own angle.
+        side:
+          at === "foot" && piece.foot.bearer === "valley board"
+            ? piece.foot.edge!
+            : slopeAngle(Math.tan((tilt * Math.PI) / 180) * alongSlope(piece.slope)),
         thickness: Math.max(known?.thickness ?? 0, piece.section.thickness),
         pieces: { ...known?.pieces, [at]: [...marks] },
       };
@@ -44,8 +46,15 @@ export function sawSettings(pieces: readonly Piece[]): readonly SawSetting[] {
   return settings.sort((a, b) => a.plumb - b.plumb || a.tilt - b.tilt);
 }
 
-function cutsOf({ member, head, foot, tail, tailCut, planes, stands }: Piece): { at: CutAt; tilt: number }[] {
-  const cuts = (at: CutAt, tilts: readonly number[]) => (tilts.length > 0 ? tilts : [0]).map((tilt) => ({ at, tilt }));
+function cutsOf(piece: Piece): { at: CutAt; plumb: number; tilt: number }[] {
+  const { member, head, foot, tail, tailCut, planes, stands, headCut } = piece;
+  const cuts = (at: CutAt, tilts: readonly number[], plumb: number = headCut) =>
+    (tilts.length > 0 ? tilts : [0]).map((tilt) => ({ at, plumb, tilt }));
+  if (member === "valley board") return [...cuts("head", []), ...cuts("foot", [], (stands[0] as ValleyBoard).lowerCut)];
+  // One end of a ridge may lie on sheathing; the other is square.
+  if (member === "ridge" && headCut > 0) return [...cuts("head", head.tilts), ...cuts("foot", [], 0)];
+  // A level seat, from square across the board.
+  if (foot.bearer === "valley board") return [...cuts("head", head.tilts), ...cuts("foot", foot.tilts, 90 - headCut)];
   const bearer = planes.length === 0 && member !== "ridge";
   const { near, far } = bearer ? tailTilts(stands[0] as Bearer) : { near: null, far: null };
   return [

@@ -1,5 +1,5 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { boardRun, type Bearer, type Hip, type Valley } from "../frame/bearers.ts";
+import { boardRun, type Bearer, type Hip, type Valley, type ValleyBoard } from "../frame/bearers.ts";
 import type { Frame } from "../frame/frame.ts";
 import { planOf } from "../frame/outlineShape.ts";
 import type { Hand, Piece } from "../frame/piece.ts";
@@ -120,6 +120,21 @@ function rafterStock(piece: Piece): Shape {
 
 function hipStock({ spec }: Frame, piece: Piece): Shape {
   const { mark, section, slope, stands } = piece;
+  if (piece.member === "valley board") {
+    // Flat, and mitered within the rectangle around it.
+    const { lowerCut, upperCut } = stands[0] as ValleyBoard;
+    const steepest = (Math.max(lowerCut, upperCut) * Math.PI) / 180;
+    return {
+      name: mark,
+      size: section.name,
+      length: piece.shortestBoard,
+      lean: 0,
+      toe: 0,
+      slant: "square",
+      turn: 0,
+      spread: 1 / Math.cos(steepest),
+    };
+  }
   const hip = stands[0] as Hip | Valley;
   const { sin, cos } = hip.near;
   const along = alongSlope(slope);

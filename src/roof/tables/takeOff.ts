@@ -3,7 +3,7 @@ import { hipsIn, type Frame } from "../frame/frame.ts";
 import type { Piece } from "../frame/piece.ts";
 import { pieceBoardFeet } from "./pieceBoardFeet.ts";
 import type { RoofEdge, RoofFace } from "../frame/surface.ts";
-import { planeGroups, type PlaneGroup } from "./planeGroups.ts";
+import { planeGroups, sheathedGroups, type PlaneGroup } from "./planeGroups.ts";
 import { sheathingCourses, type Course, type Sheet } from "./sheathingCourses.ts";
 
 /** All pieces of one lumber size, each counted on its shortest board; spares are among them. */
@@ -32,6 +32,9 @@ export interface TakeOff {
   readonly planes: readonly PlaneGroup[];
   readonly plan: number;
   readonly sloped: number;
+  /** The planes as they are sheathed, which runs through under a laid-over wing; and the area of that along the slope. */
+  readonly sheathed: readonly PlaneGroup[];
+  readonly sheathing: number;
   readonly sheet: Sheet;
   readonly courses: readonly Course[];
   readonly sizes: readonly SizeTotal[];
@@ -44,6 +47,7 @@ const SHEETS = { in: { wide: 48, long: 96 }, mm: { wide: 1200, long: 2400 } } as
 export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
   const { spec, surface } = frame;
   const planes = planeGroups(frame);
+  const sheathed = sheathedGroups(frame, planes);
   const sheet = SHEETS[spec.unit];
   const sum = (of: (face: RoofFace) => number) => surface.faces.reduce((total, face) => total + of(face), 0);
   // On its center line an edge ends at the fascia that it meets first.
@@ -66,7 +70,9 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
     plan: sum(({ plan }) => plan),
     sloped: sum(({ sloped }) => sloped),
     sheet,
-    courses: sheathingCourses(planes, sheet, spec.spacing),
+    sheathed,
+    sheathing: sheathed.reduce((total, group) => total + group.sloped, 0),
+    courses: sheathingCourses(sheathed, sheet, spec.spacing),
     sizes: sizeTotals(frame, pieces),
   };
 }
@@ -75,7 +81,8 @@ export function takeOff(frame: Frame, pieces: readonly Piece[]): TakeOff {
 export function spareRafter(pieces: readonly Piece[]): Piece {
   const rafters = pieces.filter(({ planes }) => planes.length > 0);
   return (
-    rafters.find(({ member }) => member === "common") ??
+    // Beside wings some commons have no tail or a short one.
+    rafters.filter(({ member }) => member === "common").sort((a, b) => b.shortestBoard - a.shortestBoard)[0] ??
     rafters.reduce((a, b) => (b.shortestBoard > a.shortestBoard ? b : a))
   );
 }

@@ -57,7 +57,8 @@ function wallStretches(
   wings: readonly Wing[],
   plated: readonly Rafter[],
 ): Stretch[] {
-  const own = wings.filter(({ wing }) => wing.wall === plane).sort((a, b) => a.wing.from - b.wing.from);
+  // A plate runs through under a laid-over wing.
+  const own = wings.filter(({ wing }) => wing.wall === plane && !wing.laid).sort((a, b) => a.wing.from - b.wing.from);
   const on = plated.filter((one) => one.plane === plane);
   const [left, right] = spec.ends.split(" and ") as ["hip" | "gable", "hip" | "gable"];
   // Seen from outside, the back's left end is the front's right one.
@@ -92,7 +93,7 @@ function overBeside({ foot }: Rafter, before: Wing | null, after: Wing | null): 
 
 /** A wing's two side plates, from its outer corners in, and its end plate. */
 function wingStretches(wing: Wing, plated: readonly Rafter[]): Stretch[] {
-  const { letter, spec, flush } = wing.wing;
+  const { letter, spec, flush, laid } = wing.wing;
   const sides = (["left", "right"] as const).map((side): Stretch => {
     const plane = wing.sides[side === "left" ? 1 : 0];
     const outer = { x: wing.corner.x, y: wing.corner.y };
@@ -106,7 +107,7 @@ function wingStretches(wing: Wing, plated: readonly Rafter[]): Stretch[] {
       hook,
       way: side === "right" ? 1 : -1,
       standing: plated.filter((one) => one.plane === plane && one.of === wing.index),
-      ...(flush === side ? {} : { corner: { at: spec.out, wing: letter, side } }),
+      ...(flush === side || laid ? {} : { corner: { at: spec.out, wing: letter, side } }),
     };
   });
   const [end] = wing.ends;

@@ -17,6 +17,7 @@ const spec: WingSpec = {
   ridge: { name: "2x8", thickness: 1.5, depth: 7.25 },
   longValley: null,
   framing: "framed in",
+  sheathing: null,
 };
 
 describe("a wing's column", () => {
@@ -50,6 +51,7 @@ describe("a wing's column", () => {
       Ridge: "2x6",
       "Long valley": "left",
       "Wing framing": "laid over",
+      Sheathing: "5/8",
     };
     expect(Object.keys(all)).toEqual([...WING_ROWS]);
     expect(read(block([all])).wings[0]).toEqual({
@@ -66,6 +68,7 @@ describe("a wing's column", () => {
       ridge: { name: "2x6", thickness: 1.5, depth: 5.5 },
       longValley: "left",
       framing: "laid over",
+      sheathing: 0.625,
     });
   });
 

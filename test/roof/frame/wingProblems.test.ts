@@ -20,6 +20,7 @@ const wing: WingSpec = {
   ridge: main.ridge!,
   longValley: null,
   framing: "framed in",
+  sheathing: null,
 };
 
 function problem(change: Partial<WingSpec>, roof: Partial<RoofSpec> = {}): FrameProblem | null {
@@ -129,8 +130,8 @@ describe("a wing that cannot stand", () => {
     },
   );
 
-  const two = (from: number, more: Partial<RoofSpec> = {}) => {
-    const gabled = { ...wing, end: "gable", span: 96 } as const;
+  const two = (from: number, more: Partial<RoofSpec> = {}, own: Partial<WingSpec> = {}) => {
+    const gabled = { ...wing, ...own, end: "gable", span: 96 } as const;
     const made = frame({
       ...main,
       ...more,
@@ -148,5 +149,17 @@ describe("a wing that cannot stand", () => {
     expect(near).toMatchObject({ kind: "valleys meet", wing: "B", bound: "least" });
     expect(two(near.limit + 1e-6)).toBeNull();
     expect(two(near.limit - 1 / 16)).toMatchObject({ kind: "valleys meet" });
+    // Eaves of 30 on both wings reach farther than their valleys; the place that is named for the valleys clears them too.
+    const wide = [{ length: 800 }, { overhang: 30 }] as const;
+    expect(two(200, ...wide)).toEqual({
+      kind: "wings' eaves meet",
+      at: "wingFrom",
+      wing: "B",
+      other: "A",
+      bound: "least",
+      limit: 204,
+    });
+    expect(two(150, ...wide)).toMatchObject({ kind: "valleys meet", limit: 204 });
+    expect(two(204, ...wide)).toBeNull();
   });
 });

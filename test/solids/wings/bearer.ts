@@ -14,7 +14,7 @@ export type Role = "supporting" | "shortened" | "level" | "flush";
 
 /** What is known of a ridge, hip or valley before it is cut. */
 export interface BearerPlan {
-  readonly kind: "ridge" | "hip" | "broken hip" | "valley";
+  readonly kind: "ridge" | "hip" | "broken hip" | "valley" | "valley board";
   readonly name: string;
   readonly role?: Role;
   /** The letter of the wing that it is made by. */

@@ -17,6 +17,7 @@ import { heightOf, meet } from "./layout.ts";
 import type { Layout, Plane, Wing } from "./layout.ts";
 import { letterOf } from "./plan.ts";
 import type { Side } from "./plan.ts";
+import { sheathingUnder, valleyBoard as layBoard } from "./laid.ts";
 import { valley, valleyBoard } from "./valley.ts";
 
 /** Ridges, hips and valleys, cut and in their places. */
@@ -154,7 +155,10 @@ export function bearersOf(shop: Shop, layout: Layout): Bearers {
     const towardsWing = (side: Side): Half => faceTo(valleyBoard(plan, wing, side), wing[side].inward);
     const mainRidgeLine = (side: Side): Vec => meet(wing.wall.above, wing[side].above, beyond(into, apex.left));
     let inner: Half[];
-    if (wing.level) {
+    if (wing.plan.framing === "laid over") {
+      inner = [sheathingUnder(wing)];
+      for (const side of present) valleys.push(layBoard(shop, layout, wing, side, place));
+    } else if (wing.level) {
       inner = [mainFace];
       for (const side of present)
         valleys.push(

@@ -62,6 +62,12 @@ export function canStand(plan: WingedPlan): boolean {
     if (!level && reach > plan.span / 2 - plan.ridge.thickness) return false;
     const inset = Math.abs(dot(wall.inward, sub(wing.apex, outer.left)));
     if (own.end === "hip" && own.out + reach - inset < 12) return false;
+    // The apex of a laid-over wing stands outside of the wall; its ridge clear of the sheathing.
+    if (own.framing === "laid over") {
+      if (own.end === "hip" && own.out < inset + plan.rafter.thickness) return false;
+      const rise = own.span * 0.5 * wing.left.pitch;
+      if (rise < plan.ridge.depth + 2 * (own.sheathing ?? 0) + 2 * plan.valley.thickness + 2) return false;
+    }
     if (own.out < plan.overhang + 6) return false;
     const [from, to] = [outer.left, outer.right].map(x).sort((a, b) => a - b) as [number, number];
     if (from < 0 || to > plan.length) return false;
@@ -82,6 +88,10 @@ export function canStand(plan: WingedPlan): boolean {
     if (side.some((other) => flush && other.wing.flush === flush)) return false;
     return side.every(
       (other) =>
+        // Nor do they along their sides, however far each stands out.
+        gap(wing, other.wing) >=
+          Math.max(wing.left.overhang, wing.right.overhang) +
+            Math.max(other.wing.left.overhang, other.wing.right.overhang) &&
         flat.every((one) => other.flat.every((two) => apart(one, two) >= CLEAR)) &&
         apart([outer.left, outer.right], [other.wing.outer.left, other.wing.outer.right]) >=
           // Fascias of neighbors do not meet.
@@ -92,12 +102,20 @@ export function canStand(plan: WingedPlan): boolean {
   });
 }
 
+/** How far apart the walls of two wings stand along theirs. */
+function gap(one: Wing, other: Wing): number {
+  const [a, b, c, d] = [one.outer.left, one.outer.right, other.outer.left, other.outer.right].map((p) =>
+    dot(one.wall.plate, p),
+  ) as [number, number, number, number];
+  return Math.max(Math.min(c, d) - Math.max(a, b), Math.min(a, b) - Math.max(c, d));
+}
+
 /** A hip that starts at the corner which the wing took away, or that meets it. */
 const touches = ([corner]: Flat, wing: Wing): boolean =>
   Math.abs(dot(wing.wall.inward, sub(corner, wing.wall.at))) < 1e-6;
 
 /** Roofs with wings by chance, the same for the same seed and stream. */
-export function chanceRoofs(count: number, stream: number): WingedPlan[] {
+export function chanceRoofs(count: number, stream: number, laidOver = false): WingedPlan[] {
   process.stdout.write(`${count} roofs with wings by chance, LONGPOINT_SEED=${seed}, stream ${stream}\n`);
   const next = chance(seed + stream);
   const between = (low: number, high: number): number => low + (high - low) * next();
@@ -111,7 +129,8 @@ export function chanceRoofs(count: number, stream: number): WingedPlan[] {
     const span = between(200, 360);
     const length = between(420, 720);
     const wing = (): WingPlan => {
-      const flush = next() < 0.3;
+      const laid = laidOver && next() < 0.7;
+      const flush = !laid && next() < 0.3;
       const slope = flush ? endPitch : oneOf(pitch, pitch, rise(between(4, 12)));
       const level = next() < 0.2;
       const wide = level ? (span * pitch.slope) / slope.slope : between(96, 280);
@@ -127,7 +146,8 @@ export function chanceRoofs(count: number, stream: number): WingedPlan[] {
         ...(flush || next() < 0.85 ? {} : { overhang: between(3, 24) }),
         ...(end === "hip" && next() < 0.3 ? { endPitch: rise(between(5, 12)) } : {}),
         ...(next() < 0.2 ? { ridge: { thickness: oneOf(1.5, between(1, 2.5)), depth: 7.25 } } : {}),
-        ...(level || flush ? {} : { longValley: oneOf("left", "right") }),
+        ...(level || flush || laid ? {} : { longValley: oneOf("left", "right") }),
+        ...(laid ? { framing: "laid over" as const, sheathing: oneOf(0.5, between(0.4, 1)) } : {}),
       };
     };
     const draft: WingedPlan = {
@@ -150,6 +170,7 @@ export function chanceRoofs(count: number, stream: number): WingedPlan[] {
     };
     // Tails on one side of a valley only are framed by nobody.
     if (draft.overhang === 0 && draft.wings.some(({ overhang }) => overhang)) continue;
+    if (laidOver && !draft.wings.some(({ framing }) => framing)) continue;
     if (canStand(draft)) plans.push(draft);
   }
   return plans;

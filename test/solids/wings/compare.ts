@@ -135,7 +135,8 @@ function lists({ plates, ridges, rafters }: RoofFigures, told: readonly SaidList
     marks: marks.map(({ at, piece }) => ({ at, member: kinds.get(piece)! })),
   }));
   const fit = (one: Pick<SaidList, "name" | "marks">, list: SaidList): boolean =>
-    sameMarks(one, list) && (one.name === list.name || (!isNamed(one.name) && !isNamed(list.name)));
+    sameMarks(one, list) &&
+    (one.name === list.name || (!isNamed(one.name) && !isNamed(list.name) && !/^(Front|Back)$/.test(list.name)));
   return [
     ...measured
       .filter(({ marks }) => marks.length > 0)

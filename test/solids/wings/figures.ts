@@ -64,7 +64,7 @@ export interface RafterFigures {
 }
 
 export interface BearerFigures {
-  readonly kind: "ridge" | "hip" | "broken hip" | "valley";
+  readonly kind: "ridge" | "hip" | "broken hip" | "valley" | "valley board";
   readonly role: Role | "";
   readonly name: string;
   /** The letter of the wing that it is made by, "" for the main roof. */

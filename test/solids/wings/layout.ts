@@ -147,11 +147,15 @@ export function layoutOf(plan: WingedPlan): Layout {
 }
 
 /** The height of the finished roof over a point of the plan: the highest block's lowest plane. */
-export function roofHeight({ plan, front, back, ends, wings }: Layout, point: Vec): number {
+export function roofHeight(
+  { plan, front, back, ends, wings }: Layout,
+  point: Vec,
+  counts: (wing: Wing) => boolean = () => true,
+): number {
   const lowest = (planes: readonly (Plane | null)[]): number =>
     Math.min(...planes.map((plane) => (plane ? heightOf(plane, point) : Infinity)));
   // A wing's block runs from its outer end in to the main ridge line.
-  const over = wings.filter(({ wall, end, plan: { out } }) => {
+  const over = wings.filter(counts).filter(({ wall, end, plan: { out } }) => {
     const depth = dot(wall.inward, sub(point, wall.at));
     return depth <= plan.span / 2 && (end !== null || depth >= -out);
   });
@@ -161,6 +165,9 @@ export function roofHeight({ plan, front, back, ends, wings }: Layout, point: Ve
   );
 }
 
-/** True where a plane is the finished roof over a point of the plan. */
-export const isRoof = (layout: Layout, plane: Plane, point: Vec): boolean =>
-  Math.abs(roofHeight(layout, point) - heightOf(plane, point)) < 1e-9;
+/** True where a plane is the finished roof over a point of the plan, or would be if the wings laid over it were not there. */
+export function isRoof(layout: Layout, plane: Plane, point: Vec): boolean {
+  const framed = ({ plan, left, right, end }: Wing) =>
+    plan.framing !== "laid over" || [left, right, end].includes(plane);
+  return Math.abs(roofHeight(layout, point, framed) - heightOf(plane, point)) < 1e-9;
+}

@@ -36,7 +36,7 @@ export function plateLists(shop: Shop, roof: WingedRoof): MarkList[] {
     const at = (point: Vec): number => dot(wall.plate, sub(point, wall.at));
     const word = wall === front ? "Front" : "Back";
     const own = wings
-      .filter((wing) => wing.wall === wall)
+      .filter((wing) => wing.wall === wall && wing.plan.framing !== "laid over")
       .map((wing) => {
         const [from, to] = [at(wing.outer.left), at(wing.outer.right)];
         return { wing, from, to };

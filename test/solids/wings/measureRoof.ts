@@ -6,7 +6,7 @@ import type { Edge, Hand } from "../measure.ts";
 import { member } from "../member.ts";
 import type { Member } from "../member.ts";
 import type { Shop } from "../shop.ts";
-import { add, angle, distance, dot, scale, sub, UP } from "../vector.ts";
+import { add, angle, distance, dot, leftOf, plan as fromAbove, scale, sub, unit, UP } from "../vector.ts";
 import type { Vec } from "../vector.ts";
 import { lineAt } from "./bearer.ts";
 import type { Bearer } from "./bearer.ts";
@@ -48,7 +48,7 @@ function along({ frame }: Member, from: Vec, to: Vec): number {
 const middle = (a: Vec, b: Vec): Vec => scale(add(a, b), 0.5);
 
 /** The plumb plane along a bearer's line. */
-const lineOf = ({ frame: { left }, from }: Bearer): Half => beyond(left, from);
+const lineOf = ({ frame: { along }, from }: Bearer): Half => beyond(unit(leftOf(fromAbove(along))), from);
 
 export function measureRafter(shop: Shop, { layout }: WingedRoof, rafter: Rafter): RafterFigures {
   const { station, foot, head, tailOn, hand, kind, name, overCorner } = rafter;
@@ -66,9 +66,12 @@ export function measureRafter(shop: Shop, { layout }: WingedRoof, rafter: Rafter
     : lineAt(rafter.frame, beyond(plane.inward, nearest(head.bearer, plane)));
   const start = foot ? lineAt(rafter.frame, lineOf(foot.bearer)) : lineAt(rafter.frame, plateLine);
   const mark = (on: Against | null, which: keyof Omit<Edge, "length">): number =>
-    on && on.bearer.kind !== "ridge"
-      ? along(on.bearer, cornerOf(on.bearer), middle(whole.left[which], whole.right[which]))
-      : 0;
+    on?.bearer.kind === "valley board"
+      ? distance(startOf(shop, on.bearer), middle(whole.left[which], whole.right[which]))
+      : on && on.bearer.kind !== "ridge"
+        ? along(on.bearer, cornerOf(on.bearer), middle(whole.left[which], whole.right[which]))
+        : 0;
+  const onBoard = foot?.bearer.kind === "valley board";
   const seats = HANDS.map((side) => {
     const off = (side === "left" ? 1 : -1) * (rafter.thickness / 2);
     const level = corners.filter(
@@ -89,7 +92,7 @@ export function measureRafter(shop: Shop, { layout }: WingedRoof, rafter: Rafter
     longFace: Math.abs(left - right) < ON ? "both" : left > right ? "left" : "right",
     line: distance(start, end),
     headTilt: sawCut(rafter, corners, head.face).tilt,
-    footTilt: foot ? sawCut(rafter, corners, foot.face).tilt : 0,
+    footTilt: foot ? (onBoard ? leanOf(foot.face, rafter) : sawCut(rafter, corners, foot.face).tilt) : 0,
     headEdge: edgeAngle(rafter, corners),
     footEdge: foot ? angle(sub(whole.left.low, whole.right.low), rafter.frame.left) : 0,
     head: head.bearer.name,
@@ -99,13 +102,55 @@ export function measureRafter(shop: Shop, { layout }: WingedRoof, rafter: Rafter
     tape: fromPlate?.tape ?? 0,
     tail: foot ? [0, 0] : [Math.max(...tails), Math.min(...tails)],
     tailTilt: tailOn ? sawCut(rafter, corners, tailOn.face).tilt : 0,
-    tailMark: mark(tailOn, "low"),
+    tailMark: tailOn?.bearer.kind === "valley board" ? 0 : mark(tailOn, "low"),
     seat: [Math.max(...seats), Math.min(...seats)],
     board: extent(rafter, corners),
-    footHang: foot ? hang(foot, corners) : 0,
+    footHang: foot && !onBoard ? hang(foot, corners) : 0,
     headHang: head.bearer.kind === "ridge" ? 0 : hang(head, corners),
     overCorner,
     slid: Math.abs(station.slid),
+  };
+}
+
+/** How far a flat cut leans from square across a board. */
+const leanOf = ({ normal }: Half, { frame: { left } }: Member): number => Math.abs(90 - angle(normal, left));
+
+/** Its upper edge that lies in the wing's plane, the ends of which are nearest to and farthest from the plate line. */
+function outerEdge(shop: Shop, { solid, planes, frame }: Bearer): [Vec, Vec] {
+  const on = shop
+    .corners(solid)
+    .filter((c) => Math.abs(depthIn(planes[1]!.above, c)) < ON)
+    .sort((a, b) => dot(frame.along, a) - dot(frame.along, b));
+  return [on[0]!, on.at(-1)!];
+}
+
+const startOf = (shop: Shop, board: Bearer): Vec => outerEdge(shop, board)[0];
+
+/** A valley board's outer and inner edge on its upper side. */
+function measureBoard(shop: Shop, board: Bearer): BearerFigures {
+  const corners = shop.corners(board.solid);
+  const [low, high] = outerEdge(shop, board);
+  const upper = corners.filter((c) => Math.abs(seenFrom(board.frame, c)[2]) < ON);
+  const across = (c: Vec): number => Math.abs(dot(board.frame.left, sub(c, low)));
+  const wide = Math.max(...upper.map(across));
+  const inner = upper.filter((c) => across(c) > wide - ON).map((c) => dot(board.frame.along, c));
+  return {
+    kind: board.kind,
+    role: "",
+    name: board.name,
+    wing: board.wing!,
+    side: board.name.includes("left") ? "left" : "right",
+    hand: board.name.includes("left") ? "left" : "right",
+    line: distance(board.from, board.to),
+    center: 0,
+    left: distance(low, high),
+    right: Math.max(...inner) - Math.min(...inner),
+    headTilts: [],
+    footTilts: [],
+    tail: 0,
+    board: extent(board, corners),
+    heel: 0,
+    proud: 0,
   };
 }
 
@@ -133,6 +178,7 @@ function cornerOf(bearer: Bearer): Vec {
 }
 
 export function measureBearer(shop: Shop, bearer: Bearer): BearerFigures {
+  if (bearer.kind === "valley board") return measureBoard(shop, bearer);
   const corners = shop.corners(bearer.solid);
   const { kind, role, name, wing, from, to, heads, feet } = bearer;
   const start = kind === "broken hip" ? from : cornerOf(bearer);
@@ -140,6 +186,8 @@ export function measureBearer(shop: Shop, bearer: Bearer): BearerFigures {
   const tips = HANDS.map((hand) => along(bearer, start, point(ahead, bearer.reach[hand][1])));
   const tilts = (planes: readonly Half[]): number[] =>
     planes
+      // A ridge's end on sheathing is no plumb cut.
+      .filter(({ normal }) => Math.abs(normal[2]) < ON)
       .filter((half) => corners.filter((c) => Math.abs(depthIn(half, c)) < ON).length > 2)
       .map((half) => sawCut(bearer, corners, half).tilt);
   // The top's center line: the same board between the same upper cuts, opened along it.

@@ -23,6 +23,10 @@ export interface WingPlan {
   /** Left out: the main ridge's size. */
   readonly ridge?: Section;
   readonly longValley?: Side;
+  /** Left out: framed in. */
+  readonly framing?: "laid over";
+  /** Under a wing that is laid over; left out: half an inch. */
+  readonly sheathing?: number;
 }
 
 /** A roof with wings. */
@@ -76,6 +80,8 @@ export function blockOf(plan: WingedPlan): (string | number)[][] {
     ["From left corner", ""],
     ["Out from wall", ""],
     ["Long valley", ""],
+    ["Wing framing", ""],
+    ["Sheathing", ""],
   ];
   const column = (wing: WingPlan): Record<string, string | number> => ({
     Wall: wing.wall,
@@ -89,6 +95,8 @@ export function blockOf(plan: WingedPlan): (string | number)[][] {
     "End overhang": wing.endOverhang ?? "",
     Ridge: wing.ridge ? sizeText(wing.ridge) : "",
     "Long valley": wing.longValley ?? "",
+    "Wing framing": wing.framing ?? "",
+    Sheathing: wing.sheathing ?? "",
   });
   const columns = plan.wings.map(column);
   if (columns.length === 0)

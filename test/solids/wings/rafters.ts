@@ -11,6 +11,7 @@ import type { Vec } from "../vector.ts";
 import { sideFace } from "./bearer.ts";
 import type { Bearer } from "./bearer.ts";
 import type { Bearers } from "./bearers.ts";
+import { boardUnder, tailAgainst } from "./laid.ts";
 import { isRoof } from "./layout.ts";
 import type { Layout, Plane } from "./layout.ts";
 import type { Station } from "./stations.ts";
@@ -57,7 +58,7 @@ interface Event extends Against {
 /** Where a rafter's line over a point of the plate line crosses the faces of the bearers in its plane, from below. */
 function events(plane: Plane, from: Vec, bearers: readonly Bearer[]): Event[] {
   return bearers
-    .filter(({ planes }) => planes.includes(plane))
+    .filter(({ kind, planes }) => planes.includes(plane) && kind !== "valley board")
     .flatMap((bearer) => (["left", "right"] as const).map((hand) => ({ bearer, hand, face: sideFace(bearer, hand) })))
     .flatMap((against): Event[] => {
       const turn = dot(against.face.normal, plane.inward);
@@ -98,6 +99,12 @@ function ridgeEnd(layout: Layout, { ridge, wingRidges }: Bearers, { plane, of, k
   return { bearer, hand: "left", face: { normal: scale(end!.normal, -1), offset: -end!.offset } };
 }
 
+/** Level from the plate line to where a rafter's top line comes up through a plane. */
+function runUp(half: Half, { plane, at }: Station, { plan }: Layout): number {
+  const foot = add(at, [0, 0, plan.heel]);
+  return -depthIn(half, foot) / dot(half.normal, add(plane.inward, [0, 0, plane.pitch]));
+}
+
 const runTo = (half: Half, { inward }: Plane, from: Vec): number => -depthIn(half, from) / dot(half.normal, inward);
 
 function rafter(shop: Shop, layout: Layout, bearers: Bearers, station: Station): Rafter[] {
@@ -105,7 +112,8 @@ function rafter(shop: Shop, layout: Layout, bearers: Bearers, station: Station):
   const end = ridgeEnd(layout, bearers, station);
   if (end) return [build(shop, layout, bearers, station, null, end, true)!];
   const found: Rafter[] = [];
-  let foot: Event | null = null;
+  const laid = boardUnder(layout, bearers.all, station);
+  let foot: Event | null = laid && { ...laid, run: runUp(laid.face, station, layout), ahead: false };
   let open = true;
   for (const event of events(plane, at, bearers.all)) {
     if (!event.ahead) {
@@ -149,11 +157,17 @@ function build(
       event.run > -overhang + ON &&
       event.run < Math.max(...heads),
   );
+  const onBoard = center?.bearer.kind === "valley board";
   const valley = center ?? cuts.at(-1) ?? null;
-  const feet = valley ? lines.map((line) => runTo(valley.face, plane, line)) : [-Infinity, -Infinity];
+  const feet = onBoard
+    ? lines.map((line) => runUp(center.face, { ...station, at: line }, layout))
+    : valley
+      ? lines.map((line) => runTo(valley.face, plane, line))
+      : [-Infinity, -Infinity];
+  const laidTail = onBoard ? null : tailAgainst(layout, all, station);
   const seat = seatWidth(plane, layout);
   const onValley = Math.max(...feet) > ON;
-  const onPlate = Math.min(...feet) < seat - ON;
+  const onPlate = !onBoard && Math.min(...feet) < seat - ON;
   const short = Math.min(...heads.map((run, i) => run - (onValley ? feet[i]! : 0)));
   const onRidge = head.bearer.kind === "ridge";
   if (onValley ? short < t - ON : !onRidge && short < seat - ON) return null;
@@ -163,8 +177,13 @@ function build(
     throw new Error(`${what}: its faces do not both meet the ${head.bearer.name}`);
   const fascia = beyond(inward, add(at, scale(inward, -overhang)));
   const plate = [beyond(scale(UP, -1), at), beyond(inward, at)];
-  const ends = [...(valley ? [valley.face] : []), ...(Math.min(...feet) < 0 ? [fascia] : []), head.face];
-  const bare = onPlate && overhang === 0;
+  const ends = [
+    ...(valley ? [valley.face] : []),
+    ...(Math.min(...feet) < 0 ? [fascia] : []),
+    ...(laidTail ? [laidTail.half] : []),
+    head.face,
+  ];
+  const bare = onPlate && (overhang === 0 || laidTail?.on === null);
   const piece = member(
     shop,
     frameOf(add(at, [0, 0, plan.heel]), add(inward, [0, 0, plane.pitch])),
@@ -172,7 +191,7 @@ function build(
     bare ? { ends: [...ends, beyond(UP, at)] } : { ends, ...(onPlate ? { seat: plate } : {}) },
   );
   const foot = onValley ? valley : null;
-  const tailOn = onValley ? null : valley;
+  const tailOn = onValley ? null : (laidTail?.on ?? valley);
   const kind = kindOf(station, foot, head);
   return {
     ...piece,

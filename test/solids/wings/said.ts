@@ -91,7 +91,7 @@ export function piecesOf({ rafters, bearers }: RoofFigures): Piece[] {
     ...bearers.map((one): Piece => {
       const faces = [one.left, one.right];
       const ridge = one.kind === "ridge";
-      const valley = one.kind === "valley";
+      const valley = one.kind === "valley" || one.kind === "valley board";
       return {
         member: one.kind,
         side: "",

@@ -7,6 +7,7 @@ import { add, dot, scale, sub, UP } from "../vector.ts";
 import type { Vec } from "../vector.ts";
 import { faceTo } from "./bearer.ts";
 import type { Bearers } from "./bearers.ts";
+import { offPlateLine } from "./laid.ts";
 import { meet } from "./layout.ts";
 import type { Layout, Plane, Wing } from "./layout.ts";
 import type { Side } from "./plan.ts";
@@ -37,7 +38,9 @@ export function stationsOf(shop: Shop, layout: Layout, bearers: Bearers): Statio
   );
   const ends = (["left", "right"] as const).flatMap((side) => endStations(layout, side));
   const wings = layout.wings.flatMap((wing) => wingStations(shop, layout, bearers, wing));
-  return thinned(layout, [...sides, ...ends, ...wings]).map((station) => slidClear(layout, bearers, station));
+  return thinned(layout, [...sides, ...ends, ...wings])
+    .map((station) => slidClear(layout, bearers, station))
+    .map((station) => offPlateLine(layout, station));
 }
 
 const kingsAt = ({ plan }: Layout): boolean => plan.hipHead === "king commons";

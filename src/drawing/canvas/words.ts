@@ -134,6 +134,7 @@ export const WORDS = {
     goesOn: (title: string) => `${title}, continued`,
     noteOf: (mark: string, note: string) => `(${mark}) ${note}`,
     need: (size: string, need: string) => `Use a ${size} at least ${need} long, crown up.`,
+    needFlat: (size: string, need: string) => `Use a ${size} at least ${need} long.`,
     fromPlan: (places: readonly string[]) =>
       `Cut from the plan's ${places.join("; ")}. Count the pieces from the left end.`,
     place: ({ first, last, length, at }: { first: number; last: number; length: string; at: readonly number[] }) =>

@@ -9,7 +9,7 @@ const MOST = 6;
 /** The first step of a card: the boards that the cutting plan cuts these pieces from, or without a plan only what one of them needs. */
 export function boardStep(pieces: readonly Piece[], { length, sticks, words = WORDS }: CardOptions): string {
   const [{ section, shortestBoard, member }] = pieces as readonly [Piece, ...Piece[]];
-  const need = words.card.need(section.name, length(shortestBoard));
+  const need = words.card[member === "valley board" ? "needFlat" : "need"](section.name, length(shortestBoard));
   const places = sticks ? placesOf(sticks, new Set(pieces.map(({ mark }) => mark))) : [];
   if (places.length === 0) return member === "ridge" ? `${need} ${words.card.ridgeLong}` : need;
   const listed = places

@@ -13,9 +13,7 @@ const { frame, pieces } = framed({
 const cards = cutCards(frame, pieces, { length: (value) => lengthText(value, "in") });
 const card = (mark: string) => cards.find((one) => one.mark.split(", ").includes(mark))!;
 const said = (mark: string) =>
-  `${card(mark).steps.join("\n")}\n${card(mark).drawing(900, false)}`
-    .replaceAll("&quot;", `"`)
-    .replaceAll("&#39;", "'");
+  `${card(mark).steps.join("\n")}\n${card(mark).drawing(900, false)}`.replaceAll("&#34;", `"`).replaceAll("&#39;", "'");
 
 describe("cut cards of a wing laid over", () => {
   it.each([

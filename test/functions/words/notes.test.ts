@@ -79,6 +79,14 @@ describe("noteText", () => {
     const winged = [
       ...Object.values(wingedCases),
       { ...main, valley: { thickness: 1.5, depth: 5.5 }, wings: [{ ...tee, overhang: 8 }] },
+      // A little one laid over under deep rafters: its upper jacks are wedges.
+      {
+        ...main,
+        rafter: { thickness: 1.5, depth: 9.25 },
+        heel: 7,
+        hip: { thickness: 1.5, depth: 11.25 },
+        wings: [{ ...tee, span: 100, framing: "laid over" as const }],
+      },
       // A rafter of the main roof would stand half before and half behind the long valley's head.
       { ...main, wings: [{ ...tee, from: 119.9, longValley: "left" as const }] },
     ].map(modelOf);

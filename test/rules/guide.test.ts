@@ -24,7 +24,7 @@ import { framed, HALL } from "../roof/outlineSpecs.ts";
 const guide = readFileSync("functions/GUIDE.md", "utf8");
 
 /** Marks of the pieces of a roof with wings. */
-const MARKS = ["VL", "VS", "BH", "VJ", "HV", "VV", "PV", "RA", "RB"];
+const MARKS = ["VL", "VS", "BH", "VJ", "HV", "VV", "PV", "RA", "RB", "VB", "CN", "KN", "JN", "CV", "KV"];
 
 /** The rows of cells of the table under a heading, its head left out. */
 function tableUnder(heading: string): string[][] {

@@ -110,7 +110,7 @@ export const plateMarks = worksheetFunction({
 });
 
 /** "Main" where one list does for both; else which end of the plate the tape is hooked at. */
-function plateName({ plate, place, end, hook, plates }: PlateList): string {
+export function plateName({ plate, place, end, hook, plates }: PlateList): string {
   if (place) return placeName(place);
   return end || plates === 2 ? plate : `${plate}, hooked ${hook}`;
 }
@@ -133,7 +133,7 @@ function placeName(place: PlatePlace): string {
 }
 
 /** Where the tape is hooked. */
-function hookText({ place, hook }: PlateList): string {
+export function hookText({ place, hook }: PlateList): string {
   if (place?.kind === "ridge")
     return place.wing === "" ? "hook at the left end, seen from the front" : "hook at the outer end";
   if (place?.kind === "wing" && place.part !== "end") return "hook at the outer corner";

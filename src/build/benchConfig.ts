@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { join } from "node:path";
@@ -14,7 +15,7 @@ export function benchConfig(root: string, outDir: string): Configuration {
     mode: "production",
     context: root,
     target: ["web", "es2022"],
-    entry: { bench: join(page, "main.ts") },
+    entry: { bench: join(page, "main.ts"), print: join(root, "src/pages/packet/printMain.ts") },
     output: { path: outDir, filename: "[name].[contenthash:8].js", clean: true, publicPath: "" },
     resolve: { extensions: [".ts", ".tsx", ".js"], alias: embeddedAliases(root) },
     module: { rules: [...pageRules] },
@@ -30,7 +31,14 @@ export function benchConfig(root: string, outDir: string): Configuration {
     performance: { hints: false },
     plugins: [
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }),
-      new HtmlWebpackPlugin({ template: join(page, "index.html"), minify: false }),
+      new HtmlWebpackPlugin({ template: join(page, "index.html"), chunks: ["bench"], minify: false }),
+      new HtmlWebpackPlugin({
+        // The Excel build copies the page as it is; here the script has a hash in its name.
+        templateContent: readFileSync(join(root, "src/pages/packet/print.html"), "utf8").replace(/<script .*/, ""),
+        filename: "print.html",
+        chunks: ["print"],
+        minify: false,
+      }),
       licenses(),
     ],
     stats: "errors-warnings",

@@ -1,5 +1,5 @@
 import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import { functions } from "../../functions/index.ts";
@@ -70,7 +70,8 @@ export function writeParts(base: string, folder: string, sync = false): void {
   writeFileSync(join(folder, "manifest.json"), `${JSON.stringify(unifiedManifest(base, VERSION), null, 1)}\n`);
   for (const icon of readdirSync("manifest").filter((name) => name.endsWith(".png")))
     copyFileSync(join("manifest", icon), join(folder, "assets", icon));
-  for (const page of ["pane.html", "print.html"]) copyFileSync(join("src/pages/excel", page), join(folder, page));
+  for (const page of ["excel/pane.html", "packet/print.html"])
+    copyFileSync(join("src/pages", page), join(folder, basename(page)));
   writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base, sync), null, 1)}\n`);
   writeHelp(folder, functions);
 }

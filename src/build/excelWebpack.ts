@@ -16,7 +16,7 @@ export function excelWebpack(
     context: resolve("."),
     target: ["web", "es2022"],
     devtool: ({ production: false, maps: "source-map", development: "inline-source-map" } as const)[made],
-    entry: { pane: "./src/pages/excel/paneMain.ts", print: "./src/pages/excel/printMain.ts" },
+    entry: { pane: "./src/pages/excel/paneMain.ts", print: "./src/pages/packet/printMain.ts" },
     output: {
       path: resolve(folder),
       filename: "[name].js",

@@ -52,8 +52,10 @@ export interface Host {
   /** Copies a sheet under a new name, looks too, with values in the place of formulas; all of it or nothing. Only where the sheet can. */
   copyPlain?(sheet: string, name: string): Promise<Written>;
 
-  /** Opens a page that was built beside this one in the system's browser. Only where the pane itself may not print. */
+  /** Opens a page that was built beside this one: in a tab of its own, or in the system's browser. */
   openPage?(address: string): void;
+  /** The page for the saw, where it was built beside this one. */
+  readonly sawPage?: string;
 
   /** Puts a picture (SVG text, size in pixels) with its corner at a cell. Only where the sheet takes pictures. */
   picture?(

@@ -4,6 +4,7 @@ import type { Host } from "../hosts/host.ts";
 import { AskDialog } from "./controls/askDialog.tsx";
 import { CautionList, CautionTable } from "./sections/cautionSection.tsx";
 import { FillSection } from "./sections/fillSection.tsx";
+import { JobSection } from "./sections/jobSection.tsx";
 import { Later, loadWhenIdle } from "./sections/later.tsx";
 import { Fold } from "./controls/fold.tsx";
 import { syncWithSheet } from "./state/syncWithSheet.ts";
@@ -59,6 +60,7 @@ function Pane({ state }: { state: PaneState }) {
           <Fold title={texts.sections.cards}>
             {() => <Later>{({ CardSection }) => <CardSection state={state} />}</Later>}
           </Fold>
+          <JobSection state={state} />
           <section aria-labelledby="lp-cautions">
             <h2 id="lp-cautions">{texts.sections.cautions}</h2>
             <CautionList />

@@ -33,6 +33,9 @@ const mayImport: Record<string, readonly string[]> = {
   // A page puts an adapter and the pane together; the pane knows the port only.
   "src/pages/bench": [...core, "src/hosts", "src/hosts/embedded", "src/pane", "src/xlsx", "samples"],
   "src/pages/excel": [...core, "src/hosts", "src/hosts/excel", "src/pane", "src/pane/writing"],
+  // Pages for paper and for the saw: the roof is in their address.
+  "src/pages/packet": [...core, "src/hosts", "src/pane", ...paneParts, "src/pages/bench"],
+  "src/pages/saw": [...core, "src/hosts", "src/pane", ...paneParts, "src/pages/bench", "src/pages/packet"],
   "src/build": [...core, "src/hosts", "src/hosts/embedded", "src/hosts/excel", "src/pane", "src/xlsx", "samples"],
   // Cells look as those do that a host writes; the pane knows how a table's columns look.
   samples: [...core, "src/hosts", "src/xlsx", "src/pane/writing"],

@@ -10,13 +10,20 @@ export function cardPages(
   cards: readonly CutCard[],
   paper: CardPaper & { readonly title?: string; readonly words?: Words },
 ): string {
-  const { perPage, words = WORDS, title = words.card.sheet } = paper;
-  const parts = cards.flatMap((card) => cardParts(card, paper).map((part) => cardHtml(card, part, perPage, words)));
-  const pages = Array.from({ length: Math.ceil(parts.length / perPage) }, (_, i) =>
-    parts.slice(i * perPage, (i + 1) * perPage),
-  );
-  const body = pages.map((page) => `<section class="page">${page.join("")}</section>`).join("\n");
+  const { words = WORDS, title = words.card.sheet } = paper;
+  const body = cardSheets(cards, paper)
+    .map((page) => `<section class="page">${page}</section>`)
+    .join("\n");
   return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>${cardStyles(paper)}</style></head><body>\n${body}\n</body></html>\n`;
+}
+
+/** What stands on each page of cards, as HTML. */
+export function cardSheets(cards: readonly CutCard[], paper: CardPaper & { readonly words?: Words }): string[] {
+  const { perPage, words = WORDS } = paper;
+  const parts = cards.flatMap((card) => cardParts(card, paper).map((part) => cardHtml(card, part, perPage, words)));
+  return Array.from({ length: Math.ceil(parts.length / perPage) }, (_, i) =>
+    parts.slice(i * perPage, (i + 1) * perPage).join(""),
+  );
 }
 
 /** More boxes than this have no room: how many are done is then written by hand. */

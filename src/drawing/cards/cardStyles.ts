@@ -4,6 +4,8 @@ export const PAPERS = { letter: { width: 8.5, height: 11 }, A4: { width: 210 / 2
 export interface CardPaper {
   readonly paper: keyof typeof PAPERS;
   readonly perPage: 2 | 4;
+  /** The room that the cards of a page share, in pixels, where other things stand on it too; the whole page when left out. */
+  readonly room?: { readonly width: number; readonly height: number };
 }
 
 /** CSS pixels to an inch, and to a point. */
@@ -32,15 +34,19 @@ export const STEP = { indent: 1.6, line: 1.2 } as const;
 const EDGE = 0.3;
 const INSIDE = 0.12;
 
+function wholePage(paper: CardPaper["paper"]): NonNullable<CardPaper["room"]> {
+  const { width, height } = PAPERS[paper];
+  return { width: (width - 2 * EDGE) * PIXELS, height: (height - 2 * EDGE) * PIXELS };
+}
+
 /** The inner size of one card in pixels, and the widths that its drawing may have, the widest first: two to a page, it stands beside the steps. */
-export function cardSize({ paper, perPage }: CardPaper): {
+export function cardSize({ paper, perPage, room = wholePage(paper) }: CardPaper): {
   width: number;
   height: number;
   drawings: readonly number[];
 } {
-  const page = PAPERS[paper];
-  const width = ((page.width - 2 * EDGE) / (perPage / 2) - 2 * INSIDE) * PIXELS - 2;
-  const height = ((page.height - 2 * EDGE) / 2 - 2 * INSIDE) * PIXELS - 2;
+  const width = room.width / (perPage / 2) - 2 * INSIDE * PIXELS - 2;
+  const height = room.height / 2 - 2 * INSIDE * PIXELS - 2;
   const parts = perPage === 2 ? [0.52, 0.47, 0.42, 0.37, 0.32] : [1];
   return { width, height, drawings: parts.map((part) => Math.floor(width * part)) };
 }
@@ -49,13 +55,19 @@ export function cardSize({ paper, perPage }: CardPaper): {
 export function cardStyles(given: CardPaper): string {
   const page = PAPERS[given.paper];
   const four = given.perPage === 4;
-  const { gap, beside, head } = CARD[given.perPage];
   return `@page{size:${page.width}in ${page.height}in;margin:0}
 *{box-sizing:border-box}
 body{margin:0;background:#fff;color:#000;font:${four ? "8pt" : "9.6pt"}/${STEP.line} system-ui,sans-serif}
 .page{width:${page.width}in;height:${page.height - 0.01}in;padding:${EDGE}in;display:grid;grid-template:1fr 1fr/repeat(${four ? 2 : 1},minmax(0,1fr));break-after:page}
 .page:last-child{break-after:auto}
-.card{border:1px dashed #777;padding:${INSIDE}in;display:flex;flex-direction:column;min-height:0;min-width:0;overflow:hidden;gap:${gap}px}
+${cardRules(given)}`;
+}
+
+/** The rules of the cards alone, for a page that holds other things too. */
+export function cardRules({ perPage }: CardPaper): string {
+  const four = perPage === 4;
+  const { gap, beside, head } = CARD[perPage];
+  return `.card{border:1px dashed #777;padding:${INSIDE}in;display:flex;flex-direction:column;min-height:0;min-width:0;overflow:hidden;gap:${gap}px}
 .card header{display:flex;align-items:flex-start;gap:8px;height:${head - COUNTS}px}
 .card header svg{flex:none}
 .card h2{margin:0;font-size:${four ? 24 : 30}pt;line-height:1;white-space:nowrap}

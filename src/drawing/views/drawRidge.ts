@@ -12,8 +12,8 @@ import { onCanvas, type View } from "../canvas/view.ts";
 export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): string {
   const canvas = new Canvas(options);
   const { width, words, size, length } = canvas;
-  const { left: face, marks } = outline(frame, piece, "plain");
-  const here = [...marks.filter((mark) => mark.face === "left"), ...hipCheeks(frame, piece)];
+  const { left: face } = outline(frame, piece, "plain");
+  const here = ridgeMarks(frame, piece);
   const texts = here.map(({ mark, from }) => `${mark}  ${length(from)}`);
   const room = {
     left: 0,
@@ -40,6 +40,12 @@ export function drawRidge(frame: Frame, piece: Piece, options: DrawingOptions): 
     { way: "down", at: low + 1, object: low, ...reach(room) },
   );
   return canvas.svg(bottom + 4, `${words.ridge} ${piece.mark}`, `${length(piece.longPoint)}. ${texts.join("; ")}.`);
+}
+
+/** Where commons and hips meet the ridge, each with both edges, from an end of the board on; both faces are alike. */
+export function ridgeMarks(frame: Frame, piece: Piece): Pick<OutlineMark, "mark" | "from" | "to">[] {
+  const { marks } = outline(frame, piece, "plain");
+  return [...marks.filter((mark) => mark.face === "left"), ...hipCheeks(frame, piece)];
 }
 
 /**

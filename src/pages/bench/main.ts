@@ -58,6 +58,8 @@ const actions = fileBar(files, sheet, start);
 host.onOtherWorkbook(actions.other);
 mountPane(document.getElementById("pane")!, {
   ...host,
+  openPage: (address) => void open(address, "_blank", "noopener"),
+  sawPage: "saw.html",
   // What is typed in the pane is a part of the job.
   remember: (key, text) => host.remember(key, text).then(actions.changed),
 });

@@ -13,7 +13,8 @@ import { texts } from "../words/texts.ts";
 /** What a packet of cards is made with, beside the roof. */
 type Given = Pick<CardOptions, "packet" | "sticks">;
 
-const cardsOf = ({ frame, pieces }: RoofModel, given: Given) => {
+/** The cut cards of a roof, with the notes of its pieces in words. */
+export const cardsOf = ({ frame, pieces }: RoofModel, given: Given) => {
   const { unit } = frame.spec;
   return cutCards(frame, pieces, {
     ...given,

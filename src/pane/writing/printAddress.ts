@@ -11,15 +11,28 @@ export interface Printed {
   readonly plan: boolean;
 }
 
-/** The page that prints by itself, with what it prints behind the #: that part of an address is not sent to any server. */
-export function printAddress({ inputs, kerf }: Pick<PaneState, "inputs" | "kerf">, printed: Printed): string {
+/** The whole packet: the page itself asks what shall be in it. */
+export interface PacketPrinted {
+  readonly packet: true;
+}
+
+type Typed = Pick<PaneState, "inputs" | "kerf">;
+
+/** The page that prints, with what it prints behind the #: that part of an address is not sent to any server. */
+export const printAddress = (state: Typed, printed: Printed | PacketPrinted): string =>
+  addressOf("print.html", state, printed);
+
+/** The page for the saw, with the roof behind the # in the same way. */
+export const sawAddress = (page: string, state: Typed): string => addressOf(page, state, {});
+
+function addressOf(page: string, { inputs, kerf }: Typed, asked: object): string {
   // As the workbook remembers it, without the empty fields: an address is to be short.
   const text = rememberedText({ inputs: inputs.value, kerf: kerf.value, link: null, name: null, measured: {} });
   const roof: unknown = JSON.parse(text, (_, value: unknown) => (value === "" ? undefined : value));
-  return `print.html#${encodeURIComponent(JSON.stringify({ ...printed, roof }))}`;
+  return `${page}#${encodeURIComponent(JSON.stringify({ ...asked, roof }))}`;
 }
 
-/** Opens that page in the system's browser, where the host can. */
+/** Opens what is printed in a page of its own, where the host can. */
 export function openedElsewhere(state: PaneState, printed: Printed): (() => void) | undefined {
   const { openPage } = state.host;
   return openPage && (() => openPage(printAddress(state, printed)));

@@ -1,0 +1,85 @@
+import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
+import { PAPERS } from "../../drawing/cards/cardStyles.ts";
+import { packetWords as words } from "../../drawing/packet/packetWords.ts";
+import { roofStamp } from "../../roof/tables/roofStamp.ts";
+import { kerfText, orderNow } from "../../pane/state/orderNow.ts";
+import { element } from "../bench/element.ts";
+import type { RoofAsked } from "./packetAsked.ts";
+import { packetPage, PARTS, type PartName } from "./packetParts.ts";
+import { formWords } from "./formWords.ts";
+
+const SHEETS = ["labels", "strips"] as const satisfies readonly PartName[];
+
+/** Asks what a packet shall hold and on what paper, shows its pages as they will print, and prints them. */
+export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, model }: RoofAsked): Promise<void> {
+  const { spec } = model.frame;
+  const packet = {
+    job: model.job,
+    date: new Date().toLocaleDateString("en-US", { year: "numeric", month: "short", day: "numeric" }),
+    stamp: roofStamp(spec, kerfWidth),
+  };
+  const order = await orderNow({ inputs, kerf });
+  const boxes = new Map(
+    (Object.keys(PARTS) as PartName[]).map((name) => [
+      name,
+      element("input", { type: "checkbox", checked: PARTS[name] }),
+    ]),
+  );
+  const choice = (label: string, of: readonly string[], now: string) => {
+    const select = element(
+      "select",
+      {},
+      of.map((value) => element("option", { value, textContent: formWords.choices[value] ?? value })),
+    );
+    select.value = now;
+    return { select, label: element("label", {}, [label, select]) };
+  };
+  const paper = choice(formWords.paper, Object.keys(PAPERS), spec.unit === "mm" ? "A4" : "letter");
+  const perPage = choice(formWords.perPage, ["2", "4"], "2");
+  const print = element("button", { type: "button", className: "go", textContent: formWords.print });
+  const count = element("p", {});
+  count.setAttribute("role", "status");
+  const form = element("div", { className: "ask" }, [
+    element("fieldset", {}, [
+      element("legend", { textContent: formWords.what }),
+      ...[...boxes].map(([name, box]) => element("label", {}, [box, words.parts[name]])),
+    ]),
+    paper.label,
+    perPage.label,
+    print,
+    count,
+  ]);
+  const style = element("style", {});
+  const pages = element("main", { id: "pages" });
+
+  const show = () => {
+    const parts = new Set([...boxes].flatMap(([name, box]) => (box.checked ? [name] : [])));
+    const on: CardPaper = {
+      paper: paper.select.value as CardPaper["paper"],
+      perPage: Number(perPage.select.value) as 2 | 4,
+    };
+    const made = new DOMParser().parseFromString(
+      packetPage({ inputs, model, packet, order, kerf: kerfText(kerfWidth, spec.unit), parts, paper: on }),
+      "text/html",
+    );
+    document.title = made.title;
+    style.textContent = made.querySelector("style")!.textContent;
+    pages.replaceChildren(...made.body.children);
+    const all = pages.childElementCount;
+    const sheets = SHEETS.filter((name) => parts.has(name)).map((name) => formWords[name](on.paper));
+    count.textContent = [formWords.pages(all), ...(all === 0 ? [] : [formWords.scale, ...sheets])].join(" ");
+    print.disabled = all === 0;
+    fit();
+  };
+  const fit = () => {
+    const { width } = PAPERS[paper.select.value as CardPaper["paper"]];
+    pages.style.setProperty("--fit", String(Math.min(1, document.documentElement.clientWidth / (width * 96 + 16))));
+  };
+  form.addEventListener("change", show);
+  addEventListener("resize", fit);
+  print.addEventListener("click", () => window.print());
+  document.head.append(style);
+  says.replaceWith(form, pages);
+  show();
+  print.focus();
+}

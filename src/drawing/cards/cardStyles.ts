@@ -81,6 +81,6 @@ export function cardRules({ perPage }: CardPaper): string {
 ${four ? ".card dl div+div dd{font-size:15pt}\n" : ""}.card .work{display:flex;align-items:flex-start;flex-direction:${four ? "column" : "row"};gap:${beside}px;min-height:0;flex:1}
 .card .work svg{flex:none}
 .card ol,.card ul{margin:0;padding-left:${STEP.indent}em}
-.card .cautions{margin:auto 0 0;font-size:${SMALLEST}pt;line-height:1.15;border-top:1px solid #000;padding-top:2px}
+.card .cautions{margin:auto 0 0;overflow-wrap:anywhere;font-size:${SMALLEST}pt;line-height:1.15;border-top:1px solid #000;padding-top:2px}
 `;
 }

@@ -19,11 +19,7 @@ const PARAGRAPH = 6;
 const NOTE = 24;
 const CELL = { across: 5, down: 2.5 } as const;
 
-/** Height of a text; a word wider than its line is broken, as the page does it. */
-function tall(text: string, size: number, width: number): number {
-  const lines = wrapped(text, size, width).map((line) => Math.max(1, Math.ceil(textWidth(line, size) / width)));
-  return lines.reduce((sum, one) => sum + one, 0) * size * LINE;
-}
+const tall = (text: string, size: number, width: number) => wrapped(text, size, width).length * size * LINE;
 
 /** A heading, which stays with what follows it. */
 export function heading(text: string, width: number, size: "heading" | "title" = "heading"): Block {

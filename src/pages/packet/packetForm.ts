@@ -5,7 +5,8 @@ import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { kerfText, orderNow } from "../../pane/state/orderNow.ts";
 import { element } from "../bench/element.ts";
 import type { RoofAsked } from "./packetAsked.ts";
-import { packetPage, PARTS, type PartName } from "./packetParts.ts";
+import { PARTS, type PartName } from "./packetOf.ts";
+import { packetPage } from "./packetParts.ts";
 import { formWords } from "./formWords.ts";
 
 const SHEETS = ["labels", "strips"] as const satisfies readonly PartName[];

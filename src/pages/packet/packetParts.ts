@@ -5,8 +5,6 @@ import { hookText, plateMarks, plateName } from "../../../functions/plateMarks.t
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import { fieldText } from "../../../functions/words/problemText.ts";
 import { cardSheets } from "../../drawing/cards/cardPages.ts";
-import type { Packet } from "../../drawing/cards/cardOptions.ts";
-import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { drawSticks } from "../../drawing/cards/drawSticks.ts";
 import { WORDS } from "../../drawing/canvas/words.ts";
 import { labelSheets } from "../../drawing/packet/labelSheets.ts";
@@ -23,38 +21,12 @@ import { plateMarks as plateLists } from "../../roof/tables/plateMarks.ts";
 import { tableTexts } from "../../pane/controls/tableTexts.ts";
 import { blockRows } from "../../pane/state/blockCells.ts";
 import { evaluateFunction, type Table } from "../../pane/state/evaluateFunction.ts";
-import type { Inputs } from "../../pane/state/fields.ts";
 import type { Order } from "../../pane/state/orderNow.ts";
 import { texts } from "../../pane/words/texts.ts";
 import { cardsOf } from "../../pane/writing/cards.ts";
+import type { PacketOf, PartName } from "./packetOf.ts";
+import { PARTS } from "./packetOf.ts";
 import { titleBlocks } from "./titlePage.ts";
-
-/** The parts of a packet, in the order in which they come; the first ones are in it unless one says otherwise. */
-export const PARTS = {
-  title: true,
-  schedule: true,
-  marks: true,
-  shopping: true,
-  cutting: true,
-  cards: true,
-  cautions: true,
-  labels: false,
-  strips: false,
-} as const;
-export type PartName = keyof typeof PARTS;
-
-/** What a packet is made of. */
-export interface PacketOf {
-  readonly inputs: Inputs;
-  readonly model: RoofModel;
-  readonly packet: Packet;
-  /** null where no part of it needs one. */
-  readonly order: Result<Order> | null;
-  /** As people read it. */
-  readonly kerf: string;
-  readonly parts: ReadonlySet<PartName>;
-  readonly paper: CardPaper;
-}
 
 /** A packet as one printable document. */
 export function packetPage(given: PacketOf): string {

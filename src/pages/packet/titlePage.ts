@@ -13,7 +13,7 @@ import { tableTexts } from "../../pane/controls/tableTexts.ts";
 import { blockRows } from "../../pane/state/blockCells.ts";
 import { evaluateFunction, type Table } from "../../pane/state/evaluateFunction.ts";
 import { texts } from "../../pane/words/texts.ts";
-import type { PacketOf } from "./packetParts.ts";
+import type { PacketOf } from "./packetOf.ts";
 
 /** Part of the page's height that the plan may take. */
 const PLAN = 0.55;

@@ -27,6 +27,29 @@ export interface BookSheet {
   /** The color of its tab, #rrggbb. */
   readonly tab?: string;
   readonly print?: Print;
+  /** The sheet of a file that this one was opened from, which is kept whole beside it. */
+  readonly from?: Origin;
+}
+
+/** Where a sheet and its lines come from. */
+export interface Origin {
+  /** The file, by the name that the page gave it. */
+  readonly file: string;
+  /** The sheet's name in it. */
+  readonly sheet: string;
+  /** How many rows and columns are followed, once the sheet has been shown. */
+  readonly marked?: { readonly rows: number; readonly columns: number };
+  /** For each row up to the last that is left of the file its number there, or -1 for a new one; left out where none has moved. */
+  readonly rows?: readonly number[];
+  readonly columns?: readonly number[];
+}
+
+/** A file as it was opened: its bytes, and its book as the sheet showed it at first. What was changed since is known by that. */
+export interface Original {
+  readonly bytes: Uint8Array;
+  readonly as: Book;
+  /** How many of its cells have functions that are not known here, and a value in the file. */
+  readonly unknown: number;
 }
 
 export interface BookCell {

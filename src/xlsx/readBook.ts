@@ -1,6 +1,7 @@
 import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
 import type { Book, BookName, BookSheet, Line, Print, Rectangle } from "./book.ts";
+import { cellsOnly } from "./carry/cellsOnly.ts";
 import { checkCells } from "./checkCells.ts";
 import { checkFile, hasMacros, MOST_BYTES } from "./checkFile.ts";
 import { keptTexts } from "./keptTexts.ts";
@@ -21,14 +22,15 @@ export interface ReadFile {
 /**
  * Reads an .xlsx file.
  *
+ * @param file a name by which its sheets remember that they come from it, for a file that is kept beside its book.
  * @throws UnreadableFile, with the reason in words, where it is none or is broken.
  */
-export async function readBook(bytes: Uint8Array, title: string): Promise<ReadFile> {
+export async function readBook(bytes: Uint8Array, title: string, file?: string): Promise<ReadFile> {
   checkFile(bytes);
-  const workbook = await understood(() => readXlsx(bytes, { readStyles: true, maxInputBytes: MOST_BYTES }));
+  const left = new Set<string>();
+  const workbook = await understood(() => readParts(bytes, left));
   if (workbook.sheets.length === 0) throw new UnreadableFile("There is no sheet in the file.");
   checkCells(workbook);
-  const left = new Set<string>();
   if (hasMacros(bytes)) left.add("macros");
   const names = sheetNames(
     workbook.sheets.map(({ name }) => name),
@@ -36,7 +38,11 @@ export async function readBook(bytes: Uint8Array, title: string): Promise<ReadFi
   );
   const resolve = colors(workbook);
   const sheets = await understood(() =>
-    workbook.sheets.map((sheet, i) => ({ ...sheetOf(sheet, `s${i}`, workbook, resolve, left), name: names[i]! })),
+    workbook.sheets.map((sheet, i) => ({
+      ...sheetOf(sheet, `s${i}`, workbook, resolve, left),
+      name: names[i]!,
+      ...(file !== undefined && { from: { file, sheet: sheet.name } }),
+    })),
   );
   const ofBook = namesOf(workbook, left);
   if (workbook.externalLinks?.length) left.add("links to other workbooks");
@@ -50,6 +56,19 @@ export async function readBook(bytes: Uint8Array, title: string): Promise<ReadFi
     },
     left: [...left],
   };
+}
+
+/** Reads the parts of a file; where one is broken that cells do without, the cells alone. */
+async function readParts(bytes: Uint8Array, left: Set<string>): Promise<Workbook> {
+  const options = { readStyles: true, maxInputBytes: MOST_BYTES };
+  try {
+    return await readXlsx(bytes, options);
+  } catch (error) {
+    if (error instanceof EncryptedFileError) throw error;
+    const workbook = await readXlsx(cellsOnly(bytes), options);
+    left.add("charts, pictures, comments or tables, of which one is broken");
+    return workbook;
+  }
 }
 
 async function understood<T>(read: () => T | Promise<T>): Promise<T> {

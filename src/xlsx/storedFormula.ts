@@ -33,6 +33,17 @@ export function storedFormula(formula: string): string {
 }
 
 /**
+ * Whether a typed formula calls a function of ours.
+ *
+ * @example
+ * callsOurs("=SUM(RAFTER.JACKLEN(6,48,1.5,1.5))") // => true
+ * callsOurs('="RAFTER.TAPE("') // => false
+ */
+export function callsOurs(formula: string): boolean {
+  return [...formula.matchAll(PARTS)].some(([, name]) => name?.toUpperCase().startsWith(`${NAMESPACE}.`));
+}
+
+/**
  * A stored formula as a person types it.
  *
  * @example

@@ -45,7 +45,7 @@ const mayImport: Record<string, readonly string[]> = {
 const vendors: readonly (readonly [RegExp, string])[] = [
   [/^fraction\.js/, "src/measure"],
   [/^(@univerjs|react|react-dom|rxjs)(\/|$)/, "src/hosts/embedded"],
-  [/^hucre(\/|$)/, "src/xlsx"],
+  [/^(hucre|fflate)(\/|$)/, "src/xlsx"],
   [/^@borgar\/fx/, "src/hosts/terminal"],
   [/^(webpack|esbuild|terser|html-webpack|copy-webpack|mini-css|office-addin|sirv)/, "src/build"],
 ];

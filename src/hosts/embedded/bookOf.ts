@@ -5,6 +5,7 @@ import type { Book, BookCell, BookSheet, Line } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { keptIn } from "./workbookTexts.ts";
+import { originOf } from "./followedLines.ts";
 import { lookOf } from "./lookStyle.ts";
 import { knownNames } from "./names.ts";
 import { isOwnName, printOf } from "./printSetup.ts";
@@ -30,6 +31,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
   const columns = linesOf(columnData, "w");
   const heights = new Map(linesOf(rowData, "h").flatMap((line, row) => (line ? [[row, line] as const] : [])));
   const print = printOf(sheet, worksheet);
+  const from = originOf(worksheet);
   return {
     name: worksheet.getName(),
     rows: rowsOf(sheet, worksheet, left),
@@ -48,6 +50,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     ...(worksheet.isSheetHidden() === BooleanNumber.TRUE && { hidden: true }),
     ...(tabColor && { tab: tabColor }),
     ...(print && { print }),
+    ...(from && { from }),
   };
 }
 

@@ -1,6 +1,7 @@
-import type { ICellData, IRange, IWorksheetData } from "@univerjs/core";
+import type { ICellData, IColumnData, IRange, IRowData, IWorksheetData } from "@univerjs/core";
 import { BooleanNumber, CellValueType, generateRandomId } from "@univerjs/core";
 import type { BookCell, BookSheet, Rectangle } from "../../xlsx/book.ts";
+import { columnMarks, originMark, rowMarks } from "./followedLines.ts";
 import { styleOf } from "./lookStyle.ts";
 
 /** What of a book's sheet the embedded sheet keeps for the file only. */
@@ -23,42 +24,48 @@ export function sheetData({
   hidden,
   print,
   tab,
+  from,
 }: BookSheet): Partial<IWorksheetData> & { id: string } {
   const id = generateRandomId();
   const cellData: Record<number, Record<number, ICellData>> = {};
   rows.forEach((row, i) => row.forEach((cell, j) => cell && ((cellData[i] ??= {})[j] = dataOf(cell, id))));
   const last = (of: (merge: Rectangle) => number) => merges.reduce((most, merge) => Math.max(most, of(merge)), 0);
+  const rowCount = Math.max(
+    LEAST_ROWS,
+    rows.length + SPARE,
+    last((m) => m.row + m.rows),
+  );
+  const columnCount = Math.max(
+    LEAST_COLUMNS,
+    columns.length,
+    last((m) => m.column + m.columns),
+    rows.reduce((most, row) => Math.max(most, row.length + 2), 0),
+  );
+  const origin = from && { ...from, marked: from.marked ?? { rows: rowCount, columns: columnCount } };
+  const columnData = columnMarks(origin) as Record<number, IColumnData>;
+  columns.forEach((line, i) => {
+    if (line)
+      columnData[i] = {
+        ...columnData[i],
+        ...(line.size !== undefined && { w: line.size }),
+        ...(line.hidden && { hd: BooleanNumber.TRUE }),
+      };
+  });
+  const rowData = rowMarks(origin) as Record<number, IRowData>;
+  for (const [i, line] of heights ?? [])
+    rowData[i] = {
+      ...rowData[i],
+      ...(line.size !== undefined && { h: line.size, ia: BooleanNumber.FALSE }),
+      ...(line.hidden && { hd: BooleanNumber.TRUE }),
+    };
   return {
     id,
     name,
     cellData,
-    rowCount: Math.max(
-      LEAST_ROWS,
-      rows.length + SPARE,
-      last((m) => m.row + m.rows),
-    ),
-    columnCount: Math.max(
-      LEAST_COLUMNS,
-      columns.length,
-      last((m) => m.column + m.columns),
-      rows.reduce((most, row) => Math.max(most, row.length + 2), 0),
-    ),
-    columnData: Object.fromEntries(
-      columns.flatMap((line, i) =>
-        line
-          ? [[i, { ...(line.size !== undefined && { w: line.size }), ...(line.hidden && { hd: BooleanNumber.TRUE }) }]]
-          : [],
-      ),
-    ),
-    rowData: Object.fromEntries(
-      [...(heights ?? [])].map(([i, line]) => [
-        i,
-        {
-          ...(line.size !== undefined && { h: line.size, ia: BooleanNumber.FALSE }),
-          ...(line.hidden && { hd: BooleanNumber.TRUE }),
-        },
-      ]),
-    ),
+    rowCount,
+    columnCount,
+    columnData,
+    rowData,
     mergeData: merges.map(rangeOf),
     hidden: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     ...(frozenRows + frozenColumns > 0 && {
@@ -70,7 +77,9 @@ export function sheetData({
       },
     }),
     ...(tab && { tabColor: tab }),
-    ...(print && { custom: { [PRINT_KEY]: print } }),
+    ...((print || origin) && {
+      custom: { ...(print && { [PRINT_KEY]: print }), ...(origin && originMark(origin, id)) },
+    }),
   };
 }
 

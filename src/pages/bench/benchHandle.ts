@@ -11,6 +11,8 @@ export interface BenchHandle {
   settled(): Promise<void>;
   undo(): void;
   redo(): void;
+  /** Puts empty rows above one, as the sheet's own menu does. */
+  insertRows(sheet: string, before: number, count: number): void;
   /** Where a cell of the active sheet is on the page, in pixels, so that a test can click it. */
   rect(row: number, column: number): { x: number; y: number; width: number; height: number };
 }

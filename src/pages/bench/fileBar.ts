@@ -3,6 +3,9 @@ import type { EmbeddedSheet } from "../../hosts/embedded/runningSheet.ts";
 import { element } from "./element.ts";
 import "./fileBar.css";
 import { fileWords } from "./fileWords.ts";
+import { Originals } from "./originals.ts";
+import { askName } from "./askName.ts";
+import { download, fileToSave, unknownCells } from "./saveFile.ts";
 import { jobKeeper, type JobKeeper } from "./jobs/jobKeeper.ts";
 import { jobPanel } from "./jobs/jobPanel.ts";
 import { JOB_FORM, jobStore, type KeptJob } from "./jobs/jobStore.ts";
@@ -37,35 +40,41 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
   ]);
   const open = element("button", { type: "button", textContent: fileWords.open });
   const save = element("button", { type: "button", textContent: fileWords.save });
+  const plain = element("button", { type: "button", textContent: fileWords.savePlain });
   const print = element("button", { type: "button", textContent: fileWords.print.button });
-  const file = element("input", { type: "file", accept: `.xlsx,${TYPE}`, hidden: true });
+  const file = element("input", { type: "file", accept: `.xlsx,.xlsm,${TYPE}`, hidden: true });
   const says = element("p", {});
   says.setAttribute("role", "status");
   const close = element("button", { type: "button", textContent: "×", className: "close" });
   close.setAttribute("aria-label", fileWords.close);
   const message = element("div", { className: "message" }, [says, close]);
-  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, print, file);
+  bar.append(element("label", {}, [`${fileWords.samples} `, samples]), open, save, plain, print, file);
 
-  const say = (text: string, ...buttons: HTMLButtonElement[]) => {
+  const say = (text: string, ...buttons: HTMLElement[]) => {
     says.textContent = text;
     message.replaceChildren(says, ...buttons, close);
     message.classList.toggle("shown", text !== "");
   };
   /** One thing at a time: a second press would open a file into a file. */
-  const busy = async (doing: string, work: () => Promise<string>) => {
-    const controls = [samples, open, save, print];
+  const busy = async (doing: string, work: () => Promise<string | readonly [string, HTMLElement]>) => {
+    const controls = [samples, open, save, plain, print];
     const focused = controls.find((control) => control === document.activeElement);
     for (const control of controls) control.disabled = true;
     say(doing);
-    say(await work());
+    const end = await work();
+    if (typeof end === "string") say(end);
+    else say(...end);
     for (const control of controls) control.disabled = false;
     // A control that is out of use has lost the focus, and the keyboard its place, unless the user has gone elsewhere since.
     if (document.activeElement === document.body) focused?.focus();
   };
   let told = () => {};
+  const originals = new Originals();
+  // Opened files that have not been saved yet: the first save offers another name, so that the user's own stays as it is.
+  const unsaved = new Set<string>();
   const keeper = jobKeeper(
     {
-      store: jobStore(globalThis.indexedDB),
+      store: jobStore(globalThis.indexedDB, originals),
       locks: navigator.locks,
       book: () => bookOf(sheet, start.book.title).book,
       open: async (book) => void (await openBook(sheet, book)),
@@ -98,13 +107,21 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
   told = jobPanel(bar, keeper, { say, resume }).told;
   bar.append(message);
 
-  const show = (name: string, bytes: () => Promise<Uint8Array>) =>
+  /** @param disk a file of the user's own, which is kept whole beside its sheets; a sample is all in them. */
+  const show = (name: string, bytes: () => Promise<Uint8Array>, disk?: File) =>
     busy(fileWords.opening(name), async () => {
       try {
         const { readBook } = await import("../../xlsx/readBook.ts");
-        const { book, left } = await readBook(await bytes(), name.replace(/\.xlsx$/i, ""));
+        const own = disk && crypto.getRandomValues(new Uint32Array(4)).join("-");
+        const all = await bytes();
+        const { book, left } = await readBook(all, name.replace(/\.xls[xm]$/i, ""), own);
         const others = await keeper.replace(book.title, () => openBook(sheet, book));
-        return fileWords.opened(book.title, left, others);
+        if (own) {
+          const as = bookOf(sheet, book.title).book;
+          originals.keep(own, { bytes: all, as, unknown: unknownCells(as, book) }, disk);
+          unsaved.add(own);
+        }
+        return fileWords.opened(book.title, left, others, disk !== undefined);
       } catch (error) {
         const { name: kind, message } = error as Error;
         const gone = kind === "NotReadableError" || kind === "NotFoundError";
@@ -121,21 +138,34 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
   file.addEventListener("change", () => {
     const chosen = file.files?.[0];
     if (chosen)
-      void show(chosen.name, async () => new Uint8Array(await chosen.arrayBuffer())).finally(
+      void show(chosen.name, async () => new Uint8Array(await chosen.arrayBuffer()), chosen).finally(
         () => void (file.value = ""),
       );
   });
   const saveNow = () =>
     void busy(fileWords.saving, async () => {
       try {
-        const { writeBook } = await import("../../xlsx/writeBook.ts");
-        await whenCalculated(sheet);
         const title = keeper.now.name;
-        const { book, left } = bookOf(sheet, title);
-        const name = `${fileName(title)}.xlsx`;
-        download(await writeBook(book), name);
+        const ready = await fileToSave(sheet, originals, title);
+        if (ready.from !== null && unsaved.has(ready.from))
+          return askName(fileWords.newName(title, ready.left), fileWords.offered(title), (name) => {
+            unsaved.delete(ready.from!);
+            keeper.rename(name);
+            saveNow();
+          });
+        download(ready, TYPE);
         inFile = true;
-        return fileWords.saved(name, book.sheets.length, left);
+        return fileWords.saved(ready);
+      } catch (error) {
+        return fileWords.notSaved((error as Error).message);
+      }
+    });
+  const savePlain = () =>
+    void busy(fileWords.saving, async () => {
+      try {
+        const ready = await fileToSave(sheet, originals, keeper.now.name, true);
+        download(ready, TYPE);
+        return fileWords.savedPlain(ready);
       } catch (error) {
         return fileWords.notSaved((error as Error).message);
       }
@@ -146,6 +176,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
       return printSheet(sheet, keeper.now.name);
     });
   save.addEventListener("click", saveNow);
+  plain.addEventListener("click", savePlain);
   print.addEventListener("click", printNow);
   close.addEventListener("click", () => say(""));
   say(start.says);
@@ -170,22 +201,4 @@ async function offerLast(
   const go = element("button", { type: "button", textContent: jobWords.resume });
   go.addEventListener("click", () => resume(last));
   say(jobWords.offer(last.name, last.changed), go);
-}
-
-function download(bytes: Uint8Array, name: string): void {
-  const address = URL.createObjectURL(new Blob([bytes.slice()], { type: TYPE }));
-  element("a", { href: address, download: name }).click();
-  // The browser has taken hold of it by then.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
-
-/** A title as a file may be named on any system. */
-function fileName(title: string): string {
-  return (
-    title
-      .replace(/[\\/:*?"<>|\u0000-\u001f]+/g, " ")
-      .replace(/\s+/g, " ")
-      .trim()
-      .slice(0, 80) || "Longpoint"
-  );
 }

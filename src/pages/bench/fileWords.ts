@@ -1,15 +1,25 @@
+import type { SavedFile } from "./saveFile.ts";
+
 /** What the file bar says. */
 export const fileWords = {
   samples: "Samples",
   choose: "Choose one …",
   open: "Open .xlsx …",
   save: "Save .xlsx",
+  savePlain: "Save a copy with plain values",
+  name: "Name",
+  saveNamed: "Save under this name",
+  offered: (title: string) => `${title} (changed)`.slice(0, 80),
+  newName: (title: string, left: readonly string[]) =>
+    [`Save under another name, so that ${title} stays as it is.`, notKept("Not kept in it", left)]
+      .filter(Boolean)
+      .join(" "),
   close: "Close this message",
   opening: (name: string) => `Opening ${name} …`,
-  opened: (title: string, left: readonly string[], others: readonly string[]) =>
+  opened: (title: string, left: readonly string[], others: readonly string[], whole: boolean) =>
     [
       `${title} is open. Undo brings back the sheets that were here.`,
-      notKept("Not kept from the file", left),
+      notKept(whole ? "Not shown here, but saved with the file as it is" : "Not kept from the file", left),
       different(others),
     ]
       .filter(Boolean)
@@ -21,10 +31,23 @@ export const fileWords = {
   noSample: (name: string, known: readonly string[]) =>
     `There is no sample named "${name}". The samples are: ${known.join(", ")}.`,
   saving: "Saving …",
-  saved: (file: string, sheets: number, left: readonly string[]) =>
+  saved: ({ name, sheets, left, ours, unknown, changedOnDisk }: SavedFile) =>
     [
-      `${file} holds ${sheets === 1 ? "the sheet" : `all ${sheets} sheets`} with formulas, values and formats.`,
+      `${name} holds ${sheetsOf(sheets)} with formulas, values and formats.`,
+      ours > 0 &&
+        `Programs without this add-in show #NAME? in ${ours === 1 ? "1 cell" : `${ours.toLocaleString("en")} cells`} of RAFTER functions, and in what is calculated from them. A copy with plain values reads well everywhere.`,
+      unknown > 0 &&
+        `${unknown === 1 ? "1 cell uses a function" : `${unknown.toLocaleString("en")} cells use functions`} not known here and may hold an old value until the program that made the file opens it.`,
       notKept("Not kept in it", left),
+      changedOnDisk && changed(changedOnDisk),
+    ]
+      .filter(Boolean)
+      .join(" "),
+  savedPlain: ({ name, sheets, left, changedOnDisk }: SavedFile) =>
+    [
+      `${name} holds ${sheetsOf(sheets)}, with the value of every RAFTER formula in its place. Your sheets keep their formulas.`,
+      notKept("Not kept in it", left),
+      changedOnDisk && changed(changedOnDisk),
     ]
       .filter(Boolean)
       .join(" "),
@@ -48,6 +71,11 @@ export const fileWords = {
   },
   notSaved: (why: string) => `The workbook was not saved: ${why}`,
 } as const;
+
+const sheetsOf = (count: number) => (count === 1 ? "the sheet" : `all ${count} sheets`);
+
+const changed = (file: string) =>
+  `${file} was changed or moved on the disk after it was opened here. The saved file has what was opened and your changes, not those made there.`;
 
 function notKept(lead: string, left: readonly string[]): string {
   return left.length > 0 ? `${lead}: ${left.join("; ")}.` : "";

@@ -42,6 +42,7 @@ const handle: BenchHandle = {
   settled,
   undo: () => void workbook.undo(),
   redo: () => void workbook.redo(),
+  insertRows: (name, before, count) => void workbook.getSheetByName(name)?.insertRowsBefore(before, count),
   rect(row, column) {
     const { x, y, width, height } = workbook.getActiveSheet().getRange(row, column).getCellRect();
     // The sheet counts from its grid, the largest of its canvases; the others are its editors.

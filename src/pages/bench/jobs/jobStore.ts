@@ -1,7 +1,8 @@
-import type { Book } from "../../../xlsx/book.ts";
+import type { Book, Original } from "../../../xlsx/book.ts";
+import { fileOf, type Originals } from "../originals.ts";
 
 /** The form in which jobs are kept. A later one has a higher number. */
-export const JOB_FORM = 1;
+export const JOB_FORM = 2;
 
 /** What the list of jobs shows of one. */
 export interface KeptJob {
@@ -10,6 +11,8 @@ export interface KeptJob {
   /** Milliseconds since 1970. */
   readonly changed: number;
   readonly form: number;
+  /** The file that it was opened from, which is kept beside it. */
+  readonly file?: string;
 }
 
 /** Why a browser keeps nothing: no room, not allowed, or a newer Longpoint has been here. */
@@ -35,9 +38,11 @@ export class StoreFault extends Error {
 // The list is read without the books: each store has the jobs' ids.
 const JOBS = "jobs";
 const BOOKS = "books";
+// Files that jobs were opened from, whole, by the name that each got here.
+const FILES = "files";
 
-/** The jobs that this browser keeps for the page's address. */
-export function jobStore(factory: IDBFactory | undefined): JobStore {
+/** The jobs that this browser keeps for the page's address, each with the file it was opened from: from `originals`, and back into it. */
+export function jobStore(factory: IDBFactory | undefined, originals: Originals): JobStore {
   let opened: Promise<IDBDatabase> | null = null;
   const database = () =>
     (opened ??= open(factory, () => (opened = null)).catch((error: unknown) => {
@@ -48,11 +53,15 @@ export function jobStore(factory: IDBFactory | undefined): JobStore {
   /** Does something in one go: all of it is kept, or nothing. */
   const inOneGo = async <T>(
     mode: IDBTransactionMode,
-    act: (jobs: IDBObjectStore, books: IDBObjectStore) => IDBRequest<T> | void,
+    act: (jobs: IDBObjectStore, books: IDBObjectStore, files: IDBObjectStore) => IDBRequest<T> | void,
   ): Promise<T> => {
-    const transaction = (await database()).transaction([JOBS, BOOKS], mode);
+    const transaction = (await database()).transaction([JOBS, BOOKS, FILES], mode);
     return new Promise<T>((resolve, reject) => {
-      const request = act(transaction.objectStore(JOBS), transaction.objectStore(BOOKS));
+      const request = act(
+        transaction.objectStore(JOBS),
+        transaction.objectStore(BOOKS),
+        transaction.objectStore(FILES),
+      );
       transaction.oncomplete = () => resolve(request?.result as T);
       transaction.onerror = transaction.onabort = () => reject(fault(transaction.error));
     }).catch((error: unknown) => {
@@ -65,16 +74,37 @@ export function jobStore(factory: IDBFactory | undefined): JobStore {
       const jobs = await inOneGo("readonly", (jobs) => jobs.getAll() as IDBRequest<KeptJob[]>);
       return jobs.sort((a, b) => b.changed - a.changed);
     },
-    read: async (id) => (await inOneGo("readonly", (_, books) => books.get(id) as IDBRequest<Book>)) ?? null,
+    async read(id) {
+      const book = await inOneGo("readonly", (_, books) => books.get(id) as IDBRequest<Book>);
+      const file = book ? fileOf(book) : null;
+      if (file !== null && !originals.get(file)) {
+        const original = await inOneGo("readonly", (_, __, files) => files.get(file) as IDBRequest<Original>);
+        if (original) originals.keep(file, original);
+      }
+      return book ?? null;
+    },
     keep: (job, book) =>
-      inOneGo<void>("readwrite", (jobs, books) => {
-        jobs.put(job);
+      inOneGo<void>("readwrite", (jobs, books, files) => {
+        const file = fileOf(book);
+        jobs.put(file === null ? job : { ...job, file });
         books.put(book, job.id);
+        const original = file === null ? null : originals.get(file);
+        if (file === null || !original) return;
+        // It never changes: once is enough.
+        const there = files.getKey(file);
+        there.onsuccess = () => there.result === undefined && files.put(original, file);
       }),
     remove: (id) =>
-      inOneGo<void>("readwrite", (jobs, books) => {
+      inOneGo<void>("readwrite", (jobs, books, files) => {
         jobs.delete(id);
         books.delete(id);
+        const others = jobs.getAll() as IDBRequest<KeptJob[]>;
+        const kept = files.getAllKeys() as IDBRequest<string[]>;
+        // A file goes with the last job that came from it.
+        kept.onsuccess = () => {
+          const needed = new Set(others.result.map(({ file }) => file));
+          for (const file of kept.result) if (!needed.has(file)) files.delete(file);
+        };
       }),
   };
 }
@@ -84,8 +114,9 @@ function open(factory: IDBFactory | undefined, closed: () => void): Promise<IDBD
     // Some browsers throw where storage is switched off, others have none at all.
     const request = factory!.open("longpoint", JOB_FORM);
     request.onupgradeneeded = () => {
-      request.result.createObjectStore(JOBS, { keyPath: "id" });
-      request.result.createObjectStore(BOOKS);
+      const there = request.result.objectStoreNames;
+      if (!there.contains(JOBS)) request.result.createObjectStore(JOBS, { keyPath: "id" });
+      for (const name of [BOOKS, FILES]) if (!there.contains(name)) request.result.createObjectStore(name);
     };
     request.onerror = () => reject(request.error!);
     request.onsuccess = () => {

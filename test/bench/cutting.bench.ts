@@ -2,6 +2,7 @@ import loadHighs from "highs";
 import { planCuts } from "../../src/cutting/planCuts.ts";
 import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import { perfect, triplets, uniform } from "../cutting/classics.ts";
+import { lengthsOf, realRoofs } from "../cutting/roofs.ts";
 import { chance, hipRoof, twoPitchRoof, village } from "../cutting/instances.ts";
 import { lengthTaken } from "../cutting/otherSolver.ts";
 import { planOf } from "../cutting/checkPlan.ts";
@@ -113,7 +114,7 @@ export async function bench(): Promise<Row[]> {
         });
       }
   rows.push({ name: "own search / HiGHS, median", ratio: median(ratios), most: 0.5, what: `${ratios.length} lists` });
-  return [...rows, ...proofs(), ...classics(), ...waits(), await throughput()];
+  return [...rows, ...proofs(), ...streets(), ...cliff(), ...classics(), ...waits(), await throughput()];
 }
 
 /** The integer program over patterns, as text. */
@@ -143,6 +144,57 @@ function proofs(): Row[] {
       { name: `${name}: not proved`, ratio: open / 10, most, what: `${open} of 10` },
       { name: `${name}: slowest / 5 s`, ratio: slowest / 5000, most: 1, what: `${slowest.toFixed(0)} ms` },
     ];
+  });
+}
+
+/** Roofs that the program framed itself, alone and ordered together, every other street with prices: the part that is not proved, by how many lengths there are. */
+function streets(): Row[] {
+  const open = new Map<string, { lists: number; open: number; most: number; gap: number; slowest: number }>();
+  for (const [roofs, widest, seeds] of [
+    [1, 480, 20],
+    [1, 960, 10],
+    [3, 480, 12],
+    [6, 480, 8],
+  ] as const)
+    for (let seed = 1; seed <= seeds; seed++) {
+      const list = realRoofs(seed, roofs, widest);
+      const lengths = lengthsOf(list);
+      const [key, most] =
+        roofs === 1
+          ? ["one roof", 0]
+          : lengths < 100
+            ? [`${roofs} roofs together, under 100 lengths`, 0]
+            : [`${roofs} roofs together, from 100 lengths`, 0.1];
+      const tally = open.get(key) ?? { lists: 0, open: 0, most, gap: 0, slowest: 0 };
+      open.set(key, tally);
+      const time = cpu(() => {
+        const { proved, cost, bound } = planOf(planCutsNow(list.pieces, list.boards, list));
+        if (!proved) tally.open++;
+        tally.gap = Math.max(tally.gap, cost / bound - 1);
+      });
+      tally.lists++;
+      tally.slowest = Math.max(tally.slowest, time);
+    }
+  return [...open].map(([name, { lists, open, most, gap, slowest }]) => ({
+    name: `${name}: not proved`,
+    ratio: open / lists,
+    most,
+    what: `${open} of ${lists}, at most ${(gap * 100).toFixed(3)} % over the bound, slowest ${slowest.toFixed(0)} ms`,
+  }));
+}
+
+/** Lists of so many lengths, each another: where lengths begin to be taken together the gap must not jump. */
+function cliff(): Row[] {
+  return [299, 301, 399, 401, 1000].map((lengths) => {
+    const list = mixed(lengths, false, lengths, 2);
+    const { cost, bound, proved } = planOf(planCutsNow(list.pieces, list.boards, list));
+    const gap = (cost / bound - 1) * 100;
+    return {
+      name: `${lengths} lengths: over the bound / 0.25 %`,
+      ratio: gap / 0.25,
+      most: 1,
+      what: `${gap.toFixed(3)} %, ${proved ? "proved" : "not proved"}`,
+    };
   });
 }
 

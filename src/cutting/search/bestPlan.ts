@@ -62,9 +62,9 @@ export class BestPlan {
     return this.roundedUp(bound) >= Math.min(this.roundedUp(other) - CLOSE * this.grid, this.cost * (1 - CLOSE));
   }
 
-  /** Whether only one step of the grid is left between the best plan and the bound. */
-  get near(): boolean {
-    return this.grid > 0 && this.cost - this.bound < 1.5 * this.grid;
+  /** Whether so few steps of the grid are left between the best plan and the bound. */
+  within(steps: number): boolean {
+    return this.grid > 0 && this.cost - this.bound < (steps + 0.5) * this.grid;
   }
 
   private roundedUp(bound: number): number {

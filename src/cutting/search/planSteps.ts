@@ -10,7 +10,7 @@ import type { StockProblem } from "../model/stockProblem.ts";
 import type { CutOptions, CutPlan, PlannedBoard, SizePlan, StockBoard, StockPiece } from "../stock.ts";
 
 /** Steps allowed when the caller does not say: some five seconds, far more than a roof takes. */
-const STEPS = 700_000_000;
+const STEPS = 1_200_000_000;
 
 /**
  * The work of planCuts in short steps, for whoever runs it: it pauses every few milliseconds and may then be gone on with, or left.

@@ -2,6 +2,7 @@ import { consolidateOffcut } from "../layout/consolidateOffcut.ts";
 import { BestPlan } from "./bestPlan.ts";
 import { BoardSearch } from "./boardSearch.ts";
 import { columnGeneration, type Relaxed } from "./columnGeneration.ts";
+import { divedPlan } from "./divedPlan.ts";
 import { greedyPlan } from "./greedyPlan.ts";
 import { mergeLengths, refined } from "../model/mergeLengths.ts";
 import { roundedPlan } from "./roundedPlan.ts";
@@ -17,6 +18,9 @@ const MOST_PATTERNS = 12_000;
 /** Fractional plans are rounded so often, each time a little otherwise; more often where one step of the costs would do. */
 const ROUNDINGS = 3;
 const MORE_ROUNDINGS = 12;
+/** So many dives where a few steps of the costs are left, as where boards have no prices; with fine prices writing the patterns down is faster. Roofs stacked three at a time
+ * are proved by the twelfth or not by the thirtieth. */
+const DIVES = 12;
 /** After so many steps the linear program need not come to its end, as long as the bound is as good. */
 const LONG = 150_000_000;
 
@@ -41,8 +45,8 @@ export type Spent = (steps: number) => boolean;
  * The least plan of one size, or the best that was found in the work allowed, with a bound that holds in any case.
  *
  * First a greedy plan. Then the linear program over patterns gives the bound, rounded up to the costs' grid; its rounded solution, filled up board by
- * board, is nearly always as good as the bound. If not, all patterns that a cheaper plan can hold are written down, few as a rule, and the cheapest whole
- * plan cut in these is looked for.
+ * board, is nearly always as good as the bound. If not, it is dived from: the linear program is solved again after every few boards. If that fails too, all patterns
+ * that a cheaper plan can hold are written down, few as a rule, and the cheapest whole plan cut in these is looked for.
  *
  * @param below only plans that cost less are of use. @returns no cuts when no plan was found, which only limited stock or `below` can bring about.
  */
@@ -72,8 +76,10 @@ function* exact(problem: Problem, best: BestPlan, search: BoardSearch, spent: Sp
   const relaxed = yield* root(problem, best, search, out);
   const prices = yield* safeBound(problem, search, relaxed.duals, relaxed.scarcity);
   best.raise(prices.bound);
-  for (let n = 0; n < (best.near ? MORE_ROUNDINGS : ROUNDINGS) && !best.closed && !out(); n++)
+  for (let n = 0; n < (best.within(1) ? MORE_ROUNDINGS : ROUNDINGS) && !best.closed && !out(); n++)
     best.offer(yield* roundedPlan(problem, search, relaxed, n));
+  for (let n = 0; best.within(4) && n < DIVES && !best.closed && !out(); n++)
+    best.offer(yield* divedPlan(problem, search, relaxed, n, best.target, out));
   if (!best.closed && !out()) yield* deepen(problem, best, search, prices, relaxed.patterns, spent);
 }
 

@@ -8,6 +8,7 @@ import type { ArgumentProblem } from "./arguments/blockProblem.ts";
 export type OwnProblem = Kinds<{
   "no triangle": { least: number; most: number };
   "sides differ": object;
+  "no such piece": { mark: string; marks: string[] };
   "blocks of two units": object;
 }>;
 

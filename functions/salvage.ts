@@ -3,7 +3,8 @@ import { Failure } from "../src/measure/result.ts";
 import type { Unit } from "../src/measure/unit.ts";
 import { choice, length } from "../src/registry/parameters.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
-import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { isBlank } from "../src/registry/cells.ts";
+import { worksheetFunction, type Parameter } from "../src/registry/worksheetFunction.ts";
 import { sideName } from "../src/roof/frame/piece.ts";
 import { salvage as rescues, type Rescue } from "../src/roof/tables/salvage.ts";
 import { refused } from "./arguments/refused.ts";
@@ -26,6 +27,16 @@ const SIDES = { Main: false, End: true, Both: null } as const;
 /** Less than a tape shows. */
 const UNSEEN = { in: 1 / 32, mm: 0.5 } as const;
 
+/** What the jack was cut as: of wings any piece on a hip or valley can be named. */
+const pieceMark: Parameter<string | null, "piece"> = {
+  name: "piece",
+  description: "Mark of the piece it was cut as, such as J1-A, VJ2-A or HV1-A; side then does not count.",
+  quantity: "text",
+  optional: true,
+  defaultText: "a hip jack of the main roof",
+  read: (cell) => (isBlank(cell) || typeof cell === "object" ? null : String(cell).slice(0, 64)),
+};
+
 export const salvage = worksheetFunction({
   name: "SALVAGE",
   family: "roof",
@@ -43,6 +54,7 @@ export const salvage = worksheetFunction({
       "right",
     ] as const),
     length("longPoint", "Length to its long point as it was cut, along the top edge.", { example: "53.25" }),
+    pieceMark,
   ],
   result: "table",
   columns,
@@ -73,9 +85,9 @@ export const salvage = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  refuses: refused("sides differ"),
-  compute({ roof: { frame, pieces }, side, hand, longPoint }) {
-    const found = rescues(frame, pieces, { end: SIDES[side], hand, longPoint });
+  refuses: refused("sides differ", "no such piece"),
+  compute({ roof: { frame, pieces }, side, hand, longPoint, piece }) {
+    const found = rescues(frame, pieces, { end: SIDES[side], hand, longPoint, mark: piece });
     if (found instanceof Failure) return found;
     if (found.length > 0) return tableOf(columns, found, frame.spec.unit);
     const none = "shorter than every jack that it could become: keep it for blocking";
@@ -83,10 +95,10 @@ export const salvage = worksheetFunction({
   },
 });
 
-function how({ lost, turn, short }: Rescue, unit: Unit): string {
+function how({ lost, turn, short, ends }: Rescue, unit: Unit): string {
   const text = (value: number) => smallLength(value, unit);
   const rest = lost - turn;
-  const turned = `re-cut the head to the other hand: ${text(turn)} lost by that`;
+  const turned = `re-cut ${ends === "both" ? "both ends" : `the ${ends}`} to the other hand: ${text(turn)} lost by that`;
   if (short > UNSEEN[unit])
     return `${turn > 0 ? turned : "as it is"}; ${text(short)} short, which can often still be used (common practice, no source): try it in place`;
   if (turn > 0) return rest > UNSEEN[unit] ? `${turned}, ${text(rest)} to its length` : turned;

@@ -1,8 +1,8 @@
 import { alongSlope } from "../src/geometry/alongSlope.ts";
 import { length, pitch } from "../src/registry/parameters.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { alongHip, hipRun } from "../src/roof/members/hip.ts";
-import { footMarkRun, shortenedHead, supportingHead, valleyCrippleRuns } from "../src/roof/members/valleyRafter.ts";
+import { alongHip, hipRun, hipMarkRun } from "../src/roof/members/hip.ts";
+import { shortenedHead, supportingHead, valleyCrippleRuns } from "../src/roof/members/valleyRafter.ts";
 import { andThen, atCorner, otherSide } from "./arguments/corners.ts";
 import { refused } from "./arguments/refused.ts";
 
@@ -141,7 +141,7 @@ export const valleyMark = worksheetFunction({
   ],
   refuses: refused("no hip"),
   compute: (given) =>
-    atCorner(given, (at) => alongHip(at, footMarkRun(at.near, given.offset, given.valleyThickness / 2))),
+    atCorner(given, (at) => alongHip(at, hipMarkRun(at.near, given.offset, -given.valleyThickness / 2))),
 });
 
 export const valleyCripple = worksheetFunction({

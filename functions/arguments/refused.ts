@@ -30,6 +30,7 @@ const ARGUMENTS: Readonly<Record<RefusedKind, string>> = {
   "no triangle": "diagonal",
   "no board long enough": "length",
   "sides differ": "side",
+  "no such piece": "piece",
   "blocks of two units": "new",
 };
 

@@ -11,6 +11,10 @@ export const ownWords: Words<OwnProblem> = {
     "the old block and this one are in different units",
     "Type both in inches, or both in millimeters",
   ],
+  "no such piece": ({ mark, marks }, say) => [
+    `the roof has no jack or cripple ${say.typed(mark)} that can be cut over`,
+    `Type one of ${marks.slice(0, 12).join(", ")}${marks.length > 12 ? " ..." : ""}, or leave it out`,
+  ],
   "sides differ": () => [
     "the main and end jacks of this roof differ",
     "Type Main or End, whichever the jack was cut for",

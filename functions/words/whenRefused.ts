@@ -24,6 +24,7 @@ const WHEN: Readonly<Record<RefusedKind, string>> = {
   "no triangle": "the three measures do not make a triangle",
   "no board long enough": "no board on hand is long enough",
   "blocks of two units": "one block is in inches and the other in millimeters",
+  "no such piece": "piece is no jack or cripple of the roof",
   "sides differ": "side is Both, and the roof's main and end jacks differ",
 };
 

@@ -214,6 +214,7 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
       ["Pitch", 6],
     ],
   ],
+  "no such piece": ["SALVAGE", roof()[1], "Both", "left", 80, "VJ9"],
   "sides differ": ["SALVAGE", roof(["End pitch", 8])[1], "Both", "left", 80],
 
   "no pieces": order(["a", "2x4", 30, 0]),

@@ -112,7 +112,7 @@ export function backing(side: CornerSide, slope: number): number {
  * Where a jack's center meets the hip's near face: level distance along the hip from the corner, squared across to its center line.
  *
  * The near face stands `face` off the meeting line, which brings the mark back by face times tan f; measured on the
- * center line every jack would sit wrong by that much.
+ * center line every jack would sit wrong by that much. A foot that stands on a valley meets the face above it: give `face` below 0, and the mark comes later by as much.
  */
 export function hipMarkRun(side: CornerSide, offset: number, face: number): number {
   return offset / side.cos - face * side.tan;

@@ -3,6 +3,7 @@ import { hipRun, hipRunToRidge } from "./hip.ts";
 import type { MemberProblem } from "./memberProblem.ts";
 import type { Corner, CornerSide } from "./corner.ts";
 import type { PlumbCut } from "./plumbEnd.ts";
+import { crippleRun } from "./valley.ts";
 
 /**
  * The head of a supporting valley on the main ridge's face; the near side is the main plane, and across is positive to it.
@@ -42,15 +43,6 @@ export function shortenedHead(
 }
 
 /**
- * Where the center of a rafter's foot meets the valley's face above it: level along the valley from the inner corner, squared across to its center line.
- *
- * That face is farther up the slope of the rafter, so the mark comes face times tan f after the crossing of the center lines; on a hip it comes before.
- */
-export function footMarkRun({ cos, tan }: CornerSide, offset: number, face: number): number {
-  return offset / cos + face * tan;
-}
-
-/**
  * Level runs of a valley cripple, in the main plane from the shortened valley up to the supporting one, on its long side and its short side.
  *
  * Both ends slant the same way, so the sides differ by twice the thickness over a jack's. Distance is the offset from the supporting valley's inner corner less
@@ -59,14 +51,14 @@ export function footMarkRun({ cos, tan }: CornerSide, offset: number, face: numb
  * @returns a reason "valley cripple vanishes" with the least distance.
  */
 export function valleyCrippleRuns(
-  { tan, sin, cos }: CornerSide,
+  side: CornerSide,
   distance: number,
   valleyThickness: number,
   crippleThickness: number,
 ): Result<{ long: number; short: number }, MemberProblem<"valley cripple vanishes">> {
-  const center = distance * tan - valleyThickness / cos;
-  const slant = crippleThickness * tan;
-  return center > slant
+  const center = crippleRun(side, distance, valleyThickness, valleyThickness);
+  const slant = crippleThickness * side.tan;
+  return !(center instanceof Failure) && center > slant
     ? { long: center + slant, short: center - slant }
-    : new Failure({ kind: "valley cripple vanishes", least: valleyThickness / sin + crippleThickness });
+    : new Failure({ kind: "valley cripple vanishes", least: valleyThickness / side.sin + crippleThickness });
 }

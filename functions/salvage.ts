@@ -4,6 +4,7 @@ import type { Unit } from "../src/measure/unit.ts";
 import { choice, length } from "../src/registry/parameters.ts";
 import { column, headings, tableOf, type Column } from "../src/registry/columns.ts";
 import { isBlank } from "../src/registry/cells.ts";
+import { refuse } from "../src/registry/refuse.ts";
 import { worksheetFunction, type Parameter } from "../src/registry/worksheetFunction.ts";
 import { sideName } from "../src/roof/frame/piece.ts";
 import { salvage as rescues, type Rescue } from "../src/roof/tables/salvage.ts";
@@ -34,7 +35,11 @@ const pieceMark: Parameter<string | null, "piece"> = {
   quantity: "text",
   optional: true,
   defaultText: "a hip jack of the main roof",
-  read: (cell) => (isBlank(cell) || typeof cell === "object" ? null : String(cell).slice(0, 64)),
+  read(cell, reading) {
+    if (isBlank(cell)) return null;
+    if (typeof cell === "string") return cell.slice(0, 64);
+    return refuse(reading, { kind: "no such word", read: cell, choices: ["J1-A", "VJ2-A", "HV1-A"] });
+  },
 };
 
 export const salvage = worksheetFunction({

@@ -91,7 +91,7 @@ export const changes = worksheetFunction({
   compute({ old, new: now }) {
     const { unit } = now.frame.spec;
     if (old.frame.spec.unit !== unit) return new Failure({ kind: "blocks of two units" });
-    const found = changesOf(old.pieces, now.pieces, unit);
+    const found = changesOf([...old.pieces, ...old.eaves], [...now.pieces, ...now.eaves], unit);
     return tableOf<Row, Unit>(columns, [...found.changes, ...found.unused], unit);
   },
 });

@@ -6,7 +6,7 @@ import { cutOrder, orderParameters, type CutOrder } from "./arguments/cutOrder.t
 import { orderLines, type OrderLine } from "./arguments/orderLines.ts";
 import { noneLongEnough, orderTerms } from "./words/orderNotes.ts";
 import { orderProof, PROVED } from "./words/orderProof.ts";
-import { ridgeNote } from "./words/ridgeNote.ts";
+import { joinNote } from "./words/joinNote.ts";
 
 /** What one row shows; blank where it holds nothing. */
 interface Row {
@@ -58,7 +58,7 @@ export const lumberOrder = worksheetFunction({
   result: "table",
   columns,
   returns:
-    "a table that spills, with headings: Used and Left over are lengths over all boards of the row, in the unit of the call; what is trimmed off is in neither. Cost is in the prices given and blank without; Length bought is the boards' own. The first Note says what is taken off the boards and what is allowed. The last row holds the least, in cost or without prices in length, that any way of cutting can have. Pieces of one size and pitch share their plumb cuts, with a kerf at every cut; a piece as long as a board takes one untrimmed. crownDown lets left and right jacks share their slanting cut head to head, one of them crown down, where that saves a board or money. A size that no board is long enough for has a row that says none long enough; the others are ordered, and the least is blank. A list of which nothing can be ordered is refused; a roof's ridge is joined at commons. A roof block's Spares are more commons; its Waste adds whole boards in rows of their own, which the plan and the last row do not count.",
+    "a table that spills, with headings: Used and Left over are lengths over all boards of the row, in the unit of the call; what is trimmed off is in neither. Cost is in the prices given and blank without; Length bought is the boards' own. The first Note says what is taken off the boards and what is allowed. The last row holds the least, in cost or without prices in length, that any way of cutting can have. Pieces of one size and pitch share their plumb cuts, with a kerf at every cut; a piece as long as a board takes one untrimmed. crownDown lets left and right jacks share their slanting cut head to head, one of them crown down, where that saves a board or money. A size that no board is long enough for has a row that says none long enough; the others are ordered, and the least is blank. A list of which nothing can be ordered is refused; a ridge, a fascia, or a listed piece with the heading Join is joined where it may be. A roof block's Spares are more commons; its Waste adds whole boards in rows of their own, which the plan and the last row do not count.",
   examples: [
     {
       cells: [list, [[96], [144]]],
@@ -131,9 +131,9 @@ function rowsOf(order: CutOrder): Row[] {
   return [{ ...first!, note }, ...others, { size: "Least possible", note: orderProof(order), ...least }];
 }
 
-/** The first boards of a ridge's size say where it is joined. */
+/** The first boards of a size say where its long pieces are joined. */
 function lineNote({ size, first, waste }: OrderLine, order: CutOrder): string {
-  if (waste === null) return first ? ridgeNote(order, size) : "";
+  if (waste === null) return first ? joinNote(order, size) : "";
   const short = waste.short > 0 ? `; ${waste.short} more are asked than there are` : "";
   return `plus ${order.waste} percent waste, not in the plan and not in the least possible${short}`;
 }

@@ -91,5 +91,5 @@ export const members = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute: ({ roof: { frame, pieces } }) => tableOf(columns, pieces, frame.spec.unit),
+  compute: ({ roof: { frame, pieces, eaves } }) => tableOf(columns, [...pieces, ...eaves], frame.spec.unit),
 });

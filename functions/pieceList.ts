@@ -2,10 +2,8 @@ import { roofCells } from "./arguments/roofCells.ts";
 import { lengthText } from "../src/measure/lengthText.ts";
 import { column, headings, tableOf, type Cell, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import { ridgeIn } from "../src/roof/frame/frame.ts";
-import { outline } from "../src/roof/frame/outline.ts";
 import type { Piece } from "../src/roof/frame/piece.ts";
-import { stockPieces, type RoofStock } from "../src/roof/tables/stockPieces.ts";
+import { joinPlaces, stockPieces, type RoofStock } from "../src/roof/tables/stockPieces.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
 
 /** A piece as it is sawn, and the piece of the roof that it is. */
@@ -35,14 +33,14 @@ export const pieceList = worksheetFunction({
   result: "table",
   columns,
   returns:
-    "a table that spills, with headings; lengths along the top edge, tail to long point, in the unit of the block. Stack the lists of several roofs and one order takes them all: repeated headings are passed over. Join says where a ridge may be joined, from its first end.",
+    "a table that spills, with headings; lengths along the top edge, tail to long point, in the unit of the block. Stack the lists of several roofs and one order takes them all: repeated headings are passed over. Join says where a ridge, or a board along an eave, may be joined, from its first end.",
   examples: [
     {
       cells: [roofCells({ Span: 192, Length: 288, Pitch: 9, Overhang: 16, Spares: 1, "Job name": "Reading room" })],
       // prettier-ignore
       result: [
         headings(columns),
-        ["Reading room", "R", "2x8", 97.5, 1, "plain", "", "", `3/4", 2' 0 3/4", 4' 0 3/4", 6' 0 3/4", 8' 0 3/4"`],
+        ["Reading room", "R", "2x8", 97.5, 1, "plain", "", "", `2' 0 3/4", 4' 0 3/4", 6' 0 3/4"`],
         ["Reading room", "C", "2x6", 139.0625, 6, "plain", 9, "", ""],
         ["Reading room", "K", "2x6", 139.0625, 4, "plain", 9, "", ""],
         ["Reading room", "KE", "2x6", 139.0625, 2, "plain", 9, "", ""],
@@ -65,7 +63,7 @@ export const pieceList = worksheetFunction({
       result: [
         headings(columns),
         ["", "R", "38 x 184 mm", 5519, 1, "plain", "", "",
-         "19 mm, 619 mm, 1219 mm, 1819 mm, 2419 mm, 3019 mm, 3619 mm, 4219 mm, 4819 mm, 5419 mm, 5500 mm"],
+         "619 mm, 1219 mm, 1819 mm, 2419 mm, 3019 mm, 3619 mm, 4219 mm, 4819 mm, 5419 mm, 5500 mm"],
         ["", "C", "38 x 140 mm", 2773.8423, 20, "plain", 6, "", ""],
         ["", "K", "38 x 140 mm", 2773.8423, 2, "plain", 6, "", ""],
         ["", "KE", "38 x 140 mm", 2773.8423, 1, "plain", 6, "", ""],
@@ -81,8 +79,9 @@ export const pieceList = worksheetFunction({
     },
   ],
   compute({ roof }) {
-    const { pieces } = stockPieces(roof.frame, roof.pieces, []);
-    const listed = pieces.map((stock): Listed => ({ stock, piece: pieceOf(stock, roof.pieces) }));
+    const all = [...roof.pieces, ...roof.eaves];
+    const { pieces } = stockPieces(roof.frame, all, () => []);
+    const listed = pieces.map((stock): Listed => ({ stock, piece: pieceOf(stock, all) }));
     return tableOf(columns, listed, roof);
   },
 });
@@ -99,13 +98,7 @@ function pitchCell(slope: number): Cell {
   return rise >= 1 && rise <= 24 ? rise : `${rise} in 12`;
 }
 
-function joinText({ piece }: Listed, { frame, pieces }: RoofModel): string {
-  if (piece.member !== "ridge" || piece.stands[0] !== ridgeIn(frame)) return "";
-  const { marks } = outline(
-    frame,
-    pieces.find((one) => one === piece)!,
-    "plain",
-  );
-  const at = [...new Set(marks.map((mark) => lengthText(mark.at, frame.spec.unit)))];
-  return at.join(", ");
+function joinText({ piece }: Listed, { frame }: RoofModel): string {
+  const at = joinPlaces(frame, piece).map((place) => lengthText(place, frame.spec.unit));
+  return [...new Set(at)].join(", ");
 }

@@ -63,7 +63,16 @@ export const sawSettings = worksheetFunction({
       tolerance: 0.0001,
     },
   ],
-  compute: ({ roof: { frame, pieces } }) => tableOf(columns, settingsOf(pieces), frame.spec.unit),
+  // What is cut in place has no setting.
+  compute: ({ roof: { frame, pieces, eaves } }) =>
+    tableOf(
+      columns,
+      settingsOf([
+        ...pieces,
+        ...eaves.filter(({ notes }) => !notes.some(({ kind }) => kind === "eave corners in place")),
+      ]),
+      frame.spec.unit,
+    ),
 });
 
 function noteOf({ tilt, thickness }: SawSetting, unit: Unit): string {

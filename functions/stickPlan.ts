@@ -4,7 +4,7 @@ import { Failure } from "../src/measure/result.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { cutOrder, orderParameters, type CutOrder } from "./arguments/cutOrder.ts";
 import { noneLongEnough } from "./words/orderNotes.ts";
-import { ridgeNote } from "./words/ridgeNote.ts";
+import { joinText } from "./words/joinNote.ts";
 import { markOf, stickText } from "./words/stickText.ts";
 
 interface Stick {
@@ -94,11 +94,14 @@ function sticksOf({ plan }: CutOrder): Stick[] {
 
 function noteOf(board: Stick["board"], order: CutOrder): string {
   const turned = [...new Set(board.pieces.filter(({ flipped }) => flipped).map(markOf))];
-  const joined =
-    order.ridge?.size === board.size && board.pieces.some(({ piece }) => order.pieces[piece]!.slant === "square");
+  const joined = order.joined.filter(
+    (one) =>
+      one.size === board.size &&
+      board.pieces.some(({ name }) => name.startsWith(`${one.name} `) && / \d+ of \d+$/.test(name)),
+  );
   return [
     ...(order.trim > 0 && board.trim === 0 ? ["untrimmed: the piece takes the whole board"] : []),
     ...(turned.length > 0 ? [`end for end, crown down: ${turned.join(", ")}`] : []),
-    ...(joined ? [ridgeNote(order, board.size)] : []),
+    ...joined.map((one) => joinText(one, order.unit)),
   ].join("; ");
 }

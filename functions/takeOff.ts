@@ -156,7 +156,7 @@ export const takeOff = worksheetFunction({
 function itemsOf(model: RoofModel): Item[] {
   const { frame, pieces } = model;
   const { unit, waste } = frame.spec;
-  const total = totalsOf(frame, pieces);
+  const total = totalsOf(frame, [...pieces, ...model.eaves]);
   const [hips, valleys] = [total.hips, total.valleys].map((own) => own.reduce((sum, one) => sum + one, 0)) as [
     number,
     number,

@@ -23,6 +23,9 @@ interface BlockProblems {
   "no place on the wall": Read;
   "wings need a ridge": object;
   "heel beside seat": object;
+  /** A level tail is plumb as deep as its fascia. */
+  "level tail without fascia": object;
+  "blocking without spacing": object;
   /** 0.07 for 7%. */
   "part for percent": { waste: number };
   "too short in this unit": Read & { value: number };
@@ -51,6 +54,7 @@ interface BlockProblems {
   "tilt out of range": Read;
   "tilt without hand": object;
   "slant of unknown size": Read;
+  "too many joints": { most: number };
 
   "kerf too wide": Read;
   /** Nothing is left of the shortest board. */

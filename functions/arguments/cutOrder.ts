@@ -14,7 +14,7 @@ import type { Input, Named, Parameter } from "../../src/registry/worksheetFuncti
 import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardsParameter } from "./boardTable.ts";
 import { cuttingInput, type CuttingInput } from "./cuttingInput.ts";
-import { piecesParameter, type PieceSource } from "./pieceList.ts";
+import { piecesParameter } from "./pieceList.ts";
 import { TRIM, YES_NO } from "./endTrim.ts";
 
 /** A plan and what it was made from. */
@@ -109,9 +109,9 @@ export async function cutOrder(
   const lists = cuttingInput(source, listed, unit, cuts.trim);
   const { pieces, boards } = lists;
   const plan = await shared(pieces, boards, cuts);
-  if (plan instanceof Failure) return placed(plan.problem, source, unit);
+  if (plan instanceof Failure) return placed(plan.problem, lists.rows, unit);
   // A roof's table says itself what no board is long enough for.
-  if (plan.sizes.length === 0 && "list" in source) return placed(plan.missing[0]!, source, unit);
+  if (plan.sizes.length === 0 && "list" in source) return placed(plan.missing[0]!, lists.rows, unit);
   return {
     ...lists,
     ...cuts,
@@ -142,8 +142,8 @@ const WITH_BOARDS: ReadonlySet<StockProblem["kind"]> = new Set([
 ]);
 
 /** The core counts pieces; a user's own list has rows. */
-function placed(problem: StockProblem, source: PieceSource, unit: Unit | null): Refusal<StockProblem> {
-  const row = "row" in problem && "list" in source ? source.list[problem.row! - 1]!.row : null;
+function placed(problem: StockProblem, rows: readonly number[], unit: Unit | null): Refusal<StockProblem> {
+  const row = "row" in problem ? (rows[problem.row! - 1] ?? null) : null;
   const place = WITH_BOARDS.has(problem.kind)
     ? { argument: "boards" }
     : { argument: "pieces", ...(row === null ? {} : { row }) };

@@ -2,7 +2,7 @@ import type { Stick } from "../../src/drawing/cards/drawSticks.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import type { CutOrder } from "./cutOrder.ts";
 import { noneLongEnough, orderTerms } from "../words/orderNotes.ts";
-import { ridgeNote } from "../words/ridgeNote.ts";
+import { joinText } from "../words/joinNote.ts";
 
 /** What the drawing of a cutting plan needs. */
 export interface CuttingDrawing {
@@ -17,12 +17,11 @@ export interface CuttingDrawing {
 
 /** The boards of STICKPLAN as they are drawn. */
 export function cuttingDrawing(order: CutOrder): CuttingDrawing {
-  const ridge = order.ridge === null ? "" : ridgeNote(order, order.ridge.size);
   return {
     sticks: sticksOf(order),
     unit: order.unit,
     missing: order.plan.missing.map((one) => noneLongEnough(one, order)),
-    notes: [orderTerms(order), ...(ridge === "" ? [] : [ridge])],
+    notes: [orderTerms(order), ...order.joined.map((one) => joinText(one, order.unit))],
   };
 }
 

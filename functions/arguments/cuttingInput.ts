@@ -3,9 +3,15 @@ import { nominalOf } from "../../src/measure/nominalOf.ts";
 import { readSize } from "../../src/measure/readSize.ts";
 import { Failure } from "../../src/measure/result.ts";
 import { MM_PER_INCH, type Unit } from "../../src/measure/unit.ts";
-import { stockPieces } from "../../src/roof/tables/stockPieces.ts";
+import { jointsIn, type RidgeBoard } from "../../src/roof/members/ridgeJoints.ts";
+import { stockPieces, type JoinedPiece } from "../../src/roof/tables/stockPieces.ts";
 import type { ListedBoard } from "./boardTable.ts";
 import type { ListedPiece, ListedSize, PieceSource } from "./pieceList.ts";
+
+/** A piece in parts. A list does not say what its joints stand over. */
+export interface Joined extends Pick<JoinedPiece, "name" | "size" | "joints"> {
+  readonly over: JoinedPiece["over"] | null;
+}
 
 /** What is cut, and from what; lengths in the unit of the call. */
 export interface CuttingInput {
@@ -13,11 +19,13 @@ export interface CuttingInput {
   readonly boards: readonly StockBoard[];
   /** Depths by size, where they are known. */
   readonly depths: ReadonlyMap<string, number>;
-  /** Where a roof's ridge is joined, from its first end, and of what size it is; null where it is whole or there is none. */
-  readonly ridge: { readonly size: string; readonly joints: readonly number[] } | null;
+  /** What is longer than every board, and where it is joined, from its first end. */
+  readonly joined: readonly Joined[];
+  /** For each piece its row in the user's own list; empty for a roof. */
+  readonly rows: readonly number[];
 }
 
-/** The lists that the cutting room plans from: sizes that are the same lumber under one name, slants and turns from pitches and tilts. A ridge is joined where `trim` off its boards leaves them too short. */
+/** The lists that the cutting room plans from: sizes that are the same lumber under one name, slants and turns from pitches and tilts. What is longer than every board, `trim` off each, is joined where it may be. */
 export function cuttingInput(
   source: PieceSource,
   listed: readonly ListedBoard[],
@@ -25,21 +33,17 @@ export function cuttingInput(
   trim: number,
 ): CuttingInput {
   const names = new Map<string, string>();
-  return "roof" in source ? ofRoof(source, listed, names, trim) : ofList(source.list, listed, unit, names);
+  return "roof" in source ? ofRoof(source, listed, names, trim) : ofList(source.list, listed, unit, names, trim);
 }
 
 function ofRoof(
-  { roof: { frame, pieces } }: Extract<PieceSource, { roof: unknown }>,
+  { roof: { frame, pieces: framed, eaves } }: Extract<PieceSource, { roof: unknown }>,
   listed: readonly ListedBoard[],
   names: Map<string, string>,
   trim: number,
 ): CuttingInput {
-  const size = frame.spec.ridge?.name ?? "";
-  const ridgeBoards = boardsOf(listed, new Map([[keyOf(size), size]])).map(({ length, price }) => ({
-    length,
-    cost: price ?? length,
-  }));
-  const order = stockPieces(frame, pieces, ridgeBoards, trim);
+  const pieces = [...framed, ...eaves];
+  const order = stockPieces(frame, pieces, (name) => lengthsOf(listed, keyOf(name)), trim);
   // A size may be written in two ways in one block, 2x8 and 1.5 x 7.25: it is one stock of boards.
   const stock = order.pieces.map((piece): StockPiece => ({
     ...piece,
@@ -52,7 +56,8 @@ function ofRoof(
     pieces: stock,
     boards: boardsOf(listed, names),
     depths,
-    ridge: order.joints.length === 0 ? null : { size: nameIn(names, keyOf(size), size), joints: order.joints },
+    joined: order.joined.map((one) => ({ ...one, size: nameIn(names, keyOf(one.size), one.size) })),
+    rows: [],
   };
 }
 
@@ -61,27 +66,37 @@ function ofList(
   listed: readonly ListedBoard[],
   unit: Unit | null,
   names: Map<string, string>,
+  trim: number,
 ): CuttingInput {
+  const joined: Joined[] = [];
+  const rows: number[] = [];
   const depths = new Map<string, number>();
-  const pieces = list.map((piece): StockPiece => {
+  const pieces = list.flatMap((piece): StockPiece[] => {
     const { name, size, length, count, hand, slope, tilt } = piece;
     const { thickness, depth } = sectionOf(size, unit);
     if (depth > 0) depths.set(nameIn(names, sizeKey(size), size.name), depth);
     const along = Math.sqrt(1 + slope * slope);
     const turn = (tilt * Math.PI) / 180;
-    return {
-      name,
-      size: nameIn(names, sizeKey(size), size.name),
-      length,
-      count,
-      hand,
-      lean: depth * slope,
-      slant: `slope ${slope}`,
-      turn: thickness * Math.tan(turn) * along,
-      spread: along / Math.cos(turn),
-    };
+    const own = nameIn(names, sizeKey(size), size.name);
+    const joints = slope === 0 ? jointsIn(length, piece.joints, lengthsOf(listed, sizeKey(size)), trim) : [];
+    if (joints.length > 0) joined.push({ name, size: own, joints, over: null });
+    const stops = [0, ...joints, length];
+    for (let part = 1; part < stops.length; part++) rows.push(piece.row);
+    return stops
+      .slice(1)
+      .map((to, i) => ({
+        name: joints.length === 0 ? name : `${name} ${i + 1} of ${joints.length + 1}`,
+        size: own,
+        length: to - stops[i]!,
+        count,
+        hand,
+        lean: depth * slope,
+        slant: `slope ${slope}`,
+        turn: thickness * Math.tan(turn) * along,
+        spread: along / Math.cos(turn),
+      }));
   });
-  return { pieces, boards: boardsOf(listed, names), depths, ridge: null };
+  return { pieces, boards: boardsOf(listed, names), depths, joined, rows };
 }
 
 /** Thickness and depth in the unit of the call; dressed lumber is sold to whole millimeters. */
@@ -102,6 +117,11 @@ function boardsOf(listed: readonly ListedBoard[], names: ReadonlyMap<string, str
         ...(count === null ? {} : { count }),
       })),
   );
+}
+
+/** What a part of a piece of one size can be cut from. */
+function lengthsOf(listed: readonly ListedBoard[], key: string): RidgeBoard[] {
+  return boardsOf(listed, new Map([[key, key]])).map(({ length, price }) => ({ length, cost: price ?? length }));
 }
 
 /** The name under which a size goes: as it was written first. */

@@ -35,13 +35,15 @@ export interface ListedPiece {
   readonly slope: number;
   /** Degrees from square that its head is sawn at; 0 for a head square across. */
   readonly tilt: number;
+  /** Where it may be joined if it is longer than every board, from its first end. */
+  readonly joints: readonly number[];
 }
 
 /** What `pieces` was given as. */
 export type PieceSource = { readonly roof: RoofModel } | { readonly list: readonly ListedPiece[] };
 
 const REQUIRED = ["Piece", "Size", "Length", "Count"] as const;
-const OPTIONAL = ["Hand", "Pitch", "Saw tilt"] as const;
+const OPTIONAL = ["Hand", "Pitch", "Saw tilt", "Join"] as const;
 type Heading = (typeof REQUIRED)[number] | (typeof OPTIONAL)[number];
 
 /** Longer names have no room on a board. */
@@ -53,7 +55,7 @@ export const piecesParameter: Parameter<PieceSource, "pieces"> = {
   quantity: "pieces",
   block: true,
   description:
-    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point.",
+    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point; with Join a piece longer than every board is joined at one of the places named.",
   read(input, reading) {
     const rows = headedBlock<Heading>(input, reading, REQUIRED, OPTIONAL);
     if (rows instanceof Failure) return rows;
@@ -102,7 +104,26 @@ function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): Result
   if (tilt > 0 && hand === "plain") return refuse<BlockProblem>(reading, { kind: "tilt without hand" });
   if (size.read === null && (slope > 0 || tilt > 0))
     return refuse<BlockProblem>(at("Size"), { kind: "slant of unknown size", read: cells.Size });
-  return { row, name, size, length, count, hand, slope, tilt };
+  const joints = readJoints(cells.Join, at("Join"));
+  if (joints instanceof Failure) return joints;
+  return { row, name, size, length, count, hand, slope, tilt, joints };
+}
+
+/** The most places that are read. */
+const MOST_JOINTS = 1000;
+
+/** Places apart by commas, or one of them as a number. */
+function readJoints(cell: Input, reading: Reading): Result<readonly number[], ArgumentProblem> {
+  if (isBlank(cell) || cell === 0) return [];
+  const texts = typeof cell === "string" ? cell.split(",") : [cell];
+  if (texts.length > MOST_JOINTS) return refuse<BlockProblem>(reading, { kind: "too many joints", most: MOST_JOINTS });
+  const joints: number[] = [];
+  for (const text of texts) {
+    const at = readLengthCell(text, reading, { example: ["96", `8' 0"`] });
+    if (at instanceof Failure) return at;
+    joints.push(at);
+  }
+  return joints;
 }
 
 function readName(cell: Input, reading: Reading): Result<string, BlockProblem> {

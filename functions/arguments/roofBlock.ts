@@ -17,6 +17,7 @@ import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardLengths } from "./boardLengths.ts";
 import { readTrim, YES_NO } from "./endTrim.ts";
+import { readEaves } from "./eaveRows.ts";
 import { isBare, isNone, rowReader, type RowReader } from "./rowReader.ts";
 import { wingColumns } from "./wingColumns.ts";
 import { readWing, WINGS_OWN, type WingReading, type WingRow } from "./wingRows.ts";
@@ -42,6 +43,10 @@ export const ROWS = [
   "Hip head",
   "Correction",
   "End correction",
+  "Tail cut",
+  "Fascia",
+  "Sub-fascia",
+  "Blocking",
   "Boards",
   "End trim",
   "Allow crown down",
@@ -72,7 +77,7 @@ const LENGTHS: readonly BlockRow[] = [
   "End trim",
   "Sheathing",
 ];
-const SIZES: readonly BlockRow[] = ["Rafter", "Hip", "Valley", "Ridge"];
+const SIZES: readonly BlockRow[] = ["Rafter", "Hip", "Valley", "Ridge", "Fascia", "Sub-fascia"];
 
 /** Rows in which no 0 can be meant: it is an empty cell there, as some hosts hand it over. */
 const NEVER_ZERO: readonly BlockRow[] = [
@@ -83,6 +88,8 @@ const NEVER_ZERO: readonly BlockRow[] = [
   "Set out from",
   "Hip top",
   "Hip head",
+  "Tail cut",
+  "Blocking",
   "Boards",
   "Allow crown down",
   "Unit",
@@ -200,6 +207,7 @@ function mainSpec(read: RowReader<BlockRow>, reading: Reading, winged: boolean):
     hipHead: word("Hip head", ["king commons", "ridge"]),
     correction: length("Correction", 0, { zero: true, negative: true, example: "0.25" }),
     endCorrection: length("End correction", 0, { zero: true, negative: true, example: "0.25" }),
+    ...readEaves(read),
     boards,
     endTrim: optional("End trim", preset.trim, (cell, at) => readTrim(cell, at, boards[0]!)),
     crownDown: word("Allow crown down", YES_NO) === "yes",

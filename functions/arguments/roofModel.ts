@@ -2,6 +2,8 @@ import { LimitedMap } from "../../src/measure/limitedMap.ts";
 import { Failure, type Result } from "../../src/measure/result.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
+import { eaveBoards } from "../../src/roof/frame/eaveBoards.ts";
+import { plateBlocks } from "../../src/roof/frame/plateBlocks.ts";
 import { frame, type Frame } from "../../src/roof/frame/frame.ts";
 import type { Piece } from "../../src/roof/frame/piece.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
@@ -12,7 +14,10 @@ import { readWholeBlock, type BlockRow } from "./roofBlock.ts";
 /** A roof block read and framed: what every table of the roof is made from. */
 export interface RoofModel {
   readonly frame: Frame;
+  /** Ridges, rafters, hips and valleys. */
   readonly pieces: readonly Piece[];
+  /** Boards along the eaves and blocks over the plates, where the block asks for them. */
+  readonly eaves: readonly Piece[];
   /** What papers call the job; empty where it has no name. */
   readonly job: string;
 }
@@ -58,7 +63,8 @@ function frameBlock(name: string, input: Input): Result<RoofModel, RoofProblem> 
   if (read instanceof Failure) return read;
   const { spec, job } = read;
   const set = frame(spec);
-  if (!(set instanceof Failure)) return { frame: set, pieces: pieces(set), job };
+  if (!(set instanceof Failure))
+    return { frame: set, pieces: pieces(set), eaves: [...eaveBoards(set), ...plateBlocks(set)], job };
   const { problem } = set;
   const place = { argument: name, row: ROW_OF[problem.at] };
   return new Refusal(problem, "wing" in problem ? { ...place, wing: problem.wing } : place, spec.unit);
@@ -74,6 +80,7 @@ export const ROW_OF: Readonly<Record<FrameProblem["at"], BlockRow>> = {
   hipHead: "Hip head",
   seat: "Seat",
   heel: "Heel",
+  tailCut: "Tail cut",
   correction: "Correction",
   endCorrection: "End correction",
   valley: "Valley",

@@ -47,6 +47,14 @@ export const blockWords: Words<BlockProblem> = {
     "the block has both Heel and Seat, and one follows from the other",
     "Keep one of the two rows",
   ],
+  "level tail without fascia": () => [
+    "a level cut starts at the foot of the board on the tail, and the block has neither Fascia nor Sub-fascia",
+    "Type a size such as 2x6 beside the label Fascia, or plumb or square here",
+  ],
+  "blocking without spacing": (_, { unit }) => [
+    "blocks are cut to the spacing, and the block has no value for it",
+    `Type ${unit === "mm" ? 600 : 24} beside the label Spacing`,
+  ],
   "part for percent": ({ waste }) => {
     const percent = Number((waste * 100).toPrecision(12));
     return [`${waste} was read, which a sheet makes of ${percent}%`, `Type ${percent} for ${percent} percent`];
@@ -130,6 +138,7 @@ export const blockWords: Words<BlockProblem> = {
     "Type 45 for a regular jack",
   ],
   "tilt without hand": () => ["a head with a saw tilt is left or right", "Type left or right"],
+  "too many joints": ({ most }) => [`there are more than ${most} places to join`, `Keep ${most} at most`],
   "slant of unknown size": ({ read }, { typed }) => [
     `${shown(read)} is no lumber size, and a slanting cut needs thickness and depth`,
     `Type 2x8, ${typed("1.5 x 7.25")} or ${typed("38 x 184")}`,

@@ -101,6 +101,18 @@ export const frameWords: Words<FrameProblem> = {
     `the long valleys of wings ${wing} and ${other} cross`,
     "Make both the same hand, left or right",
   ],
+  "square tail in the seat": ({ least }, say) => [
+    "a square cut so near the plate would cut into the seat",
+    `Type plumb, or an overhang of ${say.least(least)} or more`,
+  ],
+  "plumb part too deep": ({ most }, say) => [
+    "the board on the tail is as deep as the rafter's plumb end, so nothing is left to cut level",
+    `Type plumb, or a Fascia or Sub-fascia less than ${say.most(most)} deep`,
+  ],
+  "soffit above the plate": ({ least }, say) => [
+    "the level cut would lie above the plate's top",
+    `Type plumb, a Fascia or Sub-fascia at least ${say.least(least)} deep, or a larger Overhang`,
+  ],
   "no hip left": ({ other }) => [
     `wings ${other} and this one take both hips of that end away`,
     "Make one of the two ridges lower, or move it along its wall",

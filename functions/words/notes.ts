@@ -16,6 +16,8 @@ export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: U
   "corner bay": ({ width }, unit) => `${smallLength(width, unit)} left at the corner: block it`,
   "corner bay, seat": ({ width }, unit) =>
     `${smallLength(width, unit)} left at the corner: block it; a shorter jack would land on its seat`,
+  "corner bay blocked": ({ width, long }, unit) =>
+    `${smallLength(width, unit)} left at the corner: its block, ${smallLength(long, unit)} on the outer face, is in the list`,
   "king bay": ({ width }, unit) => `bay to the king common ${smallLength(width, unit)}`,
   "odd bay": ({ width }, unit) => `bay ${smallLength(width, unit)}`,
   "apex bay": ({ width }, unit) => `bay over the apex ${smallLength(width, unit)}`,
@@ -74,6 +76,17 @@ export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: U
   "inner corner": ({ wing }) => `inner corner of wing ${wing}, under its valley`,
   "over inner corner": ({ wing }) =>
     `stands over the inner corner of wing ${wing}: cut its foot to the valley and a level seat over the plate`,
+  "tail in place": () => "leave its tail long: cut it in place, to the line of the tails on both sides",
+  "level hip tail": ({ plumb }, unit) => `tail ${smallLength(plumb, unit)} plumb, then level for the soffit`,
+  "eave board lower": ({ by }, unit) =>
+    `outer top edge ${smallLength(by, unit)} below the tops of the tails, in line with the sheathing`,
+  "inside corner": () => "inside corner: mitered the other way",
+  "valley bays": () => "none in the bays beside a valley: block those",
+  "eave corners in place": () => "cut its corners in place",
+  "joined over tails": () => "longer than every board: join it over tails",
+  "block top": ({ height, bevel }, unit) =>
+    `over the plate, ${smallLength(height, unit)} high on the outer face, top beveled ${angle(bevel)}; less where the eave is vented`,
+  "block open": ({ by }, unit) => `leaves ${smallLength(by, unit)} open under the sheathing`,
   "tail on valley": ({ wing, long, short, tilt }, unit) =>
     `tail cut on the valley of wing ${wing}: ${smallLength(long, unit)} and ${smallLength(short, unit)} along the top, tilt ${angle(tilt)}, longer away from the inner corner`,
 };

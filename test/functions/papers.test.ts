@@ -6,7 +6,7 @@ import { changes } from "../../src/roof/tables/changes.ts";
 import { roofStamp } from "../../src/roof/tables/roofStamp.ts";
 import { sawSettings } from "../../src/roof/tables/sawSettings.ts";
 import { anyFrame, framed, usual } from "../roof/anySpec.ts";
-import { asked, rows } from "./asked.ts";
+import { asked, refusal, rows } from "./asked.ts";
 
 const BLOCK = [
   ["Span", "16'"],
@@ -35,6 +35,35 @@ describe("PIECELIST", () => {
     const pieceCount = (table: unknown[][]) => table.slice(1).reduce((sum, row) => sum + String(row[3]).length, 0);
     expect(two.length).toBeGreaterThan(one.length);
     expect(pieceCount(two)).toBeGreaterThan(pieceCount(one));
+  });
+
+  it("says where long pieces may be joined, and the order joins them there", async () => {
+    const long = [...BLOCK.filter(([label]) => label !== "Length"), ["Length", "60'"], ["Fascia", "1x6"]];
+    const whole = await tableOf("LUMBERORDER", long, BOARDS);
+    const listed = await tableOf("LUMBERORDER", await tableOf("PIECELIST", long), BOARDS, "", 0.5);
+    const bought = (table: unknown[][]) => table.slice(1, -1).map((row) => row.slice(0, 3));
+    expect(bought(listed)).toEqual(bought(whole));
+    const notes = listed.map((row) => String(row[6])).join("; ");
+    expect(notes).toContain("R longer than every board: in 3 parts, joined at ");
+    expect(notes).toContain("F1 longer than every board: in 4 parts, joined at ");
+    const parts = (await tableOf("STICKPLAN", await tableOf("PIECELIST", long), BOARDS)).map((row) => String(row[3]));
+    for (const part of ["R 1 of 3", "R 2 of 3", "R 3 of 3", "F1 4 of 4"])
+      expect(parts.some((text) => text.includes(part))).toBe(true);
+  });
+
+  it("leaves a long piece whole where it may not be joined", async () => {
+    const list = (join: unknown) => [
+      ["Piece", "Size", "Length", "Count", "Join"],
+      ["beam", "2x8", 300, 1, join],
+      ["stud", "2x4", 90, 1, ""],
+    ];
+    const notes = async (join: unknown) =>
+      (await tableOf("LUMBERORDER", list(join), BOARDS)).map((row) => String(row[6]));
+    expect((await notes("")).join()).toContain("none long enough: beam");
+    expect((await notes(`1', 24'`)).join()).toContain("none long enough: beam");
+    expect((await notes(`12' 6"`))[1]).toContain(`beam longer than every board: in 2 parts, joined at 12' 6"`);
+    expect((await notes(150))[1]).toContain("joined at 150");
+    expect(refusal("LUMBERORDER", list("half way"), BOARDS)).toContain(`row 2: Join: "half way"`);
   });
 
   it("names the job of any length on one line, cut off at 60 letters", () => {

@@ -101,6 +101,11 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "wing on an end": winged(["Wall", "", "left"]),
   "no place on the wall": winged(["From left corner", "", "near"]),
   "wings need a ridge": roof(["Ridge", "none", "2x10"]),
+  "level tail without fascia": roof(["Tail cut", "level"], ["Fascia", "none"]),
+  "blocking without spacing": roof(["Blocking", "plate"]),
+  "square tail in the seat": roof(["Tail cut", "square"], ["Overhang", 1]),
+  "plumb part too deep": roof(["Tail cut", "level"], ["Fascia", "2x8"], ["Overhang", 16]),
+  "soffit above the plate": roof(["Tail cut", "level"], ["Fascia", "1x3"], ["Overhang", 1]),
   "heel beside seat": roof(["Heel", 4], ["Seat", 3]),
   "part for percent": roof(["Waste", 0.07]),
   "too short in this unit": roof(["Span", 24]),
@@ -125,6 +130,14 @@ const CALLS: Readonly<Record<Problem["kind"], readonly unknown[] | string>> = {
   "tilt out of range": order(["J", "2x6", 50, 2, "left", 9, 86]),
   "tilt without hand": order(["J", "2x6", 50, 2, "", 9, 45]),
   "slant of unknown size": order(["J", "oak", 50, 2, "left", 9, 45]),
+  "too many joints": [
+    "LUMBERORDER",
+    [
+      [...HEADS, "Join"],
+      ["R", "2x8", 300, 1, "", "", "", "9, ".repeat(1001)],
+    ],
+    [[96]],
+  ],
   "kerf too wide": ["LUMBERORDER", [HEADS, ["a", "2x4", `8'`, 1]], [[`10'`]], `2"`],
   "trim takes the board": roof(["End trim", `8'`]),
 

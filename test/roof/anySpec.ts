@@ -30,6 +30,10 @@ export const usual: RoofSpec = {
   boards: [96, 120, 144, 168, 192, 216, 240],
   endTrim: 0,
   crownDown: false,
+  tailCut: "plumb",
+  fascia: null,
+  subFascia: null,
+  blocking: "none",
   waste: 0,
   spares: 0,
 };

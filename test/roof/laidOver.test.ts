@@ -96,7 +96,7 @@ describe("a wing laid over the sheathed main roof", () => {
     );
     expect(low![0] + high![0]).toBeCloseTo(90, 9);
     expect(Math.tan((high![0] * Math.PI) / 180)).toBeCloseTo(slope, 9);
-    const board = stockPieces(model.frame, model.pieces, [], 0).pieces.find(({ name }) => name === "VB-A")!;
+    const board = stockPieces(model.frame, model.pieces, () => [], 0).pieces.find(({ name }) => name === "VB-A")!;
     expect(board).toMatchObject({ lean: 0, toe: 0, turn: 0, length: piece("VB-A").longPoint });
     expect(cautions(model.frame, model.pieces).filter(({ kind }) => kind === "laid over")).toMatchObject([
       { wing: "A", outside: true },

@@ -23,8 +23,27 @@ import { framed, HALL } from "../roof/outlineSpecs.ts";
 
 const guide = readFileSync("functions/GUIDE.md", "utf8");
 
-/** Marks of the pieces of a roof with wings. */
-const MARKS = ["VL", "VS", "BH", "VJ", "HV", "VV", "PV", "RA", "RB", "VB", "CN", "KN", "JN", "CV", "KV"];
+/** Marks of eave boards and blocks, and of the pieces of a roof with wings. */
+const MARKS = [
+  "SF",
+  "BP",
+  "BC",
+  "VL",
+  "VS",
+  "BH",
+  "VJ",
+  "HV",
+  "VV",
+  "PV",
+  "RA",
+  "RB",
+  "VB",
+  "CN",
+  "KN",
+  "JN",
+  "CV",
+  "KV",
+];
 
 /** The rows of cells of the table under a heading, its head left out. */
 function tableUnder(heading: string): string[][] {
@@ -75,6 +94,8 @@ describe("the guide's table of the roof block", () => {
       ["Ends", "ends"],
       ["Overhang", "overhang"],
       ["Correction", "correction"],
+      ["Tail cut", "tailCut"],
+      ["Blocking", "blocking"],
       ["Waste", "waste"],
       ["Spares", "spares"],
     ] as const) {

@@ -57,7 +57,7 @@ describe("pieces nested by the plan", { timeout: 120_000 }, () => {
   it("a ridge longer than every board, in its parts", async () => {
     const plan: RoofPlan = { ...regular, length: 960 };
     const order = await orderFor(plan, 0.125, [[288]]);
-    expect(order.ridge?.joints.length).toBe(2);
+    expect(order.joined[0]?.joints.length).toBe(2);
     expect(await wrong(plan, 0.125, [[288]])).toEqual([]);
   });
 

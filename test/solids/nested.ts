@@ -64,7 +64,7 @@ export async function finder(shop: Shop, roof: Roof, order: CutOrder): Promise<F
   };
 }
 
-function ridgeParts(shop: Shop, ridge: Framed, { ridge: joined }: CutOrder): Framed[] {
+function ridgeParts(shop: Shop, ridge: Framed, { joined: [joined] }: CutOrder): Framed[] {
   if (!joined) return [];
   const { along } = ridge.frame;
   const first = Math.min(...shop.corners(ridge.solid).map((c) => dot(along, c)));

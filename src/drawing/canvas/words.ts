@@ -119,6 +119,9 @@ export const WORDS = {
       "hip-valley cripple": "Hip-valley cripple",
       "valley cripple": "Valley cripple",
       "jack to the valley": "Jack to the valley",
+      fascia: "Fascia",
+      "sub-fascia": "Sub-fascia",
+      block: "Block",
     },
     sides: { Main: "main side", End: "end side", Both: "main and end sides" },
     marksTitle: "jacks on it",
@@ -170,6 +173,10 @@ export const WORDS = {
     longSeat: "It is long: the hip crosses the corner, and both plates carry it.",
     tail: (tail: string, overhang: string) =>
       `Go on ${tail} down the top edge (${overhang} level). Cut the tail plumb there.`,
+    tailSquare: (tail: string, overhang: string) =>
+      `Go on ${tail} down the top edge (${overhang} level). Cut the tail square to the edge there.`,
+    tailLevel: (tail: string, overhang: string, plumb: string, soffit: string) =>
+      `Go on ${tail} down the top edge (${overhang} level). Cut ${plumb} plumb there, then ${soffit} level for the soffit.`,
     tailHip: (tail: string, overhang: string) =>
       `Go on ${tail} down the middle of the top (${overhang} level) to the tail's end.`,
     tailBoth: (tilt: string) => `Cut the tail to a point, ${tilt} from each face, so both fascias lie flat.`,

@@ -12,7 +12,7 @@ export function rafterSteps(unit: Unit, own: readonly Piece[], options: CardOpti
   const { length, words = WORDS } = options;
   const { card } = words;
   const [piece] = own as [Piece, ...Piece[]];
-  const { slope, headCut, head, section, longPoint, heel, seat, tail, overhang, foot } = piece;
+  const { slope, headCut, head, section, longPoint, heel, seat, foot } = piece;
   const [tilt] = head.tilts;
   const square = [figure(slope * 12), "12", angleText(headCut)] as const;
   const headJack = (at: number) => {
@@ -24,7 +24,15 @@ export function rafterSteps(unit: Unit, own: readonly Piece[], options: CardOpti
     tilt === undefined ? card.head(...square) : headJack(tilt),
     tilt === undefined ? card.hookHead(length(longPoint)) : card.hook(length(longPoint)),
     `${tilt === undefined ? "" : `${card.tiltBack} `}${card.seat(length(heel), length(seat))}`,
-    tail > 0 ? card.tail(length(tail), length(overhang)) : card.noTail,
+    tailStep(piece, options),
     ...(foot.mark === null || head.mark === null ? [] : [card.setJack(length(foot.mark), length(head.mark))]),
   ];
+}
+
+/** Where the tail is cut, and how. */
+export function tailStep({ tail, overhang, tailEnd }: Piece, { length, words: { card } = WORDS }: CardOptions): string {
+  if (tail === 0) return card.noTail;
+  const { cut, plumb, soffit } = tailEnd;
+  if (plumb !== null) return card.tailLevel(length(tail), length(overhang), length(plumb), length(soffit ?? 0));
+  return (cut === "square" ? card.tailSquare : card.tail)(length(tail), length(overhang));
 }

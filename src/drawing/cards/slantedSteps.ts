@@ -8,6 +8,7 @@ import { isBearer } from "../canvas/labelOf.ts";
 import { angleText } from "../canvas/shown.ts";
 import { WORDS } from "../canvas/words.ts";
 import type { CardOptions } from "./cardOptions.ts";
+import { tailStep } from "./rafterSteps.ts";
 import { sawDanger } from "./sawDanger.ts";
 
 type Face = "left" | "right";
@@ -83,9 +84,7 @@ export function slantedSteps(unit: Unit, piece: Piece, options: CardOptions): st
         `${back}${card.seat(length(piece.heel), length(piece.seat))}`,
         tailCut
           ? `${said.tail(facing(face), length(-lowAt(face)), length(-lowAt(other)), angleText(tailCut.tilts[0]!))}${risk(tailCut.tilts[0])}`
-          : piece.tail > 0
-            ? card.tail(length(piece.tail), length(piece.overhang))
-            : card.noTail,
+          : tailStep(piece, options),
       );
     }
   }

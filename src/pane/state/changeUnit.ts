@@ -39,6 +39,8 @@ export function inUnit(inputs: Inputs, spec: RoofSpec, to: Unit): Inputs {
     Hip: sizes(spec.hip),
     Valley: sizes(spec.valley),
     Ridge: sizes(spec.ridge),
+    Fascia: sizes(spec.fascia),
+    "Sub-fascia": sizes(spec.subFascia),
     // Lengths on hand are not sold in the other unit: those that the pane starts with stand in.
     Boards: START_BOARDS[to],
   };

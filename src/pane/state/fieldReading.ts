@@ -88,6 +88,8 @@ const READINGS: Partial<Record<Row, (spec: RoofSpec, say: Say, frame: Frame | nu
   Correction: ({ correction }, { small }) => small(correction),
   "End correction": ({ endCorrection }, { small }) => small(endCorrection),
   Boards: ({ boards }, { length }) => texts.boardsUnderstood(boards.length, length(boards[0]), length(boards.at(-1))),
+  Fascia: ({ fascia }, { size }) => (fascia ? size(fascia) : ""),
+  "Sub-fascia": ({ subFascia }, { size }) => (subFascia ? size(subFascia) : ""),
   "End trim": ({ endTrim }, { small }) => small(endTrim),
   Waste: ({ waste }) => `${figure(waste)} %`,
   Spares: ({ spares }) => texts.pieces(spares),

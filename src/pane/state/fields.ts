@@ -37,6 +37,8 @@ export const START_BOARDS = { in: "8' to 24' by 2'", mm: "2.4 m to 7.2 m by 0.6 
 
 const SIZES = ["2x4", "2x6", "2x8", "2x10", "2x12"];
 
+const EAVE_SIZES = ["1x6", "1x8", "2x4", "2x6", "2x8"];
+
 /** The fields in the order in which a roof is measured: the plan, the slope, the lumber, the setting out. */
 export const FIELDS: readonly Field<Row>[] = [
   { row: "Span", kind: "length", start: "24'" },
@@ -64,6 +66,10 @@ export const FIELDS: readonly Field<Row>[] = [
   { row: "Heel", kind: "length", start: "", fold: "plate" },
   { row: "Correction", kind: "length", start: "0", fold: "plate" },
   { row: "End correction", kind: "length", start: "0", fold: "plate" },
+  { row: "Tail cut", kind: "choice", start: "plumb", choices: ["plumb", "square", "level"], fold: "ends" },
+  { row: "Fascia", kind: "size", start: "", choices: [...EAVE_SIZES, "none"], fold: "ends" },
+  { row: "Sub-fascia", kind: "size", start: "", choices: [...EAVE_SIZES, "none"], fold: "ends" },
+  { row: "Blocking", kind: "choice", start: "none", choices: ["none", "plate", "corner", "both"], fold: "plate" },
   { row: "Boards", kind: "text", start: START_BOARDS.in, fold: "ordering" },
   { row: "End trim", kind: "length", start: "", fold: "ordering" },
   { row: "Allow crown down", kind: "choice", start: "no", choices: ["no", "yes"], fold: "ordering" },

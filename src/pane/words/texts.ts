@@ -1,4 +1,5 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { eaveHelp, orderHelp } from "./helpTexts.ts";
 import { slowSheetTexts } from "./slowSheetTexts.ts";
 
 const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
@@ -69,13 +70,9 @@ export const texts = {
     Correction:
       "What the test jack was short (+) or long (-). Added to the long point of every main jack. Check a cut, below, works it out.",
     "End correction": "The same for the jacks of the ends.",
+    ...eaveHelp,
+    ...orderHelp,
     Boards: "Lengths on hand: 8', 12', 16' or 8' to 20' by 2'; 4.8 m or 2.4 m to 7.2 m by 0.6 m.",
-    "End trim": "Off every board, both ends together. Empty: 1/2 in or 12 mm. 0 where boards come trimmed.",
-    "Allow crown down":
-      "yes lets a jack lie end for end, its crown down, where that saves a board or money. no: every crown up.",
-    Waste: "Percent added to areas and to board feet.",
-    Spares: "Extra commons to order. Any jack can come out of one.",
-    "Job name": "Stands on every cut card and on the cutting plan.",
     Unit: "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
   } satisfies Record<Row, string>,
 

@@ -8,6 +8,7 @@ import { hipsIn, valleysIn, type Frame } from "./frame.ts";
 import { valleyBoardsIn } from "./laidOver.ts";
 import { boardNotes, hipNotes, ridgeNotes, valleyNotes } from "./notes.ts";
 import { SQUARE, type Piece } from "./piece.ts";
+import { PLUMB_END } from "./tailEnd.ts";
 
 /** The distinct pieces that are ridges, hips and valleys: the main roof's, then wing by wing. */
 export function bearerPieces(frame: Frame): Readonly<Record<"ridges" | "hips" | "valleys", readonly Piece[]>> {
@@ -40,7 +41,16 @@ export function bearerPieces(frame: Frame): Readonly<Record<"ridges" | "hips" | 
 const marked = (stem: string, { wing }: Bearer): string => (wing === "" ? stem : `${stem}-${wing}`);
 
 /** What no ridge, hip or valley has. */
-const NONE = { planes: [], tape: null, foot: SQUARE, offset: null, tailCut: null, over: false, mouth: null } as const;
+const NONE = {
+  planes: [],
+  tape: null,
+  foot: SQUARE,
+  offset: null,
+  tailCut: null,
+  over: false,
+  mouth: null,
+  tailEnd: PLUMB_END,
+} as const;
 
 /** Saw tilts of those cheeks of an end that are not square across. */
 const bevels = (cuts: readonly PlumbCut[]) => cuts.filter(({ per }) => Math.abs(per) > 1e-9).map(tiltOf);

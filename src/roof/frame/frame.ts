@@ -8,12 +8,13 @@ import { jackStep } from "../members/jack.ts";
 import { levelOverhang } from "../members/tail.ts";
 import { alike, type Alike } from "./alike.ts";
 import { sideOn, type Bearer, type Hip, type HipCorner, type Valley, type ValleyBoard } from "./bearers.ts";
-import { mainBlock, type Block } from "./blocks.ts";
+import { mainBlock, planesOf, type Block } from "./blocks.ts";
 import { layersOf, type CommonRow } from "./layers.ts";
 import { headRuns, type JackRow, type Rafter } from "./rafterLines.ts";
 import type { FrameProblem } from "./frameProblem.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import type { Surface } from "./surface.ts";
+import { tailProblem } from "./tailEnd.ts";
 import { wingBlocks } from "./wingBlocks.ts";
 import type { WingFrame } from "./wingFrame.ts";
 
@@ -99,6 +100,8 @@ function framed(
   wings: readonly WingFrame[],
   heel: number,
 ): Result<Frame, FrameProblem> {
+  const tails = tailProblem(spec, heel, [...new Set([main, ...wings.map(({ block }) => block)].flatMap(planesOf))]);
+  if (tails) return tails;
   const layers = layersOf(spec, main, mainCorner, wings, heel);
   const wrong = layers.rows.map((row) => correctionOff(row, spec)).find((one) => one !== null);
   if (wrong) return wrong;

@@ -32,6 +32,10 @@ interface FrameProblems {
   "valleys meet": { at: "wingFrom"; wing: string; other: string; bound: "least" | "most"; limit: number };
   "wings' eaves meet": { at: "wingFrom"; wing: string; other: string; bound: "least" | "most"; limit: number };
   "long valleys cross": { at: "longValley"; wing: string; other: string };
+  /** Over the plate of some plane: the overhang, the plumb depth and the depth that a cut needs. */
+  "square tail in the seat": { at: "tailCut"; least: number };
+  "plumb part too deep": { at: "tailCut"; most: number };
+  "soffit above the plate": { at: "tailCut"; least: number };
   "no hip left": { at: "wingFrom"; wing: string; other: string };
   "flush at a gable": { at: "wingFrom"; wing: string };
   /** Rise in 12 of the wing and of the end. */

@@ -64,6 +64,22 @@ interface Notes {
   moved: { by: number };
   "inner corner": { wing: string };
   "over inner corner": { wing: string };
+  /** Tails are square, or level and not at one height: a tail at a corner is cut where it stands. */
+  "tail in place": object;
+  /** Plumb depth of a hip's tail above its level cut. */
+  "level hip tail": { plumb: number };
+  /** How far a board's outer top edge stands below the top of the tails. */
+  "eave board lower": { by: number };
+  "inside corner": object;
+  /** Over the plates beside a valley. */
+  "valley bays": object;
+  "eave corners in place": object;
+  "joined over tails": object;
+  /** Height of its outer face, and the bevel of its top. */
+  "block top": { height: number; bevel: number };
+  "block open": { by: number };
+  /** As the corner bay, with a block for it among the pieces. */
+  "corner bay blocked": { width: number; long: number };
   /** Along the top edge, on the longer and the shorter face; the tilt of its cut. */
   "tail on valley": { wing: string; long: number; short: number; tilt: number };
 }

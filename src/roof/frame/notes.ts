@@ -9,6 +9,9 @@ import type { Note } from "./note.ts";
 import { laidSeat } from "./laidOver.ts";
 import { headRuns, lowReach, type Jack, type Rafter } from "./rafterLines.ts";
 import { offsetFrom } from "./facings.ts";
+import type { RoofPlane } from "./blocks.ts";
+import { cornerBlock } from "./plateBlocks.ts";
+import { plumbPart } from "./tailEnd.ts";
 
 /** Less than this is no difference at all: a thousandth of the smallest tape mark, and the last bits of a double. */
 const NONE = 1e-6;
@@ -64,6 +67,8 @@ function placeNotes({ spec }: Frame, rafters: readonly Rafter[]): Note[] {
   }
   if (first.mouth) notes.push({ kind: "through mouth", wing: first.mouth });
   if (first.over) notes.push({ kind: "over inner corner", wing: first.foot.bearer!.wing });
+  if (spec.tailCut !== "plumb" && (first.tailCut || first.over) && first.plane.overhang > 0)
+    notes.push({ kind: "tail in place" });
   if (first.tailCut) {
     const along = alongSlope(first.plane.pitch);
     const tails = [half, -half].map((across) => Math.max(0, -lowReach(first, across)) * along);
@@ -91,13 +96,20 @@ function jackNotes(frame: Frame, jack: Jack): Note[] {
   if (side.proud > NONE) notes.push({ kind: "proud of hip", by: side.proud });
   const toe = toeBelowHip(frame, hip, side);
   if (toe > NONE) notes.push({ kind: "toe below hip", by: toe });
-  if (last && isCornerBay(frame, hip, jack))
-    notes.push({ kind: dropped > 0 ? "corner bay, seat" : "corner bay", width: jack.offset });
+  if (last && isCornerBay(frame, hip, jack)) notes.push(cornerNote(frame, hip, plane, jack.offset, dropped));
   if (first && frame.spec.setOutFrom === "corner") {
     const bay = king - jack.offset;
     if (Math.abs(bay - frame.spec.spacing) > NONE) notes.push({ kind: "king bay", width: bay });
   }
   return notes;
+}
+
+/** What is left at a corner: blocked by a piece, or to be blocked. */
+export function cornerNote(frame: Frame, hip: Hip, plane: RoofPlane, width: number, dropped: number): Note {
+  const { blocking } = frame.spec;
+  const block = blocking === "corner" || blocking === "both" ? cornerBlock(frame, hip, plane) : null;
+  if (block) return { kind: "corner bay blocked", width, long: block.long };
+  return { kind: dropped > 0 ? "corner bay, seat" : "corner bay", width };
 }
 
 /** Whether nothing stands between a jack and the corner of its hip: a wing's pieces may, and a broken hip has no corner. */
@@ -221,6 +233,7 @@ export function valleyNotes(frame: Frame, valley: Valley): Note[] {
   if (toe > NONE) notes.push({ kind: "valley too shallow", least: section.depth + toe / alongSlope(slope) });
   const [height, other] = [near, far].map(({ plane }) => plane.overhang * plane.pitch) as [number, number];
   if (Math.abs(height - other) > NONE) notes.push({ kind: "wing fascia not level", wing, level: height / far.pitch });
+  if (frame.spec.tailCut !== "plumb" && valley.overhang > 0) notes.push({ kind: "tail in place" });
   return notes;
 }
 
@@ -254,6 +267,15 @@ export function hipNotes(frame: Frame, hip: Hip): Note[] {
   if (tailTilt > tilt + NONE) notes.push(...tiltNotes(tailTilt, "tail "));
   const toe = Math.max(toeBelowHip(frame, hip, near), toeBelowHip(frame, hip, far));
   if (toe > NONE) notes.push({ kind: "hip too shallow", least: hip.section.depth + toe / alongSlope(slope) });
-  if (hip.start === 0) notes.push(...fasciaNotes(hip));
+  if (hip.start === 0) notes.push(...fasciaNotes(hip), ...hipTailNotes(frame, hip));
   return notes;
+}
+
+/** A hip's tail beside tails that are not plumb: level at their height, or cut where it stands. */
+function hipTailNotes({ spec }: Frame, hip: Hip): Note[] {
+  const plumb = plumbPart(spec);
+  if (spec.tailCut === "plumb" || hip.overhang === 0) return [];
+  if (plumb === null || fasciaNotes(hip).length > 0) return [{ kind: "tail in place" }];
+  // Its top line hangs lower than the tails' at the corner by its drop.
+  return [{ kind: "level hip tail", plumb: hip.backing ? plumb : plumb - hip.drop }];
 }

@@ -5,9 +5,10 @@ import type { OutlineShape } from "./outlineShape.ts";
 /**
  * Points of a piece by their names in the trade. "over plate" is the top edge on the plumb line over the plate line; "seat corner"
  * the plate's outer top edge, "seat end" where the seat runs out of the underside, "heel" the foot of the heel cut; "toe" is the lower end of a head
- * cut, "tail tip" and "tail toe" the upper and lower end of the tail cut.
+ * cut, "tail tip" and "tail toe" the upper and lower end of the tail cut, "soffit end" where a level cut from there runs out of the underside.
  */
-export type PointName = "head" | "toe" | "over plate" | "seat corner" | "seat end" | "heel" | "tail tip" | "tail toe";
+export type PointName =
+  "head" | "toe" | "over plate" | "seat corner" | "seat end" | "heel" | "soffit end" | "tail tip" | "tail toe";
 
 /** One side face of a piece lying as on the saw horses: x along the top edge up the slope from over the plate line, y square to it, 0 at the top edge. */
 export interface OutlineFace {
@@ -75,11 +76,38 @@ export function outlineFace(shape: OutlineShape, across: number): OutlineFace {
     {
       ...upper,
       ...notch,
-      ...(notched && tail ? { heel: under(heelAt) } : {}),
-      ...(tail || !notched ? { "tail toe": under(from) } : {}),
+      ...(tail ? tailPoints(shape, from, heelAt, notched) : notched ? {} : { "tail toe": under(from) }),
     },
     { "over plate": top(heelAt) },
   );
+}
+
+/** The lower points of a tail, from the notch out: a cut that is not plumb may end at the notch already. */
+function tailPoints(
+  { slope, heel, plumbDepth, tailEnd }: OutlineShape,
+  from: number,
+  heelAt: number,
+  notched: boolean,
+): OutlineFace["points"] {
+  const shape = { slope, heel };
+  const on = (level: number, height: number) => onBoard(shape, level, height);
+  const under = (level: number) => on(level, heel - plumbDepth + slope * level);
+  const top = heel + slope * from;
+  if (tailEnd.plumb !== null) {
+    const soffit = top - tailEnd.plumb;
+    const end = from + (plumbDepth - tailEnd.plumb) / slope;
+    const toe = { "tail toe": on(from, soffit) };
+    if (notched && end > heelAt) return { heel: on(heelAt, soffit), ...toe };
+    return { ...(notched ? { heel: under(heelAt) } : {}), "soffit end": under(end), ...toe };
+  }
+  if (tailEnd.cut === "square") {
+    const along = alongSlope(slope);
+    const depth = plumbDepth / along;
+    const end = from + (depth * slope) / along;
+    if (notched && end > heelAt) return { heel: on(heelAt, top - (heelAt - from) / slope) };
+    return { ...(notched ? { heel: under(heelAt) } : {}), "tail toe": on(end, top - depth / along) };
+  }
+  return { ...(notched ? { heel: under(heelAt) } : {}), "tail toe": under(from) };
 }
 
 /** Its points in the order in which they stand round the face, and others that only have a name. */

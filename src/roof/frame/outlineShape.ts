@@ -5,6 +5,7 @@ import { endReach, stopsOf } from "../members/plumbEnd.ts";
 import { heightOver } from "../../geometry/plane.ts";
 import { tailReach, type Bearer, type Hip, type Valley, type ValleyBoard } from "./bearers.ts";
 import type { Hand, Piece } from "./piece.ts";
+import { PLUMB_END, type TailEnd } from "./tailEnd.ts";
 import { handOf, lowReach, type Rafter } from "./rafterLines.ts";
 
 /**
@@ -29,6 +30,8 @@ export interface OutlineShape {
   /** Where along each face the heel cut stands: 0 but on a hip, which crosses two plate lines. */
   readonly leftHeel: number;
   readonly rightHeel: number;
+  /** How its tail is cut. */
+  readonly tailEnd: TailEnd;
   /** Level, from x = 0 to where the seat runs out of the underside; null for a piece without a seat. */
   readonly seat: number | null;
   /** Its foot is a level seat that starts at its top edge, on a valley board. */
@@ -64,6 +67,7 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
     seat: standing || over ? plane.seat : null,
     feather: foot.bearer?.kind === "valley board",
     headLean: 0,
+    tailEnd: piece.tailEnd,
     plumbDepth: plumbDepthOf(slope, section.depth),
     plan: [low(-half), head(-half), head(half), low(half), ...stops.reverse().map(low)],
     left: half,
@@ -92,6 +96,7 @@ export function ridgeShape(ridge: Bearer): OutlineShape {
     seat: null,
     feather: false,
     headLean: ridge.headLean,
+    tailEnd: PLUMB_END,
     plumbDepth: section!.depth,
     plan: planOf(ridge).map(({ x, y }) => ({ x: x + past, y })),
     left: far.face,
@@ -119,6 +124,7 @@ export function hipShape(hip: Hip | Valley, hand: Hand): OutlineShape {
     seat: start > 0 ? null : seat,
     feather: false,
     headLean: 0,
+    tailEnd: PLUMB_END,
     plumbDepth: plumbDepthOf(slope, section.depth),
     // With the far side to the left; mirrored below for a left hip.
     plan: planOf(hip),
@@ -153,6 +159,7 @@ export function valleyBoardShape({ outer, inner, section, near }: ValleyBoard, h
     seat: null,
     feather: false,
     headLean: 0,
+    tailEnd: PLUMB_END,
     plumbDepth: section.thickness,
     plan,
     left: half,

@@ -4,8 +4,14 @@ import type { RoofPlane } from "./blocks.ts";
 import type { Note } from "./note.ts";
 import type { Rafter, RafterMember } from "./rafterLines.ts";
 import type { Section } from "./roofSpec.ts";
+import type { TailEnd } from "./tailEnd.ts";
 
-export type Member = "ridge" | "hip" | "broken hip" | "valley" | "valley board" | RafterMember;
+/** Boards along the eaves and blocks over the plates: level, and framed after the rafters. */
+export type EaveMember = "fascia" | "sub-fascia" | "block";
+export type Member = "ridge" | "hip" | "broken hip" | "valley" | "valley board" | RafterMember | EaveMember;
+
+export const isEaveMember = (member: Member): member is EaveMember =>
+  member === "fascia" || member === "sub-fascia" || member === "block";
 export type SideName = "Main" | "End" | "Both" | `Wing ${string}`;
 
 /** What tables and drawings call the planes, one at least, that a piece stands on; the roof's code compares the planes. */
@@ -85,6 +91,10 @@ export interface Piece {
   readonly over: boolean;
   /** The letter of the laid-over wing through whose mouth it goes, without a tail; else null. */
   readonly mouth: string | null;
+  /** How the tail is cut that ends over the fascia. */
+  readonly tailEnd: TailEnd;
+  /** Where along its board one longer than every board may be joined; left out where nowhere. */
+  readonly joints?: readonly number[];
   readonly notes: readonly Note[];
   /** Every one of it where it stands. */
   readonly stands: readonly (Bearer | Rafter)[];

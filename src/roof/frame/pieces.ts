@@ -13,6 +13,7 @@ import { offsetFrom } from "./facings.ts";
 import { laidSeat } from "./laidOver.ts";
 import { rafterNotes } from "./notes.ts";
 import { SQUARE, type Piece, type PieceEnd } from "./piece.ts";
+import { PLUMB_END, tailBoard, tailEndOf } from "./tailEnd.ts";
 import { footReach, handOf, headRuns, lowReach, type Rafter, type RafterEnd } from "./rafterLines.ts";
 
 /** Every distinct piece of a roof: ridges, commons, king commons, hips, valleys, then what ends on a hip or a valley, longest first. */
@@ -76,6 +77,7 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
     tailCut: tailCut && tailOn(first, tailCut, lows),
     over,
     mouth,
+    tailEnd: onPlate && tailCut === null && !over && !mouth ? tailEndOf(frame.spec, plane) : PLUMB_END,
     notes: rafterNotes(frame, rafters),
     stands: rafters,
   };
@@ -85,11 +87,13 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
  * The shortest straight board that holds a rafter. Both its ends lean by the depth times tan A; a seat takes the low end off, where the wood ends inside of the
  * plate line.
  */
-function boardOf({ spec: { rafter }, heel }: Frame, one: Rafter, correction: number, longRun: number): number {
+function boardOf({ spec, heel }: Frame, one: Rafter, correction: number, longRun: number): number {
   const { pitch, seat } = one.plane;
   const along = alongSlope(pitch);
-  if (one.foot.bearer === null && one.tailCut === null && one.mouth === null)
-    return shortestBoard({ pitch, run: longRun, overhang: one.plane.overhang, depth: rafter.depth, heel });
+  const { rafter } = spec;
+  const plain = one.foot.bearer === null && one.tailCut === null && one.mouth === null;
+  if (plain && spec.tailCut !== "plumb") return longRun * along + tailBoard(spec, one.plane, heel);
+  if (plain) return shortestBoard({ pitch, run: longRun, overhang: one.plane.overhang, depth: rafter.depth, heel });
   const onPlate = one.foot.bearer === null || one.over;
   // A level seat starts at the top edge, and no wood lies lower down the slope.
   const lean = one.foot.bearer?.kind === "valley board" ? 0 : rafter.depth * pitch;

@@ -1,4 +1,5 @@
 import type { Unit } from "../../measure/unit.ts";
+import type { TailCut } from "../members/tail.ts";
 
 /** A board's section: thickness and depth as they are, and the name people give it ("2x8"). */
 export interface Section {
@@ -70,6 +71,13 @@ export interface RoofSpec {
   readonly endTrim: number;
   /** Whether a jack may lie end for end in its board, its crown down, where that saves a board or money. */
   readonly crownDown: boolean;
+  /** How the tails of commons and jacks end. A level one is plumb as deep as the board that is nailed to it. */
+  readonly tailCut: TailCut;
+  /** The boards along the eaves, the sub-fascia on the tails and the fascia on it; null where there is none. */
+  readonly fascia: Section | null;
+  readonly subFascia: Section | null;
+  /** Which bays along the plates are blocked: those between rafters, those beside a hip. */
+  readonly blocking: "none" | "plate" | "corner" | "both";
   /** Percent, and pieces. */
   readonly waste: number;
   readonly spares: number;

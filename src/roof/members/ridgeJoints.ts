@@ -49,3 +49,24 @@ export function ridgeJoints(
 function cheapest(part: number, boards: readonly RidgeBoard[]): number {
   return Math.min(...boards.filter(({ length }) => part <= length * (1 + SLACK)).map(({ cost }) => cost));
 }
+
+/**
+ * Where a piece is joined that is longer than every board, `trim` off each of these: nowhere where one board holds it, where one is just as long and is taken
+ * untrimmed, or where no joint will do.
+ *
+ * @param places from the piece's first end.
+ *
+ * @example
+ * jointsIn(432, [96, 216, 336], [{ length: 240, cost: 240 }], 0.5) // => [216]
+ * jointsIn(240, [96], [{ length: 240, cost: 240 }], 0.5) // => []
+ */
+export function jointsIn(
+  length: number,
+  places: readonly number[],
+  boards: readonly RidgeBoard[],
+  trim: number,
+): readonly number[] {
+  if (boards.some((board) => Math.abs(board.length - length) <= SLACK * board.length)) return [];
+  const cut = boards.map((board) => ({ ...board, length: board.length - trim }));
+  return ridgeJoints(length, places, cut) ?? [];
+}

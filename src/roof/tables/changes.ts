@@ -1,4 +1,4 @@
-import type { Hand, Piece } from "../frame/piece.ts";
+import { isEaveMember, type Hand, type Piece } from "../frame/piece.ts";
 
 /** What becomes of the pieces of one mark and hand of a changed roof. Lengths in the roof's unit, along the top edge. */
 export interface Change {
@@ -63,12 +63,15 @@ export function changes(
   return { changes: found, unused: left.filter(({ count }) => count > 0) };
 }
 
+/** A level piece serves as one of its kind only. */
+const levelKind = ({ member }: Piece) => (member === "ridge" || isEaveMember(member) ? member : "");
+
 function alike(one: Piece, other: Piece, unseen: number): boolean {
   const same = (a: number, b: number, most: number) => Math.abs(a - b) <= most;
   return (
     one.section.thickness === other.section.thickness &&
     one.section.depth === other.section.depth &&
-    (one.member === "ridge") === (other.member === "ridge") &&
+    levelKind(one) === levelKind(other) &&
     (one.planes.length === 0) === (other.planes.length === 0) &&
     same(one.slope, other.slope, 1e-6) &&
     [one.tail - other.tail, one.heel - other.heel, one.seat - other.seat].every((off) => same(off, 0, unseen)) &&

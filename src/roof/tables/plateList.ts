@@ -1,6 +1,6 @@
 import type { Side } from "../frame/blocks.ts";
 import type { Frame } from "../frame/frame.ts";
-import { isCornerBay } from "../frame/notes.ts";
+import { cornerNote, isCornerBay } from "../frame/notes.ts";
 import type { Note } from "../frame/note.ts";
 import type { Hand, SideName } from "../frame/piece.ts";
 import type { Rafter } from "../frame/rafterLines.ts";
@@ -73,5 +73,5 @@ export function placeNotes(frame: Frame, rafter: Rafter): Note[] {
   }
   if (!row || (row.jacks.length > 0 && !isCornerBay(frame, row.hip, row.jacks.at(-1)!))) return [];
   const width = row.jacks.at(-1)?.offset ?? row.king;
-  return [{ kind: row.dropped > 0 ? "corner bay, seat" : "corner bay", width }];
+  return [cornerNote(frame, row.hip, plane, width, row.dropped)];
 }

@@ -1,11 +1,11 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { boardRun, type Bearer, type Hip, type Valley, type ValleyBoard } from "../frame/bearers.ts";
+import { type Bearer, type Hip, type Valley, type ValleyBoard } from "../frame/bearers.ts";
 import type { Frame } from "../frame/frame.ts";
 import { planOf } from "../frame/outlineShape.ts";
-import type { Hand, Piece } from "../frame/piece.ts";
+import { isEaveMember, type Hand, type Piece } from "../frame/piece.ts";
 import { lowReach, type Rafter } from "../frame/rafterLines.ts";
 import { endReach } from "../members/plumbEnd.ts";
-import { ridgeJoints, type RidgeBoard } from "../members/ridgeJoints.ts";
+import { jointsIn, type RidgeBoard } from "../members/ridgeJoints.ts";
 import { spareRafter } from "./takeOff.ts";
 
 /** A piece as it is sawn out of a board: what the cutting room plans with. Lengths in the roof's unit. */
@@ -30,11 +30,19 @@ export interface RoofStock {
   readonly spread: number;
 }
 
+/** Where a piece longer than every board is joined, from its first end. */
+export interface JoinedPiece {
+  readonly name: string;
+  readonly size: string;
+  readonly over: "rafters" | "tails";
+  readonly joints: readonly number[];
+}
+
 /** What is cut out of stock for a roof. */
 export interface RoofOrder {
   readonly pieces: readonly RoofStock[];
-  /** Where a ridge longer than every board is joined, from its first end; none where it is whole. */
-  readonly joints: readonly number[];
+  /** Ridges, fascias and sub-fascias that are longer than every board. */
+  readonly joined: readonly JoinedPiece[];
 }
 
 /**
@@ -46,52 +54,71 @@ export interface RoofOrder {
  * afterwards. Where hips lie on the ridge the head is one cheek across the whole board, and a left and a right share it as jacks do. A
  * backed hip counts before its top is beveled.
  *
- * @param ridgeBoards boards of the ridge's size: a longer ridge is joined at commons (see {@link ridgeJoints}), or left whole where that cannot be.
- * @param trim taken off every board; a ridge that is as long as a board takes it whole.
+ * @param boardsOf boards of a size: a longer ridge is joined at commons, a longer fascia at tails (see {@link jointsIn}), or left whole where that cannot be.
+ * @param trim taken off every board; a piece that is as long as a board takes it whole.
  */
 export function stockPieces(
   frame: Frame,
   pieces: readonly Piece[],
-  ridgeBoards: readonly RidgeBoard[],
+  boardsOf: (size: string) => readonly RidgeBoard[],
   trim = 0,
 ): RoofOrder {
   const { spares } = frame.spec;
   const stock = pieces
-    .filter(({ member }) => member !== "ridge")
+    .filter(({ member }) => member !== "ridge" && !isEaveMember(member))
     .flatMap((piece) => byHand(piece, piece.planes.length === 0 ? hipStock(frame, piece) : rafterStock(piece)));
-  const ridges = pieces
-    .filter(({ member }) => member === "ridge")
-    .map((piece) => ({ piece, joints: jointsOf(frame, piece.stands[0] as Bearer, ridgeBoards, trim) }));
+  const level = pieces
+    .filter(({ member }) => member === "ridge" || isEaveMember(member))
+    .map((piece) => {
+      const places = joinPlaces(frame, piece);
+      return { piece, joints: jointsIn(piece.shortestBoard, places, boardsOf(piece.section.name), trim) };
+    });
+  const cut = (ridge: boolean) =>
+    level
+      .filter(({ piece }) => (piece.member === "ridge") === ridge)
+      .flatMap(({ piece, joints }) => byHand(piece, ...partsOf(piece, joints)));
   const spare = spareRafter(pieces);
   // Cut square across, and so of any hand when it is needed.
   const extra: RoofStock[] =
     spares === 0 ? [] : [{ ...rafterStock(spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
   return {
-    pieces: [...ridges.flatMap(({ piece, joints }) => ridgeStock(piece, joints)), ...stock, ...extra],
-    joints: ridges.find(({ joints }) => joints.length > 0)?.joints ?? [],
+    pieces: [...cut(true), ...stock, ...cut(false), ...extra],
+    joined: level
+      .filter(({ joints }) => joints.length > 0)
+      .map(({ piece: { mark, member, section }, joints }) => ({
+        name: mark,
+        size: section.name,
+        over: member === "ridge" ? "rafters" : "tails",
+        joints,
+      })),
   };
 }
 
 type Shape = Omit<RoofStock, "hand" | "count">;
 
-function byHand({ left, right, plain }: Piece, shape: Shape): RoofStock[] {
+function byHand({ left, right, plain }: Piece, ...shapes: readonly Shape[]): RoofStock[] {
   const counts: readonly (readonly [Hand, number])[] = [
     ["left", left],
     ["right", right],
     ["plain", plain],
   ];
-  return counts.filter(([, count]) => count > 0).map(([hand, count]) => ({ ...shape, hand, count }));
+  return shapes.flatMap((shape) =>
+    counts.filter(([, count]) => count > 0).map(([hand, count]) => ({ ...shape, hand, count })),
+  );
 }
 
 /** How far a low end reaches back: to the foot of its plumb cut, or without a tail to the seat corner. */
 function lowEnd(
-  { overhang, heel, slope, section, foot, tailCut, member, shortestBoard }: Piece,
+  { overhang, heel, slope, section, foot, tailCut, tailEnd, member, shortestBoard }: Piece,
   length: number,
 ): Pick<Shape, "lean" | "toe"> {
   const lean = section.depth * slope;
   // What a valley cuts, or a ridge, ends as its shortest board says.
   if (foot.bearer !== null || tailCut !== null || member === "valley") return { lean, toe: shortestBoard - length };
-  return { lean, toe: overhang === 0 ? (heel * slope) / alongSlope(slope) : lean };
+  return {
+    lean,
+    toe: overhang === 0 ? (heel * slope) / alongSlope(slope) : tailEnd.cut === "plumb" ? lean : shortestBoard - length,
+  };
 }
 
 function rafterStock(piece: Piece): Shape {
@@ -152,32 +179,35 @@ function hipStock({ spec }: Frame, piece: Piece): Shape {
   };
 }
 
-/** Over which rafters a ridge longer than every board is joined: from its own first end. One as long as a board takes it untrimmed. */
-function jointsOf(frame: Frame, ridge: Bearer, boards: readonly RidgeBoard[], trim: number): readonly number[] {
-  const run = boardRun(ridge);
-  if (!ridge.section || boards.some(({ length }) => Math.abs(length - run) <= 1e-9 * length)) return [];
+/** Where a piece may be joined, from its first end: a ridge where rafters hold it, a board along an eave at tails. */
+export function joinPlaces(frame: Frame, { member, stands, joints = [] }: Piece): readonly number[] {
+  return member === "ridge" ? ridgePlaces(frame, stands[0] as Bearer) : joints;
+}
+
+/** Where rafters but the king commons hold a ridge. */
+function ridgePlaces(frame: Frame, ridge: Bearer): number[] {
   const first = endReach(ridge.tail, 0);
   const at = ({ spot }: Rafter) =>
     first + (spot.x - ridge.foot.x) * ridge.heading.x + (spot.y - ridge.foot.y) * ridge.heading.y;
   const rafters = frame.rafters.filter(({ head, member }) => head.bearer === ridge && member !== "king common");
-  const cut = boards.map((board) => ({ ...board, length: board.length - trim }));
-  return ridgeJoints(run, [...new Set(rafters.map(at))], cut) ?? [];
+  return [...new Set(rafters.map(at))].sort((a, b) => a - b);
 }
 
-function ridgeStock({ mark, section, longPoint }: Piece, joints: readonly number[]): RoofStock[] {
-  const stops = [0, ...joints, longPoint];
+/** How much more of a board each miter takes than a square cut does, and the slant under which mitered pieces go. */
+const MITER = { lean: 0.06, slant: "miter", toe: 0.06, spread: Math.SQRT2 } as const;
+const SQUARE_ENDS = { lean: 0, slant: "square", toe: 0, spread: 1 } as const;
+
+/** A level piece, whole or in parts. */
+function partsOf({ mark, section, shortestBoard, head, member }: Piece, joints: readonly number[]): Shape[] {
+  const stops = [0, ...joints, shortestBoard];
+  const ends = isEaveMember(member) && head.tilts.length > 0 ? MITER : SQUARE_ENDS;
   return stops
     .slice(1)
     .map((to, i) => ({
       name: joints.length === 0 ? mark : `${mark} ${i + 1} of ${joints.length + 1}`,
       size: section.name,
       length: to - stops[i]!,
-      count: 1,
-      lean: 0,
-      slant: "square",
-      hand: "plain" as const,
       turn: 0,
-      toe: 0,
-      spread: 1,
+      ...ends,
     }));
 }

@@ -44,6 +44,10 @@ describe("readRoofBlock", () => {
       boards: DEFAULTS.in.boards,
       endTrim: 0.5,
       crownDown: false,
+      tailCut: "plumb",
+      fascia: null,
+      subFascia: null,
+      blocking: "none",
       waste: 0,
       spares: 0,
     });

@@ -73,6 +73,36 @@ describe("noteText", () => {
       [...usual.slice(0, 2), ["Pitch", 6], ["Overhang", 2]],
       [...usual, ["Pitch", 6], ["Rafter", "3.0 x 5.5"], ["Hip", "2x10"], ["Ridge", "2x10"]],
       [...usual, ["Pitch", 5], ["End pitch", 7], ["Hip", "2x12"], ["Ridge", "2x12"]],
+      ...[["square"], ["level", "corner"]].map(([cut, blocking = "none"]) => [
+        ...usual,
+        ["Pitch", 4],
+        ["Spacing", 24],
+        ["Tail cut", cut],
+        ["Fascia", "2x4"],
+        ["Blocking", blocking],
+      ]),
+      [
+        ...usual,
+        ["Pitch", 14],
+        ["Seat", 1],
+        ["Hip", "2x12"],
+        ["Ridge", "2x12"],
+        ["Spacing", 24],
+        ["Blocking", "plate"],
+      ],
+      [
+        ["Span", 288, 192],
+        ["Length", 480],
+        ["Pitch", 6],
+        ["Overhang", 16],
+        ["Spacing", 24],
+        ["Wall", "", "front"],
+        ["From left corner", "", 120],
+        ["Out from wall", "", 120],
+        ["Ends", "", "gable"],
+        ["Fascia", "2x6"],
+        ["Blocking", "both"],
+      ],
       [...usual, ["Pitch", 4], ["End pitch", 10], ["Hip", "2x12"], ["Ridge", "2x12"]],
     ];
     const [tee] = wingedCases["a T with a lower ridge"]!.wings as [WingPlan];
@@ -96,7 +126,7 @@ describe("noteText", () => {
     });
     const kinds = [...models, ...winged].flatMap((model) => {
       const marks = plateMarks(model.frame).flatMap((plate) => plate.marks);
-      return [...model.pieces, ...marks].flatMap(({ notes }) => notes.map(({ kind }) => kind));
+      return [...model.pieces, ...model.eaves, ...marks].flatMap(({ notes }) => notes.map(({ kind }) => kind));
     });
     expect([...new Set(kinds)].sort()).toEqual(Object.keys(NOTE_WORDS).sort());
   });

@@ -18,6 +18,7 @@ import type { ArgumentProblem, BlockProblem } from "./blockProblem.ts";
 import { boardLengths } from "./boardLengths.ts";
 import { readTrim, YES_NO } from "./endTrim.ts";
 import { readEaves } from "./eaveRows.ts";
+import { jobName } from "./jobName.ts";
 import { isBare, isNone, rowReader, type RowReader } from "./rowReader.ts";
 import { wingColumns } from "./wingColumns.ts";
 import { readWing, WINGS_OWN, type WingReading, type WingRow } from "./wingRows.ts";
@@ -217,16 +218,6 @@ function mainSpec(read: RowReader<BlockRow>, reading: Reading, winged: boolean):
     ),
     wings: [],
   };
-}
-
-/** Longer names have no room on a card. */
-const LONGEST_JOB = 60;
-
-/** A job's name on one line, cut off where it is too long for a card. */
-function jobName(cell: Input): string {
-  const text = typeof cell === "string" || typeof cell === "number" ? String(cell).slice(0, 1000) : "";
-  const letters = [...text.replace(/\s+/g, " ").trim()];
-  return letters.length <= LONGEST_JOB ? letters.join("") : `${letters.slice(0, LONGEST_JOB - 1).join("")}…`;
 }
 
 /** A percent typed as text, "10%", is the number before its sign; one below 1 is what a sheet makes of it, 0.07 of 7%. */

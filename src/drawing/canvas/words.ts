@@ -1,6 +1,8 @@
 type TailFigure = "middle" | "main" | "wing" | "mainTilt" | "wingTilt";
 type HeelFigure = Exclude<TailFigure, "middle"> | "mainDown" | "wingDown";
 
+type BoardFigures = Record<"first" | "times", number> & Record<"size" | "length" | "left", string>;
+
 /** Every word that a drawing or a cut card shows, in one place for translation. */
 export const WORDS = {
   left: "left hand",
@@ -94,13 +96,7 @@ export const WORDS = {
     `Course ${number}, ${edge}: first piece ${first}${offCutOf === null ? "" : ` off sheet ${offCutOf}`}, ${sheets} new`,
   sticks: {
     title: "Cutting plan",
-    boards: ({
-      first,
-      times,
-      size,
-      length,
-      left,
-    }: Record<"first" | "times", number> & Record<"size" | "length" | "left", string>) =>
+    boards: ({ first, times, size, length, left }: BoardFigures) =>
       `${times === 1 ? `Board ${first}` : `Boards ${first} to ${first + times - 1}, ${times} times`}: ${size}, ${length}; left over ${left}`,
     alike: (count: string, mark: string, each: string) => `${count} × ${mark}, each ${each}`,
     key: "Heavy line: a piece's top edge, along which it is measured. Where that is the lower edge the piece is turned end for end, its crown down: take a straight board. Dashed: the cut on the far face. Hatched: left over.",
@@ -174,9 +170,9 @@ export const WORDS = {
     tail: (tail: string, overhang: string) =>
       `Go on ${tail} down the top edge (${overhang} level). Cut the tail plumb there.`,
     tailSquare: (tail: string, overhang: string) =>
-      `Go on ${tail} down the top edge (${overhang} level). Cut the tail square to the edge there.`,
+      `Go on ${tail} down the top edge (${overhang} level). Cut the tail square there.`,
     tailLevel: (tail: string, overhang: string, plumb: string, soffit: string) =>
-      `Go on ${tail} down the top edge (${overhang} level). Cut ${plumb} plumb there, then ${soffit} level for the soffit.`,
+      `Go on ${tail} down the top edge (${overhang} level). Cut ${plumb} plumb there, then ${soffit} level.`,
     tailHip: (tail: string, overhang: string) =>
       `Go on ${tail} down the middle of the top (${overhang} level) to the tail's end.`,
     tailBoth: (tilt: string) => `Cut the tail to a point, ${tilt} from each face, so both fascias lie flat.`,

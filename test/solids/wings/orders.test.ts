@@ -29,7 +29,7 @@ const KERF = 0.125;
 function orderOf(plan: WingedPlan) {
   const { frame, pieces } = modelOf(plan);
   const boards = LENGTHS.map((length) => ({ length, cost: length }));
-  const { pieces: stock } = stockPieces(frame, pieces, boards, 0);
+  const { pieces: stock } = stockPieces(frame, pieces, () => boards, 0);
   const sizes = [...new Set(stock.map(({ size }) => size))];
   return { frame, pieces, stock, boards: sizes.flatMap((size) => LENGTHS.map((length) => ({ size, length }))) };
 }

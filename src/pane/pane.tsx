@@ -13,6 +13,8 @@ import "./controls/layout.css";
 import "./controls/fields.css";
 import "./controls/over.css";
 import "./controls/tables.css";
+import { markStyle, pieceAt } from "./controls/pieceAt.ts";
+import { pick } from "./state/looking.ts";
 import { paneState, type PaneState } from "./state/paneState.ts";
 import { RoofSection } from "./sections/roofSection.tsx";
 import { ViewSection } from "./sections/viewSection.tsx";
@@ -41,7 +43,8 @@ function Pane({ state }: { state: PaneState }) {
     [whole.value],
   );
   return (
-    <div ref={root} class={whole.value ? "lp lp-whole" : "lp"}>
+    <div ref={root} class={whole.value ? "lp lp-whole" : "lp"} {...marking(state)}>
+      <MarkStyle state={state} />
       <div class="lp-room">
         <ViewSection state={state} />
         <div class="lp-form">
@@ -67,11 +70,32 @@ function Pane({ state }: { state: PaneState }) {
           </section>
           <Fold title={texts.figures}>{() => <CautionTable state={state} />}</Fold>
         </div>
+        {state.looking.picked.value && <Later>{({ PieceCard }) => <PieceCard state={state} />}</Later>}
         <Foot state={state} />
       </div>
       <AskDialog state={state} />
     </div>
   );
+}
+
+function MarkStyle({ state: { looking } }: { state: PaneState }) {
+  return <style>{markStyle(looking.pointed.value, looking.picked.value)}</style>;
+}
+
+/** Wherever a piece is drawn or listed, pointing at it marks it everywhere, and pressing it opens its card. */
+function marking({ looking, report }: PaneState) {
+  const { pointed } = looking;
+  const point = ({ target }: Event) => void (pointed.value = pieceAt(target)?.mark ?? null);
+  return {
+    onPointerOver: point,
+    onFocusIn: point,
+    onPointerLeave: () => void (pointed.value = null),
+    onClick({ target }: Event) {
+      const piece = (target as Element).closest(".lp-card") ? null : pieceAt(target);
+      const { model } = report.value;
+      if (piece && model) pick(looking, model.pieces, piece.mark, piece.hand);
+    },
+  };
 }
 
 /** At the foot, where it is always seen: how far the writing is, what was last done (which is read out), and the way back. */

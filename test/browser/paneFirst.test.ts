@@ -98,6 +98,38 @@ describe("the drawing", () => {
     await expect.poll(width).toBe(fit);
   });
 
+  it("turns the frame by dragging, by arrow keys and to four standing views", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    await pane().getByRole("button", { name: "3-D" }).click();
+    await expect.poll(() => pane().locator('.lp-drawn [data-view="frame"]').count()).toBe(1);
+    const seen = new Set([await drawn()]);
+    for (const stand of ["Front", "End", "Above"]) {
+      await pane().getByRole("button", { name: stand, exact: true }).click();
+      await expect.poll(async () => seen.has(await drawn())).toBe(false);
+      seen.add(await drawn());
+    }
+    await pane().locator(".lp-stage").focus();
+    for (const key of ["ArrowLeft", "ArrowDown", "ArrowUp", "ArrowUp"]) {
+      await press(key);
+      await expect.poll(async () => seen.has(await drawn())).toBe(false);
+      seen.add(await drawn());
+    }
+    const { x, y, width, height } = (await pane().locator(".lp-stage").boundingBox())!;
+    await t.page.mouse.move(x + width / 2, y + height / 2);
+    await t.page.mouse.down();
+    await t.page.mouse.move(x + width / 2 + 60, y + height / 2 + 10, { steps: 4 });
+    await t.page.mouse.up();
+    await expect.poll(async () => seen.has(await drawn())).toBe(false);
+    // The end of a drag over a board opens no card.
+    expect(
+      await pane()
+        .getByRole("region", { name: /^Card of/ })
+        .count(),
+    ).toBe(0);
+    await pane().getByRole("button", { name: "Angle" }).click();
+    await expect.poll(drawn).toBe([...seen][0]);
+  });
+
   it("fills the window on a press, keeps the keyboard, and Escape goes back to the sheet", async () => {
     await t.open("", { viewport: { width: 1440, height: 900 } });
     const small = (await pane().locator(".lp-stage").boundingBox())!;

@@ -81,14 +81,14 @@ export class Canvas {
 
   /** Draws boards to the scale of a view; with an opening, only what shows in it. */
   boards(view: View, boards: readonly BoardShape[], opening?: Box): void {
-    const polygons = boards.map(({ polygon, mark, hand, color = "ink", fill = "wood" }) => {
+    const polygons = boards.map(({ polygon, mark, hand, color = "ink", fill = "wood", shade = 0 }) => {
       const points = polygon.map((point) => onCanvas(view, point));
       for (const side of sidesOfPolygon(points)) {
         const shown = opening ? segmentIn(side, opening) : side;
         if (shown) this.#edges.add(shown);
       }
       if (fill !== "none") this.#grounds.push({ polygon: points, around: boxAround(points), fill });
-      return `<polygon data-piece="${mark}" data-hand="${hand}" points="${points.map(pair).join(" ")}" style="fill:${fill === "none" ? "none" : this.theme[fill]};stroke:${this.theme[color]}"/>`;
+      return `<polygon data-piece="${mark}" data-hand="${hand}" points="${points.map(pair).join(" ")}" style="fill:${fill === "none" ? "none" : this.#shaded(this.theme[fill], shade)};stroke:${this.theme[color]}"/>`;
     });
     const { left, top, right, bottom } = opening ?? { left: 0, top: 0, right: 0, bottom: 0 };
     const frame = [left, top, right - left, bottom - top].map(short);
@@ -102,6 +102,10 @@ export class Canvas {
     this.#boards.push(
       `${open}<g data-view="${view.name}" data-scale="${view.scale}" data-x="${view.x}" data-y="${view.y}" data-flip="${view.flip ?? false}" data-slope="${view.slope ?? 0}"${view.weight === undefined ? "" : ` stroke-width="${view.weight}"`}>${polygons.join("")}</g>${close}`,
     );
+  }
+
+  #shaded(fill: string, shade: number): string {
+    return shade === 0 ? fill : `color-mix(in srgb,${this.theme.ink} ${shade}%,${fill})`;
   }
 
   line(points: readonly Point[], color: keyof Theme = "faint", dash = ""): void {
@@ -237,6 +241,8 @@ export interface BoardShape {
   readonly hand: Hand;
   readonly color?: keyof Theme;
   readonly fill?: keyof Theme | "none";
+  /** How much of the ink is mixed into the fill, in percent, where a side lies away from the light. */
+  readonly shade?: number;
 }
 
 const short = (value: number) => String(Math.round(value * 1000) / 1000);

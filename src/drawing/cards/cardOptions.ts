@@ -13,7 +13,7 @@ export interface Packet {
 }
 
 /** How the texts of a card are written. */
-export interface CardOptions extends Pick<DrawingOptions, "length" | "words"> {
+export interface CardOptions extends Pick<DrawingOptions, "length" | "words" | "theme"> {
   /** A piece's notes in words; none when left out. */
   readonly notes?: (piece: Piece) => readonly string[];
   readonly packet?: Packet;

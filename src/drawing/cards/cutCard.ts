@@ -45,7 +45,7 @@ export interface CutCard {
 
 /** One card for each distinct board, and a second for a hip with the marks of its jacks. */
 export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOptions): readonly CutCard[] {
-  const { words = WORDS, length, packet } = options;
+  const { words = WORDS, length, packet, theme = "print" } = options;
   const { card: said } = words;
   const { near, far } = hipsIn(frame)[0]!;
   const { spec } = frame;
@@ -54,7 +54,7 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
   const boards = placedBoards(frame, pieces);
   const cards = boardsAlike(pieces).flatMap((own) => {
     const [piece] = own as [Piece, ...Piece[]];
-    const draw = (width: number, brief = false): DrawingOptions => ({ width, length, words, theme: "print", brief });
+    const draw = (width: number, brief = false): DrawingOptions => ({ width, length, words, theme, brief });
     const marks = new Set(own.map(({ mark }) => mark));
     const members = [...new Set(own.map(({ member }) => said.members[member]))];
     const planes = own.flatMap((one) => one.planes);

@@ -8,11 +8,14 @@ export function TableView({
   headings,
   rows,
   numbers,
+  pieces,
 }: {
   name: string;
   headings: readonly string[];
   rows: readonly (readonly ComponentChildren[])[];
   numbers?: readonly boolean[];
+  /** The piece of each row, by its mark: the row is marked with it, and opens its card. */
+  pieces?: readonly string[];
 }) {
   return (
     <div class="lp-scroll" role="region" tabIndex={0} aria-label={texts.scrolls(name)}>
@@ -29,13 +32,19 @@ export function TableView({
         </thead>
         <tbody>
           {rows.map((row, i) => (
-            <tr key={i}>
+            <tr key={i} data-piece={pieces?.[i]}>
               {row
                 .map((given) => (typeof given === "string" ? nonBreaking(given) : given))
                 .map((cell, j) =>
                   j === 0 ? (
                     <th key={j} scope="row">
-                      {cell}
+                      {pieces ? (
+                        <button type="button" class="lp-word">
+                          {cell}
+                        </button>
+                      ) : (
+                        cell
+                      )}
                     </th>
                   ) : (
                     <td key={j} class={numbers?.[j] ? "lp-number" : undefined}>

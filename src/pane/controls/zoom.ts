@@ -16,8 +16,11 @@ const STEP = 48;
 /** A pointer that moved less than this pressed and did not drag. */
 const STILL = 4;
 
-/** Zooms and moves what is drawn in an element: by wheel, two fingers, dragging, and keys. */
-export function useZoom(place: RefObject<HTMLDivElement | null>) {
+/** Zooms and moves what is drawn in an element: by wheel, two fingers, dragging, and keys; where it has a `turn`, dragging and arrow keys turn it, by so many pixels, in its place. */
+export function useZoom(
+  place: RefObject<HTMLDivElement | null>,
+  turn: () => ((dx: number, dy: number) => void) | null,
+) {
   const at = useSignal(FIT);
   return useMemo(() => {
     const fingers = new Map<number, PointerEvent>();
@@ -38,6 +41,11 @@ export function useZoom(place: RefObject<HTMLDivElement | null>) {
       set({ z: to, x: ((x + px) * to) / z - px, y: ((y + py) * to) / z - py });
     };
     const move = (dx: number, dy: number) => set({ ...at.value, x: at.value.x + dx, y: at.value.y + dy });
+    const drag = (dx: number, dy: number) => {
+      const turned = turn();
+      if (turned) turned(dx, dy);
+      else move(-dx, -dy);
+    };
     const apart = () => {
       const [a, b] = [...fingers.values()];
       return a && b ? Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY) : 0;
@@ -47,10 +55,10 @@ export function useZoom(place: RefObject<HTMLDivElement | null>) {
       "=": () => by(1.5),
       "-": () => by(1 / 1.5),
       0: () => set(FIT),
-      ArrowLeft: () => move(-STEP, 0),
-      ArrowRight: () => move(STEP, 0),
-      ArrowUp: () => move(0, -STEP),
-      ArrowDown: () => move(0, STEP),
+      ArrowLeft: () => drag(STEP, 0),
+      ArrowRight: () => drag(-STEP, 0),
+      ArrowUp: () => drag(0, STEP),
+      ArrowDown: () => drag(0, -STEP),
     };
     const listeners = {
       onWheel: (event: WheelEvent) => {
@@ -73,9 +81,9 @@ export function useZoom(place: RefObject<HTMLDivElement | null>) {
         const was = apart();
         fingers.set(event.pointerId, event);
         if (fingers.size === 2 && was > 0) by(apart() / was, { x: event.clientX, y: event.clientY });
-        else if (at.value.z > 1) {
+        else if (at.value.z > 1 || turn()) {
           place.current!.setPointerCapture(event.pointerId);
-          move(-dx, -dy);
+          drag(dx, dy);
         }
       },
       onPointerUp: (event: PointerEvent) => void fingers.delete(event.pointerId),

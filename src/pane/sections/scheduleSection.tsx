@@ -24,11 +24,12 @@ const COLUMNS = [
 export function ScheduleSection({ state }: { state: PaneState }) {
   const table = state.schedule.value;
   const { unit, model } = state.report.value;
+  const shown = table && tableTexts(jackTable.columns, table, unit, COLUMNS);
   const jacks = model?.pieces.filter(({ member }) => member === "jack") ?? [];
   return (
     <section aria-labelledby="lp-schedule">
       <h2 id="lp-schedule">{texts.sections.schedule}</h2>
-      {table ? (
+      {shown ? (
         <>
           <p class="lp-note">
             {texts.jackCount(
@@ -36,7 +37,7 @@ export function ScheduleSection({ state }: { state: PaneState }) {
               jacks.length,
             )}
           </p>
-          <TableView name={texts.scheduleCaption} {...tableTexts(jackTable.columns, table, unit, COLUMNS)} />
+          <TableView name={texts.scheduleCaption} {...shown} pieces={shown.rows.map(([mark]) => mark!)} />
           <ul class="lp-notes">
             {groupedNotes(jacks, unit).map(({ note, marks }) => (
               <li key={note}>

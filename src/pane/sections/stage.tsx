@@ -7,20 +7,26 @@ import { lengthText } from "../../measure/lengthText.ts";
 import { fitted, LEAST } from "../controls/fitted.ts";
 import { useZoom } from "../controls/zoom.ts";
 import type { PaneState } from "../state/paneState.ts";
-import type { ViewName } from "../state/looking.ts";
+import { STANDS, turnBy, type Eye, type ViewName } from "../state/looking.ts";
 import { lookTexts } from "../words/lookTexts.ts";
 import { texts } from "../words/texts.ts";
 import { laterParts, Waiting } from "./later.tsx";
+
+/** That a pixel of dragging turns by. */
+const DEGREES = 0.4;
 
 /** In less room than this, in pixels, the plan leaves out what a card says. */
 const BRIEF = { width: 620, height: 380 };
 
 /** The roof as it is typed, always in view: as large as its room allows, zoomed and moved by wheel, touch and keys. */
 export function Stage({ state }: { state: PaneState }) {
-  const { view } = state.looking;
+  const { view, eye } = state.looking;
   const place = useRef<HTMLDivElement>(null);
   const size = useSignal({ width: 0, height: 0 });
-  const zoom = useZoom(place);
+  const round = view.value === "round";
+  const zoom = useZoom(place, () =>
+    view.value === "round" ? (dx, dy) => turnBy(state.looking, -dx * DEGREES, dy * DEGREES) : null,
+  );
   const fit = useMemo(fitted, [view.value]);
   const model = state.lastModel.value;
   useEffect(() => {
@@ -38,13 +44,11 @@ export function Stage({ state }: { state: PaneState }) {
   const parts = laterParts.value;
   const missing = view.value !== "plan" && !parts;
   const { z, x, y } = zoom.at.value;
-  const svg = useMemo(
-    () =>
-      model && width > 0 && !missing
-        ? fit(drawing(model, view.value, isBrief(width * z, height * z)), width * z, height * z)
-        : "",
-    [model, view.value, width, height, z, missing],
-  );
+  const svg = useMemo(() => {
+    if (!model || width === 0 || missing) return "";
+    const [wide, high] = [width * z, height * z];
+    return fit(drawing(model, view.value, isBrief(wide, high), { ...eye.value, height: high }), wide, high);
+  }, [model, view.value, width, height, z, missing, round && eye.value]);
   return (
     <div class="lp-board" data-stale={state.report.value.model === null}>
       <div class="lp-tools">
@@ -78,7 +82,8 @@ export function Stage({ state }: { state: PaneState }) {
         class="lp-stage"
         tabIndex={0}
         role="group"
-        aria-label={`${lookTexts.stage}. ${lookTexts.stageKeys}`}
+        aria-label={`${lookTexts.stage}. ${round ? lookTexts.turnKeys : lookTexts.stageKeys}`}
+        data-round={round}
         data-zoomed={z > 1}
         {...zoom.listeners}
       >
@@ -90,6 +95,21 @@ export function Stage({ state }: { state: PaneState }) {
           dangerouslySetInnerHTML={{ __html: svg }}
         />
       </div>
+      {round && (
+        <div class="lp-tools lp-stands" role="group" aria-label={lookTexts.stands}>
+          {(Object.keys(STANDS) as (keyof typeof STANDS)[]).map((name) => (
+            <button
+              key={name}
+              type="button"
+              class="lp-word"
+              aria-pressed={eye.value === STANDS[name]}
+              onClick={() => (zoom.fit(), (eye.value = STANDS[name]))}
+            >
+              {lookTexts.standing[name]}
+            </button>
+          ))}
+        </div>
+      )}
     </div>
   );
 }
@@ -97,11 +117,18 @@ export function Stage({ state }: { state: PaneState }) {
 const isBrief = (width: number, height: number) => width < BRIEF.width || height < BRIEF.height;
 
 /** How the roof is drawn in a view, for a width. */
-function drawing(model: RoofModel, view: ViewName, brief: boolean): (width: number) => string {
+function drawing(
+  model: RoofModel,
+  view: ViewName,
+  brief: boolean,
+  turned: Eye & { height: number },
+): (width: number) => string {
   const { frame, pieces } = model;
   return (width) => {
     const length: DrawingOptions["length"] = (value) => lengthText(value, frame.spec.unit);
     const options = { width: Math.max(LEAST, width), length, brief };
-    return view === "plan" ? drawPlan(frame, pieces, options) : laterParts.value!.drawView(view, model, options);
+    return view === "plan"
+      ? drawPlan(frame, pieces, options)
+      : laterParts.value!.drawView(view, model, options, turned);
   };
 }

@@ -93,6 +93,13 @@ function Facts({ state }: { state: PaneState }) {
       </p>
     );
   }
+  const pointed = pieces.find(({ mark }) => mark === state.looking.pointed.value);
+  if (pointed)
+    return (
+      <p class="lp-facts lp-stale">
+        <b class="lp-this">{pointed.mark}</b> {lookTexts.piece(length(pointed.longPoint), pointed)}
+      </p>
+    );
   const jacks = pieces.filter(({ member }) => member === "jack");
   const area = pricedArea(comparedFigure("roof area", frame, pieces), spec.unit);
   return (

@@ -11,9 +11,31 @@ export interface Picked {
 /** How the roof is drawn. */
 export type ViewName = "plan" | "round" | "corner" | "hip";
 
+/** Turned about the plumb line, 0 at the front and 90 at the right end, and looked down on. Degrees. */
+export interface Eye {
+  readonly turn: number;
+  readonly down: number;
+}
+
+/** Where one may stand: the first is where it starts. */
+export const STANDS = {
+  angle: { turn: -28, down: 32 },
+  front: { turn: 0, down: 8 },
+  end: { turn: 90, down: 8 },
+  above: { turn: 0, down: 90 },
+} as const satisfies Record<string, Eye>;
+
+/** Turns the frame by so many degrees. */
+export function turnBy({ eye }: Looking, about: number, over: number): void {
+  const { turn, down } = eye.value;
+  eye.value = { turn: ((((turn + about) % 360) + 540) % 360) - 180, down: Math.max(0, Math.min(90, down + over)) };
+}
+
 /** What the reader looks at: none of it is kept, and none of it changes the roof. */
 export interface Looking {
   readonly view: Signal<ViewName>;
+  /** From where the frame is looked at, in degrees. */
+  readonly eye: Signal<Eye>;
   /** The piece whose card stands on the screen. */
   readonly picked: Signal<Picked | null>;
   /** The mark of the piece under the pointer, or the one that the keyboard is at. */
@@ -28,6 +50,7 @@ export interface Looking {
 export function looking(): Looking {
   return {
     view: signal<ViewName>("plan"),
+    eye: signal<Eye>(STANDS.angle),
     picked: signal<Picked | null>(null),
     pointed: signal<string | null>(null),
     inHand: signal<FieldPlace>({ row: "Span" }),

@@ -2,8 +2,10 @@
 export const lookTexts = {
   stage: "Drawing of the roof",
   stageKeys: "Plus and minus zoom, arrow keys move, 0 fits.",
-  turnKeys: "Arrow keys turn, plus and minus zoom, 0 is the start.",
+  turnKeys: "Arrow keys turn, plus and minus zoom, 0 fits.",
   views: { plan: "Plan", round: "3-D", corner: "Corner", hip: "Hip" },
+  stands: "Seen from",
+  standing: { angle: "Angle", front: "Front", end: "End", above: "Above" },
   shown: "Shown",
   zoomIn: "Zoom in",
   zoomOut: "Zoom out",
@@ -17,6 +19,8 @@ export const lookTexts = {
     `${count} ${count === 1 ? "jack" : "jacks"} in ${kinds} ${kinds === 1 ? "length" : "lengths"}`,
   ridge: (height: string) => `Ridge ${height} over the plate`,
   area: (area: number, unit: string) => `${area.toFixed(area < 100 ? 1 : 0)} ${unit}`,
+  piece: (long: string, { left, right, plain }: { left: number; right: number; plain: number }) =>
+    `${long}, ${plain > 0 ? `${plain} of it` : `${left} left and ${right} right`}. Press for its card.`,
   stillLast: (span: string, length: string) => `Still the last roof, ${span} × ${length}.`,
   fix: (place: string) => `Fix ${place} to go on.`,
   folds: {

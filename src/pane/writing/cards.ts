@@ -13,11 +13,12 @@ import { texts } from "../words/texts.ts";
 /** What a packet of cards is made with, beside the roof. */
 type Given = Pick<CardOptions, "packet" | "sticks">;
 
-/** The cut cards of a roof, with the notes of its pieces in words. */
-export const cardsOf = ({ frame, pieces }: RoofModel, given: Given) => {
+/** The cut cards of a roof with the notes of its pieces in words, for paper in black and white or for the screen. */
+export const cardsOf = ({ frame, pieces }: RoofModel, given: Given, theme: CardOptions["theme"] = "print") => {
   const { unit } = frame.spec;
   return cutCards(frame, pieces, {
     ...given,
+    theme,
     length: (value) => lengthText(value, unit),
     // What the saw does not reach stands in the steps, with the cut.
     notes: ({ notes }) =>

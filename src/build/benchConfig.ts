@@ -15,7 +15,11 @@ export function benchConfig(root: string, outDir: string): Configuration {
     mode: "production",
     context: root,
     target: ["web", "es2022"],
-    entry: { bench: join(page, "main.ts"), print: join(root, "src/pages/packet/printMain.ts") },
+    entry: {
+      bench: join(page, "main.ts"),
+      print: join(root, "src/pages/packet/printMain.ts"),
+      saw: join(root, "src/pages/saw/sawMain.tsx"),
+    },
     output: { path: outDir, filename: "[name].[contenthash:8].js", clean: true, publicPath: "" },
     resolve: { extensions: [".ts", ".tsx", ".js"], alias: embeddedAliases(root) },
     module: { rules: [...pageRules] },
@@ -32,6 +36,12 @@ export function benchConfig(root: string, outDir: string): Configuration {
     plugins: [
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }),
       new HtmlWebpackPlugin({ template: join(page, "index.html"), chunks: ["bench"], minify: false }),
+      new HtmlWebpackPlugin({
+        template: join(root, "src/pages/saw/saw.html"),
+        filename: "saw.html",
+        chunks: ["saw"],
+        minify: false,
+      }),
       new HtmlWebpackPlugin({
         // The Excel build copies the page as it is; here the script has a hash in its name.
         templateContent: readFileSync(join(root, "src/pages/packet/print.html"), "utf8").replace(/<script .*/, ""),

@@ -6,6 +6,7 @@ import { bundle } from "./bundle.ts";
 import { isStale } from "./isStale.ts";
 import { ROOT } from "./root.ts";
 import { writeHelp } from "./writeHelp.ts";
+import { writeWorker } from "./writeWorker.ts";
 
 /** Where the built bench page is. */
 export const BENCH = join(ROOT, "dist/bench");
@@ -15,6 +16,7 @@ async function buildBench(): Promise<void> {
   await bundle(benchConfig(ROOT, BENCH));
   // After the bundle, which empties the folder.
   writeHelp(BENCH, functions);
+  writeWorker(BENCH);
 }
 
 /** Builds the bench page unless it is there and newer than everything it is made of. Says whether it built. */

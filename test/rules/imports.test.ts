@@ -33,6 +33,8 @@ const mayImport: Record<string, readonly string[]> = {
   // A page puts an adapter and the pane together; the pane knows the port only.
   "src/pages/bench": [...core, "src/hosts", "src/hosts/embedded", "src/pane", "src/xlsx", "samples"],
   "src/pages/excel": [...core, "src/hosts", "src/hosts/excel", "src/pane", "src/pane/writing"],
+  // Runs beside the pages, in no page.
+  "src/pages/offline": [],
   // Pages for paper and for the saw: the roof is in their address.
   "src/pages/packet": [...core, "src/hosts", "src/pane", ...paneParts, "src/pages/bench"],
   "src/pages/saw": [...core, "src/hosts", "src/pane", ...paneParts, "src/pages/bench", "src/pages/packet"],

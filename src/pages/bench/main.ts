@@ -8,6 +8,9 @@ import { commitEdit } from "../../hosts/embedded/editing.ts";
 import { findCells } from "../../hosts/embedded/findCells.ts";
 import { fileBar } from "./fileBar.ts";
 import { findBar } from "./findBar.ts";
+import { keptOffline } from "./offline.ts";
+import { phoneTabs } from "./phoneTabs.ts";
+import { typingKeys } from "./typingKeys.ts";
 import { focusSheet, pageKeys } from "./pageKeys.ts";
 import { releaseTabDrag } from "../../hosts/embedded/releaseTabDrag.ts";
 import { pageParts } from "../../hosts/embedded/pageParts.ts";
@@ -70,4 +73,8 @@ const search = findBar(files, {
   show: (area) => host.show(area),
   leave: focusSheet,
 });
+typingKeys(document.getElementById("pane")!);
+phoneTabs();
+// Nothing of the first view waits for it.
+void handle.ready.then(() => keptOffline(actions.flush));
 pageKeys({ ...actions, find: search.open, commit: () => commitEdit(sheet) });

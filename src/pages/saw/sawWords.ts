@@ -1,0 +1,88 @@
+import type { NotKept } from "../bench/jobs/jobStore.ts";
+
+const pieces = (count: number) => (count === 1 ? "1 piece" : `${count} pieces`);
+
+/** What the page for the saw says. */
+export const sawWords = {
+  untitled: "Roof",
+  cutOf: (done: number, all: number) => `${done} of ${all} cut`,
+  allCut: "All pieces are cut.",
+  back: "Back",
+  next: "Next",
+  pieces: "Pieces",
+  hands: { left: "Left", right: "Right", plain: "" },
+  face: (face: "left" | "right") => `long point on the ${face} face`,
+  of: (done: number, all: number) => `${done} of ${all}`,
+  board: (mark: string, hand: string, number: number) => `${mark}${hand === "" ? "" : ` ${hand}`}, board ${number}`,
+  oneMore: "One more cut",
+  oneLess: "Take one back",
+  otherLength: (count: number, length: string) => `${count} ticked before were cut at ${length}.`,
+  recut: (count: number, from: string, off: string) =>
+    `${pieces(count)} cut as ${from}: take ${off} off at the head, then tick.`,
+  corrected: (main: string, end: string) =>
+    `Corrected at the saw: ${main === end ? main : `${main} main side, ${end} end side`}. Papers printed before show the lengths without it.`,
+  stamp: (stamp: string) => `Stamp ${stamp}.`,
+  wrong: "Cut wrong",
+  tape: "Enter a measured tape",
+  list: "All pieces",
+  orders: { long: "Longest first", saw: "By saw setting", board: "By board" },
+  done: "Back to the piece",
+  cutAt: "Long point as cut",
+  shouldBe: (length: string) => `should be ${length}`,
+  whichHand: "Hand it was cut to",
+  stillMakes: "Keep the board: it still makes",
+  makesNone: "No jack still to be cut fits it. Keep it for blocking and take another board.",
+  cannot: "Only a jack or a common can become another piece here. Take another board.",
+  take: (length: string) => `take ${length} off along the head`,
+  asIs: "as it is",
+  shortBy: (length: string) => `${length} short, which can often still be used (trade practice): try it in place`,
+  turn: (length: string, rest: string) => `re-cut the head: ${length} goes, then ${rest}`,
+  needed: (count: number) => `${count} needed`,
+  make: (name: string) => `Make it ${name}`,
+  scrap: "Scrap it, take another board",
+  made: (name: string) => `Ticked: ${name}.`,
+  unticked: "Nothing was ticked.",
+  tapeLead:
+    "Brace hip and common straight. Hook the plate's outer top edge. Pull the tape to where the long point will be.",
+  tapeLabel: "Tape on the roof",
+  shouldRead: (length: string) => `should read ${length}`,
+  onSite: (length: string) => `Long point on site: ${length}.`,
+  agrees: "It agrees: cut to the card.",
+  over: (by: string) => `That is ${by} over.`,
+  under: (by: string) => `That is ${by} under.`,
+  one: "Measure one more jack, far from this one. Two tapes tell a wrong pitch from a wrong length.",
+  median: (count: number, by: string) => `${count} tapes: the middle one is off by ${by}.`,
+  correct: (by: string, side: string) => `Add ${by} to every ${side}jack left`,
+  sides: { Main: "main ", End: "end ", Both: "" } as Readonly<Record<string, string>>,
+  keep: "Keep the card, note the tape",
+  correctedNow: (by: string) => `Every jack still to cut is now ${by} longer. What is ticked stays as it was cut.`,
+  wings: "A wing's jacks take no correction here: check its plates first.",
+  noCorrection:
+    "The correction would give pieces other names. Set it in the pane, and open this page from there again.",
+  changedTitle: "The roof has changed",
+  changedLead: (ticked: number) => `${pieces(ticked)} were ticked for the roof before.`,
+  serve: (count: number) => `${pieces(count)} still serve as cut.`,
+  unused: (count: number, name: string, length: string) =>
+    `${count} ${name}, ${length}: no longer needed. Keep for blocking.`,
+  recutLine: (count: number, from: string, to: string, off: string) =>
+    `${count} ${from}: take ${off} off at the head for ${to}.`,
+  goOn: "Go on with the changed roof",
+  stay: "Stay with the roof before",
+  another: "Keep both: start the changed roof as a new job",
+  notKept:
+    "This browser keeps nothing for this page: a private window, or storage switched off. Leave the page open, or your ticks are lost.",
+  none: "No roof came with this address. Open it from the pane, At the saw, or choose a job.",
+  atSaw: "At the saw before",
+  inSheet: "In the browser's sheet",
+  noJobs: "This browser keeps no job yet.",
+  remove: "Delete",
+  removeSure: "Delete for good",
+  faults: {
+    full: "The jobs of the sheet could not be read: no room is left.",
+    forbidden: "The jobs of the sheet could not be read: this browser keeps nothing for this page.",
+    newer: "A newer Longpoint keeps the sheet's jobs.",
+  } satisfies Record<NotKept, string>,
+  noRoof: "No roof is typed in that job's pane yet.",
+  cautions:
+    "Geometry only: follow local code and a licensed designer. Check the first cut against the building. Use blade guard, eye protection, fall protection.",
+} as const;

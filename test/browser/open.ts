@@ -23,6 +23,10 @@ const WIDE = { width: 1400, height: 850 };
 export interface View {
   readonly colorScheme?: "light" | "dark";
   readonly viewport?: { readonly width: number; readonly height: number };
+  /** A device that is touched. Of the first page only. */
+  readonly touch?: boolean;
+  /** The page may keep itself for use without a network; else it is not asked to, which takes time. Of the first page only. */
+  readonly offline?: boolean;
 }
 
 /** A built page in a real browser. */
@@ -35,6 +39,8 @@ export interface Opened {
   readonly requests: string[];
   /** Opens a page of the folder anew in the same tab, which takes half the time of a new one; what was seen before is forgotten. */
   again(path: string, view: View): Promise<void>;
+  /** Ends the server, as where there is no network. */
+  unplug(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -66,7 +72,9 @@ export async function open(
   first?: string,
 ): Promise<Opened> {
   const served = await serve(join(DIST, folder));
-  const context = await (await browser()).newContext();
+  const context = await (await browser()).newContext(view.touch ? { hasTouch: true, isMobile: true } : {});
+  if (!view.offline)
+    await context.addInitScript(() => delete (Navigator.prototype as { serviceWorker?: unknown }).serviceWorker);
   for (const [address, body] of Object.entries(scripts))
     await context.route(address, (route) => {
       const answer = typeof body === "string" ? body : body(route.request().url());
@@ -98,6 +106,7 @@ export async function open(
     problems,
     requests,
     again,
+    unplug: () => served.close(),
     async close() {
       await context.close();
       await served.close();

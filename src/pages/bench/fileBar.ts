@@ -28,6 +28,8 @@ export interface FileActions {
   changed(): void;
   /** Another workbook has come into the sheet. */
   other(): void;
+  /** Keeps what is not kept yet, at once. */
+  flush(): Promise<void>;
 }
 
 /** The bar above the sheet: opens a sample, a file or a job, saves the sheets as a file, prints, and says what was not kept. */
@@ -187,6 +189,7 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
     print: () => print.disabled || printNow(),
     changed,
     other: () => keeper.replaced(),
+    flush: () => keeper.flush(),
   };
 }
 

@@ -41,18 +41,14 @@ export interface SawState {
   set(change: (job: SawJob) => SawJob): void;
 }
 
-/** Which job an asked roof is: one that knows it, else the last one of the same name, which it then changes, else a new one. */
+/** Which job an asked roof is: of those of its name the one that knows it, else the last one, which it then changes, else a new one. */
 export function sawState(
   store: SawStore,
   asked: RoofAsked | null,
   kept: { id: string; job: SawJob } | null,
 ): SawState | null {
-  const jobs = store.list();
-  const own =
-    kept ??
-    (asked &&
-      (jobs.find(({ job }) => job.known.includes(stampOf(asked))) ??
-        jobs.find(({ job }) => roofOf(job.roof)?.model.job === asked.model.job)));
+  const named = asked ? store.list().filter(({ job }) => roofOf(job.roof)?.model.job === asked.model.job) : [];
+  const own = kept ?? named.find(({ job }) => job.known.includes(stampOf(asked!))) ?? named[0];
   const first = own ?? (asked && { id: store.freeId(), job: newSawJob(asked) });
   const start = first && roofOf(first.job.roof);
   if (!first || !start) return null;

@@ -1,6 +1,7 @@
 import { useEffect } from "preact/hooks";
 import { useSignal } from "@preact/signals";
 import { jobStore, StoreFault, type KeptJob } from "../bench/jobs/jobStore.ts";
+import { Originals } from "../bench/originals.ts";
 import { roofOf, type RoofAsked } from "../packet/packetAsked.ts";
 import { progress, type SawJob } from "./sawJob.ts";
 import type { SawStore } from "./sawStore.ts";
@@ -21,7 +22,7 @@ export function StartList({
   const says = useSignal("");
   const sure = useSignal("");
   const kept = useSignal(store.list());
-  const jobs = jobStore(globalThis.indexedDB);
+  const jobs = jobStore(globalThis.indexedDB, new Originals());
   const fault = (error: unknown) => (says.value = words.faults[error instanceof StoreFault ? error.why : "forbidden"]);
   useEffect(() => void jobs.list().then((found) => (sheetJobs.value = found), fault), []);
   const openSheet = async ({ id }: KeptJob) => {

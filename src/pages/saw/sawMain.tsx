@@ -3,6 +3,7 @@ import { keptOffline } from "../bench/offline.ts";
 import { typingKeys } from "../bench/typingKeys.ts";
 import { roofAsked, type RoofAsked } from "../packet/packetAsked.ts";
 import "./saw.css";
+import "./sawForms.css";
 import type { SawJob } from "./sawJob.ts";
 import { SawPage } from "./sawPage.tsx";
 import { offline, sawState } from "./sawState.ts";

@@ -33,7 +33,7 @@ export const changes = worksheetFunction({
   result: "table",
   columns,
   returns:
-    "a table that spills, with headings; lengths along the top edge in the unit of the blocks. A piece serves where its size, slope, seat, tail, saw tilt and hand are the same and it is long enough. The last rows name old pieces that nothing can use.",
+    "a table that spills, with headings; lengths along the top edge in the unit of the blocks. A piece serves where its size, slope, seat, saw tilt and hand are the same and it is long enough, its tail too; what it is too long is cut off. The last rows name old pieces that nothing can use.",
   examples: [
     {
       cells: [OLD, roofCells({ Span: 192, Length: 312, Pitch: 9 })],
@@ -99,5 +99,13 @@ export const changes = worksheetFunction({
 function whatToDo(row: Row, unit: Unit): string {
   if (!isNew(row)) return "not needed any more: keep it for blocking";
   if (row.from === null) return "cut anew";
-  return row.off > 0 ? `cut ${lengthText(row.off, unit)} off at the head` : "serves as it is";
+  const { off, offTail, piece, from } = row;
+  const recut =
+    piece.tailEnd.cut !== from.piece.tailEnd.cut && piece.tail > 0 ? `cut its tail ${piece.tailEnd.cut}` : "";
+  const parts = [
+    off > 0 ? `cut ${lengthText(off, unit)} off at the head` : "",
+    offTail > 0 ? `cut ${lengthText(offTail, unit)} off at the tail` : "",
+    recut,
+  ].filter((part) => part !== "");
+  return parts.length === 0 ? "serves as it is" : parts.join(", ");
 }

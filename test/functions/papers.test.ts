@@ -131,6 +131,22 @@ describe("CHANGES", () => {
     for (const { off } of jacks) expect(off).toBeCloseTo(0.5, 9);
   });
 
+  it("shortens tails of a smaller overhang, and cuts those of a larger one anew", async () => {
+    const block = (overhang: number, ...more: unknown[][]) => [...BLOCK.slice(0, 3), ["Overhang", overhang], ...more];
+    const todo = async (old: unknown[][], now: unknown[][]) =>
+      Object.fromEntries((await tableOf("CHANGES", old, now)).slice(1).map((row) => [row[0], row[5]]));
+    // 4 in level is 4 x 1.1180 along a common at 6 in 12, and 4 x 1.5 along a hip.
+    expect(await todo(block(16), block(12))).toMatchObject({
+      C: `cut 4 1/2" off at the tail`,
+      "J1 L": `cut 4 1/2" off at the tail`,
+      H: `cut 6" off at the tail`,
+      R: "serves as it is",
+    });
+    expect(await todo(block(12), block(16))).toMatchObject({ C: "cut anew", H: "cut anew" });
+    expect(await todo(block(16), block(16, ["Tail cut", "square"]))).toMatchObject({ C: "cut its tail square" });
+    expect(await todo(block(16, ["Tail cut", "square"]), block(16))).toMatchObject({ C: "cut anew" });
+  });
+
   it("refuses blocks in two units, and names the argument", async () => {
     const metric = [
       ["Span", "5 m"],

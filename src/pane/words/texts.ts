@@ -278,6 +278,8 @@ export const texts = {
       `${at}: ${from === "" ? "empty" : from} becomes ${to === "" ? "empty" : to}${formula ? " (a formula stands there)" : ""}`,
     formulasGrow: (count: number) =>
       `${many(count, "formula", "formulas")} will read the wings too. The jack schedule then needs three free columns on its right.`,
+    cutAlready: ({ serve, shorten, anew }: Record<"serve" | "shorten" | "anew", number>) =>
+      `Pieces already cut for the old roof: ${serve} of the new roof's serve as they are, ${shorten} are cut shorter, ${anew} cut anew. RAFTER.CHANGES lists them: copy the old block first.`,
     updateYes: "Change them",
     noRoom: "There is no free place to the right. Choose another cell, or new sheets.",
   },

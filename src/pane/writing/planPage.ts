@@ -1,19 +1,25 @@
 import { lengthText } from "../../measure/lengthText.ts";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { stickPages } from "../../drawing/cards/stickPages.ts";
-import type { Order } from "../state/orderNow.ts";
+import { KERF } from "../../../functions/arguments/cutOrder.ts";
+import { Failure } from "../../measure/result.ts";
+import { kerfNow, type Order } from "../state/orderNow.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { texts } from "../words/texts.ts";
 import { packetOf } from "./packetOf.ts";
+import { planLists } from "./planLists.ts";
 
 /** The cutting plan of an order as a printable page that needs nothing else. The kerf is as people read it. */
-export function planPage(state: PaneState, { plan }: Order, paper: CardPaper["paper"], kerf: string): string {
+export function planPage(state: PaneState, order: Order, paper: CardPaper["paper"], kerf: string): string {
   const { span, length: long, unit } = state.report.value.model!.frame.spec;
+  const { plan } = order;
+  const cut = kerfNow(state.kerf.value, unit);
   const length = (value: number) => lengthText(value, unit);
   return stickPages(plan.sticks, {
     paper,
     length,
     packet: packetOf(state),
+    lists: planLists(order, unit, cut instanceof Failure ? KERF[unit] : cut),
     notes: [texts.planFor(length(span), length(long), kerf), ...[...plan.missing, ...plan.notes].map(texts.sentence)],
   });
 }

@@ -3,6 +3,7 @@ import { MOST_COLUMNS } from "../state/findBlock.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
 import { readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
+import { cutAlready } from "./cutAlready.ts";
 import { grownFormulas } from "./grownFormulas.ts";
 import { layoutUpdate } from "./layoutUpdate.ts";
 import { askSheet, once, fieldAtFault, writeStep } from "./sheetWork.ts";
@@ -37,6 +38,7 @@ export async function updateNow(state: PaneState): Promise<boolean> {
           lines: [
             ...(agreed === null ? [] : [texts.ask.changedMeanwhile]),
             ...changes.map(texts.ask.change),
+            ...cutAlready(link.inputs, state.inputs.value),
             ...(formulas.length > 0 ? [texts.ask.formulasGrow(formulas.length)] : []),
             ...(lacking.length > 0 ? [texts.lacking(lacking)] : []),
           ],

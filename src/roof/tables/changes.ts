@@ -9,6 +9,8 @@ export interface Change {
   readonly from: { readonly piece: Piece; readonly count: number } | null;
   /** What is cut off its head; 0 where it serves as it is. */
   readonly off: number;
+  /** What is cut off its tail, along the top edge. */
+  readonly offTail: number;
 }
 
 /** Old pieces that nothing of the new roof can use. */
@@ -26,8 +28,8 @@ const HANDS: readonly Hand[] = ["left", "right", "plain"];
 /**
  * Which pieces that were cut for an old roof still serve a new one, longest new pieces first.
  *
- * A piece serves where its size, slope, height above plate, seat and tail are the same, and its head has the same saw tilts and hand; it may be cut shorter at the head. An
- * old piece is given once, to the new ones that it loses least for.
+ * A piece serves where its size, slope, height above plate and seat are the same, and its head has the same saw tilts and hand; it may be cut shorter at the head, and
+ * at a tail that ends over the fascia. An old piece is given once, to the new ones that it loses least for.
  */
 export function changes(
   old: readonly Piece[],
@@ -52,13 +54,15 @@ export function changes(
         const count = Math.min(need.open, one.count);
         if (count === 0) continue;
         const off = offOf(one.piece) > UNSEEN[unit] ? offOf(one.piece) : 0;
-        given.push({ piece, hand, needed: count, from: { piece: one.piece, count }, off });
+        const tail = one.piece.tail - piece.tail;
+        const offTail = tail > UNSEEN[unit] ? tail : 0;
+        given.push({ piece, hand, needed: count, from: { piece: one.piece, count }, off, offTail });
         one.count -= count;
         need.open -= count;
       }
     }
   const found = needs.flatMap(({ piece, hand, open, given }): Change[] =>
-    open > 0 ? [...given, { piece, hand, needed: open, from: null, off: 0 }] : given,
+    open > 0 ? [...given, { piece, hand, needed: open, from: null, off: 0, offTail: 0 }] : given,
   );
   return { changes: found, unused: left.filter(({ count }) => count > 0) };
 }
@@ -74,10 +78,22 @@ function alike(one: Piece, other: Piece, unseen: number): boolean {
     levelKind(one) === levelKind(other) &&
     (one.planes.length === 0) === (other.planes.length === 0) &&
     same(one.slope, other.slope, 1e-6) &&
-    [one.tail - other.tail, one.heel - other.heel, one.seat - other.seat].every((off) => same(off, 0, unseen)) &&
+    [one.heel - other.heel, one.seat - other.seat].every((off) => same(off, 0, unseen)) &&
+    tailServes(one, other, unseen) &&
     String(one.foot.tilts.map(Math.round)) === String(other.foot.tilts.map(Math.round)) &&
     one.head.tilts.length === other.head.tilts.length &&
     one.head.tilts.every((tilt, i) => same(tilt, other.head.tilts[i]!, 0.01)) &&
     one.longPoint >= other.longPoint - unseen
   );
+}
+
+/** Whether a tail can be cut to another: the same one, or a longer one whose cut is the same or leaves the whole board. */
+function tailServes(one: Piece, other: Piece, unseen: number): boolean {
+  const long = one.tail - other.tail;
+  const cut = ({ tailEnd: { cut, plumb }, tailCut }: Piece) =>
+    [cut, plumb?.toFixed(3), tailCut?.tilts.map((tilt) => tilt.toFixed(2))].join(" ");
+  if (Math.abs(long) <= unseen) return cut(one) === cut(other) || (other.tail > unseen && cut(one).startsWith("plumb"));
+  // Without a tail the heel is cut plumb over the plate, as it can be off any tail.
+  const fascia = one.tailCut === null && other.tailCut === null && one.member !== "valley";
+  return fascia && long > 0 && (cut(one) === cut(other) || other.tail === 0 || cut(one).startsWith("plumb"));
 }

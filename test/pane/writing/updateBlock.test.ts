@@ -20,6 +20,11 @@ describe("updateBlock", () => {
     setInput(state, "Span", "26'");
     const no = updateBlock(state);
     await vi.waitFor(() => expect(state.question.value).not.toBeNull());
+    // Jacks stood at 120, 96, 72, 48 and 24 in, and stand at 132, 108, 84, 60, 36 and 12: forty are cut from the old ones, and the ridge. Eight jacks of 132, four
+    // hips, twelve commons and six kings are longer than what was cut.
+    expect(state.question.value!.lines.join()).toContain(
+      "0 of the new roof's serve as they are, 41 are cut shorter, 30 cut anew",
+    );
     state.question.value!.answer("cancel");
     expect([await no, rows[1]![1]]).toEqual([false, "24'"]);
     setInput(state, "Spacing", "16");

@@ -223,7 +223,7 @@ export const mistakes: readonly Mistake[] = [
     spoil: (said) => ({
       ...said,
       lists: said.lists.map((list) =>
-        list.name === "Right" ? { ...list, plates: 2 } : list.name === "Left" ? { ...list, plates: 0 } : list,
+        /^Right/.test(list.name) ? { ...list, plates: 2 } : /^Left/.test(list.name) ? { ...list, plates: 0 } : list,
       ),
     }),
   },
@@ -237,7 +237,12 @@ export const mistakes: readonly Mistake[] = [
     plan: lower,
     spoil: (said, seeded) => {
       const bare = seeded.of({ ...seeded.plan, wings: [] });
-      const front = bare.lists.find(({ name }) => name === "Front")!;
+      // A roof without wings has one name for both of its long plates.
+      const front = {
+        ...bare.lists.find(({ name }) => name === "Front" || name === "Main")!,
+        name: "Front",
+        plates: 1,
+      };
       return {
         ...said,
         members: said.members.map((row) =>

@@ -18,7 +18,10 @@ const said = (mark: string) =>
 describe("cut cards of a wing laid over", () => {
   it.each([
     // 136.1668 and 121.5765 on its edges; across the flat 41.81 and 48.19.
-    ["VB-A", [`11' 4 3/16" along that edge`, `inner edge: 10' 1 9/16"`, "lower end 41.81°", "upper end 48.19°"]],
+    [
+      "VB-A",
+      [`11' 4 3/16" along that edge`, `VJ1-A 3' 0"; VJ2-A 6' 0"; VJ3-A 9' 0"`, "lower end 41.81°", "upper end 48.19°"],
+    ],
     ["VB-A", [`Right edge 11' 4 3/16"`, `Left edge 10' 1 9/16"`, `edge 2" inside that line`, "53.13°"]],
     // 75.4984 and 73.8214; the seat 12.2984; toe at 24 x 1.5 up the board's edge.
     ["VJ1-A", [`Mark 6' 3 1/2" down`, `1' 0 5/16" to the underside`, "tilt 26.57°", `toe 3' 0" up`]],

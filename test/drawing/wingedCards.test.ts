@@ -63,6 +63,33 @@ describe("cut cards of a roof with wings", () => {
     for (const text of texts) expect(steps(worked, mark)).toContain(text);
   });
 
+  it("marks on each valley of a wing what meets it there, left and right by themselves", () => {
+    const { pieces, cards } = cardsOf(worked);
+    for (const mark of ["VL-A", "VS-A"]) {
+      const [cuts, marks] = cards.filter((card) => card.mark === mark);
+      expect(cuts!.counts).toEqual(expect.arrayContaining([...marks!.counts]));
+      const said = marks!.drawing(900, false).replaceAll("&#34;", '"');
+      // Feet on it have the marks of JACKTABLE: (d / cos f + 0.75) x sqrt(1.125), of a jack at 18 in 26.2513.
+      const valley = pieces.find((piece) => piece.mark === mark)!;
+      const own = pieces.flatMap((piece) =>
+        piece.stands.flatMap((stand) =>
+          stand.kind === "rafter" && stand.foot.bearer === valley.stands[0] ? [{ piece, stand }] : [],
+        ),
+      );
+      expect(own.length).toBeGreaterThan(2);
+      for (const { piece, stand } of own) {
+        const at = (stand.offset! * Math.SQRT2 + 0.75) * Math.sqrt(1.125);
+        expect([mark, said]).toEqual([mark, expect.stringContaining(`${piece.mark}  ${lengthText(at, "in")}`)]);
+      }
+    }
+    const level = cardsOf(WINGED_ROOFS["T with level ridges"]!).cards.filter(({ mark }) => mark === "V-A");
+    expect(level.map(({ counts }) => counts.map(({ name, count }) => `${count} ${name}`).join())).toEqual([
+      "1 left,1 right",
+      "1 left",
+      "1 right",
+    ]);
+  });
+
   it("has both valleys of two pitches with their own tilts and longer faces", () => {
     // 25 by 45 feet at 8 in 12, wing 18 wide at 6 in 12: f 36.8699, so 53.1301 and 16.2602 degrees; heads read off solid models.
     const spec = modelOf(wingedCases["a T at two pitches, long valley right"]!).frame.spec;

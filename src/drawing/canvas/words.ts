@@ -266,11 +266,13 @@ export const WORDS = {
         `Set the center of its toe ${mark} up the outer edge of the valley board, from that edge's lower end.`,
       boardLower: (angle: string) => `Lay the board flat. Cut its lower end ${angle} from square across the flat.`,
       boardUpper: (length: string, angle: string) =>
-        `Hook the lower end's long point. Mark ${length} along that edge, the outer one. Cut the upper end ${angle} from square, the other way round; both cuts make the inner edge shorter.`,
-      boardInner: (length: string) => `Check the inner edge: ${length}.`,
-      boardSet: (back: string) =>
-        `Snap the valley line on the sheathing. Nail the board flat, its square outer edge ${back} inside that line, its lower end over the plate line.`,
-      boardBevel: (angle: string) => `Or bevel the outer edge ${angle} from square and set it on the line.`,
+        `Hook the lower end's long point. Mark ${length} along that edge, the outer one. Cut the upper end ${angle} from square, the other way round: the inner edge is the shorter one.`,
+      boardSet: (back: string, bevel: string) =>
+        `Snap the valley line on the sheathing. Nail the board flat, its square outer edge ${back} inside that line, its lower end over the plate line. Or bevel that edge ${bevel} from square and set it on the line.`,
+      marks:
+        "Hook the plumb line over the inner corner. Lay off each mark up the top and square it across. The slanted lines are the sides of what meets it there.",
+      boardToes: (hand: string, marks: string) =>
+        `Mark the centers of the toes along the outer edge, from its lower end. ${hand}: ${marks}.`,
       acrossFlat: "Cut across the flat",
       ridgeValleys: "The point goes between the two valleys, its top in line with the wing's rafters.",
       leftFace: "Left face",

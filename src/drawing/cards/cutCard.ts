@@ -111,9 +111,21 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOp
         return [cuts, { ...jacks, title: `${jacks.title}, ${said.marksTitle}`, notes: [], figures: [] }];
       }
       case "valley":
-        return [ends(valleySteps)];
+        return [
+          ends(valleySteps),
+          ...(["left", "right"] as const)
+            .filter((hand) => piece[hand] > 0)
+            .map((hand) => {
+              const marked = card(
+                (...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks", hand, piece }),
+                [said.wings.marks],
+              );
+              const counts = [{ name: said.counts[hand], count: piece[hand] }];
+              return { ...marked, title: `${marked.title}, ${said.marksTitle}`, counts, notes: [], figures: [] };
+            }),
+        ];
       case "valley board":
-        return [ends(valleyBoardSteps)];
+        return [ends((...given) => valleyBoardSteps(frame, ...given))];
       case "broken hip":
         return [ends(brokenHipSteps)];
       default:

@@ -15,15 +15,15 @@ import { onCanvas, type View } from "../canvas/view.ts";
 /** Which parts of a hip are drawn: its faces with the jacks' marks, its cuts, or both. */
 export type HipPart = "all" | "marks" | "cuts";
 
-/** A hip: both its side faces lying, with where each jack meets them, its foot over the corner and its head from above. */
+/** A hip, or a valley in place of it: both its side faces lying, with where each jack meets them, its foot over the corner and its head from above. */
 export function drawHip(
   frame: Frame,
   pieces: readonly Piece[],
-  options: DrawingOptions & { readonly part?: HipPart; readonly hand?: Hand },
+  options: DrawingOptions & { readonly part?: HipPart; readonly hand?: Hand; readonly piece?: Piece },
 ): string {
   const canvas = new Canvas(options);
   const { width, words, length } = canvas;
-  const piece = pieces.find(({ member }) => member === "hip")!;
+  const piece = options.piece ?? pieces.find(({ member }) => member === "hip")!;
   const { part = "all", hand = piece.plain > 0 ? "plain" : "right" } = options;
   const shown: Shown = { piece, hand, outline: outline(frame, piece, hand) };
   const room = { left: 0, right: width };
@@ -55,7 +55,7 @@ export function drawHip(
   }
   return canvas.svg(
     bottom + 2,
-    `${words.hip} ${labelOf(shown, words)}`,
+    `${piece.member === "hip" ? words.hip : words.card.members[piece.member]} ${labelOf(shown, words)}`,
     `${words.toHead} ${length(piece.longPoint)}. ${shown.outline.marks.map(({ mark, face, at }) => `${mark}, ${words.faces[face]}: ${length(at)}`).join("; ")}.`,
   );
 }

@@ -20,17 +20,24 @@ interface Part {
   readonly reach: Point;
 }
 
-/** A wing's valleys from above, enlarged: foot over the inner corner, the crossing, and the head on the main ridge. */
-export function drawValley(frame: Frame, pieces: readonly Piece[], letter: string, options: DrawingOptions): string {
+/** A wing's valleys from above, enlarged: foot over the inner corner, the crossing, and the head on the main ridge. Without a letter, those of every wing that has any. */
+export function drawValley(
+  frame: Frame,
+  pieces: readonly Piece[],
+  letter: string | null,
+  options: DrawingOptions,
+): string {
   const canvas = new Canvas(options);
   const { words } = canvas;
-  const parts = partsOf(canvas, frame, letter);
-  const bottom = inColumns(canvas, parts, LEAST, (part, room) => drawPart(canvas, frame, pieces, part, room));
-  return canvas.svg(
-    bottom + 4,
-    words.valleys.of(letter),
-    `${words.valleys.of(letter)}: ${parts.map(({ title }) => title).join("; ")}.`,
+  const letters = letter === null ? [...new Set(valleysIn(frame).map(({ wing }) => wing))] : [letter];
+  const name = words.valleys.of(letters.join(", "));
+  const parts = letters.flatMap((one) =>
+    partsOf(canvas, frame, one).map((part) =>
+      letters.length > 1 ? { ...part, title: `${words.wing(one)}. ${part.title}` } : part,
+    ),
   );
+  const bottom = inColumns(canvas, parts, LEAST, (part, room) => drawPart(canvas, frame, pieces, part, room));
+  return canvas.svg(bottom + 4, name, `${name}: ${parts.map(({ title }) => title).join("; ")}.`);
 }
 
 function partsOf({ words: { valleys: said } }: Canvas, frame: Frame, letter: string): Part[] {

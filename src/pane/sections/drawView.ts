@@ -2,6 +2,7 @@ import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
 import { drawCorner } from "../../drawing/views/drawCorner.ts";
 import { drawFrame3d, type Turned } from "../../drawing/views/drawFrame3d.ts";
 import { drawHip } from "../../drawing/views/drawHip.ts";
+import { drawValley } from "../../drawing/views/drawValley.ts";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import type { ViewName } from "../state/looking.ts";
 
@@ -15,6 +16,8 @@ export function drawView(
   switch (view) {
     case "corner":
       return drawCorner(frame, pieces, options);
+    case "valley":
+      return drawValley(frame, pieces, null, options);
     case "hip":
       return drawHip(frame, pieces, options);
     case "round":

@@ -4,6 +4,7 @@ import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
 import { drawPlan } from "../../drawing/views/drawPlan.ts";
 import { lengthText } from "../../measure/lengthText.ts";
+import { valleysIn } from "../../roof/frame/frame.ts";
 import { fitted, LEAST } from "../controls/fitted.ts";
 import { useZoom } from "../controls/zoom.ts";
 import type { PaneState } from "../state/paneState.ts";
@@ -27,8 +28,10 @@ export function Stage({ state }: { state: PaneState }) {
   const zoom = useZoom(place, () =>
     view.value === "round" ? (dx, dy) => turnBy(state.looking, -dx * DEGREES, dy * DEGREES) : null,
   );
-  const fit = useMemo(fitted, [view.value]);
   const model = state.lastModel.value;
+  // Without a wing that is framed in there are no valleys to see.
+  const shown = viewsOf(model).includes(view.value) ? view.value : "plan";
+  const fit = useMemo(fitted, [shown]);
   useEffect(() => {
     const element = place.current!;
     const measure = () => {
@@ -42,23 +45,23 @@ export function Stage({ state }: { state: PaneState }) {
   }, []);
   const { width, height } = size.value;
   const parts = laterParts.value;
-  const missing = view.value !== "plan" && !parts;
+  const missing = shown !== "plan" && !parts;
   const { z, x, y } = zoom.at.value;
   const svg = useMemo(() => {
     if (!model || width === 0 || missing) return "";
     const [wide, high] = [width * z, height * z];
-    return fit(drawing(model, view.value, isBrief(wide, high), { ...eye.value, height: high }), wide, high);
-  }, [model, view.value, width, height, z, missing, round && eye.value]);
+    return fit(drawing(model, shown, isBrief(wide, high), { ...eye.value, height: high }), wide, high);
+  }, [model, shown, width, height, z, missing, round && eye.value]);
   return (
     <div class="lp-board" data-stale={state.report.value.model === null}>
       <div class="lp-tools">
         <div role="group" aria-label={lookTexts.shown}>
-          {(Object.keys(lookTexts.views) as ViewName[]).map((name) => (
+          {viewsOf(model).map((name) => (
             <button
               key={name}
               type="button"
               class="lp-word"
-              aria-pressed={view.value === name}
+              aria-pressed={shown === name}
               onClick={() => (zoom.fit(), (view.value = name))}
             >
               {lookTexts.views[name]}
@@ -90,7 +93,7 @@ export function Stage({ state }: { state: PaneState }) {
         {!model && <p class="lp-note">{texts.notYet}</p>}
         {missing && <Waiting />}
         <div
-          class={view.value === "plan" && isBrief(width * z, height * z) ? "lp-drawn lp-brief" : "lp-drawn"}
+          class={shown === "plan" && isBrief(width * z, height * z) ? "lp-drawn lp-brief" : "lp-drawn"}
           style={`transform:translate(${-x}px,${-y}px)`}
           dangerouslySetInnerHTML={{ __html: svg }}
         />
@@ -113,6 +116,12 @@ export function Stage({ state }: { state: PaneState }) {
     </div>
   );
 }
+
+/** The views that a roof has. */
+const viewsOf = (model: RoofModel | null | undefined): ViewName[] =>
+  (Object.keys(lookTexts.views) as ViewName[]).filter(
+    (name) => name !== "valley" || (model && valleysIn(model.frame).length > 0),
+  );
 
 const isBrief = (width: number, height: number) => width < BRIEF.width || height < BRIEF.height;
 

@@ -9,7 +9,7 @@ export interface Picked {
 }
 
 /** How the roof is drawn. */
-export type ViewName = "plan" | "round" | "corner" | "hip";
+export type ViewName = "plan" | "round" | "corner" | "hip" | "valley";
 
 /** Turned about the plumb line, 0 at the front and 90 at the right end, and looked down on. Degrees. */
 export interface Eye {

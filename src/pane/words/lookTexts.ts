@@ -3,7 +3,7 @@ export const lookTexts = {
   stage: "Drawing of the roof",
   stageKeys: "Plus and minus zoom, arrow keys move, 0 fits.",
   turnKeys: "Arrow keys turn, plus and minus zoom, 0 fits.",
-  views: { plan: "Plan", round: "3-D", corner: "Corner", hip: "Hip" },
+  views: { plan: "Plan", round: "3-D", corner: "Corner", hip: "Hip", valley: "Valleys" },
   stands: "Seen from",
   standing: { angle: "Angle", front: "Front", end: "End", above: "Above" },
   shown: "Shown",

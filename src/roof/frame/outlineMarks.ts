@@ -18,7 +18,11 @@ export interface OutlineMark {
 /** Marks along a hip or valley for what meets or stands on either side, along a ridge for the commons; none on other pieces. */
 export function outlineMarks(frame: Frame, { planes, stands }: Piece, hand: Hand): OutlineMark[] {
   if (planes.length > 0) return [];
-  const bearer = stands[0] as Bearer;
+  // A left valley and a right one have other stations beside them, though they are cut alike.
+  const own = (stands as readonly Bearer[]).find(
+    (one) => (one.kind === "valley" || one.kind === "valley board") && one.hand === hand,
+  );
+  const bearer = own ?? (stands[0] as Bearer);
   if (bearer.kind === "ridge") return ridgeMarks(frame, bearer);
   const [left, right] = hand === "left" ? [bearer.near, bearer.far] : [bearer.far, bearer.near];
   // A valley board's outer edge looks away from the wing, whose jacks start on it.

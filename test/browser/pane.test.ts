@@ -1,8 +1,10 @@
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { texts } from "../../src/pane/words/texts.ts";
 import { benchForEach } from "./bench.ts";
+import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
+beforeEach(panePage(t).letGo);
 
 const button = (name: string) => t.page.locator("#pane").getByRole("button", { name, exact: true });
 const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());

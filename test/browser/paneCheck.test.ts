@@ -1,9 +1,10 @@
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { pane, field, button, unfold, values, enter, sheets } = panePage(t);
+const { letGo, pane, field, button, unfold, values, enter, sheets } = panePage(t);
+beforeEach(letGo);
 
 describe("checks and comparisons in the pane", () => {
   it("works a correction out from measured tapes, and writes the check as a live table", async () => {

@@ -1,24 +1,25 @@
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { pane, show, sheets, field, button, says, everything, values, enter } = panePage(t);
+const { letGo, pane, show, sheets, field, button, says, everything, values, enter } = panePage(t);
+beforeEach(letGo);
 
 describe("the pane fills the sheet", () => {
   it("keeps tape text right as a table grows and shrinks, follows its block, and takes it back when nothing was edited", async () => {
     const before = await everything();
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("Roof block, Jack schedule written to Roof!A1");
-    const schedule = async () => (await values("Jacks 2", 1, 0, 40, 19)).filter(([piece]) => piece !== "");
+    const schedule = async () => (await values("Jacks 2", 1, 0, 40, 22)).filter(([piece]) => piece !== "");
     const tapes = async () =>
-      (await values("Jacks 2", 1, 16, 40, 3)).filter((line) => line.some((value) => value !== "")).length;
+      (await values("Jacks 2", 1, 19, 40, 3)).filter((line) => line.some((value) => value !== "")).length;
     const then = await schedule();
     // NAVEDTRA 14044, ch. 2: neighbors differ by the common difference, 26.83 in at rise 6 and 24 in on center.
     const lengths = then.map((row) => row[5] as number);
     lengths.slice(1).forEach((length, i) => expect(lengths[i]! - length).toBeCloseTo(26.83, 2));
     const feet = Math.floor(lengths[0]! / 12);
-    expect(then[0]![16]).toMatch(new RegExp(`^${feet}' ${Math.floor(lengths[0]! - 12 * feet)}\\b`));
+    expect(then[0]![19]).toMatch(new RegExp(`^${feet}' ${Math.floor(lengths[0]! - 12 * feet)}\\b`));
     let edits = 0;
     const retype = async (changes: Record<string, string>) => {
       const labels = (await values("Roof", 0, 0, 30)).map(([label]) => label);
@@ -49,7 +50,7 @@ describe("the pane fills the sheet", () => {
     });
     const metric = await schedule();
     expect(metric.length).toBeGreaterThan(3);
-    for (const row of metric) expect(row[16]).toBe(`${Math.round(row[5] as number)} mm`);
+    for (const row of metric) expect(row[19]).toBe(`${Math.round(row[5] as number)} mm`);
     await button(/^Undo this fill/).click();
     await expect.poll(() => says().textContent()).toContain("Nothing was undone: Roof!B2");
     for (let i = 0; i < edits; i++) await t.page.evaluate(() => window.longpoint.undo());

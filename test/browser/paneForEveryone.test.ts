@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
 import { bench } from "./bench.ts";
+import { panePage } from "./panePage.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** Where screenshots are kept, to be looked at. */
@@ -45,6 +46,7 @@ async function openAll(): Promise<void> {
 describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
   it("has no finding in any state", async () => {
     await t.open("", { colorScheme });
+    await panePage(t).letGo();
     expect(await findings()).toEqual([]);
     await openAll();
     expect(await findings()).toEqual([]);
@@ -82,6 +84,7 @@ describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
     "fits %i px without scrolling sideways, and what is pressed is large enough",
     async (width) => {
       await t.open("", { colorScheme, viewport: { width, height: 800 } });
+      await panePage(t).letGo();
       await openAll();
       // The bench's own bar is not what is looked at here.
       if (width >= 320)
@@ -107,6 +110,7 @@ describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
 describe("the pane by keyboard alone", () => {
   it("goes through its parts in the order they are read, shows where it is, and fills the sheet", async () => {
     await t.open();
+    await panePage(t).letGo();
     await pane().getByLabel("Span", { exact: true }).focus();
     const order: string[] = [];
     for (let i = 0; i < 60; i++) {

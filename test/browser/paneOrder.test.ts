@@ -1,10 +1,11 @@
 import { mkdirSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { pane, field, sheets } = panePage(t);
+const { letGo, pane, field, sheets } = panePage(t);
+beforeEach(letGo);
 
 const section = () =>
   pane().locator("section", { has: t.page.locator("summary", { hasText: "Lumber order and cutting plan" }) });
@@ -52,6 +53,8 @@ describe("the order in the pane", () => {
     const pieces = await section().locator("svg polygon[data-piece]:not([data-piece=''])").count();
     await section().getByRole("button", { name: "Write order and plan into the sheet" }).click();
     await expect.poll(sheets).toEqual(["Bid", "Jacks", "Roof", "Lumber order", "Cutting plan"]);
+    // Then the block has the name that the tables read it by.
+    await pane().getByText("Follows the roof block at Roof!A2").waitFor();
     const bought = (await column("Lumber order", "Count")) as number[];
     const sum = (numbers: readonly number[]) => numbers.reduce((all, one) => all + one, 0);
     expect(sum(bought)).toBe(sum(counts));

@@ -1,12 +1,21 @@
+import { texts } from "../../src/pane/words/texts.ts";
 import type { Bench } from "./bench.ts";
 
 /** What a user does with the pane and the sheet beside it on the bench page of a test. */
 export function panePage(t: Bench) {
+  /** Lets go of the block that the pane took up at the start, and gives the fields what they have where there is none. */
+  const letGo = async () => {
+    await t.page.locator("#pane").getByRole("button", { name: texts.unlink }).click();
+    await t.page
+      .locator("#pane details button", { hasText: texts.startAgain })
+      .evaluate((button) => (button as HTMLElement).click());
+  };
   const pane = () => t.page.locator("#pane");
   const show = (sheet: string, row: number, column: number): Promise<void> =>
     t.page.evaluate((area) => window.longpoint.host.show(area), { sheet, row, column, rows: 1, columns: 1 });
   const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
   return {
+    letGo,
     pane,
     show,
     sheets,

@@ -1,12 +1,13 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const t = benchForEach();
-const { pane, button, says, values, enter, sheets } = panePage(t);
+const { letGo, pane, button, says, values, enter, sheets } = panePage(t);
+beforeEach(letGo);
 const wing = (letter: string) => pane().getByRole("group", { name: `Wing ${letter}` });
 const inWing = (letter: string, row: string) => wing(letter).getByLabel(row, { exact: true });
 const press = (key: string) => t.page.keyboard.press(key);
@@ -47,18 +48,23 @@ describe("wings in the pane", () => {
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toContain("written to Roof!A1");
     const [, jacks] = (await sheets()).slice(2);
+    const pieces = async () => (await values(jacks!, 0, 0, 90)).flat().filter((value) => value !== "");
+    const before = await pieces();
     await button("Add a wing").click();
     await button("Write into the block").click();
     const dialog = t.page.getByRole("dialog");
-    expect(await dialog.textContent()).toContain("formulas will read the wings too".replace("formulas", "formula"));
     await dialog.getByRole("button", { name: "Change them" }).click();
     await expect.poll(() => says().textContent()).toContain("Block");
+    // By its name, which has grown.
+    const named = await t.page.evaluate(async () => (await window.longpoint.host.namedAreas()).get("RoofBlock2"));
     const formula = await t.page.evaluate(
       async (sheet) =>
         (await window.longpoint.host.read({ sheet, row: 0, column: 0, rows: 1, columns: 1 }))[0]![0]!.formula,
       jacks!,
     );
-    expect(formula).toMatch(/JACKTABLE\(Roof!\$A\$2:\$C\$\d+\)/);
+    expect(formula).toBe("=RAFTER.JACKTABLE(RoofBlock2)");
+    expect([named?.sheet, named?.columns]).toEqual(["Roof", 3]);
+    expect((await pieces()).length).toBeGreaterThan(before.length);
     expect(await pane().getByText("Not yet in the sheet").count()).toBe(0);
   });
 

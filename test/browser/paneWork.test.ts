@@ -1,9 +1,10 @@
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { pane, show, sheets, field, button, unfold, says } = panePage(t);
+const { letGo, pane, show, sheets, field, button, unfold, says } = panePage(t);
+beforeEach(letGo);
 
 describe("the pane at work", () => {
   it("follows every keystroke, says how each field was read, and explains what is wrong at the field", async () => {

@@ -8,6 +8,7 @@ import { Paper } from "../controls/paper.tsx";
 import { PaperChoice, paperOf } from "../controls/paperChoice.tsx";
 import { putCards } from "../writing/putCards.ts";
 import { Choice } from "../controls/choice.tsx";
+import { roofName } from "../state/roofName.ts";
 import { texts } from "../words/texts.ts";
 
 /** One card for each distinct board, to be looked at, printed and nailed to the saw. */
@@ -35,7 +36,7 @@ export function CardSection({ state }: { state: PaneState }) {
       <Paper
         make={() => cardsPage(model, { paper, perPage: perPage.value }, given)}
         look={texts.lookAtCards}
-        print={texts.printCards}
+        print={texts.printCards(roofName(model.frame.spec))}
         title={texts.sections.cards}
         elsewhere={openedElsewhere(state, { paper, perPage: perPage.value, plan: given.sticks !== undefined })}
       />

@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
+import type { PaneState } from "../state/paneState.ts";
 import { laterTexts } from "../words/laterTexts.ts";
 
 type Parts = typeof import("./laterParts.ts");
@@ -9,19 +10,28 @@ type Parts = typeof import("./laterParts.ts");
 export const laterParts = signal<Parts | null>(null);
 
 const failed = signal(false);
-let loading = false;
+let loading: Promise<void> | null = null;
 
 /** Loads the parts unless they are there or on their way. */
-async function load(): Promise<void> {
-  if (loading || laterParts.value) return;
-  loading = true;
+function load(): Promise<void> {
+  return (loading ??= loadNow());
+}
+
+async function loadNow(): Promise<void> {
   failed.value = false;
   try {
     laterParts.value = await import(/* webpackChunkName: "parts" */ "./laterParts.ts");
   } catch {
     failed.value = true;
+    loading = null;
   }
-  loading = false;
+}
+
+/** Does what a button asks for with the parts; says so where they cannot be loaded. */
+export async function withParts(state: PaneState, task: (parts: Parts) => Promise<unknown>): Promise<void> {
+  await load();
+  if (laterParts.value) await task(laterParts.value);
+  else state.says.value = laterTexts.notLoaded;
 }
 
 /** Loads the parts once the page has nothing else to do, so that nobody waits for them. */

@@ -21,6 +21,7 @@ import { planPage } from "../writing/planPage.ts";
 import { openedElsewhere } from "../writing/printAddress.ts";
 import { roofTables } from "../writing/roofTables.ts";
 import { whyOf } from "../writing/sheetWork.ts";
+import { roofName } from "../state/roofName.ts";
 import { texts } from "../words/texts.ts";
 
 /** Milliseconds without typing before the search for an order starts. */
@@ -99,7 +100,7 @@ export function OrderSection({ state }: { state: PaneState }) {
 
 /** An order that was found: its lines, how good it is, the plan drawn, and the ways out of the pane. */
 function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: string }) {
-  const { unit } = state.report.value;
+  const { model, unit } = state.report.value;
   const chosen = useSignal<CardPaper["paper"] | null>(null);
   const paper = paperOf(chosen, unit);
   const { sticks, missing, notes } = order.plan;
@@ -135,7 +136,7 @@ function Found({ state, order, kerf }: { state: PaneState; order: Order; kerf: s
       <Paper
         make={plan}
         look={texts.lookAtPlan}
-        print={texts.printPlan}
+        print={texts.printPlan(roofName(model!.frame.spec))}
         title={texts.tables.cutting}
         elsewhere={openedElsewhere(state, { paper, perPage: null, plan: true })}
       />

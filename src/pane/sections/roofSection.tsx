@@ -2,11 +2,11 @@ import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import { FIELDS, FOLDS, START_INPUTS } from "../state/fields.ts";
 import { FieldFold, FieldGroup } from "./fieldGroup.tsx";
 import { useBlock } from "../state/syncWithSheet.ts";
-import { updateBlock } from "../writing/updateBlock.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { areaText } from "../state/reference.ts";
 import { differing } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
+import { withParts } from "./later.tsx";
 import { WingSection } from "./wingSection.tsx";
 
 /** Always in view, in the order in which a roof is measured: the plan, the slope, the setting out, the lumber. */
@@ -61,10 +61,10 @@ function BlockLine({ state }: { state: PaneState }) {
       {link && places.length > 0 && (
         <div class="lp-line">
           <p>{texts.differs(places.map(({ row, wing }) => texts.place(row, wing)))}</p>
-          <button type="button" onClick={() => void updateBlock(state)}>
+          <button type="button" onClick={() => void withParts(state, ({ updateBlock }) => updateBlock(state))}>
             {texts.update}
           </button>
-          <button type="button" class="lp-quiet" onClick={() => useBlock(state, link)}>
+          <button type="button" class="lp-quiet" onClick={() => void useBlock(state, link)}>
             {texts.reread}
           </button>
         </div>
@@ -72,7 +72,7 @@ function BlockLine({ state }: { state: PaneState }) {
       {other && (
         <div class="lp-line">
           <p>{texts.foundBlock(areaText(other.area))}</p>
-          <button type="button" onClick={() => useBlock(state, other)}>
+          <button type="button" onClick={() => void useBlock(state, other)}>
             {texts.useBlock}
           </button>
         </div>

@@ -22,11 +22,15 @@ export function findBlock(
   cells: readonly (readonly HostCell[])[],
   at: { row: number; column: number },
 ): FoundBlock | null {
-  const columns = cells[0]?.length ?? 0;
   let best: FoundBlock | null = null;
-  for (let column = 0; column + 1 < columns; column++)
-    for (const run of runs(cells, column)) if (!best || distance(run, at) < distance(best, at)) best = run;
+  for (const block of blocksIn(cells)) if (!best || distance(block, at) < distance(best, at)) best = block;
   return best;
+}
+
+/** Every roof block among cells. */
+export function blocksIn(cells: readonly (readonly HostCell[])[]): FoundBlock[] {
+  const labels = Math.max(0, (cells[0]?.length ?? 0) - 1);
+  return Array.from({ length: labels }, (_, column) => [...runs(cells, column)]).flat();
 }
 
 function* runs(cells: readonly (readonly HostCell[])[], column: number): Generator<FoundBlock> {

@@ -14,16 +14,21 @@ export interface Remembered {
   readonly link: Area | null;
   /** The workbook's name for that block, which the sheet moves with the cells. */
   readonly name: string | null;
+  /** What the block said when it was last seen, where the fields say otherwise: those were typed in the pane and stay. */
+  readonly seen?: Inputs;
   readonly measured: Readonly<Record<string, string>>;
   readonly kerf: string;
 }
 
 const upTo = (most: number) => z.int().check(z.gte(0), z.lte(most));
+// A row that a later version adds is empty in what an earlier one kept.
+const rows = z.partialRecord(z.enum(ROWS), z.string());
+// By letter.
+const wings = z._default(z.partialRecord(z.enum(LETTERS), z.partialRecord(z.enum(WING_ROWS), z.string())), {});
 const Kept = z.object({
-  // A row that a later version adds is empty in what an earlier one kept.
-  inputs: z.partialRecord(z.enum(ROWS), z.string()),
-  // By letter.
-  wings: z._default(z.partialRecord(z.enum(LETTERS), z.partialRecord(z.enum(WING_ROWS), z.string())), {}),
+  inputs: rows,
+  wings,
+  seen: z.optional(z.object({ inputs: rows, wings })),
   link: z.nullable(
     z.object({
       sheet: z.string(),
@@ -48,16 +53,20 @@ export function readRemembered(text: string): Remembered | null {
   }
   const kept = Kept.safeParse(data);
   if (!kept.success) return null;
-  const { wings, ...rest } = kept.data;
-  const own = LETTERS.flatMap((letter) => (wings[letter] ? [{ ...emptyWing(letter), ...wings[letter] }] : []));
-  return { ...rest, inputs: { ...EMPTY_INPUTS, ...rest.inputs, wings: own } };
+  const { wings: own, seen, ...rest } = kept.data;
+  return { ...rest, inputs: inputsFrom({ inputs: rest.inputs, wings: own }), ...(seen && { seen: inputsFrom(seen) }) };
+}
+
+function inputsFrom({ inputs, wings: kept }: NonNullable<z.infer<typeof Kept>["seen"]>): Inputs {
+  const own = LETTERS.flatMap((letter) => (kept[letter] ? [{ ...emptyWing(letter), ...kept[letter] }] : []));
+  return { ...EMPTY_INPUTS, ...inputs, wings: own };
 }
 
 /** What is kept, as text; `readRemembered` reads it. */
-export function rememberedText({ inputs: { wings, ...inputs }, ...more }: Remembered): string {
-  return JSON.stringify({
-    inputs,
-    wings: Object.fromEntries(wings.map(({ letter, ...rows }) => [letter, rows])),
-    ...more,
-  });
+export function rememberedText({ inputs, seen, ...more }: Remembered): string {
+  return JSON.stringify({ ...byLetter(inputs), ...more, ...(seen && { seen: byLetter(seen) }) });
+}
+
+function byLetter({ wings: all, ...inputs }: Inputs) {
+  return { inputs, wings: Object.fromEntries(all.map(({ letter, ...own }) => [letter, own])) };
 }

@@ -3,7 +3,7 @@ import { WING_ROWS } from "../../../functions/arguments/wingRows.ts";
 import type { Area, Host, HostCell } from "../../hosts/host.ts";
 import { inputsOf, isHeading, rowOf } from "./blockCells.ts";
 import { inputAt, type FieldPlace, type Inputs, type WingInputs } from "./fields.ts";
-import { findBlock, MOST_COLUMNS, type FoundBlock } from "./findBlock.ts";
+import { blocksIn, findBlock, MOST_COLUMNS, type FoundBlock } from "./findBlock.ts";
 
 /** A roof block as it stands in the sheet. */
 export interface SheetBlock {
@@ -35,6 +35,21 @@ export async function blockUnder(host: Host, selection: Area): Promise<SheetBloc
   const found = findBlock(cells, { row: selection.row - row, column: selection.column - column });
   if (!found) return null;
   return blockIn(area, cells, found, null);
+}
+
+/** How much of a workbook is looked through for a block that nobody pointed at. */
+const LOOKED_THROUGH = { sheets: 10, rows: 100, columns: 26 };
+
+/** The roof blocks of the first sheet that has any. */
+export async function firstBlocks(host: Host): Promise<readonly SheetBlock[]> {
+  const { sheets, rows, columns } = LOOKED_THROUGH;
+  for (const sheet of (await host.sheets()).slice(0, sheets)) {
+    const area = { sheet, row: 0, column: 0, rows, columns };
+    const cells = await host.read(area);
+    const found = blocksIn(cells);
+    if (found.length > 0) return found.map((one) => blockIn(area, cells, one, null));
+  }
+  return [];
 }
 
 /**

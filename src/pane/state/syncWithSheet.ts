@@ -1,4 +1,5 @@
 import { batch, effect } from "@preact/signals";
+import type { Inputs } from "./fields.ts";
 import { address } from "../../hosts/address.ts";
 import type { Area, Host } from "../../hosts/host.ts";
 import { newestOnly } from "./newestOnly.ts";
@@ -6,7 +7,7 @@ import type { PaneState } from "./paneState.ts";
 import { areaText } from "./reference.ts";
 import { readRemembered, rememberedText, type Remembered } from "./remembered.ts";
 import { nameBlock } from "./nameBlock.ts";
-import { blockUnder, followed, lostRows, readAgain, type SheetBlock } from "./sheetBlock.ts";
+import { blockUnder, differing, firstBlocks, followed, lostRows, readAgain, type SheetBlock } from "./sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
 /** Milliseconds without a change before the sheet is looked at, or the inputs are kept. */
@@ -40,7 +41,7 @@ export function syncWithSheet(state: PaneState): () => void {
         selected.ask();
       });
   // Its sheets are read, so they must have come first.
-  const other = newestOnly(CALM.change, takeUp, (_: void) => keep.ask());
+  const other = newestOnly(CALM.change, takeUp, (_: void) => undefined);
   const stops = [
     host.onSelection(() => selected.ask()),
     host.onChange(() => changed.ask()),
@@ -59,8 +60,10 @@ export function syncWithSheet(state: PaneState): () => void {
 }
 
 function remembered({ inputs, link, measured, kerf }: PaneState): Remembered {
+  const seen = link.value?.inputs;
   return {
     inputs: inputs.value,
+    ...(seen && differing(inputs.value, seen).length > 0 && { seen }),
     link: link.value?.area ?? null,
     name: link.value?.name ?? null,
     measured: measured.value,
@@ -73,15 +76,28 @@ async function restore(state: PaneState): Promise<void> {
   const [inputs, measured, kerf] = [state.inputs.value, state.measured.value, state.kerf.value];
   const text = await state.host.recall(KEY);
   const kept = text === null ? null : readRemembered(text);
-  if (!kept) return;
+  if (!kept) return takeUpBlock(state, inputs);
   const link = kept.link ? await readAgain(state.host, kept.link, kept.name) : null;
+  // What was typed in the pane and is not in the block yet stays, unless the block says something new.
+  const taken = link ? followed(kept.inputs, kept.seen ?? kept.inputs, link.inputs) : kept.inputs;
   batch(() => {
-    state.inputs.value = followed(link?.inputs ?? kept.inputs, inputs, state.inputs.value);
+    state.inputs.value = followed(taken, inputs, state.inputs.value);
     if (state.measured.value === measured) state.measured.value = kept.measured;
     if (state.kerf.value === kerf) state.kerf.value = kept.kerf;
     state.link.value = link;
   });
   await followByName(state);
+}
+
+/** Takes up the block of a workbook that remembers nothing, or asks which; else sheet and pane would show two roofs. What is typed meanwhile stays. */
+async function takeUpBlock(state: PaneState, inputs: Inputs): Promise<void> {
+  const blocks = await firstBlocks(state.host);
+  if (state.inputs.value !== inputs) return;
+  const [block, ...others] = blocks;
+  state.link.value = null;
+  if (!block) return;
+  if (others.length > 0) state.says.value = texts.severalBlocks(blocks.map(({ area }) => areaText(area)));
+  else await useBlock(state, block, "");
 }
 
 /** What is selected, why the cell there shows an error, and the block around it. */
@@ -137,11 +153,15 @@ async function followByName(state: PaneState): Promise<void> {
 }
 
 /** Fills the fields from a block in the sheet and follows it from now on. */
-export function useBlock(state: PaneState, block: SheetBlock, says = texts.usingBlock(areaText(block.area))): void {
+export function useBlock(
+  state: PaneState,
+  block: SheetBlock,
+  says = texts.usingBlock(areaText(block.area)),
+): Promise<void> {
   batch(() => {
     state.inputs.value = block.inputs;
     state.link.value = block;
     state.says.value = says;
   });
-  void followByName(state);
+  return followByName(state);
 }

@@ -1,10 +1,10 @@
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
+import { blockTexts } from "./blockTexts.ts";
 import { eaveHelp, orderHelp } from "./helpTexts.ts";
+import { listed } from "./listed.ts";
 import { slowSheetTexts } from "./slowSheetTexts.ts";
 
 const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
-const listed = (items: readonly string[], most = 8) =>
-  items.slice(0, most).join(", ") + (items.length > most ? ` and ${items.length - most} more` : "");
 
 /** Every word that the pane shows or writes, in one place for whoever translates it. Rows and headings of the tables are the functions' own. */
 export const texts = {
@@ -152,26 +152,15 @@ export const texts = {
   fixFirst: (row: string) => `Nothing was written. Fix ${row} first.`,
   fixGeneral: (words: string) => `Nothing was written. ${words}`,
   notNow: (table: string, why: string) => `${table} cannot be made of this roof: ${why}`,
-  written: (title: string, at: string) => `${title} written to ${at}.`,
+  written: (title: string, places: readonly string[]) => `${title} written to ${listed(places, 12)}.`,
+  notNamed: (title: string, why: string) =>
+    `${title} is written to the sheet, but the workbook took no name for the block, so its tables show #NAME?: undo this fill and try again. ${why}`,
   takeBack: (title: string) => `Undo this fill: ${title}`,
   takenBack: (title: string) => `Undone: ${title}.`,
   notTakenBack: (cells: readonly string[]) =>
     `Nothing was undone: ${listed(cells)} ${cells.length === 1 ? "was" : "were"} edited since.`,
 
-  linked: (at: string) => `Follows the roof block at ${at}.`,
-  unlink: "Unlink",
-  lostLink: (at: string) => `The roof block at ${at} was deleted. These fields still show its last values.`,
-  lostRows: (rows: readonly string[], at: string) =>
-    `${listed(rows)} ${rows.length === 1 ? "is" : "are"} no longer in the roof block at ${at}. These fields keep ${rows.length === 1 ? "its value" : "their values"}; tables in the sheet use the default.`,
-  foundBlock: (at: string) => `There is a roof block at ${at}.`,
-  useBlock: "Use this block",
-  usingBlock: (at: string) => `These fields now follow the roof block at ${at}.`,
-  differs: (rows: readonly string[]) => `Not yet in the sheet: ${rows.join(", ")}.`,
-  update: "Write into the block",
-  updated: "Block",
-  reread: "Reload from sheet",
-  lacking: (rows: readonly string[]) =>
-    `The block has no row for ${listed(rows)}. Insert the row in the sheet, or write a new block.`,
+  ...blockTexts,
 
   piece: "Piece",
   side: "Side",
@@ -240,7 +229,7 @@ export const texts = {
   scrollsDown: (name: string) => `${name}, scrolls`,
   planFor: (span: string, length: string, kerf: string) =>
     `For a roof of ${span} by ${length} over the plates. Kerf ${kerf}.`,
-  printPlan: "Print the cutting plan",
+  printPlan: (roof: string) => `Print the cutting plan, roof ${roof}`,
   writeOrder: "Write order and plan into the sheet",
   orderPrices:
     "By price: in the sheet, give RAFTER.LUMBERORDER a table of boards with the headings Size, Length and Price (and Count for what is on hand) in place of the lengths. It then finds the cheapest order.",
@@ -252,7 +241,7 @@ export const texts = {
   lookAtPlan: "Look at the plan",
   paper: "Paper",
   perPage: "Cards to a page",
-  printCards: "Print the cut cards",
+  printCards: (roof: string) => `Print the cut cards, roof ${roof}`,
   cardsIntoSheet: "Insert the cards into the sheet as pictures",
   cardsDrawn: "These do not update. Insert them again after a change.",
 

@@ -7,9 +7,10 @@ import { updateNow } from "./updateBlock.ts";
 import { layoutFill, type FillLayout, type FillRequest, type TableToWrite } from "./layoutFill.ts";
 import { report } from "../state/report.ts";
 import { freeBlockName } from "../state/nameBlock.ts";
+import { PartlyWritten } from "../../hosts/partlyWritten.ts";
 import { differing, labels, readAgain } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
-import { askSheet, once, fieldAtFault, stopped, working, writeStep } from "./sheetWork.ts";
+import { askSheet, once, fieldAtFault, stopped, whyOf, working, writeStep } from "./sheetWork.ts";
 
 /** What the user chose to write, and where. */
 export interface Choice {
@@ -53,14 +54,18 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
     if (state.written.value.length > before) state.says.value = said;
     return;
   }
-  await writeStep(state, layout.step);
-  await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
-  const { inputs, name } = request;
-  if (inputs === null || name === null) return;
+  const name = request.inputs === null ? null : request.name;
   // The tables read the block by its name, which can stand only on a sheet that is there.
-  await state.host.nameArea(name, layout.block);
+  await writeStep(state, layout.step, async () => {
+    if (name === null) return;
+    await state.host.nameArea(name, layout.block).catch((cause: unknown) => {
+      throw new PartlyWritten(texts.notNamed(layout.step.title, whyOf(cause)), null, { cause });
+    });
+  });
+  await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
+  if (name === null) return;
   const block = await readAgain(state.host, layout.block, name);
-  if (block) useBlock(state, block, state.says.value);
+  if (block) await useBlock(state, block, state.says.value);
 }
 
 /** Tables hang on the block in the sheet: where the fields say otherwise, the user decides what counts. */

@@ -27,7 +27,7 @@ export function layoutCheck(
   { cuts, now }: { cuts: readonly Cut[]; now: Table },
 ): BlockLayout {
   const { sheet, column } = place;
-  const columns = columnsOf(jackTable, now);
+  const columns = columnsOf(jackTable);
   const rows = roomToGrow(now);
   const measured = cuts.length + SPARE;
   const first = firstLine(place) + 1;

@@ -1,5 +1,4 @@
 import { LETTERS, wingHeading } from "../../../functions/arguments/wingColumns.ts";
-import { WING_ROWS } from "../../../functions/arguments/wingRows.ts";
 import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 import type { Unit } from "../../measure/unit.ts";
 import type { Area, BlockLayout, CellLayout, HostCell } from "../../hosts/host.ts";
@@ -28,7 +27,7 @@ export interface UpdateLayout {
 /**
  * Only the cells that differ are written; the rest of the block is left as it is.
  *
- * A wing takes an empty column right of the block, and its rows go below it where the sheet is empty.
+ * A wing takes an empty column right of the block; rows that the block does not have go below it where the sheet is empty.
  *
  * @param cells the block, and below and beside it the cells into which it may grow.
  */
@@ -50,7 +49,7 @@ export function layoutUpdate(
     const text = inputAt(inputs, place).trim();
     const gone = wing !== undefined && inputs.wings.every(({ letter }) => letter !== wing);
     const column = wing === undefined ? 1 : room.column(wing);
-    const line = room.line(row, wing !== undefined && column !== null && text !== "");
+    const line = room.line(row, column !== null && text !== "");
     if (wing !== undefined && gone && row === "Wall" && room.headed && column !== null)
       put(0, column, "", { content: "" });
     if (column === null || line === null) {
@@ -124,12 +123,12 @@ class Room {
     return at;
   }
 
-  /** The line of a row: its own, or one below the block where a wing needs it; null where there is none. */
+  /** The line of a row: its own, or one below the block; null where there is none. */
   line(row: BlockRow, make: boolean): number | null {
     const known = this.#lines.get(row);
     if (known !== undefined) return known;
-    const below = this.#cells[this.rows] ?? [];
-    if (!make || !WING_ROWS.some((one) => one === row) || !below.every((cell) => this.#empty(cell))) return null;
+    const below = this.#cells[this.rows]?.slice(0, this.columns) ?? [];
+    if (!make || !below.every((cell) => this.#empty(cell)) || !this.#noteHasRoom()) return null;
     const line = this.rows++;
     this.#lines.set(row, line);
     this.added.push({ row: line, column: 0, text: row });
@@ -138,12 +137,22 @@ class Room {
 
   /** The caution that the pane wrote below the block goes down with its end. */
   movedNote(): { row: number; text: string }[] | null {
-    const at = this.#cells.findIndex((line) => line[0]?.value === texts.cautionInSheet);
-    if (at < this.#before || this.rows === this.#before) return null;
+    const at = this.#noteAt();
+    if (at < 0 || this.rows === this.#before) return null;
     return [
       ...(at >= this.rows ? [{ row: at, text: "" }] : []),
       { row: at + this.rows - this.#before, text: texts.cautionInSheet },
     ];
+  }
+
+  /** Whether the caution below may go down a line more: nothing of the user's is written over for it. */
+  #noteHasRoom(): boolean {
+    const at = this.#noteAt();
+    return at < 0 || this.#empty(this.#cells[at + this.rows + 1 - this.#before]?.[0]);
+  }
+
+  #noteAt(): number {
+    return this.#cells.findIndex((line, i) => i >= this.#before && line[0]?.value === texts.cautionInSheet);
   }
 
   #empty(cell: HostCell | undefined): boolean {

@@ -1,5 +1,5 @@
-import { footColumns } from "../../../functions/jackTable.ts";
-import type { Column, Table } from "../../registry/columns.ts";
+import { footColumns, jackTable } from "../../../functions/jackTable.ts";
+import type { Column } from "../../registry/columns.ts";
 import type { TableFunction } from "../../registry/worksheetFunction.ts";
 import { argumentText } from "../../registry/formulaText.ts";
 import { messageOf } from "../../../functions/words/problemText.ts";
@@ -13,9 +13,9 @@ import { evaluateFunction } from "../state/evaluateFunction.ts";
 import { TABLES, type SheetTable } from "./tables.ts";
 import { texts } from "../words/texts.ts";
 
-/** The columns of a table as it spills now: the jack schedule has more of them where a roof has wings. */
-export function columnsOf({ columns }: TableFunction, [headings]: Table): readonly Column[] {
-  return headings!.length > columns.length ? [...columns, ...footColumns] : columns;
+/** The columns that a table may come to have: the jack schedule has more of them once a roof has wings, and what stands beside it leaves room. */
+export function columnsOf(definition: TableFunction): readonly Column[] {
+  return definition === jackTable ? [...jackTable.columns, ...footColumns] : definition.columns;
 }
 
 /** The chosen tables of a roof, each one call on its block, as they spill now; or why one of them cannot be made. The kerf is as typed. */
@@ -47,7 +47,7 @@ export async function roofTables(
     made.push(
       spillingTable(
         { title: texts.tables[id], sheet: texts.sheets[id] },
-        { formula, columns: columnsOf(definition, now), now, onTape: unit === "in" ? onTape : [] },
+        { formula, columns: columnsOf(definition), now, onTape: unit === "in" ? onTape : [] },
       ),
     );
   }

@@ -96,8 +96,12 @@ export async function keepWritten(state: PaneState, writes: () => Promise<Writte
   }
 }
 
-/** Writes a step, with its progress shown when it takes long; it can be stopped. Fails where nothing was written, and says where something was left. */
-export function writeStep(state: PaneState, step: WriteStep): Promise<Written> {
+/**
+ * Writes a step, with its progress shown when it takes long; it can be stopped. Fails where nothing was written, and says where something was left.
+ *
+ * @param besides what belongs to it and can come only when it is written; before that nothing is said to be.
+ */
+export function writeStep(state: PaneState, step: WriteStep, besides?: () => Promise<void>): Promise<Written> {
   return working(state, async (signal, progress) => {
     const written = await keepWritten(state, async () => {
       const done = await state.host.write(step, { signal, progress });
@@ -105,7 +109,10 @@ export function writeStep(state: PaneState, step: WriteStep): Promise<Written> {
       if (signal.aborted && (await takenBack(state, done)).length === 0) signal.throwIfAborted();
       return done;
     });
-    const said = texts.written(step.title, areaText(written.areas[0]!));
+    await besides?.();
+    // Of each sheet the first place.
+    const places = new Map([...written.areas].reverse().map((area) => [area.sheet, areaText(area)]));
+    const said = texts.written(step.title, [...places.values()].reverse());
     state.says.value = written.hint === undefined ? said : `${said} ${written.hint}`;
     return written;
   });

@@ -1,3 +1,4 @@
+import { ROWS } from "../../../functions/arguments/roofBlock.ts";
 import { WING_ROWS } from "../../../functions/arguments/wingRows.ts";
 import { MOST_COLUMNS } from "../state/findBlock.ts";
 import { ask, type PaneState } from "../state/paneState.ts";
@@ -22,7 +23,7 @@ export async function updateNow(state: PaneState): Promise<boolean> {
   const link = state.link.value;
   if (!link || fieldAtFault(state)) return false;
   const { area } = link;
-  const whole = { ...area, rows: area.rows + WING_ROWS.length + 3, columns: MOST_COLUMNS };
+  const whole = { ...area, rows: area.rows + ROWS.length + WING_ROWS.length + 3, columns: MOST_COLUMNS };
   let agreed: string | null = null;
   for (;;) {
     const cells = await askSheet(state, () => state.host.read(whole));

@@ -44,9 +44,12 @@ describe("the pane and the workbook", () => {
     const state = paneState(host);
     const stop = syncWithSheet(state);
     await later();
+    state.link.value = null;
+    state.inputs.value = START_INPUTS;
+    await later();
     expect(state.offer.value?.area).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
     expect(state.inputs.value).toEqual(START_INPUTS);
-    useBlock(state, state.offer.value!);
+    void useBlock(state, state.offer.value!);
     setInput(state, "Spacing", "16");
     rows[1]![1] = "30'";
     change();
@@ -64,7 +67,8 @@ describe("the pane and the workbook", () => {
     const { host, names, change, kept } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
-    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await later();
+    await useBlock(state, (await blockUnder(host, await host.selection()))!);
     await later();
     const [[name, area]] = [...names] as [[string, Area]];
     expect([name, state.link.value!.name, JSON.parse(kept.get("pane")!).name]).toEqual([name, name, name]);
@@ -86,7 +90,7 @@ describe("the pane and the workbook", () => {
     const { host, names, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
-    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await useBlock(state, (await blockUnder(host, await host.selection()))!);
     await later();
     rows[4] = ["Spacing", 16];
     change();
@@ -100,7 +104,7 @@ describe("the pane and the workbook", () => {
     const { host, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
-    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await useBlock(state, (await blockUnder(host, await host.selection()))!);
     await later();
     rows[4]![0] = rows[5]![0] = "";
     change();
@@ -120,7 +124,7 @@ describe("the pane and the workbook", () => {
     const { host, names, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
-    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await useBlock(state, (await blockUnder(host, await host.selection()))!);
     await later();
     names.clear();
     rows[1]![1] = "30'";
@@ -139,7 +143,7 @@ describe("the pane and the workbook", () => {
     const { host, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
-    useBlock(state, (await blockUnder(host, await host.selection()))!);
+    await useBlock(state, (await blockUnder(host, await host.selection()))!);
     rows[1]![0] = "gone";
     change();
     await later();
@@ -148,11 +152,13 @@ describe("the pane and the workbook", () => {
     stop();
   });
 
-  it("takes up what another workbook remembers, keeps the fields where it remembers nothing, and writes nothing of the old one into it", async () => {
+  it("takes up what another workbook remembers, or its block, and writes nothing of the old one into it", async () => {
     const { host, kept, replace } = sheetHost(block());
     const state = paneState(host);
     const stop = syncWithSheet(state);
     await later();
+    const link = () => state.link.value;
+    state.link.value = null;
     setInput(state, "Span", "27'");
     await later();
     const old = kept.get("pane")!;
@@ -164,8 +170,12 @@ describe("the pane and the workbook", () => {
     kept.clear();
     replace();
     await later();
-    expect(state.inputs.value.Span).toBe("33'");
-    expect(kept.get("pane")).toContain("33'");
+    expect([state.inputs.value.Span, link()?.area.row]).toEqual(["24'", 1]);
+    // Until something is changed it is the workbook's own.
+    expect(kept.get("pane")).toBeUndefined();
+    setInput(state, "Pitch", "7");
+    await later();
+    expect(kept.get("pane")).toContain("24'");
     stop();
   });
 
@@ -178,11 +188,15 @@ describe("the pane and the workbook", () => {
     useBlock(first, (await blockUnder(host, await host.selection()))!);
     first.measured.value = { J1: "12'" };
     await later();
+    setInput(first, "Span", "27'");
+    await later();
     stop();
     rows[2]![1] = "50'";
     const second = paneState(host);
     const stopAgain = syncWithSheet(second);
     await later();
+    // What was typed in the pane and not written into the block is no work lost.
+    expect([second.inputs.value.Span, second.link.value?.inputs.Span]).toEqual(["27'", "24'"]);
     expect([second.inputs.value.Length, second.measured.value, second.link.value?.area.row]).toEqual([
       "50'",
       { J1: "12'" },
@@ -200,8 +214,78 @@ describe("the pane and the workbook", () => {
       const third = paneState(host);
       const stopThird = syncWithSheet(third);
       await later();
-      expect([third.inputs.value, third.measured.value, third.link.value]).toEqual([START_INPUTS, {}, null]);
+      // As where nothing is kept: the sheet's block is taken up.
+      expect([third.inputs.value.Length, third.measured.value, third.link.value?.area.row]).toEqual(["50'", {}, 1]);
       stopThird();
     }
+  });
+});
+
+describe("a block that nobody pointed at", () => {
+  const second = block().map((line) => ["", ...line]);
+
+  it("is taken up at the start, by name", async () => {
+    const { host, names } = sheetHost(block());
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    await later();
+    expect([state.inputs.value.Length, state.link.value?.name]).toEqual(["40'", "RoofBlock"]);
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
+    stop();
+  });
+
+  it("is asked for where there are several", async () => {
+    const { host } = sheetHost(block().map((line, i) => [...line, ...second[i]!]));
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    await later();
+    expect(state.link.value).toBeNull();
+    expect(state.inputs.value).toEqual(START_INPUTS);
+    expect(state.says.value).toBe("There are 2 roof blocks: Bid!A2:B4, Bid!D2:E4. Select the one to use.");
+    stop();
+  });
+
+  it("does not take the place of what is typed while it is looked for", async () => {
+    const { host } = sheetHost(block());
+    const { read } = host;
+    const state = paneState({
+      ...host,
+      read: async (area) => (await new Promise((resolve) => setTimeout(resolve, 1000)), read(area)),
+    });
+    const stop = syncWithSheet(state);
+    await vi.advanceTimersByTimeAsync(500);
+    setInput(state, "Span", "31'");
+    await later();
+    expect([state.inputs.value.Span, state.link.value]).toEqual(["31'", null]);
+    stop();
+  });
+});
+
+describe("a wing's column", () => {
+  const winged = () => [
+    ["", "Main roof", "", ""],
+    ["Span", "24'", "", ""],
+    ["Length", "40'", "", ""],
+    ["Pitch", 6, "", ""],
+  ];
+
+  it("that comes beside the block is in its name, with the line of the headings", async () => {
+    const rows = winged();
+    const { host, names, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    await later();
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 2 });
+    rows[0]![2] = "Wing A";
+    rows[1]![2] = "12'";
+    change();
+    await later();
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 3 });
+    rows[0]![3] = "Wing B";
+    change();
+    await later();
+    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 4 });
+    expect([state.inputs.value.Span, state.inputs.value.wings.map(({ Span }) => Span)]).toEqual(["24'", ["12'", ""]]);
+    stop();
   });
 });

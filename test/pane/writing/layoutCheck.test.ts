@@ -1,4 +1,4 @@
-import { jackTable } from "../../../functions/jackTable.ts";
+import { footColumns, jackTable } from "../../../functions/jackTable.ts";
 import { describe, expect, it } from "vitest";
 import { checkStep } from "../../../src/hosts/checkStep.ts";
 import { blockRows } from "../../../src/pane/state/blockCells.ts";
@@ -36,7 +36,7 @@ describe("layoutCheck", () => {
     expect(cells[1]![2]!.content).toMatch(
       /^=IF\(OR\(A2="",B2=""\),"",INDEX\(\$L\$2:\$L\$\d+,MATCH\(A2,\$G\$2:\$G\$\d+,0\)\)\)$/,
     );
-    expect(spill).toMatchObject({ row: 0, column: 6, columns: now[0]!.length });
+    expect(spill).toMatchObject({ row: 0, column: 6, columns: now[0]!.length + footColumns.length });
   });
   it.each([own, at])("fits a place, %j", (place) => {
     expect(checkStep({ title: "", blocks: [layoutCheck(place, on, { cuts, now })] }, ["Bid"])).toBeNull();

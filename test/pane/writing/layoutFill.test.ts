@@ -1,3 +1,4 @@
+import { footColumns } from "../../../functions/jackTable.ts";
 import { jackTable } from "../../../functions/jackTable.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -68,7 +69,8 @@ describe("layoutFill", () => {
 
   it("shows lengths on the tape in every row that the table may grow into, and nothing where it has no row", () => {
     const schedule = layoutFill({ ...request, tables: chosen.slice(0, 1) }).step.blocks[1]!;
-    const width = now[0]![0]!.length;
+    // A roof without wings leaves room for the columns that come with them.
+    const width = now[0]![0]!.length + footColumns.length;
     expect(schedule.cells.length).toBe(1 + roomToGrow(now[0]!));
     expect(schedule.spill).toMatchObject({ row: 0, column: 0, rows: schedule.cells.length, columns: width });
     const unitCell = `Roof!$B$${1 + rows.length}`;

@@ -15,7 +15,7 @@ describe("layoutUpdate", () => {
   const inputs: Inputs = { ...EMPTY_INPUTS, Span: "26'", Length: "36'", Pitch: "6", Spacing: "16", Hip: "2x8" };
 
   it("writes only the cells that differ, and says which, what stands there, and what the block lacks", () => {
-    const { blocks, changes, lacking } = layoutUpdate(area, cells, inputs, "in");
+    const { blocks, changes, lacking } = layoutUpdate(area, [...cells, ...cellsOf([["mine", ""]])], inputs, "in");
     expect(blocks.map(({ row, column, cells: [[cell]] }: any) => [row, column, cell.content])).toEqual([
       [4, 1, "26'"],
       [7, 1, 16],
@@ -25,6 +25,36 @@ describe("layoutUpdate", () => {
       { at: "Bid!B8", from: "=B1*2", to: "16", formula: true },
     ]);
     expect(lacking).toEqual([{ row: "Hip" }]);
+  });
+  it("puts a row that the block does not have below it, where that is free in the block's columns", () => {
+    const below = [
+      ...cells,
+      ...cellsOf([
+        ["", "", "mine"],
+        ["", ""],
+        [texts.cautionInSheet, ""],
+        ["", ""],
+      ]),
+    ];
+    const layout = layoutUpdate(area, below, inputs, "in");
+    expect(layout.lacking).toEqual([]);
+    expect(layout.area).toEqual({ ...area, rows: 5 });
+    expect(layout.changes.slice(2)).toEqual([
+      { at: "Bid!B9", from: "", to: "2x8", formula: false },
+      { at: "Bid!A9", from: "", to: "Hip", formula: false },
+    ]);
+  });
+  it("never moves the caution below the block onto what stands there", () => {
+    const below = [
+      ...cells,
+      ...cellsOf([
+        ["", ""],
+        [texts.cautionInSheet, ""],
+        ["mine", ""],
+      ]),
+    ];
+    const { lacking, blocks } = layoutUpdate(area, below, inputs, "in");
+    expect([lacking, blocks.length]).toEqual([[{ row: "Hip" }], 2]);
   });
   it("writes nothing where block and pane agree", () => {
     expect(

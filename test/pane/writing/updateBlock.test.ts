@@ -14,9 +14,9 @@ const block = (): (string | number)[][] => [
 
 describe("updateBlock", () => {
   it("writes into the block only when told, and says what the block lacks", async () => {
-    const rows = block();
+    const rows = [...block(), ["Bid", 100]];
     const state = paneState(sheetHost(rows).host);
-    useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
+    await useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
     setInput(state, "Span", "26'");
     const no = updateBlock(state);
     await vi.waitFor(() => expect(state.question.value).not.toBeNull());
@@ -33,5 +33,19 @@ describe("updateBlock", () => {
     state.question.value!.answer("yes");
     expect([await yes, rows[1]![1]]).toEqual([false, "26'"]);
     expect(state.says.value).toContain("no row for Spacing");
+  });
+
+  it("adds a row below the block where that is free; the link and its name grow", async () => {
+    const rows = [...block(), ["", ""]];
+    const { host, names } = sheetHost(rows);
+    const state = paneState(host);
+    await useBlock(state, (await readAgain(host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
+    setInput(state, "Spacing", "16");
+    const yes = updateBlock(state);
+    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
+    state.question.value!.answer("yes");
+    expect([await yes, rows[4]]).toEqual([true, ["Spacing", 16]]);
+    const grown = { sheet: "Bid", row: 1, column: 0, rows: 4, columns: 2 };
+    expect([state.link.value!.area, names.get("RoofBlock")]).toEqual([grown, grown]);
   });
 });

@@ -9,7 +9,7 @@ import type { ListedBoard } from "./boardTable.ts";
 import type { ListedPiece, ListedSize, PieceSource } from "./pieceList.ts";
 
 /** A piece in parts. A list does not say what its joints stand over. */
-export interface Joined extends Pick<JoinedPiece, "name" | "size" | "joints"> {
+export interface Joined extends Pick<JoinedPiece, "name" | "size" | "joints" | "among"> {
   readonly over: JoinedPiece["over"] | null;
 }
 

@@ -14,11 +14,12 @@ export function joinNote({ joined, unit }: Pick<CutOrder, "joined" | "unit">, si
 }
 
 /** Where one of them is joined. */
-export function joinText({ name, over, joints }: Joined, unit: CutOrder["unit"]): string {
+export function joinText({ name, over, joints, among = false }: Joined, unit: CutOrder["unit"]): string {
   const where = joints
     .slice(0, MOST)
     .map((at) => lengthText(at, unit))
     .join(", ");
   const places = `${over === null ? "" : `over ${over} `}at ${where}${joints.length > MOST ? " and so on" : ""}`;
-  return `${over === "rafters" ? "ridge" : name} longer than every board: in ${joints.length + 1} parts, joined ${places} from its first end; hold the joints as the local code says`;
+  // Of several ridges one may be longer, and others whole.
+  return `${over === "rafters" ? (among ? `ridge ${name}` : "ridge") : name} longer than every board: in ${joints.length + 1} parts, joined ${places} from its first end; hold the joints as the local code says`;
 }

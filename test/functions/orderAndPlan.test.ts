@@ -215,6 +215,21 @@ describe("the two tables", () => {
     ]);
   });
 
+  it("name the ridge that is joined where a wing's is whole", async () => {
+    const block = [
+      ["Span", 288, 192],
+      ["Length", 720],
+      ["Pitch", 6],
+      ["Wall", "", "front"],
+      ["From left corner", "", 240],
+      ["Out from wall", "", 120],
+      ["Ends", "", "gable"],
+    ];
+    const note = (await rows("LUMBERORDER", block, FEET)).find(({ Note }) => String(Note).includes("longer"))!["Note"];
+    expect(note).toMatch(/^ridge R longer than every board: in 2 parts, joined over rafters at /);
+    expect(note).not.toMatch(/R-A/);
+  });
+
   it("tell where a ridge longer than every board is joined", async () => {
     const block = [
       ["Span", 288],

@@ -35,6 +35,8 @@ export interface JoinedPiece {
   readonly name: string;
   readonly size: string;
   readonly over: "rafters" | "tails";
+  /** A ridge of a roof that has more than one. */
+  readonly among?: boolean;
   readonly joints: readonly number[];
 }
 
@@ -89,6 +91,7 @@ export function stockPieces(
         name: mark,
         size: section.name,
         over: member === "ridge" ? "rafters" : "tails",
+        ...(member === "ridge" && frame.spec.wings.length > 0 ? { among: true } : {}),
         joints,
       })),
   };

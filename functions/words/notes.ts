@@ -73,6 +73,8 @@ export const NOTE_WORDS: { readonly [K in Note["kind"]]: (note: Note<K>, unit: U
   "ridge on sheathing": ({ cut }) => `inner end cut ${angle(cut)} from square: it lies on the main roof's sheathing`,
   "through mouth": ({ wing }) => `goes through the mouth of wing ${wing}: no tail`,
   moved: ({ by }, unit) => `moved up to ${smallLength(by, unit)} along the plate, so that it meets one board`,
+  "crossing bay": ({ wing, width }, unit) =>
+    `${smallLength(width, unit)} left at the crossing of wing ${wing}: block it`,
   "inner corner": ({ wing }) => `inner corner of wing ${wing}, under its valley`,
   "over inner corner": ({ wing }) =>
     `stands over the inner corner of wing ${wing}: cut its foot to the valley and a level seat over the plate`,

@@ -62,6 +62,8 @@ interface Notes {
   "through mouth": { wing: string };
   /** Moved along the plate, so that both faces meet one board. */
   moved: { by: number };
+  /** Level along the eave line, from the last piece's center to where the wing's ridge line meets the main roof. */
+  "crossing bay": { wing: string; width: number };
   "inner corner": { wing: string };
   "over inner corner": { wing: string };
   /** Tails are square, or level and not at one height: a tail at a corner is cut where it stands. */

@@ -53,7 +53,8 @@ export function rafterNotes(frame: Frame, rafters: readonly Rafter[]): Note[] {
 }
 
 /** What is said of the places at which a piece stands beside a valley. */
-function placeNotes({ spec }: Frame, rafters: readonly Rafter[]): Note[] {
+function placeNotes(frame: Frame, rafters: readonly Rafter[]): Note[] {
+  const { spec } = frame;
   const notes: Note[] = [];
   const [first] = rafters as readonly [Rafter];
   const half = spec.rafter.thickness / 2;
@@ -65,6 +66,8 @@ function placeNotes({ spec }: Frame, rafters: readonly Rafter[]): Note[] {
     const { short } = headRuns(first, spec.rafter.thickness);
     if (laidSeat(first.plane.pitch, spec.rafter.depth, short) > short - NONE) notes.push({ kind: "wedge" });
   }
+  const bay = rafters.map((one) => crossingBay(frame, one)).find((one) => one !== null);
+  if (bay) notes.push(bay);
   if (first.mouth) notes.push({ kind: "through mouth", wing: first.mouth });
   if (first.over) notes.push({ kind: "over inner corner", wing: first.foot.bearer!.wing });
   if (spec.tailCut !== "plumb" && (first.tailCut || first.over) && first.plane.overhang > 0)
@@ -81,6 +84,21 @@ function placeNotes({ spec }: Frame, rafters: readonly Rafter[]): Note[] {
     });
   }
   return notes;
+}
+
+/** What is left at a crossing past the last piece on a valley: nearer to it one would be too short to stand, and is blocking. null of any other. */
+export function crossingBay({ rafters, blocks, spec }: Frame, rafter: Rafter): Note<"crossing bay"> | null {
+  const { foot, member, plane } = rafter;
+  const wing = foot.bearer && blocks[foot.bearer.block]!.wing;
+  if (!wing || (member !== "valley cripple" && (member !== "valley jack" || plane.wing !== wing.letter))) return null;
+  // On the wing's planes the crossing is the reach in from the inner corner, on the main one over the middle of the mouth.
+  const past = ({ offset: at }: Rafter) =>
+    member === "valley cripple" ? Math.abs((wing.to - wing.from) / 2 - at!) : wing.reach - at!;
+  const width = past(rafter);
+  const nearest = rafters
+    .filter((one) => one.foot.bearer === foot.bearer && one.plane === plane && one.member === member)
+    .every((one) => past(one) >= width - NONE);
+  return nearest && width > spec.rafter.thickness ? { kind: "crossing bay", wing: wing.letter, width } : null;
 }
 
 /** Notes of one jack: those of every jack of its side, and on the shortest one the bay left at the corner. */

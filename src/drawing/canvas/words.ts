@@ -1,6 +1,8 @@
 type TailFigure = "middle" | "main" | "wing" | "mainTilt" | "wingTilt";
 type HeelFigure = Exclude<TailFigure, "middle"> | "mainDown" | "wingDown";
 
+type CourseFigures = Record<"number" | "sheets", number> &
+  Record<"edge" | "first", string> & { offCutOf: number | null };
 type BoardFigures = Record<"first" | "times", number> & Record<"size" | "length" | "left", string>;
 
 /** Every word that a drawing or a cut card shows, in one place for translation. */
@@ -80,19 +82,7 @@ export const WORDS = {
   sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
   plane: (side: string, plane: number, sheets: number): string =>
     `${side} plane ${plane}: ${sheets === 1 ? "1 new sheet" : `${sheets} new sheets`}`,
-  course: ({
-    number,
-    edge,
-    first,
-    offCutOf,
-    sheets,
-  }: {
-    number: number;
-    edge: string;
-    first: string;
-    offCutOf: number | null;
-    sheets: number;
-  }): string =>
+  course: ({ number, edge, first, offCutOf, sheets }: CourseFigures): string =>
     `Course ${number}, ${edge}: first piece ${first}${offCutOf === null ? "" : ` off sheet ${offCutOf}`}, ${sheets} new`,
   sticks: {
     title: "Cutting plan",
@@ -173,6 +163,9 @@ export const WORDS = {
       `Go on ${tail} down the top edge (${overhang} level). Cut the tail square there.`,
     tailLevel: (tail: string, overhang: string, plumb: string, soffit: string) =>
       `Go on ${tail} down the top edge (${overhang} level). Cut ${plumb} plumb there, then ${soffit} level.`,
+    tailLong: (tail: string) =>
+      `Leave the tail at least ${tail} long, down the middle of the top. Cut it in place, to the line of the tails on both sides.`,
+    tailLevelHip: (plumb: string) => `There ${plumb} plumb, then level for the soffit.`,
     tailHip: (tail: string, overhang: string) =>
       `Go on ${tail} down the middle of the top (${overhang} level) to the tail's end.`,
     tailBoth: (tilt: string) => `Cut the tail to a point, ${tilt} from each face, so both fascias lie flat.`,

@@ -35,15 +35,19 @@ export function hipSteps(frame: Frame, piece: Piece, options: CardOptions): stri
     card.tailHip(length(piece.tail), length(piece.overhang)),
     tailText(main, end, options),
     sawDanger([main, end], piece.section.thickness, spec.unit, options.words),
+    ...piece.notes.map((note) => ("plumb" in note ? card.tailLevelHip(length(note.plumb)) : "")),
   ];
   return [
     boardStep([piece], options),
     sentences(head),
     card.hookHip(length(piece.longPoint)),
     `${card.tiltBack} ${card.seat(length(piece.heel), length(piece.seat))} ${card.longSeat}`,
-    piece.tail > 0 ? sentences(tail) : card.noTail,
+    isTailInPlace(piece) ? card.tailLong(length(piece.tail)) : piece.tail > 0 ? sentences(tail) : card.noTail,
   ];
 }
+
+/** Whether the tails beside it are not plumb, and its own is cut where it stands. */
+export const isTailInPlace = ({ notes }: Piece): boolean => notes.some(({ kind }) => kind === "tail in place");
 
 const sentences = (parts: readonly string[]) => parts.filter((part) => part !== "").join(" ");
 

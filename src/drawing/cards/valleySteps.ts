@@ -7,6 +7,7 @@ import { figure } from "../canvas/figure.ts";
 import { angleText } from "../canvas/shown.ts";
 import { WORDS } from "../canvas/words.ts";
 import type { CardOptions } from "./cardOptions.ts";
+import { isTailInPlace } from "./hipSteps.ts";
 import { sawDanger } from "./sawDanger.ts";
 
 /** What to do for a valley, in order: its heel is a point turned uphill, its tail a notch, the other way round than a hip's. */
@@ -42,14 +43,16 @@ export function valleySteps(unit: Unit, piece: Piece, options: CardOptions): str
     said.seat(length(piece.seat)),
     piece.overhang <= Math.max(mainOut, wingOut) * (1 + 1e-9)
       ? said.noTail
-      : valley.notched
-        ? said.tailNotch({ middle: tail(0), main, wing, mainTilt: plate[0], wingTilt: plate[1] })
-        : said.tailOne({
-            fascia: fascia.near === null ? said.wingSide : words.mainSide,
-            main,
-            wing,
-            tilt: angleText((fascia.near ?? fascia.far)!),
-          }),
+      : isTailInPlace(piece)
+        ? card.tailLong(length(piece.tail))
+        : valley.notched
+          ? said.tailNotch({ middle: tail(0), main, wing, mainTilt: plate[0], wingTilt: plate[1] })
+          : said.tailOne({
+              fascia: fascia.near === null ? said.wingSide : words.mainSide,
+              main,
+              wing,
+              tilt: angleText((fascia.near ?? fascia.far)!),
+            }),
     ...(proud && "by" in proud ? [said.crossing(along(crossingOf(valley)), length(proud.by))] : []),
   ];
 }

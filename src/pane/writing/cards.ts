@@ -31,6 +31,7 @@ const IN_STEPS: ReadonlySet<Note["kind"]> = new Set([
   "tilt over 60",
   "tail tilt over 45",
   "tail tilt over 60",
+  "level hip tail",
 ]);
 
 /** The cut cards of a roof as a printable page that needs nothing else. */

@@ -25,6 +25,7 @@ export const FIGURES = {
   "hip length": { kind: "length", in: "in", mm: "mm" },
   "board feet": { kind: "amount", in: "nominal", mm: "nominal" },
   "roof area": { kind: "area", in: "sq ft", mm: "m2" },
+  "ridge height": { kind: "length", in: "in", mm: "mm" },
   squares: { kind: "area", in: "100 sq ft", mm: "m2" },
 } as const satisfies Readonly<Record<string, { kind: ColumnKind } & Record<Unit, string>>>;
 export type What = keyof typeof FIGURES;

@@ -2,7 +2,7 @@ import { render } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { AskDialog } from "./controls/askDialog.tsx";
-import { CautionList, CautionTable } from "./sections/cautionSection.tsx";
+import { CautionSection, CautionTable } from "./sections/cautionSection.tsx";
 import { FillSection } from "./sections/fillSection.tsx";
 import { JobSection } from "./sections/jobSection.tsx";
 import { Later, loadWhenIdle } from "./sections/later.tsx";
@@ -64,10 +64,7 @@ function Pane({ state }: { state: PaneState }) {
             {() => <Later>{({ CardSection }) => <CardSection state={state} />}</Later>}
           </Fold>
           <JobSection state={state} />
-          <section aria-labelledby="lp-cautions">
-            <h2 id="lp-cautions">{texts.sections.cautions}</h2>
-            <CautionList />
-          </section>
+          <CautionSection state={state} />
           <Fold title={texts.figures}>{() => <CautionTable state={state} />}</Fold>
         </div>
         {state.looking.picked.value && <Later>{({ PieceCard }) => <PieceCard state={state} />}</Later>}

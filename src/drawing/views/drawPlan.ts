@@ -15,8 +15,13 @@ import { onCanvas, type View } from "../canvas/view.ts";
 /** Thinner than this in pixels, a filled board does not differ from a hollow one, and only the letters tell the hands. */
 const TELLS = 2.5;
 
+export interface PlanOptions extends DrawingOptions {
+  /** Pieces that need care, by their mark, and at which end: each has a sign there, once for either hand. */
+  readonly cautions?: ReadonlyMap<string, "head" | "foot">;
+}
+
 /** The whole framing plan, front at the bottom: every member to scale with its mark and hand, bays, wings and overall sizes. */
-export function drawPlan(frame: Frame, pieces: readonly Piece[], options: DrawingOptions): string {
+export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOptions): string {
   const canvas = new Canvas(options);
   const { size, words, width } = canvas;
   const boards = placedBoards(frame, pieces);
@@ -74,6 +79,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
   const ring = (points: readonly Point[]) => points.map((point) => onCanvas(view, point));
   canvas.line(ring(roofRing(frame, "plates")), "faint", "6 3");
   if (most > length || least < 0 || high > span || low < 0) canvas.line(ring(eavesRing), "faint", "2 2");
+  signCautions(canvas, view, boards, options.cautions ?? new Map());
   const missing = writeLabels(canvas, view, rafters, upright, named);
   if (frame.blocks.length > 1) writeRest(canvas, view, missing);
   for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, rafters);
@@ -103,6 +109,44 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: Drawin
 
 /** Its foot is at an eave, where its mark has room outside of the roof. */
 const isOutside = ({ piece }: PlacedBoard): boolean => piece.foot.bearer === null || piece.over;
+
+/** Half the width of a caution's sign, and how far from the end of its board it stands, in pixels. */
+const SIGN = 6;
+
+/** A triangle with a stroke, on the board. */
+function signCautions(
+  canvas: Canvas,
+  view: View,
+  boards: readonly PlacedBoard[],
+  cautions: NonNullable<PlanOptions["cautions"]>,
+): void {
+  const signed = new Set<string>();
+  const half = canvas.brief ? SIGN * 0.7 : SIGN;
+  for (const { piece, hand, from, to } of boards) {
+    const end = cautions.get(piece.mark);
+    if (end === undefined || signed.has(`${piece.mark} ${hand}`)) continue;
+    signed.add(`${piece.mark} ${hand}`);
+    const [a, b] = [onCanvas(view, end === "head" ? to : from), onCanvas(view, end === "head" ? from : to)];
+    const length = Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
+    const inward = Math.min(length / 2, 2 * half);
+    const at = { x: a.x + ((b.x - a.x) / length) * inward, y: a.y + ((b.y - a.y) / length) * inward };
+    canvas.shape(
+      [
+        { x: at.x, y: at.y - half },
+        { x: at.x + half, y: at.y + half * 0.8 },
+        { x: at.x - half, y: at.y + half * 0.8 },
+      ],
+      "caution",
+    );
+    canvas.line(
+      [
+        { x: at.x, y: at.y - half * 0.4 },
+        { x: at.x, y: at.y + half * 0.5 },
+      ],
+      "paper",
+    );
+  }
+}
 
 /** Distances between neighbors on the two long plate lines. */
 function spacings(rafters: readonly PlacedBoard[], span: number): number[] {

@@ -1,28 +1,42 @@
-import { cautions } from "../../../functions/cautions.ts";
-import { fieldText } from "../../../functions/words/problemText.ts";
-import { Failure, type Result } from "../../measure/result.ts";
-import { blockRows } from "../state/blockCells.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
+import { cautionTable } from "../state/exceeded.ts";
 import { TableView } from "../controls/tableView.tsx";
+import { lookTexts } from "../words/lookTexts.ts";
 import { texts } from "../words/texts.ts";
 
-/** What nobody may overlook, and on request every figure of this roof beside the published one. */
-export function CautionList() {
+/** Figures outside the published ones, each with the pieces that it is at; then what nobody may overlook. */
+export function CautionSection({ state }: { state: PaneState }) {
   return (
-    <ul>
-      {texts.cautions.map((words) => (
-        <li key={words}>{words}</li>
+    <section aria-labelledby="lp-cautions">
+      <h2 id="lp-cautions" tabIndex={-1}>
+        {texts.sections.cautions}
+      </h2>
+      {state.exceeded.value.map(({ check, here, published, remark, marks }) => (
+        <div key={check} class="lp-wrong">
+          <b>{lookTexts.exceeded(check, here)}</b> {lookTexts.published(published)} {texts.sentence(mended(remark))}{" "}
+          {marks.map((mark) => (
+            <button key={mark} type="button" class="lp-word" data-piece={mark} aria-label={lookTexts.openCard(mark)}>
+              {mark}
+            </button>
+          ))}
+        </div>
       ))}
-    </ul>
+      <ul>
+        {texts.cautions.map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 
+/** What to do, without the word that says so in a table. */
+const mended = (remark: string) => remark.replace(/^OUTSIDE[^:]*: /, "");
+
 /** The roof's figures beside the published ones. */
 export function CautionTable({ state }: { state: PaneState }) {
-  if (!state.report.value.model) return <p class="lp-note">{texts.notYet}</p>;
-  const table = evaluateFunction(cautions, [blockRows(state.inputs.value)]) as Result<Table>;
-  if (table instanceof Failure) return <p class="lp-wrong">{fieldText(table)}</p>;
-  const [headings, ...rows] = table;
-  return <TableView name={texts.figures} headings={headings!.map(String)} rows={rows.map((row) => row.map(String))} />;
+  const { model } = state.report.value;
+  if (!model) return <p class="lp-note">{texts.notYet}</p>;
+  const [headings, ...rows] = cautionTable(model);
+  return <TableView name={texts.figures} headings={headings!} rows={rows} />;
 }

@@ -14,6 +14,7 @@ import { listed, layoutComparison } from "../writing/layoutComparison.ts";
 import { Choice } from "../controls/choice.tsx";
 import { evaluateFunction, type Table } from "../state/evaluateFunction.ts";
 import { TextEntry, Wrong } from "../controls/textEntry.tsx";
+import { SideBySide } from "./sideBySide.tsx";
 import { TableView } from "../controls/tableView.tsx";
 import { texts } from "../words/texts.ts";
 
@@ -77,6 +78,7 @@ export function CompareSection({ state }: { state: PaneState }) {
               {texts.writeCompare}
             </button>
           </div>
+          <SideBySide state={state} pitches={asked.pitches.map(String)} spacings={asked.spacings.map(String)} />
         </>
       )}
     </>

@@ -79,7 +79,12 @@ export function OrderSection({ state }: { state: PaneState }) {
         {wrong !== "" ? (
           ""
         ) : order === null ? (
-          <p class="lp-note">{texts.orderWorking}</p>
+          <>
+            <p class="lp-note">{texts.orderWorking}</p>
+            <div class="lp-work">
+              <progress aria-label={texts.orderWorking} />
+            </div>
+          </>
         ) : order instanceof Failure ? (
           <p class="lp-wrong">{fieldText(order)}</p>
         ) : (

@@ -47,10 +47,12 @@ export function Stage({ state }: { state: PaneState }) {
   const parts = laterParts.value;
   const missing = shown !== "plan" && !parts;
   const { z, x, y } = zoom.at.value;
+  const exceeded = state.exceeded.value;
   const svg = useMemo(() => {
+    const ends = new Map(exceeded.flatMap(({ marks, end }) => marks.map((mark) => [mark, end] as const)));
     if (!model || width === 0 || missing) return "";
     const [wide, high] = [width * z, height * z];
-    return fit(drawing(model, shown, isBrief(wide, high), { ...eye.value, height: high }), wide, high);
+    return fit(drawing(model, shown, isBrief(wide, high), { ...eye.value, height: high }, ends), wide, high);
   }, [model, shown, width, height, z, missing, round && eye.value]);
   return (
     <div class="lp-board" data-stale={state.report.value.model === null}>
@@ -131,13 +133,14 @@ function drawing(
   view: ViewName,
   brief: boolean,
   turned: Eye & { height: number },
+  cautions: ReadonlyMap<string, "head" | "foot">,
 ): (width: number) => string {
   const { frame, pieces } = model;
   return (width) => {
     const length: DrawingOptions["length"] = (value) => lengthText(value, frame.spec.unit);
     const options = { width: Math.max(LEAST, width), length, brief };
     return view === "plan"
-      ? drawPlan(frame, pieces, options)
+      ? drawPlan(frame, pieces, { ...options, cautions })
       : laterParts.value!.drawView(view, model, options, turned);
   };
 }

@@ -82,7 +82,7 @@ function Facts({ state }: { state: PaneState }) {
   const report = state.report.value;
   if (!model) return null;
   const { frame, pieces } = model;
-  const { spec, heel } = frame;
+  const { spec } = frame;
   const length = (value: number) => lengthText(value, spec.unit);
   if (!report.model) {
     const fault = faultyField(report);
@@ -100,12 +100,25 @@ function Facts({ state }: { state: PaneState }) {
         <b class="lp-this">{pointed.mark}</b> {lookTexts.piece(length(pointed.longPoint), pointed)}
       </p>
     );
+  const outside = state.exceeded.value.length;
   const jacks = pieces.filter(({ member }) => member === "jack");
   const area = pricedArea(comparedFigure("roof area", frame, pieces), spec.unit);
   return (
     <ul class="lp-facts" aria-label={lookTexts.facts}>
-      <li>{lookTexts.jacks(comparedFigure("jacks", frame, pieces), jacks.length)}</li>
-      <li>{lookTexts.ridge(length(heel + (spec.pitch * spec.span) / 2))}</li>
+      {outside > 0 ? (
+        <li>
+          <button
+            type="button"
+            class="lp-word lp-outside"
+            onClick={() => document.getElementById("lp-cautions")?.focus()}
+          >
+            {lookTexts.outside(outside)}
+          </button>
+        </li>
+      ) : (
+        <li>{lookTexts.jacks(comparedFigure("jacks", frame, pieces), jacks.length)}</li>
+      )}
+      <li>{lookTexts.ridge(length(comparedFigure("ridge height", frame, pieces)))}</li>
       <li>{lookTexts.area(area, spec.unit === "mm" ? "m²" : "sq ft")}</li>
     </ul>
   );

@@ -10,6 +10,7 @@ import { blockRows } from "./blockCells.ts";
 import { START_INPUTS, type Inputs } from "./fields.ts";
 import { report, type Report } from "./report.ts";
 import type { SheetBlock } from "./sheetBlock.ts";
+import { exceededIn, type Exceeded } from "./exceeded.ts";
 import { looking, type Looking } from "./looking.ts";
 import type { Order } from "./orderNow.ts";
 import { evaluateFunction } from "./evaluateFunction.ts";
@@ -41,6 +42,8 @@ export interface PaneState {
   /** The last roof that could be framed, which stays in view while something typed cannot be read; null before there was one. */
   readonly lastModel: ReadonlySignal<RoofModel | null>;
   readonly looking: Looking;
+  /** Its figures outside the published ones. */
+  readonly exceeded: ReadonlySignal<readonly Exceeded[]>;
   readonly schedule: ReadonlySignal<readonly (readonly Cell[])[] | null>;
   readonly selection: Signal<Area | null>;
   readonly cellMessage: Signal<{ readonly at: string; readonly message: string } | null>;
@@ -71,6 +74,7 @@ export function paneState(host: Host): PaneState {
     report: now,
     lastModel: computed(() => (last = now.value.model ?? last)),
     looking: looking(),
+    exceeded: computed(() => (now.value.model ? exceededIn(now.value.model) : [])),
     schedule: computed(() => {
       if (!now.value.model) return null;
       const table = evaluateFunction(jackTable, [blockRows(inputs.value)]);

@@ -21,6 +21,10 @@ export const lookTexts = {
   area: (area: number, unit: string) => `${area.toFixed(area < 100 ? 1 : 0)} ${unit}`,
   piece: (long: string, { left, right, plain }: { left: number; right: number; plain: number }) =>
     `${long}, ${plain > 0 ? `${plain} of it` : `${left} left and ${right} right`}. Press for its card.`,
+  outside: (count: number) => `${count} ${count === 1 ? "figure" : "figures"} exceeded`,
+  exceeded: (check: string, here: string) => `${check}: ${here}.`,
+  published: (limit: string) => `Published: ${limit}.`,
+  openCard: (mark: string) => `Open the card of ${mark}`,
   stillLast: (span: string, length: string) => `Still the last roof, ${span} × ${length}.`,
   fix: (place: string) => `Fix ${place} to go on.`,
   folds: {

@@ -1,0 +1,191 @@
+import { mkdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { describe, expect, it } from "vitest";
+import { bench } from "./bench.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/** Where screenshots are kept, to be looked at. */
+const SHOTS = ".cache/screenshots";
+
+const t = bench();
+const pane = () => t.page.locator("#pane");
+const field = (name: string) => pane().getByLabel(name, { exact: true });
+const unfold = (name: string) => pane().locator("summary", { hasText: name }).first().click();
+const card = () => pane().getByRole("region", { name: /^Card of / });
+
+async function findings(): Promise<string[]> {
+  await t.page.evaluate(AXE);
+  return t.page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run(where: string): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run("#pane");
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  });
+}
+
+/** What is laid over what: of all that is typed into or pressed, pairs that share more than a hair, and what leaves the pane. */
+async function misplaced(): Promise<string[]> {
+  return pane().evaluate((root) => {
+    const shown = [
+      ...root.querySelectorAll<HTMLElement>(
+        ".lp-form input, .lp-form select, .lp-form button, .lp-form label, .lp-wrong",
+      ),
+    ]
+      .filter((one) => one.checkVisibility() && !one.closest(".lp-scroll"))
+      .map((one) => ({ one, box: one.getBoundingClientRect() }));
+    const name = (one: HTMLElement) => `${one.tagName} ${one.id || one.textContent!.slice(0, 30)}`;
+    const found: string[] = [];
+    const edge = root.getBoundingClientRect();
+    for (const { one, box } of shown) {
+      if (box.left < edge.left - 1 || box.right > edge.right + 1) found.push(`${name(one)} leaves the pane`);
+      for (const { one: other, box: its } of shown) {
+        if (one === other || one.contains(other) || other.contains(one)) continue;
+        const across = Math.min(box.right, its.right) - Math.max(box.left, its.left);
+        const down = Math.min(box.bottom, its.bottom) - Math.max(box.top, its.top);
+        if (across > 2 && down > 2) found.push(`${name(one)} on ${name(other)}`);
+      }
+    }
+    return found;
+  });
+}
+
+/** Every state that a pane can be seen in, and how it is come to. */
+const STATES: Readonly<Record<string, () => Promise<void>>> = {
+  start: async () => undefined,
+  block: async () => {
+    await pane().getByRole("button", { name: "Use this block" }).click();
+    await pane().getByText("Follows the roof block").first().waitFor();
+  },
+  wings: async () => {
+    await pane().getByRole("button", { name: "Add a wing" }).click();
+    await pane().locator('.lp-drawn polygon[data-piece^="V"]').first().waitFor({ state: "attached" });
+  },
+  card: async () => {
+    await pane().locator('tr[data-piece="J2"] button').click();
+    await card().waitFor();
+  },
+  cautions: async () => {
+    await unfold("Ends");
+    await field("End pitch").fill("9");
+    await unfold("Ends");
+    await pane().locator(".lp-outside").waitFor();
+  },
+  "3-D": async () => {
+    await pane().getByRole("button", { name: "3-D" }).click();
+    await pane().locator('.lp-drawn [data-view="frame"]').waitFor({ state: "attached" });
+  },
+  refusal: async () => {
+    await field("Length").fill("18'");
+    await pane().locator("#lp-length-wrong").waitFor();
+  },
+  empty: async () => {
+    for (const name of ["Span", "Length", "Pitch"]) await field(name).fill("");
+    await pane().locator("#lp-pitch-wrong").waitFor();
+  },
+  help: async () => {
+    await field("Overhang").focus();
+    await t.page.keyboard.press("F1");
+    await pane().locator("#lp-help").waitFor();
+  },
+  "order running": async () => {
+    await unfold("Lumber order");
+    await pane().locator("progress, .lp-sticks").first().waitFor();
+  },
+  error: async () => {
+    await t.page.evaluate(() => window.longpoint.host.show({ sheet: "Bid", row: 24, column: 4, rows: 1, columns: 1 }));
+    await pane().locator(".lp-cell").waitFor();
+  },
+};
+
+describe.each(["light", "dark"] as const)("every state, %s", (colorScheme) => {
+  it.each(Object.entries(STATES))(
+    "%s: no finding, nothing on anything else, no sideways scroll",
+    async (name, make) => {
+      mkdirSync(SHOTS, { recursive: true });
+      await t.open("", { colorScheme, viewport: { width: 1280, height: 720 } });
+      await make();
+      expect(await findings()).toEqual([]);
+      for (const [width, height] of [
+        [320, 640],
+        [360, 760],
+        [390, 844],
+        [1280, 720],
+        [1440, 900],
+        [1920, 1080],
+      ] as const) {
+        await t.page.setViewportSize({ width, height });
+        if (width < 760) await pane().evaluate((one) => one.scrollIntoView());
+        await t.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+        expect([width, await pane().evaluate((one) => one.scrollWidth - one.clientWidth)]).toEqual([width, 0]);
+        expect([width, await misplaced()]).toEqual([width, []]);
+        await t.page.screenshot({ path: `${SHOTS}/state-${name.replaceAll(" ", "-")}-${width}-${colorScheme}.png` });
+      }
+    },
+  );
+});
+
+describe("bad input at 360 px", () => {
+  const at = { viewport: { width: 360, height: 760 } };
+  const holds = async () => {
+    expect(await pane().evaluate((one) => one.scrollWidth - one.clientWidth)).toBe(0);
+    expect(await t.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    expect(await misplaced()).toEqual([]);
+  };
+
+  it("nonsense in every field: each says what to type, and the last roof stays", async () => {
+    await t.open("", at);
+    await pane().getByRole("button", { name: "Add a wing" }).click();
+    for (const summary of await pane().locator(".lp-fold > summary").all()) await summary.click();
+    for (const entry of await pane().locator(".lp-entry > input").all()) await entry.fill("🪚 about right ".repeat(9));
+    await expect.poll(() => pane().locator(".lp-wrong:visible").count()).toBeGreaterThan(20);
+    for (const words of await pane().locator(".lp-wrong:visible").allTextContents())
+      expect(words).toMatch(/Type|Choose|type/);
+    await holds();
+    expect(await pane().locator(".lp-drawn polygon").count()).toBeGreaterThan(40);
+    expect(await findings()).toEqual([]);
+  });
+
+  it("a job's name of 200 letters, and a roof of 1,000 pieces", async () => {
+    await t.open("", at);
+    await unfold("Job");
+    await field("Job name").fill("Weighhouse".repeat(20));
+    await holds();
+    await field("Span").fill("200'");
+    await field("Length").fill("600'");
+    await field("Rafter").fill("2x12");
+    await expect.poll(() => pane().locator(".lp-drawn polygon").count(), { timeout: 20_000 }).toBeGreaterThan(700);
+    await holds();
+    await unfold("Job");
+    await holds();
+  });
+
+  it("a roof that cannot be framed: the sentence says what to type, and no button writes it", async () => {
+    await t.open("", at);
+    await field("Spacing").fill("14'");
+    await pane().locator("#lp-spacing-wrong").waitFor();
+    expect(await pane().locator("#lp-spacing-wrong").textContent()).toMatch(
+      /^Spacing .*(less|smaller|narrower|under|Type)/i,
+    );
+    await pane().getByRole("button", { name: "Fill the sheet" }).click();
+    await expect.poll(() => pane().locator(".lp-says").textContent()).toContain("Fix Spacing first.");
+    await holds();
+  });
+
+  it("printing denied: says so where it was pressed", async () => {
+    await t.open("", at);
+    await unfold("Cut cards");
+    await t.page.evaluate(() => {
+      new MutationObserver(() => {
+        for (const frame of document.querySelectorAll<HTMLIFrameElement>("#pane iframe.lp-pages"))
+          frame.addEventListener("load", () => (frame.contentWindow!.print = () => undefined), {
+            capture: true,
+            once: true,
+          });
+      }).observe(document.getElementById("pane")!, { childList: true, subtree: true });
+    });
+    await pane().getByRole("button", { name: "Print the cut cards" }).click();
+    await pane().locator(".lp-wrong", { hasText: "No print window came" }).waitFor();
+    await holds();
+  });
+});

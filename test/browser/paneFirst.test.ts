@@ -109,7 +109,7 @@ describe("the drawing", () => {
       seen.add(await drawn());
     }
     await pane().locator(".lp-stage").focus();
-    for (const key of ["ArrowLeft", "ArrowDown", "ArrowUp", "ArrowUp"]) {
+    for (const key of ["ArrowLeft", "ArrowDown", "ArrowDown", "ArrowLeft"]) {
       await press(key);
       await expect.poll(async () => seen.has(await drawn())).toBe(false);
       seen.add(await drawn());

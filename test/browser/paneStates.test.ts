@@ -140,7 +140,7 @@ describe("bad input at 360 px", () => {
     for (const entry of await pane().locator(".lp-entry > input").all()) await entry.fill("🪚 about right ".repeat(9));
     await expect.poll(() => pane().locator(".lp-wrong:visible").count()).toBeGreaterThan(20);
     for (const words of await pane().locator(".lp-wrong:visible").allTextContents())
-      expect(words).toMatch(/Type|Choose|type/);
+      expect(words).toMatch(/Type|Choose|type|Keep/);
     await holds();
     expect(await pane().locator(".lp-drawn polygon").count()).toBeGreaterThan(40);
     expect(await findings()).toEqual([]);

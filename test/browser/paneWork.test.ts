@@ -21,7 +21,7 @@ describe("the pane at work", () => {
     // Said once, at the field: what is worked out from it waits.
     for (const section of ["Check a cut", "Compare", "Lumber order", "Cut cards", "Your roof's figures"])
       await unfold(section);
-    await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(6);
+    await expect.poll(() => pane().getByText("Shows here once every field above can be read.").count()).toBe(7);
     expect(await pane().locator(".lp-wrong:visible").count()).toBe(1);
     // The drawing stays, dimmed, and says whose roof it is.
     expect(await pane().locator(".lp-facts").textContent()).toBe(
@@ -40,7 +40,7 @@ describe("the pane at work", () => {
   it("offers the paper that goes with the unit until another is chosen", async () => {
     await unfold("Job");
     await unfold("Cut cards");
-    const paper = pane().getByLabel("Paper");
+    const paper = pane().getByRole("combobox", { name: "Paper" });
     expect(await paper.inputValue()).toBe("letter");
     await field("Unit").selectOption("mm");
     await expect.poll(() => paper.inputValue()).toBe("A4");

@@ -1,4 +1,4 @@
-import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
+import { drawPlan, type PlanOptions } from "../../drawing/views/drawPlan.ts";
 import { drawCorner } from "../../drawing/views/drawCorner.ts";
 import { drawFrame3d, type Turned } from "../../drawing/views/drawFrame3d.ts";
 import { drawHip } from "../../drawing/views/drawHip.ts";
@@ -6,14 +6,11 @@ import { drawValley } from "../../drawing/views/drawValley.ts";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import type { ViewName } from "../state/looking.ts";
 
-/** A view of the roof as SVG: any but the plan, which is there at first. */
-export function drawView(
-  view: Exclude<ViewName, "plan">,
-  { frame, pieces }: RoofModel,
-  options: DrawingOptions,
-  turned: Turned,
-): string {
+/** A view of the roof as SVG. */
+export function drawView(view: ViewName, { frame, pieces }: RoofModel, options: PlanOptions, turned: Turned): string {
   switch (view) {
+    case "plan":
+      return drawPlan(frame, pieces, options);
     case "corner":
       return drawCorner(frame, pieces, options);
     case "valley":

@@ -2,7 +2,6 @@ import { useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
-import { drawPlan } from "../../drawing/views/drawPlan.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { valleysIn } from "../../roof/frame/frame.ts";
 import { fitted, LEAST } from "../controls/fitted.ts";
@@ -45,7 +44,7 @@ export function Stage({ state }: { state: PaneState }) {
   }, []);
   const { width, height } = size.value;
   const parts = laterParts.value;
-  const missing = shown !== "plan" && !parts;
+  const missing = !parts;
   const { z, x, y } = zoom.at.value;
   const exceeded = state.exceeded.value;
   const svg = useMemo(() => {
@@ -135,12 +134,10 @@ function drawing(
   turned: Eye & { height: number },
   cautions: ReadonlyMap<string, "head" | "foot">,
 ): (width: number) => string {
-  const { frame, pieces } = model;
+  const { unit } = model.frame.spec;
   return (width) => {
-    const length: DrawingOptions["length"] = (value) => lengthText(value, frame.spec.unit);
+    const length: DrawingOptions["length"] = (value) => lengthText(value, unit);
     const options = { width: Math.max(LEAST, width), length, brief };
-    return view === "plan"
-      ? drawPlan(frame, pieces, { ...options, cautions })
-      : laterParts.value!.drawView(view, model, options, turned);
+    return laterParts.value!.drawView(view, model, { ...options, cautions }, turned);
   };
 }

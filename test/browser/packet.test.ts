@@ -1,5 +1,5 @@
 import { afterAll, expect, it } from "vitest";
-import { printAddress } from "../../src/pane/writing/printAddress.ts";
+import { printAddress, sawAddress } from "../../src/pane/writing/printAddress.ts";
 import { PACKET_ROOFS, typed } from "../pages/packet/roofs.ts";
 import { closeBrowser, open, openBench } from "./open.ts";
 import { openExcelPane } from "./openExcelPane.ts";
@@ -102,4 +102,16 @@ it("opens in the browser from Excel's pane, the roof behind the #", async () => 
   expect([packet.problems, packet.requests.filter((url) => !url.startsWith(packet.url))]).toEqual([[], []]);
   await packet.close();
   await t.close();
+});
+
+it.each([
+  ["the packet", printAddress(typed(PACKET_ROOFS.sample), { packet: true }), ".sheet"],
+  ["the saw", sawAddress("saw.html", typed(PACKET_ROOFS.sample)), ".board"],
+])("no request leaves from the page for %s, and none has the roof in it", async (_, path, shows) => {
+  const page = await open("bench", path);
+  await page.page.locator(shows).first().waitFor();
+  expect(page.requests.filter((url) => !url.startsWith(page.url))).toEqual([]);
+  for (const url of page.requests) expect(decodeURIComponent(new URL(url).search)).not.toContain("Span");
+  expect(page.problems).toEqual([]);
+  await page.close();
 });

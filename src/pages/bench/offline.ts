@@ -21,11 +21,24 @@ export async function keptOffline(before: () => Promise<unknown>): Promise<Offli
       const coming = registration.installing;
       coming?.addEventListener("statechange", () => coming.state === "installed" && waits());
     });
-    await workers.ready;
-    return "kept";
+    if (registration.active) return "kept";
+    const first = registration.installing ?? registration.waiting;
+    return first && (await settled(first)) ? "kept" : "not kept";
   } catch {
     return "not kept";
   }
+}
+
+/** Whether a worker that is on its way comes to work: it is given up where one file of its build is missing. */
+function settled(worker: ServiceWorker): Promise<boolean> {
+  return new Promise((resolve) => {
+    const look = () => {
+      if (worker.state === "activated") resolve(true);
+      else if (worker.state === "redundant") resolve(false);
+    };
+    worker.addEventListener("statechange", look);
+    look();
+  });
 }
 
 function offer(waiting: ServiceWorker, workers: ServiceWorkerContainer, before: () => Promise<unknown>): void {

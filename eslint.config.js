@@ -54,7 +54,7 @@ export default tseslint.config(
   },
   {
     // Where people read what a program prints.
-    files: ["src/hosts/terminal/**", "src/build/**", "test/run.ts", "test/bench/**"],
+    files: ["src/hosts/terminal/**", "src/build/**", "test/run.ts", "test/bench/**", "test/attack/**"],
     rules: { "no-console": "off" },
   },
 );

@@ -55,7 +55,7 @@ export const piecesParameter: Parameter<PieceSource, "pieces"> = {
   quantity: "pieces",
   block: true,
   description:
-    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point; with Join a piece longer than every board is joined at one of the places named.",
+    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point; with Join a piece too long is joined where it says.",
   read(input, reading) {
     const rows = headedBlock<Heading>(input, reading, REQUIRED, OPTIONAL);
     if (rows instanceof Failure) return rows;

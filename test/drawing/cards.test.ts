@@ -48,7 +48,7 @@ describe("cutCards", () => {
     ]);
     // By hand: offset 144 - 24 = 120, less half a jack; up the hip 120 root 2 less 3/4, along a slope of 4.24 in 12: 179.2045.
     expect(steps).toEqual([
-      `Use a 2x6 at least 12' 10 7/16" long, crown up.`,
+      `Use a 2x6 at least 12' 10 1/2" long, crown up.`,
       "Head, on the long-point face: square on 6 and 12 (26.57°), plumb line on the 6 side. Left jack, left face; right jack, right face, facing uphill. Saw from that face at tilt 45°; the far face is shorter. Side cut across the top, to check: 48.19°.",
       `Hook the long point. Mark 11' 1 13/16" down the top edge; the plumb line there is the building line.`,
       `Set the saw back to 0°. Mark the bird's-mouth corner 4 3/8" down that line. Cut the seat level from there, uphill, 3 1/2".`,

@@ -122,8 +122,10 @@ export const WORDS = {
     done: "done: ________",
     goesOn: (title: string) => `${title}, continued`,
     noteOf: (mark: string, note: string) => `(${mark}) ${note}`,
-    need: (size: string, need: string) => `Use a ${size} at least ${need} long, crown up.`,
-    needFlat: (size: string, need: string) => `Use a ${size} at least ${need} long.`,
+    need: (size: string, need: string) => `Use a ${size} at least ${need}, crown up.`,
+    trimmed: (need: string) => `${need} long with its ends trimmed`,
+    needFlat: (size: string, need: string) => `Use a ${size} at least ${need}.`,
+    untrimmed: (need: string) => `${need} long`,
     fromPlan: (places: readonly string[]) =>
       `Cut from the plan's ${places.join("; ")}. Count the pieces from the left end.`,
     place: ({ first, last, length, at }: { first: number; last: number; length: string; at: readonly number[] }) =>

@@ -7,9 +7,15 @@ import type { Stick } from "./drawSticks.ts";
 const MOST = 6;
 
 /** The first step of a card: the boards that the cutting plan cuts these pieces from, or without a plan only what one of them needs. */
-export function boardStep(pieces: readonly Piece[], { length, sticks, words = WORDS }: CardOptions): string {
+export function boardStep(pieces: readonly Piece[], { length, sticks, onHand, words = WORDS }: CardOptions): string {
   const [{ section, shortestBoard, member }] = pieces as readonly [Piece, ...Piece[]];
-  const need = words.card[member === "valley board" ? "needFlat" : "need"](section.name, length(shortestBoard));
+  const { need: upright, needFlat, trimmed, untrimmed } = words.card;
+  // Never a sixteenth short; an order trims every board but one that is just as long as its piece.
+  const least = onHand ? Math.ceil(shortestBoard / onHand.step - 1e-6) * onHand.step : shortestBoard;
+  const whole =
+    !onHand || onHand.trim === 0 || onHand.boards.some((one) => Math.abs(one - shortestBoard) <= 1e-9 * one);
+  const text = (whole ? untrimmed : trimmed)(length(least));
+  const need = (member === "valley board" ? needFlat : upright)(section.name, text);
   const places = sticks ? placesOf(sticks, new Set(pieces.map(({ mark }) => mark))) : [];
   if (places.length === 0) return member === "ridge" ? `${need} ${words.card.ridgeLong}` : need;
   const listed = places

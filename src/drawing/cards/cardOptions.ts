@@ -19,4 +19,6 @@ export interface CardOptions extends Pick<DrawingOptions, "length" | "words" | "
   readonly packet?: Packet;
   /** The boards of the cutting plan, where there is one. */
   readonly sticks?: readonly Stick[];
+  /** Lengths on hand, what is trimmed off each, and the step of a tape that lengths are rounded up to. */
+  readonly onHand?: { readonly boards: readonly number[]; readonly trim: number; readonly step: number };
 }

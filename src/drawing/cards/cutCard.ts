@@ -44,7 +44,9 @@ export interface CutCard {
 }
 
 /** One card for each distinct board, and a second for a hip with the marks of its jacks. */
-export function cutCards(frame: Frame, pieces: readonly Piece[], options: CardOptions): readonly CutCard[] {
+export function cutCards(frame: Frame, pieces: readonly Piece[], given: CardOptions): readonly CutCard[] {
+  const { boards: lengths, endTrim: trim, unit } = frame.spec;
+  const options = { ...given, onHand: { boards: lengths, trim, step: unit === "mm" ? 1 : 1 / 16 } };
   const { words = WORDS, length, packet, theme = "print" } = options;
   const { card: said } = words;
   const { near, far } = hipsIn(frame)[0]!;

@@ -23,6 +23,8 @@ const wing: WingSpec = {
   sheathing: null,
 };
 
+const LAID = { framing: "laid over", sheathing: 0.5 } as const;
+
 function problem(change: Partial<WingSpec>, roof: Partial<RoofSpec> = {}): FrameProblem | null {
   const made = frame({ ...main, ...roof, wings: [{ ...wing, ...change }] });
   return made instanceof Failure ? made.problem : null;
@@ -116,8 +118,40 @@ const refused: readonly [
     () => ({}),
     { endPitch: 8 / 12 },
   ],
+  ["flush laid over", { ...LAID, from: "flush left" }, () => ({ from: 150 }), () => ({ from: "flush right" })],
+  ["sheathing framed in", { sheathing: 0.5 }, () => ({ sheathing: null }), () => ({ sheathing: 0.75 })],
+  ["no long valley", { ...LAID, longValley: "right" }, () => ({ longValley: null }), () => ({ longValley: "left" })],
+  [
+    "wing too low to lay over",
+    { ...LAID, end: "gable", span: 24 },
+    ({ least }: FrameProblem<"wing too low to lay over">) => ({ span: least }),
+    ({ least }: FrameProblem<"wing too low to lay over">) => ({ span: least - 1 / 16 }),
+  ],
+  [
+    "wing too short",
+    // Its apex would stand over the main plate line.
+    { ...LAID, out: 72 },
+    ({ least }: FrameProblem<"wing too short">) => ({ out: least }),
+    ({ least }: FrameProblem<"wing too short">) => ({ out: least - 1 / 16 }),
+  ],
+  [
+    "wing too near a corner",
+    { ...LAID, from: 0.5 },
+    ({ limit }: FrameProblem<"wing too near a corner">) => ({ from: limit }),
+    ({ limit }: FrameProblem<"wing too near a corner">) => ({ from: limit - 1 / 16 }),
+  ],
   ["wing spacing", { span: 36 }, () => ({ span: 48.1 }), () => ({ span: 47.9 })],
 ];
+
+describe("a wing that is laid over stands where one that is framed in does not", () => {
+  it.each([
+    ["wing ridge nearly level", { from: 96, span: 287.5 }, 480],
+    ["no valley to the ridge", { from: 90 }, 324],
+  ] as const)("%s", (kind, place, length) => {
+    expect(problem({ ...place, end: "gable" }, { length })).toMatchObject({ kind });
+    expect(problem({ ...place, ...LAID, end: "gable" }, { length })).toBeNull();
+  });
+});
 
 describe("a wing that cannot stand", () => {
   it.each(refused)(

@@ -53,6 +53,7 @@ export const WORDS = {
     long: "Head of the long valley on the main ridge",
   },
   corner: "Corner",
+  plates: "Plates and ridges, marked from the hook of the tape",
   frame: "3-D frame",
   hands: { left: "Left", right: "Right" },
   plateMain: "Main plate, to the near edge",

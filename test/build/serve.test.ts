@@ -112,7 +112,8 @@ describe("serve", () => {
   it.each([
     ["bench/index.html", contentPolicy()],
     ["excel/pane.html", contentPolicy({ office: true })],
-    ["excel/print.html", contentPolicy()],
+    ["packet/print.html", contentPolicy()],
+    ["saw/saw.html", contentPolicy()],
   ])("sends what %s itself says", (page, policy) => {
     expect(readFileSync(`src/pages/${page}`, "utf8")).toContain(
       `<meta http-equiv="Content-Security-Policy" content="${policy}"`,

@@ -79,6 +79,13 @@ it("opens from the pane by one press with the roof as it is typed, and shows onl
   expect(await packet.getByRole("status").textContent()).toContain("Choose at least one part.");
   await packet.getByLabel("Boards to buy").check();
   expect(await packet.locator(".sheet").count()).toBe(1);
+
+  // The roof is typed over while the packet is open; and back.
+  const length = t.page.locator("#pane").getByRole("textbox", { name: "Length" }).first();
+  await length.fill("42'");
+  await packet.getByText("The roof in the sheet has changed").waitFor();
+  await length.fill("40'");
+  await packet.getByText("The roof in the sheet has changed").waitFor({ state: "detached" });
   await t.close();
 });
 

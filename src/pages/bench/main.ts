@@ -15,6 +15,7 @@ import { focusSheet, pageKeys } from "./pageKeys.ts";
 import { releaseTabDrag } from "../../hosts/embedded/releaseTabDrag.ts";
 import { pageParts } from "../../hosts/embedded/pageParts.ts";
 import { whenCalculated as settledSheet } from "../../hosts/embedded/whenCalculated.ts";
+import { roofNews } from "./roofNews.ts";
 import { startBook } from "./startBook.ts";
 import { workbookData } from "../../hosts/embedded/workbookData.ts";
 
@@ -60,12 +61,19 @@ window.longpoint = handle;
 const files = document.getElementById("files")!;
 const actions = fileBar(files, sheet, start);
 host.onOtherWorkbook(actions.other);
+const news = roofNews();
 mountPane(document.getElementById("pane")!, {
   ...host,
-  openPage: (address) => void open(address, "_blank", "noopener"),
+  openPage(address) {
+    news.opened(address);
+    open(address, "_blank", "noopener");
+  },
   sawPage: "saw.html",
   // What is typed in the pane is a part of the job.
-  remember: (key, text) => host.remember(key, text).then(actions.changed),
+  remember(key, text) {
+    news.changed(text);
+    return host.remember(key, text).then(actions.changed);
+  },
 });
 const search = findBar(files, {
   find: (text) => findCells(sheet, text),

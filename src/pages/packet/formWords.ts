@@ -7,6 +7,8 @@ export const formWords = {
   print: "Print, or save as PDF",
   pages: (count: number) => (count === 0 ? "Choose at least one part." : count === 1 ? "1 page." : `${count} pages.`),
   scale: "In the print window keep this paper and 100 %; black and white is enough.",
+  changed: (stamp: string) =>
+    `The roof in the sheet has changed: its stamp is now ${stamp}. Open the packet from the pane again before you print.`,
   labels: (paper: string) =>
     paper === "A4"
       ? "Labels fit sheets of 21 stickers, 63.5 x 38.1 mm; print one on plain paper first."

@@ -1,10 +1,13 @@
+import type { Problem } from "../../../functions/problem.ts";
+import { Failure } from "../../measure/result.ts";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { PAPERS } from "../../drawing/cards/cardStyles.ts";
 import { packetWords as words } from "../../drawing/packet/packetWords.ts";
 import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { kerfText, orderNow } from "../../pane/state/orderNow.ts";
 import { element } from "../bench/element.ts";
-import type { RoofAsked } from "./packetAsked.ts";
+import { onRoofNews } from "../bench/roofNews.ts";
+import { roofOf, type RoofAsked } from "./packetAsked.ts";
 import { PARTS, type PartName } from "./packetOf.ts";
 import { packetPage } from "./packetParts.ts";
 import { formWords } from "./formWords.ts";
@@ -19,7 +22,9 @@ export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, m
     date: new Date().toLocaleDateString("en-US", { year: "numeric", month: "short", day: "numeric" }),
     stamp: roofStamp(spec, kerfWidth),
   };
-  const order = await orderNow({ inputs, kerf });
+  const order = await orderNow({ inputs, kerf }).catch(
+    (error: unknown) => new Failure<Problem>({ kind: "fault", name: "LUMBERORDER", thrown: String(error) }),
+  );
   const boxes = new Map(
     (Object.keys(PARTS) as PartName[]).map((name) => [
       name,
@@ -76,6 +81,14 @@ export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, m
     const { width } = PAPERS[paper.select.value as CardPaper["paper"]];
     pages.style.setProperty("--fit", String(Math.min(1, document.documentElement.clientWidth / (width * 96 + 16))));
   };
+  const news = element("p", { className: "changed" });
+  news.setAttribute("role", "alert");
+  form.append(news);
+  onRoofNews((text) => {
+    const now = roofOf(text);
+    const stamp = now && roofStamp(now.model.frame.spec, now.kerfWidth);
+    news.textContent = stamp === null || stamp === packet.stamp ? "" : formWords.changed(stamp);
+  });
   form.addEventListener("change", show);
   addEventListener("resize", fit);
   print.addEventListener("click", () => window.print());

@@ -1,12 +1,13 @@
 import { render } from "preact";
+import { onRoofNews } from "../bench/roofNews.ts";
 import { keptOffline } from "../bench/offline.ts";
 import { typingKeys } from "../bench/typingKeys.ts";
-import { roofAsked, type RoofAsked } from "../packet/packetAsked.ts";
+import { roofAsked, roofOf, type RoofAsked } from "../packet/packetAsked.ts";
 import "./saw.css";
 import "./sawForms.css";
-import type { SawJob } from "./sawJob.ts";
+import { stampOf, type SawJob } from "./sawJob.ts";
 import { SawPage } from "./sawPage.tsx";
-import { offline, sawState } from "./sawState.ts";
+import { newer, offline, sawState } from "./sawState.ts";
 import { sawStore } from "./sawStore.ts";
 import { StartList } from "./startList.tsx";
 
@@ -22,4 +23,8 @@ function open(asked: RoofAsked | null, kept: { id: string; job: SawJob } | null)
 open(roofAsked(location.hash), null);
 addEventListener("hashchange", () => location.reload());
 typingKeys(document.body);
+onRoofNews((text) => {
+  const roof = roofOf(text);
+  newer.value = roof && stampOf(roof);
+});
 void keptOffline(() => Promise.resolve()).then((how) => (offline.value = how));

@@ -5,7 +5,7 @@ import { ChangedRoof } from "./changedRoof.tsx";
 import { PieceList } from "./pieceList.tsx";
 import { PieceView } from "./pieceView.tsx";
 import { progress } from "./sawJob.ts";
-import type { SawState } from "./sawState.ts";
+import { newer, type SawState } from "./sawState.ts";
 import type { SawStore } from "./sawStore.ts";
 import { sawWords as words } from "./sawWords.ts";
 import { onSwipe } from "./onSwipe.ts";
@@ -55,6 +55,11 @@ export function SawPage({ state, store }: { state: SawState; store: SawStore }) 
         {state.unkept.value && (
           <p class="caution" role="alert">
             {words.notKept}
+          </p>
+        )}
+        {newer.value && !job.value.known.includes(newer.value) && (
+          <p class="caution" role="alert">
+            {words.newer(newer.value)}
           </p>
         )}
         {state.changed.value ? (

@@ -13,6 +13,9 @@ import type { SawStore } from "./sawStore.ts";
 /** How it stands with this page when there is no network; null until that is known. */
 export const offline = signal<Offline | null>(null);
 
+/** The stamp of the roof as it is typed in the sheet now, once it is typed over. */
+export const newer = signal<string | null>(null);
+
 /** What one looks at. */
 export type View = "piece" | "tape" | "wrong" | "list";
 

@@ -59,6 +59,8 @@ export const sawWords = {
   wings: "A wing's jacks take no correction here: check its plates first.",
   noCorrection:
     "The correction would give pieces other names. Set it in the pane, and open this page from there again.",
+  newer: (stamp: string) =>
+    `The roof in the sheet has changed: its stamp is now ${stamp}. Open this page from the pane again before you cut more.`,
   changedTitle: "The roof has changed",
   changedLead: (ticked: number) => `${pieces(ticked)} were ticked for the roof before.`,
   serve: (count: number) => `${pieces(count)} still serve as cut.`,

@@ -27,9 +27,56 @@ export interface BookSheet {
   /** The color of its tab, #rrggbb. */
   readonly tab?: string;
   readonly print?: Print;
+  /** What may be typed into cells, in a sheet of a file that is kept whole. */
+  readonly inputRules?: readonly InputRule[];
+  /** How cells with certain values look, in a sheet of a file that is kept whole: shown only. */
+  readonly valueRules?: readonly ValueRule[];
   /** The sheet of a file that this one was opened from, which is kept whole beside it. */
   readonly from?: Origin;
 }
+
+/** What may be typed into some cells (ECMA-376, 18.3.1.32). Formulas with their "=", and as they read at the first of the cells. */
+export interface InputRule {
+  readonly areas: readonly Rectangle[];
+  readonly kind: (typeof INPUT_KINDS)[number];
+  readonly operator?: string;
+  readonly first?: string;
+  readonly second?: string;
+  readonly blank?: boolean;
+  /** A list without an arrow to choose from it. */
+  readonly noArrow?: boolean;
+  readonly error?: {
+    readonly style: "stop" | "warning" | "information";
+    readonly title?: string;
+    readonly text?: string;
+  };
+  readonly hint?: { readonly title?: string; readonly text?: string };
+}
+
+/** Rules that live in the sheet; those about days and times stay in the file. */
+export const INPUT_KINDS = ["list", "whole", "decimal", "textLength", "custom"] as const;
+
+/** How cells look that hold certain values (ECMA-376, 18.3.1.18): shown here, and kept in the file as it is. The first of a sheet's rules wins. */
+export interface ValueRule {
+  readonly areas: readonly Rectangle[];
+  readonly shows: Shows;
+  /** Rules after it do not count for cells that it holds for. */
+  readonly last?: boolean;
+}
+
+/** A place on a scale: the least or the most of the values, or a number, a percentage of the way or a rank in percent. */
+export interface ScalePoint {
+  readonly at: "min" | "max" | "num" | "percent" | "percentile";
+  readonly value?: number;
+}
+
+export type Shows =
+  | { readonly kind: "number"; readonly operator: string; readonly values: readonly number[]; readonly look: Look }
+  | { readonly kind: "formula"; readonly formula: string; readonly look: Look }
+  | { readonly kind: "text"; readonly operator: string; readonly text?: string; readonly look: Look }
+  | { readonly kind: "duplicates" | "uniques"; readonly look: Look }
+  | { readonly kind: "scale"; readonly points: readonly (ScalePoint & { readonly color: string })[] }
+  | { readonly kind: "bar"; readonly from: ScalePoint; readonly to: ScalePoint; readonly color: string };
 
 /** Where a sheet and its lines come from. */
 export interface Origin {

@@ -1,7 +1,10 @@
 import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
-import type { Book, BookName, BookSheet, Line, Print, Rectangle } from "./book.ts";
+import type { Book, BookName, BookSheet, InputRule, Line, Print, Rectangle } from "./book.ts";
 import { cellsOnly } from "./carry/cellsOnly.ts";
+import { fileSheets } from "./carry/fileSheets.ts";
+import { inputRulesIn } from "./carry/inputRules.ts";
+import { Parts } from "./carry/parts.ts";
 import { checkCells } from "./checkCells.ts";
 import { checkFile, hasMacros, MOST_BYTES } from "./checkFile.ts";
 import { keptTexts } from "./keptTexts.ts";
@@ -9,6 +12,7 @@ import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
 import { readCells } from "./readCells.ts";
 import { sheetNames } from "./sheetNames.ts";
 import { typedFormula } from "./storedFormula.ts";
+import { valueRulesOf } from "./valueRules.ts";
 import { UnreadableFile } from "./unreadableFile.ts";
 
 const PAST = { rows: 200, columns: 50 };
@@ -37,9 +41,10 @@ export async function readBook(bytes: Uint8Array, title: string, file?: string):
     left,
   );
   const resolve = colors(workbook);
+  const live = file === undefined ? null : liveParts(bytes, workbook, resolve);
   const sheets = await understood(() =>
     workbook.sheets.map((sheet, i) => ({
-      ...sheetOf(sheet, `s${i}`, workbook, resolve, left),
+      ...sheetOf(sheet, `s${i}`, workbook, resolve, left, live?.get(sheet.name)),
       name: names[i]!,
       ...(file !== undefined && { from: { file, sheet: sheet.name } }),
     })),
@@ -56,6 +61,33 @@ export async function readBook(bytes: Uint8Array, title: string, file?: string):
     },
     left: [...left],
   };
+}
+
+/** What of a file's sheet lives in the sheet here and is written back into the file. */
+interface LiveParts {
+  readonly inputRules: readonly InputRule[];
+  readonly valueRules: ReturnType<typeof valueRulesOf>;
+}
+
+function liveParts(
+  bytes: Uint8Array,
+  { sheets }: Workbook,
+  resolve: (color: Color) => string | null,
+): ReadonlyMap<string, LiveParts> {
+  const parts = sheets.some(({ dataValidations }) => dataValidations?.length) ? new Parts(bytes) : null;
+  const paths = new Map(parts ? fileSheets(parts).map(({ name, path }) => [name, path]) : []);
+  return new Map(
+    sheets.map(({ name, conditionalRules = [] }) => {
+      const path = paths.get(name);
+      return [
+        name,
+        {
+          inputRules: parts && path ? inputRulesIn(parts.text(path)) : [],
+          valueRules: valueRulesOf(conditionalRules, resolve),
+        },
+      ];
+    }),
+  );
 }
 
 /** Reads the parts of a file; where one is broken that cells do without, the cells alone. */
@@ -134,9 +166,12 @@ function sheetOf(
   workbook: Workbook,
   resolve: (color: Color) => string | null,
   left: Set<string>,
+  live: LiveParts | undefined,
 ): BookSheet {
   for (const [part, words] of OTHER) {
     const there = sheet[part];
+    if (part === "conditionalRules" && live?.valueRules.all) continue;
+    if (part === "dataValidations" && live?.inputRules.length === sheet.dataValidations?.length) continue;
     if (Array.isArray(there) ? there.length > 0 : there) left.add(words);
   }
   const columns = sheet.columns?.map(({ width, hidden }): Line | null =>
@@ -165,6 +200,8 @@ function sheetOf(
     ...((sheet.hidden || sheet.veryHidden) && { hidden: true }),
     ...(tab && { tab }),
     ...(print && { print }),
+    ...(live && live.inputRules.length > 0 && { inputRules: live.inputRules }),
+    ...(live && live.valueRules.rules.length > 0 && { valueRules: live.valueRules.rules }),
   };
 }
 

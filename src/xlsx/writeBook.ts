@@ -1,6 +1,16 @@
-import type { Cell, CellValue, HeaderFooter, NamedRange, PageSetup, PaperSize, WriteSheet } from "hucre";
+import type {
+  Cell,
+  CellValue,
+  DataValidation,
+  HeaderFooter,
+  NamedRange,
+  PageSetup,
+  PaperSize,
+  WriteSheet,
+} from "hucre";
 import { rangeRef, writeXlsx } from "hucre/xlsx";
-import type { Book, BookCell, BookSheet, Print } from "./book.ts";
+import type { Book, BookCell, BookSheet, InputRule, Print } from "./book.ts";
+import { placeOf, storedIn } from "./carry/inputRules.ts";
 import { rgb, styleOf } from "./fileLook.ts";
 import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
 import { propertiesOf } from "./keptTexts.ts";
@@ -60,6 +70,7 @@ function sheetOf(sheet: BookSheet): WriteSheet {
       })),
     }),
     ...(frozenRows + frozenColumns > 0 && { freezePane: { rows: frozenRows, columns: frozenColumns } }),
+    ...(sheet.inputRules && { dataValidations: sheet.inputRules.flatMap(validationsOf) }),
     ...(hidden && { hidden }),
     ...(tab && { view: { tabColor: rgb(tab) } }),
     ...(print && {
@@ -86,6 +97,20 @@ function cellOf({ value, formula, spill, look }: BookCell, row: number, column: 
     ...area,
     ...(style && { style }),
   };
+}
+
+function validationsOf({ areas, kind, operator, first, second, blank, error, hint }: InputRule): DataValidation[] {
+  return areas.map((area) => ({
+    type: kind,
+    range: placeOf(area),
+    ...(operator && { operator: operator as NonNullable<DataValidation["operator"]> }),
+    ...(first !== undefined && { formula1: storedIn(kind, first) }),
+    ...(second !== undefined && { formula2: storedIn(kind, second) }),
+    allowBlank: blank ?? false,
+    showErrorMessage: error !== undefined,
+    ...(error && { errorStyle: error.style, errorTitle: error.title ?? "", errorMessage: error.text ?? "" }),
+    ...(hint && { showInputMessage: true, inputTitle: hint.title ?? "", inputMessage: hint.text ?? "" }),
+  }));
 }
 
 function pageOf({ landscape, paper, fit }: Print): PageSetup {

@@ -6,6 +6,7 @@ import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { keptIn } from "./workbookTexts.ts";
 import { originOf } from "./followedLines.ts";
+import { liveParts } from "./live/liveParts.ts";
 import { lookOf } from "./lookStyle.ts";
 import { knownNames } from "./names.ts";
 import { isOwnName, printOf } from "./printSetup.ts";
@@ -32,6 +33,9 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
   const heights = new Map(linesOf(rowData, "h").flatMap((line, row) => (line ? [[row, line] as const] : [])));
   const print = printOf(sheet, worksheet);
   const from = originOf(worksheet);
+  const live = liveParts(sheet);
+  const inputRules = live.inputRules?.of(worksheet, left) ?? [];
+  const valueRules = live.valueRules?.of(worksheet) ?? [];
   return {
     name: worksheet.getName(),
     rows: rowsOf(sheet, worksheet, left),
@@ -50,6 +54,8 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     ...(worksheet.isSheetHidden() === BooleanNumber.TRUE && { hidden: true }),
     ...(tabColor && { tab: tabColor }),
     ...(print && { print }),
+    ...(inputRules.length > 0 && { inputRules }),
+    ...(valueRules.length > 0 && { valueRules }),
     ...(from && { from }),
   };
 }

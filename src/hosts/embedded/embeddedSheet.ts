@@ -23,6 +23,7 @@ type Registration = PluginCtor<Plugin> | readonly [PluginCtor<Plugin>, unknown];
 export interface Parts {
   plugins(functions: readonly EngineFunction[], infos: readonly IFunctionInfo[]): readonly Registration[];
   readonly locale: ILocales[LocaleType];
+  readonly onPage: boolean;
   /** What goes wrong in these parts and is put right here, once they run. */
   mend?(injector: Injector): void;
 }
@@ -66,5 +67,5 @@ export function embeddedSheet(
   askNoProtection(injector);
   endQuietly(injector);
   injector.get(ICommandService).registerCommand(ReplaceKeptMutation);
-  return { univer, api, workbook, calculation, messages, late };
+  return { univer, api, workbook, calculation, messages, late, onPage: parts.onPage };
 }

@@ -8,6 +8,7 @@ import type { Parts } from "./embeddedSheet.ts";
 /** The sheet without a page: it calculates, and that is all. */
 export const engineParts: Parts = {
   locale: {},
+  onPage: false,
   plugins: (functions, infos) => [
     [UniverFormulaEnginePlugin, { function: [...functions] }],
     UniverSheetsPlugin,

@@ -6,6 +6,7 @@ import { address } from "../address.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
+import { fillLiveParts, startLiveParts } from "./live/liveParts.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { knownNames, nameParams } from "./names.ts";
 import { printNames } from "./printSetup.ts";
@@ -25,6 +26,7 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
   const made = book.sheets.map(sheetData);
   const first = made.find(({ hidden }) => !hidden) ?? made[0];
   if (!first) throw new Error("A workbook has at least one sheet.");
+  await startLiveParts(sheet, book);
   await inOneStep(sheet, (undo) => {
     for (const params of knownNames(sheet).all) undo.do({ id: RemoveDefinedNameMutation.id, params });
     for (const name of book.names ?? []) undo.do({ id: SetDefinedNameMutation.id, params: nameParams(unitId, name) });
@@ -46,6 +48,7 @@ export async function openBook(sheet: EmbeddedSheet, book: Book): Promise<readon
     for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
     undo.do({ id: ReplaceKeptMutation.id, params: { unitId, kept: book.kept ?? {} } });
   });
+  made.forEach(({ id }, i) => fillLiveParts(sheet, id, book.sheets[i]!));
   await whenCalculated(sheet);
   return book.sheets.flatMap(({ name, rows }, i) => {
     const worksheet = workbook.getWorkbook().getSheetBySheetId(made[i]!.id);

@@ -22,6 +22,7 @@ export function pageParts(container: HTMLElement): Parts {
         ...NO_ADVICE,
         formula: { function: [...functions], description: [...infos] },
       }).plugins as ReturnType<Parts["plugins"]>,
+    onPage: true,
     mend: pageMends,
   };
 }

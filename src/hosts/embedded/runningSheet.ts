@@ -13,4 +13,6 @@ export interface EmbeddedSheet {
   readonly calculation: Calculation;
   readonly messages: Messages;
   readonly late: LateAnswers;
+  /** It draws itself on a page; without one it only calculates. */
+  readonly onPage: boolean;
 }

@@ -1,6 +1,7 @@
 import type { BookSheet, Line } from "../book.ts";
 import { WIDTH_PIXELS } from "../fileUnits.ts";
 import type { CellTools } from "./cell.ts";
+import { inputRulesXml } from "./inputRules.ts";
 import { isStill, lettersOf, MOST, type MovedSheet } from "./moved.ts";
 import { movedInSheet } from "./movedParts.ts";
 import { rowsXml } from "./rows.ts";
@@ -8,7 +9,7 @@ import { attribute, elements, replaced, rootOf, tagOf, withAttribute, type Xml }
 
 /** A worksheet's parts in the order of the format (ECMA-376, 18.3.1.99), up to the last that is written here. */
 const ORDER =
-  "sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios autoFilter sortState dataConsolidate customSheetViews mergeCells".split(
+  "sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios autoFilter sortState dataConsolidate customSheetViews mergeCells phoneticPr conditionalFormatting dataValidations".split(
     " ",
   );
 
@@ -19,13 +20,16 @@ export const EMPTY_SHEET =
 
 /** A sheet's XML as it is now, null where nothing in it has changed, and whether a formula has. */
 export function sheetXml(
-  xml: string,
+  file: string,
   was: BookSheet | null,
   now: BookSheet,
   moved: MovedSheet,
   sheets: ReadonlyMap<string, MovedSheet | null>,
   tools: CellTools,
 ): { readonly xml: string | null; readonly formulas: boolean } {
+  const still = [...sheets.values()].every((one) => one !== null && isStill(one));
+  // First what stays in the file goes with its cells; what the book says is put in as it is now.
+  const xml = still ? file : movedInSheet(file, moved, sheets);
   const root = rootOf(xml);
   const all = elements(xml, root);
   const part = (name: string) => all.find((one) => one.name === name);
@@ -48,14 +52,15 @@ export function sheetXml(
     put("mergeCells", mergesXml(now, prefix));
   if (was?.frozenRows !== now.frozenRows || was?.frozenColumns !== now.frozenColumns)
     put("sheetViews", viewsXml(xml, part("sheetViews"), now, prefix));
+  if (!same(was?.inputRules, now.inputRules))
+    put("dataValidations", inputRulesXml(xml, part("dataValidations"), now.inputRules ?? [], prefix));
+  if (still && !same(was?.valueRules, now.valueRules))
+    tools.lost.add("changes to formats that depend on values, which stay as the file has them");
   if (was?.tab !== now.tab) put("sheetPr", tabXml(xml, part("sheetPr"), now, prefix));
   // What is empty need not be put in anew; it may only be taken out.
   const real = changes.filter(({ start, end, by }) => end > start || by !== "");
   const written = real.length > 0 ? replaced(xml, real) : xml;
-  const whole = [...sheets.values()].every((one) => one !== null && isStill(one))
-    ? written
-    : movedInSheet(written, moved, sheets);
-  return { xml: whole === xml ? null : whole, formulas: rows.formulas };
+  return { xml: written === file ? null : written, formulas: rows.formulas };
 }
 
 const same = (a: unknown, b: unknown) => JSON.stringify(a ?? []) === JSON.stringify(b ?? []);

@@ -1,6 +1,7 @@
 import type { Book, BookSheet, Original } from "../book.ts";
 import type { CellTools } from "./cell.ts";
 import { dynamicMark } from "./dynamicMark.ts";
+import { fileSheets, workbookPath, type FileSheet } from "./fileSheets.ts";
 import { isStill, Lines, movedSheet, MOST, type MovedSheet } from "./moved.ts";
 import { moveParts } from "./moveParts.ts";
 import { namesXml } from "./names.ts";
@@ -13,14 +14,6 @@ import { attribute, elements, escaped, prefixOf, replaced, rootOf, tagOf, withAt
 const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const STYLES_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml";
 const STILL = { rows: new Lines(null, 0, MOST.rows), columns: new Lines(null, 0, MOST.columns) };
-
-/** A file's sheet as its workbook names it. */
-interface FileSheet {
-  readonly name: string;
-  readonly tag: string;
-  readonly path: string | null;
-  readonly id: string;
-}
 
 /** A file that was written into. */
 export interface Written {
@@ -40,8 +33,7 @@ export function writeInto({ bytes, as }: Original, book: Book): Written {
   const parts = new Parts(bytes);
   const before = parts.reached();
   const lost = new Set<string>();
-  const workbook = parts.relations("").find(({ kind }) => kind === "officeDocument")?.to;
-  if (!workbook) throw new Error("The file has no workbook in it.");
+  const workbook = workbookPath(parts);
   const relations = parts.relations(workbook);
   const pathOf = (kind: string) => relations.find((one) => one.kind === kind)?.to ?? null;
   const xml = parts.text(workbook);
@@ -49,11 +41,7 @@ export function writeInto({ bytes, as }: Original, book: Book): Written {
   const inside = elements(xml, root);
   const prefix = prefixOf(xml, root);
   const list = inside.find(({ name }) => name === "sheets");
-  const files: FileSheet[] = (list ? elements(xml, list) : []).map((one) => {
-    const tag = tagOf(xml, one);
-    const id = /\s[\w.-]+:id\s*=\s*["']([^"']*)/.exec(tag)?.[1] ?? "";
-    return { name: attribute(tag, "name") ?? "", tag, id, path: relations.find((r) => r.id === id)?.to ?? null };
-  });
+  const files = fileSheets(parts, workbook);
   const fileOf = new Map<BookSheet, FileSheet>();
   for (const sheet of book.sheets) {
     const its = sheet.from?.file === as.sheets[0]?.from?.file && files.find(({ name }) => name === sheet.from?.sheet);

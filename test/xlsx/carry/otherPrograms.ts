@@ -54,7 +54,13 @@ export async function byExceljs(): Promise<Uint8Array> {
   sheet.addConditionalFormatting({
     ref: "D2:D4",
     rules: [
-      { type: "cellIs", operator: "greaterThan", formulae: [100], priority: 1, style: { font: { bold: true } } },
+      {
+        type: "cellIs",
+        operator: "greaterThan",
+        formulae: [100],
+        priority: 1,
+        style: { font: { bold: true }, fill: { type: "pattern", pattern: "solid", bgColor: { argb: "FFFFC000" } } },
+      },
       { type: "dataBar", priority: 2, cfvo: [{ type: "min" }, { type: "max" }] } as never,
     ],
   });

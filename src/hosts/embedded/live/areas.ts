@@ -1,0 +1,11 @@
+import type { IRange } from "@univerjs/core";
+import type { Rectangle } from "../../../xlsx/book.ts";
+
+/** An area as the sheet's own data name it. */
+export function rangeOf({ row, column, rows, columns }: Rectangle): IRange {
+  return { startRow: row, endRow: row + rows - 1, startColumn: column, endColumn: column + columns - 1 };
+}
+
+export function areaOf({ startRow, endRow, startColumn, endColumn }: IRange): Rectangle {
+  return { row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 };
+}

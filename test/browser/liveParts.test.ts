@@ -1,0 +1,87 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, expect, it } from "vitest";
+import { byExceljs, partsOf, withMore } from "../xlsx/carry/otherPrograms.ts";
+import { bench } from "./bench.ts";
+import { sheetKeys } from "./sheetKeys.ts";
+
+const t = bench();
+const keys = sheetKeys(t);
+const SHEET = "xl/worksheets/sheet1.xml";
+
+let estimate: Buffer;
+beforeAll(async () => void (estimate = Buffer.from(withMore(await byExceljs()))));
+
+const says = () => t.page.locator("#files .message [role=status]");
+
+async function open(): Promise<void> {
+  await t.open();
+  await t.page
+    .locator("#files input[type=file]")
+    .setInputFiles({ name: "estimate.xlsx", mimeType: "application/octet-stream", buffer: estimate });
+  await t.page.locator("#files .message [role=status]", { hasText: "Undo brings back" }).waitFor();
+}
+
+async function saved(): Promise<Record<string, string>> {
+  await t.page.getByRole("button", { name: "Save .xlsx" }).click();
+  const field = t.page.locator("#files .message").getByLabel("Name");
+  await field.waitFor();
+  const coming = t.page.waitForEvent("download");
+  await field.press("Enter");
+  return partsOf(readFileSync(await (await coming).path()));
+}
+
+const value = async (row: number, column: number) =>
+  (
+    await t.page.evaluate(
+      ([r, c]) => window.longpoint.host.read({ sheet: "Estimate", row: r, column: c, rows: 1, columns: 1 }),
+      [row, column] as const,
+    )
+  )[0]![0]!.value;
+
+it("a rule of the file holds for what is typed, its list can be chosen from, and it goes with its cells into the saved file", async () => {
+  await open();
+  expect(await says().textContent()).not.toContain("rules for what may be typed");
+  // From 1 to 500, as the file says.
+  await keys.type(1, 1, [["900", 0]]);
+  await t.page.getByText("between 1 and 500").waitFor();
+  await t.page.getByRole("button", { name: "OK" }).click();
+  await t.page.getByText("between 1 and 500").waitFor({ state: "hidden" });
+  expect(await value(1, 1)).toBe(40);
+  await keys.type(1, 1, [["50", 0]]);
+  await expect.poll(() => value(1, 1)).toBe(50);
+  await t.page.evaluate(() => window.longpoint.insertRows("Estimate", 2, 2));
+  await t.page.evaluate(() => window.longpoint.settled());
+  const parts = await saved();
+  expect(parts[SHEET]).toMatch(
+    /<dataValidation type="list"[^>]*sqref="A12"><formula1>&quot;pine,fir&quot;<\/formula1>/,
+  );
+  expect(parts[SHEET]).toMatch(
+    /<dataValidation type="whole"[^>]*sqref="B2"><formula1>1<\/formula1><formula2>500<\/formula2>/,
+  );
+  expect(t.requests.filter((url) => !url.startsWith(t.url))).toEqual([]);
+});
+
+it("formats that depend on values are shown, follow what is typed, and are in the file as they were", async () => {
+  await open();
+  expect(await says().textContent()).not.toContain("formats that depend on values");
+  // Over 100 dollars on amber: 740 is, 43.5 is not.
+  await expect.poll(() => inkOf(1, 3)).toBe("#ffc000");
+  expect(await inkOf(2, 3)).not.toBe("#ffc000");
+  await keys.type(2, 1, [["60", 0]]);
+  await expect.poll(() => inkOf(2, 3)).toBe("#ffc000");
+  const parts = await saved();
+  const formats = (xml: string) => xml.match(/<conditionalFormatting.*<\/conditionalFormatting>/s)![0];
+  expect(formats(parts[SHEET]!)).toBe(formats(partsOf(estimate)[SHEET]!));
+});
+
+/** The color near a cell's upper left corner, as a user sees it. */
+async function inkOf(row: number, column: number): Promise<string> {
+  const { x, y } = await t.page.evaluate(([r, c]) => window.longpoint.rect(r, c), [row, column] as const);
+  const shot = await t.page.screenshot({ clip: { x: x + 3, y: y + 3, width: 2, height: 2 } });
+  return t.page.evaluate(async (base64) => {
+    const image = await createImageBitmap(new Blob([Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0))]));
+    const canvas = new OffscreenCanvas(1, 1).getContext("2d")!;
+    canvas.drawImage(image, 0, 0);
+    return `#${[...canvas.getImageData(0, 0, 1, 1).data.slice(0, 3)].map((part) => part.toString(16).padStart(2, "0")).join("")}`;
+  }, shot.toString("base64"));
+}

@@ -29,13 +29,21 @@ export function checkFile(bytes: Uint8Array): void {
   const unpacked = parts.reduce((sum, { size }) => sum + size, 0);
   if (unpacked > MOST_UNPACKED || parts.some(({ size, stored }) => size === 0 && stored > 2))
     throw new UnreadableFile(
-      `The file unpacks to ${Math.ceil(unpacked / 1e6)} MB; ${MOST_UNPACKED / 1e6} MB at most can be opened here.`,
+      `The file unpacks to ${Math.ceil(unpacked / 1e6)} MB; ${MOST_UNPACKED / 1e6} MB at most can be opened here.${wayOn(parts)}`,
     );
   const sheets = parts.filter(({ name }) => /^xl\/worksheets\/[^/]+\.xml$/i.test(name)).length;
   if (sheets > MOST_SHEETS)
     throw new UnreadableFile(
       `The file has ${sheets.toLocaleString("en")} sheets; ${MOST_SHEETS} at most can be opened here.`,
     );
+}
+
+/** What to do about a file that is too large for one of its pictures. */
+function wayOn(parts: readonly Part[]): string {
+  const [largest] = [...parts].sort((a, b) => b.size - a.size);
+  return largest && largest.size > MOST_UNPACKED / 2 && /^xl\/media\//i.test(largest.name)
+    ? ` Most of it is one picture, ${largest.name.slice("xl/media/".length)}: make it smaller or take it out in the program that made the file, and open it again.`
+    : "";
 }
 
 /** Whether the file brings macros along, which do nothing here. */

@@ -1,5 +1,6 @@
 import type { WriteSheet } from "hucre";
 import { writeXlsx } from "hucre/xlsx";
+import { unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { MOST_SHEETS } from "../../src/xlsx/checkFile.ts";
 import { readBook } from "../../src/xlsx/readBook.ts";
@@ -58,6 +59,16 @@ describe("a file that is something else is told by name", () => {
 describe("a file beyond a limit is refused with it, before anything is built", () => {
   it("parts that unpack to more than is said to be too much", async () => {
     expect(await refused(saying(await file({}), 40_000_000))).toMatch(/unpacks to \d+ MB; 100 MB at most/);
+  });
+  it("a picture larger than the page's memory, with its name and the way on", async () => {
+    const packed = zipSync({ ...unzipSync(await file({})), "xl/media/site.png": new Uint8Array([1]) });
+    const view = new DataView(packed.buffer, packed.byteOffset);
+    // What the directory says of the picture's size, which is its last entry.
+    const at = packed.findLastIndex((_, i) => i < packed.length - 46 && view.getUint32(i, true) === 0x02014b50);
+    view.setUint32(at + 24, 900_000_000, true);
+    expect(await refused(packed)).toMatch(
+      /unpacks to 901 MB; 100 MB at most .* Most of it is one picture, site\.png: make it smaller or take it out/,
+    );
   });
   it("parts that say they unpack to nothing", async () => {
     expect(await refused(saying(await file({}), 0))).toContain("100 MB at most");

@@ -1,4 +1,4 @@
-import { strFromU8 } from "fflate";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Book, BookCell, Original } from "../../../src/xlsx/book.ts";
 import { readBook } from "../../../src/xlsx/readBook.ts";
@@ -218,6 +218,20 @@ describe("sheets", () => {
       ...at(8, 0).look,
       fill: "#ffee00",
     });
+  });
+
+  it("with macros keep them, under the name that programs expect", async () => {
+    const parts = unzipSync(await byExceljs());
+    const types = strFromU8(parts["[Content_Types].xml"]!);
+    parts["[Content_Types].xml"] = strToU8(
+      types.replace("spreadsheetml.sheet.main", "ms-excel.sheet.macroEnabled.main"),
+    );
+    parts["xl/vbaProject.bin"] = new Uint8Array([1, 2, 3]);
+    const original = await opened(zipSync(parts));
+    const old = original.as.sheets[0]!.rows[1]![1]!;
+    const { bytes, ending } = writeInto(original, changed(original.as, { "1,1": { ...old, value: 50 } }));
+    expect(ending).toBe("xlsm");
+    expect(partsOf(bytes)["xl/vbaProject.bin"]).toBe("1,2,3");
   });
 
   it("say when words of a changed cell had formats of their own", async () => {

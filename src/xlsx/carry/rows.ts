@@ -35,9 +35,11 @@ export function rowsXml(
   const wasAt = (row: number | null, column: number | null) =>
     row === null || column === null ? null : (was?.rows[row]?.[column] ?? null);
   const nowAt = (row: number, column: number) => now.rows[row]?.[column] ?? null;
-  const groups = brokenGroups(file, moved, wasAt, nowAt);
+  // Most sheets have plain formulas only, and need no look at each.
+  const special = /\st\s*=\s*["'](?:shared|array|dataTable)["']/.test(xml);
+  const groups = special ? brokenGroups(file, moved, wasAt, nowAt) : new Set<string>();
   const whole = (cell: FileCell | undefined) => {
-    const formula = cell && formulaOf(cell);
+    const formula = special && cell && formulaOf(cell);
     if (!formula || formula.kind === "normal") return false;
     return formula.kind === "shared" ? groups.has(formula.group ?? "") : !still;
   };

@@ -13,9 +13,12 @@ const BLOCK = [
   ["Spacing", 24],
 ] as const;
 
+/** Beside the block: a formula within it that reads a table of it goes in a circle, and its value hangs on what was there before. */
+const COLUMNS = "DEGHK";
+
 /** What a user may do next. */
-function nextStep(pick: (most: number) => number, columns: string, made: number): Step {
-  const cell = () => `${columns[pick(columns.length)]}${1 + pick(14)}`;
+function nextStep(pick: (most: number) => number, made: number): Step {
+  const cell = () => `${COLUMNS[pick(COLUMNS.length)]}${1 + pick(14)}`;
   const [at, text] = [cell(), ["12", "=A1+B3", "", "mine", "=RAFTER.HIPLEN(6,B3)", '=IF(1,"48""",A2)&B1'][pick(6)]!];
   const row = pick(12);
   const steps: Step[] = [
@@ -26,7 +29,7 @@ function nextStep(pick: (most: number) => number, columns: string, made: number)
     [`table at ${at}`, (t) => t.type(at, "=RAFTER.JACKTABLE(RoofBlock)")],
     [`insert ${1 + (row % 3)} rows at ${row}`, (t) => t.worksheet().insertRowsBefore(row, 1 + (row % 3))],
     [`delete a row at ${row}`, (t) => t.worksheet().deleteRows(row, 1)],
-    [`insert a column at ${row % 6}`, (t) => t.worksheet().insertColumnBefore(row % 6)],
+    [`insert a column at ${2 + (row % 6)}`, (t) => t.worksheet().insertColumnBefore(2 + (row % 6))],
     [
       `write ${made}`,
       (t) =>
@@ -89,7 +92,7 @@ export const undo: Attack = {
       const done: string[] = [];
       for (let i = 0; i < 12 && more(); i++) {
         const before = await everything(t);
-        const [what, does] = nextStep(pick, "ABDEGHK", i);
+        const [what, does] = nextStep(pick, i);
         done.push(what);
         await does(t);
         const after = await everything(t);

@@ -6,7 +6,7 @@ export const blockTexts = {
   unlink: "Unlink",
   lostLink: (at: string) => `The roof block at ${at} was deleted. These fields still show its last values.`,
   lostRows: (rows: readonly string[], at: string) =>
-    `${listed(rows)} ${rows.length === 1 ? "is" : "are"} no longer in the roof block at ${at}. These fields keep ${rows.length === 1 ? "its value" : "their values"}; tables in the sheet use the default.`,
+    `${listed(rows)} ${rows.length === 1 ? "is" : "are"} no longer in the roof block at ${at}. These fields keep ${rows.length === 1 ? "its value" : "their values"}; tables in the sheet do not read ${rows.length === 1 ? "it" : "them"}.`,
   foundBlock: (at: string) => `There is a roof block at ${at}.`,
   severalBlocks: (places: readonly string[]) =>
     `There are ${places.length} roof blocks: ${listed(places)}. Select the one to use.`,

@@ -119,6 +119,26 @@ describe("the pane and the workbook", () => {
     stop();
   });
 
+  it("says what a line of other things cuts off from the block, and reads no value from beyond it", async () => {
+    const rows = [...block(), ["Spacing", 16], ["Overhang", 18]];
+    const { host, names, change } = sheetHost(rows);
+    const state = paneState(host);
+    const stop = syncWithSheet(state);
+    await later();
+    const [[name, area]] = [...names] as [[string, Area]];
+    // As a sheet does when a row comes inside.
+    rows.splice(4, 0, ["Price", 135]);
+    names.set(name, { ...area, rows: area.rows + 1 });
+    change();
+    await later();
+    expect(state.says.value).toContain("Spacing, Overhang are no longer in the roof block at Bid!A2:B4");
+    rows[5]![1] = 24;
+    change();
+    await later();
+    expect([state.inputs.value.Spacing, state.inputs.value.Overhang]).toEqual(["16", "18"]);
+    stop();
+  });
+
   it("follows by place a block that the workbook has lost the name of", async () => {
     const rows = block();
     const { host, names, change } = sheetHost(rows);
@@ -218,74 +238,5 @@ describe("the pane and the workbook", () => {
       expect([third.inputs.value.Length, third.measured.value, third.link.value?.area.row]).toEqual(["50'", {}, 1]);
       stopThird();
     }
-  });
-});
-
-describe("a block that nobody pointed at", () => {
-  const second = block().map((line) => ["", ...line]);
-
-  it("is taken up at the start, by name", async () => {
-    const { host, names } = sheetHost(block());
-    const state = paneState(host);
-    const stop = syncWithSheet(state);
-    await later();
-    expect([state.inputs.value.Length, state.link.value?.name]).toEqual(["40'", "RoofBlock"]);
-    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 });
-    stop();
-  });
-
-  it("is asked for where there are several", async () => {
-    const { host } = sheetHost(block().map((line, i) => [...line, ...second[i]!]));
-    const state = paneState(host);
-    const stop = syncWithSheet(state);
-    await later();
-    expect(state.link.value).toBeNull();
-    expect(state.inputs.value).toEqual(START_INPUTS);
-    expect(state.says.value).toBe("There are 2 roof blocks: Bid!A2:B4, Bid!D2:E4. Select the one to use.");
-    stop();
-  });
-
-  it("does not take the place of what is typed while it is looked for", async () => {
-    const { host } = sheetHost(block());
-    const { read } = host;
-    const state = paneState({
-      ...host,
-      read: async (area) => (await new Promise((resolve) => setTimeout(resolve, 1000)), read(area)),
-    });
-    const stop = syncWithSheet(state);
-    await vi.advanceTimersByTimeAsync(500);
-    setInput(state, "Span", "31'");
-    await later();
-    expect([state.inputs.value.Span, state.link.value]).toEqual(["31'", null]);
-    stop();
-  });
-});
-
-describe("a wing's column", () => {
-  const winged = () => [
-    ["", "Main roof", "", ""],
-    ["Span", "24'", "", ""],
-    ["Length", "40'", "", ""],
-    ["Pitch", 6, "", ""],
-  ];
-
-  it("that comes beside the block is in its name, with the line of the headings", async () => {
-    const rows = winged();
-    const { host, names, change } = sheetHost(rows);
-    const state = paneState(host);
-    const stop = syncWithSheet(state);
-    await later();
-    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 2 });
-    rows[0]![2] = "Wing A";
-    rows[1]![2] = "12'";
-    change();
-    await later();
-    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 3 });
-    rows[0]![3] = "Wing B";
-    change();
-    await later();
-    expect(names.get("RoofBlock")).toEqual({ sheet: "Bid", row: 0, column: 0, rows: 4, columns: 4 });
-    expect([state.inputs.value.Span, state.inputs.value.wings.map(({ Span }) => Span)]).toEqual(["24'", ["12'", ""]]);
-    stop();
   });
 });

@@ -103,11 +103,11 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], given: CardOpti
         ];
       case "hip": {
         const cuts = card(
-          (...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts" }),
+          (...size) => drawHip(frame, pieces, { ...draw(...size), part: "cuts", piece }),
           hipSteps(frame, piece, options),
         );
         const jacks = card(
-          (...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks" }),
+          (...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks", piece }),
           [said.marks, ...(piece.plain > 0 ? [] : [said.mirror])],
         );
         return [cuts, { ...jacks, title: `${jacks.title}, ${said.marksTitle}`, notes: [], figures: [] }];

@@ -24,6 +24,30 @@ describe("tails on the cards", () => {
     );
   });
 
+  it("a wing's hip is drawn with its own figures and jacks, not the main roof's", () => {
+    const block = [
+      ["Span", 288, 192],
+      ["Length", 480],
+      ["Pitch", 6],
+      ["Overhang", 16],
+      ["Wall", "", "front"],
+      ["From left corner", "", 120],
+      ["Out from wall", "", 120],
+      ["Ends", "", "hip"],
+    ];
+    const model = readRoof("roof", block);
+    if (model instanceof Failure) throw new Error(JSON.stringify(model.problem));
+    const all = cardsOf(model, { packet: { job: "", date: "", stamp: "" } });
+    const own = all
+      .filter(({ mark }) => mark === "H-A")
+      .map((card) => card.drawing(500, false).replace(/\u00a0/g, " "));
+    // By hand: (96 - 3/4) x 1.414214 x 1.060660 = 142.875.
+    expect(own[0]).toContain("11' 10 7/8");
+    expect(own[0]).not.toContain("17' 10 7/8");
+    expect(own[1]).toMatch(/J\w*1-A, Left face/);
+    expect(own[1]).not.toMatch(/J\d+, (Left|Right) face/);
+  });
+
   it("a hip's card says one thing: the tail is left long, or level too", () => {
     const square = cards(["Tail cut", "square"])("H");
     expect(square.steps.join(" ")).toContain(`Leave the tail at least 2' 3" long`);

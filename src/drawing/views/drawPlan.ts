@@ -29,7 +29,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
   const eavesRing = roofRing(frame, "eaves");
   const { left: least, right: most, top: low, bottom: high } = boxAround(eavesRing);
   const rafters = boards.filter(({ piece }) => !isBearer(piece.member));
-  // In small room a mark stands without the letter of its hand, and of all sizes only the overall ones.
+  // In small room a mark stands without the letter of its hand, outside of the roof only, and of all sizes there are the overall ones.
   const named = (board: PlacedBoard) => (canvas.brief ? board.piece.mark : labelOf(board, words));
   const longest = Math.max(...rafters.filter(isOutside).map((board) => textWidth(named(board), size)));
 
@@ -81,7 +81,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
   if (most > length || least < 0 || high > span || low < 0) canvas.line(ring(eavesRing), "faint", "2 2");
   signCautions(canvas, view, boards, options.cautions ?? new Map());
   const missing = writeLabels(canvas, view, rafters, upright, named);
-  if (frame.blocks.length > 1) writeRest(canvas, view, missing);
+  if (frame.blocks.length > 1 && !canvas.brief) writeRest(canvas, view, missing);
   for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, rafters);
 
   // Extension lines begin beyond the marks, so that none is struck through.
@@ -173,7 +173,8 @@ function writeLabels(
     const { x, y } = onCanvas(view, board.from);
     const { heading } = board;
     const color = colorOf(board);
-    if (!isOutside(board)) return labelBoard(canvas, view, board, { color });
+    // In small room those inside have their mark where they are pointed at.
+    if (!isOutside(board)) return canvas.brief || labelBoard(canvas, view, board, { color });
     if (heading.x !== 0)
       return canvas.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, {
         anchor: heading.x > 0 ? "end" : "start",

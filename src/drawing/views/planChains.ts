@@ -16,7 +16,7 @@ export interface PlanChains {
 
 /**
  * Bays along a main and an end plate and their overall lengths. A wall with wings has their places and spans in place of bays, which then stand at the
- * other wall if that has none; how far out a wing stands is measured beside the end. Without boards there are no bays.
+ * other wall if that has none; how far out a wing stands is measured beside the end. Without boards there are only the overall lengths.
  */
 export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame: Frame, scale: number): PlanChains {
   const { spec, blocks } = frame;
@@ -29,7 +29,7 @@ export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame
   });
   const chain = (stations: readonly number[], whole: number) =>
     // A gable's last pair stands half a board inside the plate line, which is no bay.
-    (stations.length === 0 ? [] : bays([0, ...stations, whole]))
+    bays([0, ...stations, whole])
       .filter(({ each }) => each > spec.rafter.thickness)
       .map(({ from, to, count, each }): Dimension => ({
         from: from * scale,
@@ -48,6 +48,7 @@ export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame
   ];
   const { front, back } = wallsOf(frame);
   const whole = dimension(0, spec.length);
+  if (boards.length === 0) return { under: [whole], over: [], beside: [dimension(0, spec.span)] };
   const out = ({ wing: { wall, letter, spec: own } }: Wing) =>
     dimension(wall.corner.y, wall.corner.y - own.out * wall.inward.y, words.wing(letter));
   // A hipped end, from which the roof is set out.

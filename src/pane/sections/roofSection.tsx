@@ -27,6 +27,7 @@ export function RoofSection({ state }: { state: PaneState }) {
       </h2>
       <BlockLine state={state} />
       <FieldGroup state={state} rows={FIRST_FIELDS} />
+      <DifferLine state={state} />
       {general && <p class="lp-wrong">{general}</p>}
       {FOLDS.map((fold) => (
         <FieldFold key={fold} state={state} fold={fold}>
@@ -47,7 +48,6 @@ function BlockLine({ state }: { state: PaneState }) {
   const link = state.link.value;
   const offer = state.offer.value;
   const other = offer && (!link || areaText(offer.area) !== areaText(link.area)) ? offer : null;
-  const places = link ? differing(state.inputs.value, link.inputs) : [];
   return (
     <>
       {link && (
@@ -55,17 +55,6 @@ function BlockLine({ state }: { state: PaneState }) {
           <p>{texts.linked(areaText(link.area))}</p>
           <button type="button" class="lp-quiet" onClick={() => (state.link.value = null)}>
             {texts.unlink}
-          </button>
-        </div>
-      )}
-      {link && places.length > 0 && (
-        <div class="lp-line">
-          <p>{texts.differs(places.map(({ row, wing }) => texts.place(row, wing)))}</p>
-          <button type="button" onClick={() => void withParts(state, ({ updateBlock }) => updateBlock(state))}>
-            {texts.update}
-          </button>
-          <button type="button" class="lp-quiet" onClick={() => void useBlock(state, link)}>
-            {texts.reread}
           </button>
         </div>
       )}
@@ -78,5 +67,23 @@ function BlockLine({ state }: { state: PaneState }) {
         </div>
       )}
     </>
+  );
+}
+
+/** What is typed and not yet in the block that is followed. Under the fields, so that none moves while it is typed into. */
+function DifferLine({ state }: { state: PaneState }) {
+  const link = state.link.value;
+  const places = link ? differing(state.inputs.value, link.inputs) : [];
+  if (!link || places.length === 0) return null;
+  return (
+    <div class="lp-line">
+      <p>{texts.differs(places.map(({ row, wing }) => texts.place(row, wing)))}</p>
+      <button type="button" onClick={() => void withParts(state, ({ updateBlock }) => updateBlock(state))}>
+        {texts.update}
+      </button>
+      <button type="button" class="lp-quiet" onClick={() => void useBlock(state, link)}>
+        {texts.reread}
+      </button>
+    </div>
   );
 }

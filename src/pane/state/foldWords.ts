@@ -17,12 +17,13 @@ export function fieldsIn(fold: FoldName): readonly Field[] {
 
 /** What a folded group holds: what differs from the default first, then what a reader looks for anyway. */
 export function foldWords(fold: FoldName, inputs: Inputs, report: Report, wing?: string): readonly Said[] {
-  const said = fieldsIn(fold).flatMap(({ row, start }): Said[] => {
+  const said = fieldsIn(fold).flatMap(({ row, start, kind }): Said[] => {
     const value = inputAt(inputs, wing === undefined ? { row } : { row, wing }).trim();
     const own = value !== "" && value.toLowerCase() !== start.toLowerCase();
     const words = lookTexts.says[wing === undefined ? row : ""];
     const read = readingOf(report, row, wing) || value;
-    if (!own && (!words || (value === "" && read === ""))) return [];
+    // A choice that is left out is the default, and says it.
+    if (!own && (!words || (value === "" && read === "" && kind !== "choice"))) return [];
     return [{ own, words: words ? words(value || start, read) : `${row.toLowerCase()} ${read}` }];
   });
   return [...said.filter(({ own }) => own), ...said.filter(({ own }) => !own)];

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { bench } from "./bench.ts";
+import { panePage } from "./panePage.ts";
 
 const t = bench();
+const { letGo } = panePage(t);
 const pane = () => t.page.locator("#pane");
 const press = (key: string) => t.page.keyboard.press(key);
 const drawn = () =>
@@ -25,6 +27,7 @@ async function stands(selector: string): Promise<boolean> {
 describe("the first right number", () => {
   it("takes at most 12 keys at 1280 x 720, with plan and fields in view and nothing scrolled", async () => {
     await t.open("", { viewport: { width: 1280, height: 720 } });
+    await letGo();
     const before = await drawn();
     await pane().getByLabel("Span", { exact: true }).focus();
     await pane().getByLabel("Span", { exact: true }).selectText();
@@ -60,6 +63,7 @@ describe("the first right number", () => {
 
   it("moves nothing while something typed cannot be read, and says whose roof is drawn", async () => {
     await t.open("", { viewport: { width: 1280, height: 720 } });
+    await letGo();
     const places = () =>
       pane()
         .locator(".lp-view, .lp-stage, .lp-drawn svg, .lp-entry")
@@ -71,6 +75,21 @@ describe("the first right number", () => {
     expect((await places()).slice(0, 11)).toEqual(before.slice(0, 11));
     expect(await drawn()).toBe(svg);
     expect(await pane().locator(".lp-facts").textContent()).toContain("Fix Length to go on.");
+  });
+
+  it("moves no field while one types over a block that is followed", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    await pane().getByText("Follows the roof block").first().waitFor();
+    const places = () =>
+      pane()
+        .locator(".lp-view, .lp-entry:visible")
+        .evaluateAll((all) => all.map((one) => JSON.stringify(one.getBoundingClientRect())));
+    const before = await places();
+    await pane().getByLabel("Pitch", { exact: true }).fill("9");
+    await pane().getByText("Not yet in the sheet").waitFor();
+    expect(await places()).toEqual(before);
+    // The page around the pane has nothing to scroll to.
+    expect(await t.page.evaluate(() => document.documentElement.scrollHeight)).toBe(720);
   });
 });
 
@@ -128,6 +147,31 @@ describe("the drawing", () => {
     ).toBe(0);
     await pane().getByRole("button", { name: "Angle" }).click();
     await expect.poll(drawn).toBe([...seen][0]);
+  });
+
+  it("grows with the pane, whose edge is dragged or moved by arrow keys", async () => {
+    await t.open("", { viewport: { width: 1440, height: 900 } });
+    const width = async () => (await pane().boundingBox())!.width;
+    const [first, drawing] = [await width(), (await pane().locator(".lp-stage").boundingBox())!.width];
+    const grip = t.page.getByRole("separator", { name: "Width of the pane" });
+    await grip.focus();
+    for (let i = 0; i < 5; i++) await press("ArrowLeft");
+    await expect.poll(width).toBe(first + 5 * 24);
+    expect(Number(await grip.getAttribute("aria-valuenow"))).toBe(first + 5 * 24);
+    await expect.poll(async () => (await pane().locator(".lp-stage").boundingBox())!.width).toBe(drawing + 5 * 24);
+    const { x, y, width: wide, height } = (await grip.boundingBox())!;
+    await t.page.mouse.move(x + wide / 2, y + height / 2);
+    await t.page.mouse.down();
+    await t.page.mouse.move(500, y + height / 2, { steps: 3 });
+    await t.page.mouse.up();
+    await expect.poll(width).toBe(940);
+    // Wide enough for drawing and fields side by side.
+    expect((await pane().getByLabel("Span", { exact: true }).boundingBox())!.x).toBeGreaterThan(1000);
+    await t.page.mouse.move(502, 400);
+    await t.page.mouse.down();
+    await t.page.mouse.move(1439, 400, { steps: 3 });
+    await t.page.mouse.up();
+    await expect.poll(width).toBe(360);
   });
 
   it("fills the window on a press, keeps the keyboard, and Escape goes back to the sheet", async () => {

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { bench } from "./bench.ts";
+import { panePage } from "./panePage.ts";
 
 const t = bench();
+const { letGo } = panePage(t);
 const pane = () => t.page.locator("#pane");
 const press = (key: string) => t.page.keyboard.press(key);
 const card = () => pane().getByRole("region", { name: /^Card of / });
@@ -17,6 +19,7 @@ const ACCENT = "rgb(29, 79, 163)";
 describe("a piece is one thing", () => {
   it("pointed at in the plan, it is marked in the schedule and the cutting plan; and the other way round", async () => {
     await t.open("", { viewport: { width: 1280, height: 720 } });
+    await letGo();
     await pane().locator("summary", { hasText: "Lumber order" }).click();
     await pane().locator(".lp-sticks svg").waitFor();
     const plain = await color(".lp-drawn", "J2");
@@ -39,6 +42,7 @@ describe("a piece is one thing", () => {
 
   it("pressed in the plan, its card stands on the screen, with the way to the others", async () => {
     await t.open("", { viewport: { width: 1280, height: 720 } });
+    await letGo();
     await pane().locator('.lp-drawn polygon[data-piece="J2"][data-hand="right"]').first().click({ force: true });
     await card().waitFor();
     expect(await card().locator("h2").textContent()).toBe("J2 right");
@@ -58,6 +62,7 @@ describe("a piece is one thing", () => {
 
   it("goes by keyboard alone: from its row to its card, through the others and back to the row", async () => {
     await t.open("", { viewport: { width: 1280, height: 720 } });
+    await letGo();
     await row("J4").getByRole("button").focus();
     await expect.poll(() => color(".lp-drawn", "J4")).toBe(ACCENT);
     await press("Enter");
@@ -80,6 +85,7 @@ describe("a piece is one thing", () => {
 
   it("goes with the roof: a card follows what is typed and closes when its piece is no more", async () => {
     await t.open("", { viewport: { width: 1440, height: 900 } });
+    await letGo();
     await row("J5").getByRole("button").click();
     const long = () => card().locator("dd").first().textContent();
     const before = await long();

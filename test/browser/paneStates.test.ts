@@ -2,12 +2,14 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
 import { bench } from "./bench.ts";
+import { panePage } from "./panePage.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** Where screenshots are kept, to be looked at. */
 const SHOTS = ".cache/screenshots";
 
 const t = bench();
+const { letGo } = panePage(t);
 const pane = () => t.page.locator("#pane");
 const field = (name: string) => pane().getByLabel(name, { exact: true });
 const unfold = (name: string) => pane().locator("summary", { hasText: name }).first().click();
@@ -50,11 +52,13 @@ async function misplaced(): Promise<string[]> {
   });
 }
 
+/** In a narrow window sheet and pane take turns. */
+const showPane = () => t.page.evaluate(() => document.body.setAttribute("data-shows", "pane"));
+
 /** Every state that a pane can be seen in, and how it is come to. */
 const STATES: Readonly<Record<string, () => Promise<void>>> = {
   start: async () => undefined,
   block: async () => {
-    await pane().getByRole("button", { name: "Use this block" }).click();
     await pane().getByText("Follows the roof block").first().waitFor();
   },
   wings: async () => {
@@ -115,7 +119,7 @@ describe.each(["light", "dark"] as const)("every state, %s", (colorScheme) => {
         [1920, 1080],
       ] as const) {
         await t.page.setViewportSize({ width, height });
-        if (width < 760) await pane().evaluate((one) => one.scrollIntoView());
+        await showPane();
         await t.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
         expect([width, await pane().evaluate((one) => one.scrollWidth - one.clientWidth)]).toEqual([width, 0]);
         expect([width, await misplaced()]).toEqual([width, []]);
@@ -126,7 +130,12 @@ describe.each(["light", "dark"] as const)("every state, %s", (colorScheme) => {
 });
 
 describe("bad input at 360 px", () => {
-  const at = { viewport: { width: 360, height: 760 } };
+  const start = async () => {
+    await t.open("", { viewport: { width: 1280, height: 760 } });
+    await letGo();
+    await t.page.setViewportSize({ width: 360, height: 760 });
+    await showPane();
+  };
   const holds = async () => {
     expect(await pane().evaluate((one) => one.scrollWidth - one.clientWidth)).toBe(0);
     expect(await t.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
@@ -134,7 +143,7 @@ describe("bad input at 360 px", () => {
   };
 
   it("nonsense in every field: each says what to type, and the last roof stays", async () => {
-    await t.open("", at);
+    await start();
     await pane().getByRole("button", { name: "Add a wing" }).click();
     for (const summary of await pane().locator(".lp-fold > summary").all()) await summary.click();
     for (const entry of await pane().locator(".lp-entry > input").all()) await entry.fill("🪚 about right ".repeat(9));
@@ -147,7 +156,7 @@ describe("bad input at 360 px", () => {
   });
 
   it("a job's name of 200 letters, and a roof of 1,000 pieces", async () => {
-    await t.open("", at);
+    await start();
     await unfold("Job");
     await field("Job name").fill("Weighhouse".repeat(20));
     await holds();
@@ -161,7 +170,7 @@ describe("bad input at 360 px", () => {
   });
 
   it("a roof that cannot be framed: the sentence says what to type, and no button writes it", async () => {
-    await t.open("", at);
+    await start();
     await field("Spacing").fill("14'");
     await pane().locator("#lp-spacing-wrong").waitFor();
     expect(await pane().locator("#lp-spacing-wrong").textContent()).toMatch(
@@ -173,7 +182,7 @@ describe("bad input at 360 px", () => {
   });
 
   it("printing denied: says so where it was pressed", async () => {
-    await t.open("", at);
+    await start();
     await unfold("Cut cards");
     await t.page.evaluate(() => {
       new MutationObserver(() => {

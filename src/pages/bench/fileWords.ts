@@ -3,6 +3,7 @@ import type { SavedFile } from "./saveFile.ts";
 /** What the file bar says. */
 export const fileWords = {
   samples: "Samples",
+  width: "Width of the pane",
   choose: "Choose one …",
   open: "Open .xlsx …",
   save: "Save .xlsx",

@@ -7,6 +7,7 @@ import { embeddedSheet } from "../../hosts/embedded/embeddedSheet.ts";
 import { commitEdit } from "../../hosts/embedded/editing.ts";
 import { findCells } from "../../hosts/embedded/findCells.ts";
 import { fileBar } from "./fileBar.ts";
+import { grip } from "./grip.ts";
 import { findBar } from "./findBar.ts";
 import { keptOffline } from "./offline.ts";
 import { phoneTabs } from "./phoneTabs.ts";
@@ -81,6 +82,7 @@ const search = findBar(files, {
   show: (area) => host.show(area),
   leave: focusSheet,
 });
+grip(document.getElementById("grip")!, document.getElementById("pane")!);
 typingKeys(document.getElementById("pane")!);
 phoneTabs();
 // Nothing of the first view waits for it.

@@ -1,5 +1,5 @@
 import { render } from "preact";
-import { useLayoutEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { AskDialog } from "./controls/askDialog.tsx";
 import { CautionSection, CautionTable } from "./sections/cautionSection.tsx";
@@ -38,12 +38,13 @@ export function mountPane(element: HTMLElement, host: Host): () => void {
 function Pane({ state }: { state: PaneState }) {
   const root = useRef<HTMLDivElement>(null);
   const { whole } = state.looking;
+  const handlers = useMemo(() => marking(state), [state]);
   useLayoutEffect(
     () => (whole.value ? wholeWindow(root.current!, () => (whole.value = false)) : undefined),
     [whole.value],
   );
   return (
-    <div ref={root} class={whole.value ? "lp lp-whole" : "lp"} {...marking(state)}>
+    <div ref={root} class={whole.value ? "lp lp-whole" : "lp"} {...handlers}>
       <MarkStyle state={state} />
       <div class="lp-room">
         <ViewSection state={state} />
@@ -82,11 +83,23 @@ function MarkStyle({ state: { looking } }: { state: PaneState }) {
 /** Wherever a piece is drawn or listed, pointing at it marks it everywhere, and pressing it opens its card. */
 function marking({ looking, report }: PaneState) {
   const { pointed } = looking;
-  const point = ({ target }: Event) => void (pointed.value = pieceAt(target)?.mark ?? null);
+  const point = (mark: string | null) => void (pointed.value = mark);
+  // Where the keyboard is at a piece, a page that scrolls to it under a pointer at rest does not take the mark away.
+  let atKey = false;
+  let rests = "";
+  const place = ({ clientX, clientY }: PointerEvent) => `${clientX} ${clientY}`;
   return {
-    onPointerOver: point,
-    onFocusIn: point,
-    onPointerLeave: () => void (pointed.value = null),
+    onPointerMove: (event: PointerEvent) => void (rests = place(event)),
+    onPointerOver(event: PointerEvent) {
+      if (atKey && rests === place(event)) return;
+      point(pieceAt(event.target)?.mark ?? null);
+    },
+    onFocusIn({ target }: Event) {
+      const mark = pieceAt(target)?.mark ?? null;
+      atKey = mark !== null;
+      point(mark);
+    },
+    onPointerLeave: () => !atKey && point(null),
     onClick({ target }: Event) {
       const piece = (target as Element).closest(".lp-card") ? null : pieceAt(target);
       const { model } = report.value;

@@ -109,12 +109,14 @@ describe("the drawing", () => {
     const at = await place();
     await press("ArrowRight");
     await expect.poll(place).not.toBe(at);
+    // As large as it goes, to a few parts in a hundred: the first guess is another than the last time.
+    const fits = async () => Math.abs((await width()) / fit - 1) < 0.07;
     await press("0");
-    await expect.poll(width).toBe(fit);
+    await expect.poll(fits).toBe(true);
     await pane().getByRole("button", { name: "Zoom in" }).click();
-    await expect.poll(width).toBeGreaterThan(fit);
-    await pane().getByRole("button", { name: "Fit" }).click();
-    await expect.poll(width).toBe(fit);
+    await expect.poll(width).toBeGreaterThan(1.2 * fit);
+    await pane().getByRole("button", { name: "Fit", exact: true }).click();
+    await expect.poll(fits).toBe(true);
   });
 
   it("turns the frame by dragging, by arrow keys and to four standing views", async () => {

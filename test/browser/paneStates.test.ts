@@ -108,6 +108,7 @@ describe.each(["light", "dark"] as const)("every state, %s", (colorScheme) => {
     async (name, make) => {
       mkdirSync(SHOTS, { recursive: true });
       await t.open("", { colorScheme, viewport: { width: 1280, height: 720 } });
+      if (name !== "block") await letGo();
       await make();
       expect(await findings()).toEqual([]);
       for (const [width, height] of [

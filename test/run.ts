@@ -1,4 +1,5 @@
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 
 /** What one part of the tests came to. */
@@ -10,25 +11,22 @@ interface Tally {
 const reports = ".cache/test";
 
 /** Runs a script of package.json, its output going straight through. True when it ended well. */
-function script(name: string, ...options: string[]): boolean {
-  return (
-    spawnSync(`npm run -s ${name}${options.length > 0 ? ` -- ${options.join(" ")}` : ""}`, {
-      shell: true,
-      stdio: "inherit",
-    }).status === 0
-  );
+async function script(name: string, ...options: string[]): Promise<boolean> {
+  const command = `npm run -s ${name}${options.length > 0 ? ` -- ${options.join(" ")}` : ""}`;
+  const [status] = await once(spawn(command, { shell: true, stdio: "inherit" }), "exit");
+  return status === 0;
 }
 
 /** A script that is one check: it ends well or not. */
-function check(name: string): Tally {
-  return script(name) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+async function check(name: string): Promise<Tally> {
+  return (await script(name)) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
 /** A script that runs a test runner, whose report is counted. */
-function tests(name: string): Tally {
+async function tests(name: string): Promise<Tally> {
   const report = `${reports}/${name}.json`;
   rmSync(report, { force: true });
-  const well = script(name, "--reporter=dot", "--reporter=json", `--outputFile.json=${report}`);
+  const well = await script(name, "--reporter=dot", "--reporter=json", `--outputFile.json=${report}`);
   return counted(report, well);
 }
 
@@ -47,22 +45,31 @@ function counted(report: string, well: boolean): Tally {
   }
 }
 
-const parts: readonly (readonly [string, () => Tally])[] = [
-  ["typecheck", () => check("typecheck")],
-  ["lint", () => check("lint")],
-  ["build", () => check("build")],
-  ["build:bench", () => check("build:bench")],
-  ["unit", () => tests("unit")],
-  ["browser", () => tests("browser")],
+/** In order; those that stand together are one-handed and run side by side. */
+const parts: readonly (readonly (readonly [string, () => Promise<Tally>])[])[] = [
+  [
+    ["typecheck", () => check("typecheck")],
+    ["lint", () => check("lint")],
+  ],
+  [
+    ["build", () => check("build")],
+    ["build:bench", () => check("build:bench")],
+  ],
+  [["unit", () => tests("unit")]],
+  [["browser", () => tests("browser")]],
 ];
 
 mkdirSync(reports, { recursive: true });
-const results = parts.map(([name, run]) => {
-  console.log(`\n== ${name}`);
+const results: (Tally & { readonly name: string; readonly seconds: number })[] = [];
+for (const together of parts) {
+  console.log(`\n== ${together.map(([name]) => name).join(", ")}`);
   const start = performance.now();
-  const tally = run();
-  return { name, ...tally, seconds: (performance.now() - start) / 1000 };
-});
+  results.push(
+    ...(await Promise.all(
+      together.map(async ([name, run]) => ({ name, ...(await run()), seconds: (performance.now() - start) / 1000 })),
+    )),
+  );
+}
 
 const sum = (of: keyof Tally) => results.reduce((total, result) => total + result[of], 0);
 console.log("");

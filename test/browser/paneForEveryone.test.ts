@@ -79,8 +79,8 @@ describe.each(["light", "dark"] as const)("the pane, %s", (colorScheme) => {
     await shot(`pane-${colorScheme}`);
   });
 
-  // 180 px: a pane of 360 px at 200% zoom.
-  it.each([180, 320, 360, 480])(
+  // 180 px: a pane of 360 px at 200% zoom. Colors change no size: once is enough.
+  it.each(colorScheme === "light" ? [180, 320, 360, 480] : [])(
     "fits %i px without scrolling sideways, and what is pressed is large enough",
     async (width) => {
       await t.open("", { colorScheme, viewport: { width, height: 800 } });

@@ -47,8 +47,6 @@ describe("the list of functions", () => {
 
   it.each([
     [1, 0],
-    [1, 60],
-    [4, 0],
     [4, 60],
     [4, 150],
   ])(

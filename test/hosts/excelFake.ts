@@ -67,8 +67,9 @@ export class FakeContext {
     this.sent = this.answered = 0;
     await Promise.resolve();
     const lost = excelError("GeneralException", "There was an internal error while processing the request.");
-    if (sent + queue.length * CALL_BYTES > MOST_BYTES)
-      throw excelError("RequestPayloadSizeLimitExceeded", `${sent} bytes and ${queue.length} calls in one request`);
+    const calls = queue.length + this.tracked;
+    if (sent + calls * CALL_BYTES > MOST_BYTES)
+      throw excelError("RequestPayloadSizeLimitExceeded", `${sent} bytes and ${calls} calls in one request`);
     // As in Excel, what comes before a failure stays done.
     for (const act of fault === "before" ? [] : queue.slice(0, fault === "half-way" ? queue.length / 2 : undefined))
       act();
@@ -77,6 +78,8 @@ export class FakeContext {
       throw excelError("ResponsePayloadSizeLimitExceeded", `${this.answered} bytes in one answer`);
   };
 
+  /** Ranges that are made anew in every request of this run, for nobody let go of them. */
+  tracked = 0;
   /** Weighs what a request carries there, or brings back. */
   sent = 0;
   answered = 0;

@@ -95,6 +95,8 @@ export function rangeNode(
   place: () => Place,
   missing?: () => boolean,
 ): any {
+  let kept = 1;
+  context.tracked += kept;
   const each = <T>(visit: (row: number, column: number) => T): T[][] => {
     const { row, column, rows, columns } = place();
     return Array.from({ length: rows }, (_, i) =>
@@ -176,7 +178,11 @@ export function rangeNode(
           () => spillRange(data(), place())!,
           () => place().rows * place().columns > 1 || !spillRange(data(), place()),
         ),
-      untrack: () => range,
+      untrack: () => {
+        context.tracked -= kept;
+        kept = 0;
+        return range;
+      },
       getMergedAreasOrNullObject: () =>
         strict(context, "RangeAreas", {
           read: {

@@ -52,6 +52,16 @@ describe("the stand-in for Excel", () => {
       "RequestPayloadSizeLimitExceeded",
     ],
     [
+      "ranges that nobody let go of",
+      async (range, context) => {
+        for (let n = 0; n < 30_000; n++) range.getCell(0, 0).untrack();
+        await context.sync();
+        for (let n = 0; n < 30_000; n++) range.getCell(0, 0);
+        await context.sync();
+      },
+      "RequestPayloadSizeLimitExceeded",
+    ],
+    [
       "an answer that is too large",
       async (_, context) => {
         for (let row = 0; row < 200; row++) fake.sheet("Sheet1")!.enter(row, 5, `'${"x".repeat(30_000)}`);

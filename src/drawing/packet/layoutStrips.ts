@@ -17,6 +17,8 @@ export interface StripList {
 /** Width of a strip, and of the air between two, in pixels. */
 const WIDE = 104;
 const AIR = 12;
+/** From one line of writing to the next. */
+const LINE = 13;
 /** Over the strips of a page: what plate they are of. Under them: the line that checks the printer. */
 const HEAD = 34;
 const CHECK = 38;
@@ -81,7 +83,7 @@ function strip(
     .join("");
   const lines: string[] = [];
   const texts: string[] = [];
-  for (const mark of marks) {
+  for (const mark of together(marks)) {
     if (mark.to < from || mark.from > to) continue;
     const [top, bottom] = [Math.max(mark.from, from), Math.min(mark.to, to)];
     for (const edge of [mark.from, mark.to])
@@ -94,10 +96,15 @@ function strip(
     );
     if (within(mark.from) && y(mark.from) <= high - 16)
       texts.push(
-        write(38, y(mark.from) + 12, mark.name, 'font-weight="600"'),
+        ...mark.names.map((name, n) => write(38, y(mark.from) + 12 + n * LINE, name, 'font-weight="600"')),
         ...(y(mark.from) >= 12 ? [write(2, y(mark.from) - 3, length(mark.from))] : []),
       );
-    else if (within(mark.to)) texts.push(write(38, y(mark.to) - 3, mark.name, 'font-weight="600"'));
+    else if (within(mark.to))
+      texts.push(
+        ...mark.names.map((name, n) =>
+          write(38, y(mark.to) - 3 - (mark.names.length - 1 - n) * LINE, name, 'font-weight="600"'),
+        ),
+      );
   }
   const label = words.strip(at + 1, of);
   const turned = `<text transform="translate(${WIDE - 44} ${high / 2}) rotate(-90)" text-anchor="middle">${escaped(label)}</text>`;
@@ -107,6 +114,19 @@ function strip(
       a < from + long / 2 + textWidth(label, TEXT.small) / pixels,
   );
   return `<rect width="${WIDE}" height="${high}" stroke-dasharray="4 3" stroke-width="0.5"/><path d="M0 0H${WIDE}M0 ${high}H${WIDE}"/><path d="${ruler}" stroke-width="0.5"/>${lines.join("")}<g fill="#000" stroke="none">${numbers}${texts.join("")}${clear ? write(WIDE - 40, high - 6, String(at + 1)) : turned}</g>`;
+}
+
+/** Pieces that stand at the same place, such as those on both faces of a ridge, as one mark with their names under one another. */
+function together(
+  marks: StripList["marks"],
+): { readonly names: readonly string[]; readonly from: number; readonly to: number }[] {
+  const places: { names: string[]; from: number; to: number }[] = [];
+  for (const { name, from, to } of marks) {
+    const same = places.find((one) => Math.abs(one.from - from) < 1e-6 && Math.abs(one.to - to) < 1e-6);
+    if (same) same.names.push(name);
+    else places.push({ names: [name], from, to });
+  }
+  return places;
 }
 
 const write = (x: number, y: number, text: string, more = "") =>

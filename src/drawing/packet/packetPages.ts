@@ -22,7 +22,7 @@ export function packetPages(parts: readonly PacketPart[], { paper, perPage }: Ca
   const { width, height } = roomOf(paper);
   const sheets = pages.map(
     ({ name, kind, body }, i) =>
-      `<section class="sheet ${kind}" data-sheet="${escaped(name)}"><div class="body">${body}</div>${foot(name, packet, i + 1, pages.length, width)}</section>`,
+      `<section class="sheet ${kind}" data-sheet="${escaped(name)}"><div class="body">${body}</div>${foot(name, packet, i + 1, pages.length, { width, beside: kind === "stickers" })}</section>`,
   );
   const title = packet.job === "" ? words.title : `${packet.job}, ${words.title}`;
   return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>@page{size:${page.width}in ${page.height}in;margin:0}
@@ -44,18 +44,26 @@ ${blockStyles}${labelStyles(paper)}.flow .strips{display:block}
 ${cardRules({ paper, perPage })}</style></head><body>\n${sheets.join("\n")}\n</body></html>\n`;
 }
 
-/** What stands at the foot of every page. A name as long as the page is cut, and shows it. */
-function foot(name: string, { job, date, stamp }: Packet, page: number, of: number, width: number): string {
+/** What stands at the foot of every page, each word over its text or `beside` it. A name as long as the page is cut, and shows it. */
+function foot(
+  name: string,
+  { job, date, stamp }: Packet,
+  page: number,
+  of: number,
+  { width, beside }: { readonly width: number; readonly beside: boolean },
+): string {
   const rest = [
     [words.foot.sheet, name],
     [words.foot.stamp, stamp],
     [words.foot.date, date],
     [words.foot.page, words.pageOf(page, of)],
   ] as const;
-  const taken = rest.reduce(
-    (sum, pair) => sum + Math.max(...pair.map((text) => textWidth(text, TEXT.small))) * 1.08 + 17,
-    0,
-  );
+  const room = (pair: readonly string[]) => {
+    const widths = pair.map((text) => textWidth(text, TEXT.small) * 1.08);
+    return beside ? widths.reduce((sum, one) => sum + one, 4) : Math.max(...widths);
+  };
+  const own = beside ? room([words.foot.job]) : 0;
+  const taken = rest.reduce((sum, pair) => sum + room(pair) + 17, own);
   const box = ([label, text]: readonly [string, string]) => `<div>${escaped(label)}<b>${escaped(text)}</b></div>`;
   return `<footer class="foot">${[[words.foot.job, fitted(job, (width - taken - 20) / 1.08)] as const, ...rest].map(box).join("")}</footer>`;
 }

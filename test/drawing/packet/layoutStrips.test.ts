@@ -36,6 +36,12 @@ describe("layoutStrips", () => {
     expect(found).toEqual([23.25, 71.25]);
     expect(strips).toHaveLength(Math.ceil(73.75 / 9));
   });
+  it("writes the names of pieces at one place under one another", () => {
+    const marks = ["VJ1 L", "VJ1 R"].map((name) => ({ name, from: 2, to: 3.5 }));
+    const [page] = layoutStrips([{ ...LIST, marks }], { paper: "letter", unit: "in", length: inches });
+    const at = ["VJ1 L", "VJ1 R"].map((name) => Number(new RegExp(`y="([\\d.]+)"[^>]*>${name}<`).exec(page!)![1]));
+    expect(at[1]! - at[0]!).toBe(13);
+  });
   it("has a line to check the printer by on each page: 6 in, or 150 mm", () => {
     for (const [unit, pixels] of [
       ["in", 6 * PIXELS],

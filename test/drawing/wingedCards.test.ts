@@ -3,7 +3,7 @@ import { cutCards } from "../../src/drawing/cards/cutCard.ts";
 import { drawEnds } from "../../src/drawing/views/drawEnds.ts";
 import { lengthText } from "../../src/measure/lengthText.ts";
 import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
-import { framed } from "../roof/outlineSpecs.ts";
+import { framed, SHAPES } from "../roof/outlineSpecs.ts";
 import { wingedCases } from "../solids/wings/cases.ts";
 import { modelOf } from "../solids/wings/frameOf.ts";
 import { faults } from "./faults.ts";
@@ -45,6 +45,14 @@ describe("cut cards of a roof with wings", () => {
         expect(svg).not.toMatch(/NaN|undefined|Infinity|null/);
       }
     }
+  });
+
+  it("a hip's marks say so where hips of one cut carry different pieces, as beside a wing; on a rectangle all carry the same", () => {
+    const told = (spec: RoofSpec) =>
+      cardsOf(spec).cards.filter((card) => card.steps.join().includes("Others carry other pieces")).length;
+    expect(Object.values(SHAPES).map(told)).toEqual(Object.values(SHAPES).map(() => 0));
+    expect(told(WINGED_ROOFS["cross"]!)).toBe(1);
+    expect(told(WINGED_ROOFS["T"]!)).toBe(0);
   });
 
   // 24 by 40 feet at 6 in 12, a wing of 16 by 10 from 12' 6", long valley left: worked by hand, and read off solid models.

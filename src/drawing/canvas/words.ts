@@ -185,6 +185,8 @@ export const WORDS = {
     marks:
       "Hook the plumb line over the corner. Lay off each mark up the top and square it across. The slanted lines are the sides of the jacks.",
     mirror: "Drawn for the right hand; the left hand is its mirror image.",
+    othersCarry:
+      "Drawn for one of these hips. Others carry other pieces: take their marks from the jack schedule, column Hip mark.",
     roof: (span: string, length: string, pitch: string, endPitch: string) =>
       `Roof ${span} by ${length}, ${pitch} in 12${endPitch === pitch ? "" : `, ends ${endPitch} in 12`}.`,
     packet: ({ job, date, stamp }: { job: string; date: string; stamp: string }) =>

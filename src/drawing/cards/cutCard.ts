@@ -1,4 +1,5 @@
 import { hipsIn, type Frame } from "../../roof/frame/frame.ts";
+import { outlineMarks } from "../../roof/frame/outlineMarks.ts";
 import { placedBoards } from "../../roof/frame/placedBoards.ts";
 import { sideName, type Piece, type SideName } from "../../roof/frame/piece.ts";
 import { jackTape } from "../../roof/members/jack.ts";
@@ -108,7 +109,11 @@ export function cutCards(frame: Frame, pieces: readonly Piece[], given: CardOpti
         );
         const jacks = card(
           (...size) => drawHip(frame, pieces, { ...draw(...size), part: "marks", piece }),
-          [said.marks, ...(piece.plain > 0 ? [] : [said.mirror])],
+          [
+            said.marks,
+            ...(piece.plain > 0 ? [] : [said.mirror]),
+            ...(carryAlike(frame, piece) ? [] : [said.othersCarry]),
+          ],
         );
         return [cuts, { ...jacks, title: `${jacks.title}, ${said.marksTitle}`, notes: [], figures: [] }];
       }
@@ -195,4 +200,15 @@ function figuresOf(piece: Piece, { length, words = WORDS }: CardOptions): CutCar
 /** The planes that a piece stands on, in words; a wing's by its name. */
 function sideText(side: SideName, { card: { sides } }: Words): string {
   return side === "Main" || side === "End" || side === "Both" ? sides[side] : side;
+}
+
+/** Whether all hips that this piece stands for carry the same jacks at the same marks; beside a wing one may carry cripples in their place. */
+function carryAlike(frame: Frame, piece: Piece): boolean {
+  const carried = piece.stands.map((stand) =>
+    outlineMarks(frame, { ...piece, stands: [stand] } as Piece, "right")
+      .map(({ mark, at }) => `${mark} ${at.toFixed(6)}`)
+      .sort()
+      .join(),
+  );
+  return new Set(carried).size <= 1;
 }

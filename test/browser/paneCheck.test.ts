@@ -3,7 +3,7 @@ import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { letGo, pane, field, button, unfold, values, enter, sheets } = panePage(t);
+const { letGo, pane, field, button, unfold, values, enter, sheets, says } = panePage(t);
 beforeEach(letGo);
 
 describe("checks and comparisons in the pane", () => {
@@ -20,6 +20,8 @@ describe("checks and comparisons in the pane", () => {
     await expect.poll(() => pane().locator(".lp-found").textContent()).toContain("3 measured");
     await button("Write the check into the sheet").click();
     await expect.poll(sheets).toEqual(["Bid", "Jacks", "Roof", "Check"]);
+    // Its formulas read the block by a name, which stands once that is said.
+    await expect.poll(() => says().textContent()).toContain("written to");
     const rows = await values("Check", 1, 0, 3, 5);
     expect(rows.map(([mark, tape]) => [mark, tape])).toEqual([
       ["J1", expect.any(Number)],

@@ -57,15 +57,21 @@ async function fillNow(state: PaneState, choice: Choice): Promise<void> {
   const name = request.inputs === null ? null : request.name;
   // The tables read the block by its name, which can stand only on a sheet that is there.
   await writeStep(state, layout.step, async () => {
-    if (name === null) return;
-    await state.host.nameArea(name, layout.block).catch((cause: unknown) => {
-      throw new PartlyWritten(texts.notNamed(layout.step.title, whyOf(cause)), null, { cause });
-    });
+    if (name !== null)
+      await state.host.nameArea(name, layout.block).catch((cause: unknown) => {
+        throw new PartlyWritten(texts.notNamed(layout.step.title, whyOf(cause)), null, { cause });
+      });
+    // It is written in any case. Said only when all this is over, for a press on what undoes it would be lost meanwhile.
+    await showAndFollow(state, layout, name).catch(() => undefined);
   });
-  await state.host.show({ ...layout.step.blocks[0]!, rows: 1, columns: 1 });
+}
+
+/** Goes to what was written; the fields follow a block that was written with it. */
+async function showAndFollow(state: PaneState, { step, block }: FillLayout, name: string | null): Promise<void> {
+  await state.host.show({ ...step.blocks[0]!, rows: 1, columns: 1 });
   if (name === null) return;
-  const block = await readAgain(state.host, layout.block, name);
-  if (block) await useBlock(state, block, state.says.value);
+  const read = await readAgain(state.host, block, name);
+  if (read) await useBlock(state, read, state.says.value);
 }
 
 /** Tables hang on the block in the sheet: where the fields say otherwise, the user decides what counts. */

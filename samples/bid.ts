@@ -200,7 +200,7 @@ const right: (BookCell | null)[][] = [
   [strong("Bid"), null, null, null, total("=H13+H14", MONEY)],
   [],
   [heading("Assumed"), numbers("Value")],
-  [label("Hours to cut and set a jack"), input(0.75, '0.00 "h"')],
+  [label("Hours to cut and set a jack"), input(0.25, '0.00 "h"')],
   [label("Thickness of the ridge board"), input(1.5, INCHES)],
   [],
   [heading("For the saw"), numbers("Value"), numbers("On the tape")],

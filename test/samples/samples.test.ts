@@ -118,8 +118,8 @@ describe("what the samples come to, by hand", () => {
       [8, 9, 10, 11, 12].reduce((total, row) => total + value("bid", "Bid", row, 4) * value("bid", "Bid", row, 6), 0);
     expect(value("bid", "Bid", 13, 7)).toBeCloseTo(sum, 9);
     expect(value("bid", "Bid", 15, 7)).toBeCloseTo(sum * 1.12, 9);
-    // 156 in from the corner to the king common: 132, 108, 84, 60, 36 and 12 in, a left and a right one at each of four corners; 3/4 h each.
-    expect(value("bid", "Bid", 11, 4)).toBe(6 * 8 * 0.75);
+    // 156 in from the corner to the king common: 132, 108, 84, 60, 36 and 12 in, a left and a right one at each of four corners; 1/4 h each.
+    expect(value("bid", "Bid", 11, 4)).toBe(6 * 8 * 0.25);
     // 4 hips, 1 ridge, 6 king commons, and 216 in of ridge: 8 pairs of commons between.
     expect(value("bid", "Bid", 12, 4)).toBe(4 + 1 + 6 + 16);
   });

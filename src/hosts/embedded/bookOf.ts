@@ -2,6 +2,7 @@ import type { IRange, Worksheet } from "@univerjs/core";
 import { BooleanNumber } from "@univerjs/core";
 import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
 import type { Book, BookCell, BookSheet, Line } from "../../xlsx/book.ts";
+import { areaOf } from "./areas.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { keptIn } from "./workbookTexts.ts";
@@ -41,14 +42,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     rows: rowsOf(sheet, worksheet, left),
     ...(columns.length > 0 && { columns }),
     ...(heights.size > 0 && { heights }),
-    ...(mergeData.length > 0 && {
-      merges: mergeData.map(({ startRow, endRow, startColumn, endColumn }) => ({
-        row: startRow,
-        column: startColumn,
-        rows: endRow - startRow + 1,
-        columns: endColumn - startColumn + 1,
-      })),
-    }),
+    ...(mergeData.length > 0 && { merges: mergeData.map(areaOf) }),
     ...(freeze.ySplit > 0 && { frozenRows: freeze.ySplit }),
     ...(freeze.xSplit > 0 && { frozenColumns: freeze.xSplit }),
     ...(worksheet.isSheetHidden() === BooleanNumber.TRUE && { hidden: true }),

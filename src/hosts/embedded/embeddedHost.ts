@@ -13,6 +13,7 @@ import { occupiedCells } from "../occupiedCells.ts";
 import { Receipts } from "../receipts.ts";
 import { stepCells, type StepCells } from "../stepCells.ts";
 import { blockAround } from "../blockAround.ts";
+import { areaOf } from "./areas.ts";
 import { cells, type Cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { errorReason } from "./errorReason.ts";
@@ -36,10 +37,10 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
   const names = () => workbook.getSheets().map((s) => s.getSheetName());
   const selected = (): Area => {
     const range = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
-    return areaOf(
-      workbook.getActiveSheet().getSheet(),
-      range ?? { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 },
-    );
+    return {
+      sheet: workbook.getActiveSheet().getSheetName(),
+      ...areaOf(range ?? { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 }),
+    };
   };
 
   return {
@@ -80,12 +81,13 @@ export function embeddedHost(sheet: EmbeddedSheet): Host {
         { top: area.row, left: area.column, bottom: area.row + area.rows - 1, right: area.column + area.columns - 1 },
         (row, column) => !at.emptyAt(row, column),
       );
-      return areaOf(worksheet, {
-        startRow: edges.top,
-        endRow: edges.bottom,
-        startColumn: edges.left,
-        endColumn: edges.right,
-      });
+      return {
+        sheet: worksheet.getName(),
+        row: edges.top,
+        column: edges.left,
+        rows: edges.bottom - edges.top + 1,
+        columns: edges.right - edges.left + 1,
+      };
     },
     async write(step, options) {
       const toWrite = stepCells(step, names());
@@ -144,14 +146,4 @@ function occupied(sheet: EmbeddedSheet, { blocks }: StepCells): readonly string[
     blocks,
     ({ area }, i, j) => readers.get(area.sheet)?.emptyAt(area.row + i, area.column + j) === false,
   );
-}
-
-function areaOf(worksheet: Worksheet, { startRow, endRow, startColumn, endColumn }: IRange): Area {
-  return {
-    sheet: worksheet.getName(),
-    row: startRow,
-    column: startColumn,
-    rows: endRow - startRow + 1,
-    columns: endColumn - startColumn + 1,
-  };
 }

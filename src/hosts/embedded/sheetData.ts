@@ -1,6 +1,7 @@
-import type { ICellData, IColumnData, IRange, IRowData, IWorksheetData } from "@univerjs/core";
+import type { ICellData, IColumnData, IRowData, IWorksheetData } from "@univerjs/core";
 import { BooleanNumber, CellValueType, generateRandomId } from "@univerjs/core";
 import type { BookCell, BookSheet, Rectangle } from "../../xlsx/book.ts";
+import { rangeOf } from "./areas.ts";
 import { columnMarks, originMark, rowMarks } from "./followedLines.ts";
 import { styleOf } from "./lookStyle.ts";
 
@@ -81,10 +82,6 @@ export function sheetData({
       custom: { ...(print && { [PRINT_KEY]: print }), ...(origin && originMark(origin, id)) },
     }),
   };
-}
-
-function rangeOf({ row, column, rows, columns }: Rectangle): IRange {
-  return { startRow: row, endRow: row + rows - 1, startColumn: column, endColumn: column + columns - 1 };
 }
 
 function dataOf({ value, formula, shared, spilled, look }: BookCell, sheet: string): ICellData {

@@ -17,7 +17,7 @@ import words from "@univerjs/sheets-data-validation/locale/en-US";
 import type { InputRule } from "../../../xlsx/book.ts";
 import { INPUT_KINDS } from "../../../xlsx/book.ts";
 import type { EmbeddedSheet } from "../runningSheet.ts";
-import { areaOf, rangeOf } from "./areas.ts";
+import { areaOf, rangeOf } from "../areas.ts";
 import type { LiveInputRules } from "./livePart.ts";
 import { startPlugins } from "./startPlugins.ts";
 

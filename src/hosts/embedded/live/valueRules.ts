@@ -20,7 +20,7 @@ import enUS from "@univerjs/sheets-conditional-formatting-ui/locale/en-US";
 import type { Look, ScalePoint, Shows, ValueRule } from "../../../xlsx/book.ts";
 import { styleOf } from "../lookStyle.ts";
 import type { EmbeddedSheet } from "../runningSheet.ts";
-import { areaOf, rangeOf } from "./areas.ts";
+import { areaOf, rangeOf } from "../areas.ts";
 import type { LiveValueRules } from "./livePart.ts";
 import { startPlugins } from "./startPlugins.ts";
 

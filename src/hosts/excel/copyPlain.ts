@@ -1,9 +1,9 @@
 import type { BlockCells } from "../stepCells.ts";
+import { allOrNothing } from "./allOrNothing.ts";
 import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
-import { noteMade, putBack, type Undo } from "./putBack.ts";
+import { noteMade, type Undo } from "./putBack.ts";
 import { refuseProtected, sheetNamed, sheets } from "./sheets.ts";
-import { NotPutBack } from "./write.ts";
 
 /** What a cell shows while its function is under way. */
 const UNDER_WAY = new Set<unknown>(["#BUSY!", "#GETTING_DATA"]);
@@ -15,32 +15,23 @@ const UNDER_WAY = new Set<unknown>(["#BUSY!", "#GETTING_DATA"]);
  */
 export async function copyPlain(sheet: string, name: string): Promise<Undo> {
   const { undo, area, first } = await inExcel((context) => lookFirst(context, sheet, name));
-  try {
-    await inExcel(async (context) => {
-      const { worksheets } = context.workbook;
-      const from = worksheets.getItem(sheet);
-      const copy = from.copy("After", from);
-      copy.name = name;
-      copy.load("id");
-      await context.sync();
-      noteMade(undo, name, copy.id);
-      if (!area) return;
-      const { row, column, rows, columns } = area;
-      const place = (one: Excel.Worksheet) => one.getRangeByIndexes(row, column, rows, columns);
-      place(copy).copyFrom(place(from), "Values");
-      await context.sync();
-      const [now] = await contents(context, [area]);
-      undo.after = [now!.map((line) => line.map(({ content }) => content))];
-    });
-  } catch (error) {
-    undo.begun = true;
-    undo.sought = [name, first].map((found) => ({ found, sheet: name }));
-    await inExcel((context) => putBack(context, undo)).catch(() => {
-      throw new NotPutBack(undo, { cause: error });
-    });
-    throw error;
-  }
-  return undo;
+  const sought = [name, first].map((found) => ({ found, sheet: name }));
+  return allOrNothing(undo, sought, async (context) => {
+    const { worksheets } = context.workbook;
+    const from = worksheets.getItem(sheet);
+    const copy = from.copy("After", from);
+    copy.name = name;
+    copy.load("id");
+    await context.sync();
+    noteMade(undo, name, copy.id);
+    if (!area) return;
+    const { row, column, rows, columns } = area;
+    const place = (one: Excel.Worksheet) => one.getRangeByIndexes(row, column, rows, columns);
+    place(copy).copyFrom(place(from), "Values");
+    await context.sync();
+    const [now] = await contents(context, [area]);
+    undo.after = [now!.map((line) => line.map(({ content }) => content))];
+  });
 }
 
 async function lookFirst(

@@ -1,6 +1,7 @@
 import type { Area, Host } from "../host.ts";
 import { PartlyWritten } from "../partlyWritten.ts";
 import { Receipts } from "../receipts.ts";
+import { NotPutBack } from "./allOrNothing.ts";
 import { copyPlain } from "./copyPlain.ts";
 import { inExcel } from "./inExcel.ts";
 import { listen } from "./listen.ts";
@@ -14,7 +15,7 @@ import type { RefusalLog } from "./refusalLog.ts";
 import { sheetNamed, sheetNames } from "./sheets.ts";
 import { svgToPng } from "./svgToPng.ts";
 import { takeBack } from "./takeBack.ts";
-import { NotPutBack, write } from "./write.ts";
+import { write } from "./write.ts";
 
 const PLACE = "rowIndex,columnIndex,rowCount,columnCount,worksheet/name";
 

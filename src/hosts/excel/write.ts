@@ -3,24 +3,16 @@ import { address } from "../address.ts";
 import { cellsToWrite } from "../cellsToWrite.ts";
 import type { CellLayout, Host, WriteStep } from "../host.ts";
 import { stepCells, type BlockCells, type StepCells } from "../stepCells.ts";
+import { allOrNothing } from "./allOrNothing.ts";
 import { bandRange, batches, type Band } from "./batches.ts";
 import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
 import { gridBytes } from "./gridBytes.ts";
 import { columnOf, looks, RUN_BYTES } from "./looks.ts";
 import { POINTS_PER_PIXEL } from "./pointsPerPixel.ts";
-import { noteMade, putBack, type Undo } from "./putBack.ts";
+import { noteMade, type Undo } from "./putBack.ts";
 import { refusePlace } from "./refusePlace.ts";
 import { refuseProtected, sheets } from "./sheets.ts";
-
-/** A write that failed and could not all be put back: what it takes to try that again. */
-export class NotPutBack extends Error {
-  readonly undo: Undo;
-  constructor(undo: Undo, options: ErrorOptions) {
-    super("Not everything could be put back.", options);
-    this.undo = undo;
-  }
-}
 
 /**
  * Writes a step: all of it or nothing. Gives what it takes to undo it.
@@ -34,25 +26,16 @@ export class NotPutBack extends Error {
 export async function write(step: WriteStep, { signal, progress }: Parameters<Host["write"]>[1] = {}): Promise<Undo> {
   signal?.throwIfAborted();
   const { toWrite, undo } = await inExcel((context) => lookFirst(context, step));
-  try {
-    await inExcel(async (context) => {
-      await makeSheets(context, toWrite, undo);
-      await fill(context, toWrite, signal, progress);
-      const after = await contents(
-        context,
-        toWrite.blocks.map(({ area }) => area),
-      );
-      undo.after = after.map((lines) => lines.map((line) => line.map(({ content }) => content)));
-    });
-  } catch (error) {
-    undo.begun = true;
-    undo.sought = toWrite.newSheets.map(({ name }) => ({ found: name, sheet: name }));
-    await inExcel((context) => putBack(context, undo)).catch(() => {
-      throw new NotPutBack(undo, { cause: error });
-    });
-    throw error;
-  }
-  return undo;
+  const sought = toWrite.newSheets.map(({ name }) => ({ found: name, sheet: name }));
+  return allOrNothing(undo, sought, async (context) => {
+    await makeSheets(context, toWrite, undo);
+    await fill(context, toWrite, signal, progress);
+    const after = await contents(
+      context,
+      toWrite.blocks.map(({ area }) => area),
+    );
+    undo.after = after.map((lines) => lines.map((line) => line.map(({ content }) => content)));
+  });
 }
 
 /** Refuses what cannot be written or could not be put back; reads what stands there now. */

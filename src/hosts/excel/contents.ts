@@ -1,5 +1,6 @@
 import type { Area } from "../host.ts";
 import { bandRange, batches, type Band } from "./batches.ts";
+import { isFormula } from "./isFormula.ts";
 import { spilledCells } from "./spilledCells.ts";
 
 /** What stands in one cell, as far as it must be known to write it again. */
@@ -75,11 +76,6 @@ function standing(range: Excel.Range, spilled: ReadonlySet<string>): Standing[][
       };
     }),
   );
-}
-
-/** Text that equals its own formula is text that begins with "=". */
-export function isFormula(formula: unknown, value: unknown): formula is string {
-  return typeof formula === "string" && formula.startsWith("=") && formula !== value;
 }
 
 function again(formula: unknown, value: unknown, type: string): string | number | boolean {

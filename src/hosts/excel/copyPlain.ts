@@ -3,6 +3,7 @@ import { allOrNothing } from "./allOrNothing.ts";
 import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
 import { noteMade, type Undo } from "./putBack.ts";
+import { areaOn, PLACE } from "./rangeArea.ts";
 import { refuseProtected, sheetNamed, sheets } from "./sheets.ts";
 
 /** What a cell shows while its function is under way. */
@@ -42,11 +43,9 @@ async function lookFirst(
   const from = await sheetNamed(context, sheet);
   await refuseProtected(context, [sheet]);
   const there = await sheets(context);
-  const used = from.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount,columnCount");
+  const used = from.getUsedRangeOrNullObject(true).load(PLACE);
   await context.sync();
-  const area = used.isNullObject
-    ? null
-    : { sheet: name, row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount };
+  const area = used.isNullObject ? null : areaOn(name, used);
   const stands = area ? (await contents(context, [{ ...area, sheet }]))[0]! : [];
   if (stands.some((line) => line.some(({ shows }) => UNDER_WAY.has(shows))))
     throw new Error(`Some cells of ${sheet} are still being worked out. Try again in a moment.`);

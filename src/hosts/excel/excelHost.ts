@@ -10,14 +10,13 @@ import { occupied } from "./occupied.ts";
 import { openPage } from "./openPage.ts";
 import { picture } from "./picture.ts";
 import type { Undo } from "./putBack.ts";
+import { areaOf, PLACE_IN_SHEET } from "./rangeArea.ts";
 import { readCells } from "./readCells.ts";
 import type { RefusalLog } from "./refusalLog.ts";
 import { sheetNamed, sheetNames } from "./sheets.ts";
 import { svgToPng } from "./svgToPng.ts";
 import { takeBack } from "./takeBack.ts";
 import { write } from "./write.ts";
-
-const PLACE = "rowIndex,columnIndex,rowCount,columnCount,worksheet/name";
 
 const MANUAL =
   "Calculation is set to manual in this workbook: press F9 to work the cells out, now and after each change.";
@@ -76,7 +75,7 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
       inExcel(async (context) => {
         const region = rangeOf(await sheetNamed(context, area.sheet), area)
           .getSurroundingRegion()
-          .load(PLACE);
+          .load(PLACE_IN_SHEET);
         await context.sync();
         return areaOf(region);
       }),
@@ -131,13 +130,9 @@ async function selection(context: Excel.RequestContext): Promise<Area> {
 }
 
 async function placeOf(context: Excel.RequestContext, range: Excel.Range): Promise<Area> {
-  range.load(PLACE);
+  range.load(PLACE_IN_SHEET);
   await context.sync();
   return areaOf(range);
-}
-
-function areaOf({ worksheet, rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Area {
-  return { sheet: worksheet.name, row: rowIndex, column: columnIndex, rows: rowCount, columns: columnCount };
 }
 
 function rangeOf(sheet: Excel.Worksheet, { row, column, rows, columns }: Area): Excel.Range {

@@ -1,6 +1,7 @@
 import { areaReference } from "../areaReference.ts";
 import type { Area } from "../host.ts";
 import { inExcel } from "./inExcel.ts";
+import { areaOf, PLACE_IN_SHEET } from "./rangeArea.ts";
 
 /** The names of the whole workbook, each with the area it stands for now; null where that is none, or its cells are gone. */
 export function namedAreas(): Promise<ReadonlyMap<string, Area | null>> {
@@ -9,23 +10,10 @@ export function namedAreas(): Promise<ReadonlyMap<string, Area | null>> {
     await context.sync();
     const found = names.items.map((item) => ({
       name: item.name,
-      range: item.getRangeOrNullObject().load("rowIndex,columnIndex,rowCount,columnCount,worksheet/name"),
+      range: item.getRangeOrNullObject().load(PLACE_IN_SHEET),
     }));
     await context.sync();
-    return new Map(
-      found.map(({ name, range }) => [
-        name,
-        range.isNullObject
-          ? null
-          : {
-              sheet: range.worksheet.name,
-              row: range.rowIndex,
-              column: range.columnIndex,
-              rows: range.rowCount,
-              columns: range.columnCount,
-            },
-      ]),
-    );
+    return new Map(found.map(({ name, range }) => [name, range.isNullObject ? null : areaOf(range)]));
   });
 }
 

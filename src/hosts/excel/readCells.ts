@@ -1,6 +1,7 @@
 import type { Area, HostCell } from "../host.ts";
-import { isFormula } from "./contents.ts";
 import { batches } from "./batches.ts";
+import { isFormula } from "./isFormula.ts";
+import { PLACE } from "./rangeArea.ts";
 import { sheetNamed } from "./sheets.ts";
 
 const EMPTY: HostCell = { formula: null, value: "", format: "General" };
@@ -12,7 +13,7 @@ export async function readCells(
 ): Promise<HostCell[][]> {
   const worksheet = await sheetNamed(context, sheet);
   const cells: HostCell[][] = Array.from({ length: rows }, () => new Array<HostCell>(columns).fill(EMPTY));
-  const used = worksheet.getUsedRangeOrNullObject(false).load("rowIndex,columnIndex,rowCount,columnCount");
+  const used = worksheet.getUsedRangeOrNullObject(false).load(PLACE);
   await context.sync();
   if (used.isNullObject) return cells;
   const top = Math.max(row, used.rowIndex);

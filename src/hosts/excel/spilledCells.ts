@@ -1,3 +1,6 @@
+import { isFormula } from "./isFormula.ts";
+import { PLACE } from "./rangeArea.ts";
+
 /** Where a range stands: its first row and column in the sheet, and its size. */
 interface Place {
   readonly row: number;
@@ -63,7 +66,7 @@ export async function spilledCells(
 
 /** Queues the question where a range is. */
 function asPlace(range: Excel.Range): Excel.Range {
-  return range.untrack().load("rowIndex,columnIndex,rowCount,columnCount");
+  return range.untrack().load(PLACE);
 }
 
 /** Where a range is, counted from another's corner; null where there is none. */
@@ -86,7 +89,7 @@ function formulasIn({ formulas, values }: Excel.Range): [number, number][] {
   const shown = (i: number, j: number): unknown => (formulas as unknown[][])[i]?.[j];
   for (const [i, line] of (formulas as unknown[][]).entries())
     for (const [j, formula] of line.entries()) {
-      if (typeof formula !== "string" || !formula.startsWith("=") || formula === values[i]![j]) continue;
+      if (!isFormula(formula, values[i]![j])) continue;
       if (formula === shown(i - 1, j) || formula === shown(i, j - 1)) continue;
       if (found.push([i, j]) === MOST_FORMULAS) return found;
     }

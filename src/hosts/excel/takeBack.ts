@@ -3,6 +3,7 @@ import type { Area } from "../host.ts";
 import { contents } from "./contents.ts";
 import { inExcel } from "./inExcel.ts";
 import { findSought, putBack, type Undo } from "./putBack.ts";
+import { areaOn, PLACE } from "./rangeArea.ts";
 import { refuseProtected, sheets } from "./sheets.ts";
 
 type Content = Contents[number][number];
@@ -67,23 +68,11 @@ function sameCorner(a: Area, b: Area): boolean {
 async function usedAreas(context: Excel.RequestContext, ids: readonly string[]): Promise<Map<string, Area>> {
   const asked = ids.map((sheet) => ({
     sheet,
-    used: context.workbook.worksheets
-      .getItem(sheet)
-      .getUsedRangeOrNullObject(true)
-      .load("rowIndex,columnIndex,rowCount,columnCount"),
+    used: context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true).load(PLACE),
   }));
   await context.sync();
   return new Map(
-    asked.flatMap(({ sheet, used }) =>
-      used.isNullObject
-        ? []
-        : [
-            [
-              sheet,
-              { sheet, row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount },
-            ] as const,
-          ],
-    ),
+    asked.flatMap(({ sheet, used }) => (used.isNullObject ? [] : [[sheet, areaOn(sheet, used)] as const])),
   );
 }
 

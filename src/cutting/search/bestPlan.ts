@@ -1,5 +1,6 @@
 import { mergeBoards } from "../layout/mergeBoards.ts";
 import { costGrid } from "../model/costGrid.ts";
+import { costOf } from "../model/costOf.ts";
 import { tidyCuts } from "../layout/tidyCuts.ts";
 import type { Cut, Problem } from "../model/problem.ts";
 
@@ -77,7 +78,7 @@ export class BestPlan {
     if (found === null) return;
     const cuts = mergeBoards(this.problem, tidyCuts(this.problem, found));
     if (!this.meetsDemand(cuts)) return;
-    const cost = cuts.reduce((sum, { pattern, times }) => sum + this.problem.types[pattern.type]!.cost * times, 0);
+    const cost = costOf(this.problem, cuts);
     const boards = cuts.reduce((sum, cut) => sum + cut.times, 0);
     const close = CLOSE * cost;
     const asGood = cost < this.cost + close && (boards < this.boards || (last && boards === this.boards));

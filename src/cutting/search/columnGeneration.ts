@@ -1,3 +1,4 @@
+import { dearestOf } from "../model/costOf.ts";
 import type { BoardSearch } from "./boardSearch.ts";
 import { patternKey } from "./boardSearch.ts";
 import { LinearProgram } from "./linearProgram.ts";
@@ -58,7 +59,7 @@ export function* columnGeneration(
     });
   };
   patterns.forEach(add);
-  const dearest = Math.max(...types.map((type) => type.cost)) || 1;
+  const dearest = dearestOf(problem);
   const demands = items.map((item) => item.demand);
   const scarcity = new Float64Array(types.length);
   let before = 0;

@@ -1,18 +1,17 @@
 import { partnerless } from "../model/usedLength.ts";
+import { PartPlan } from "./partPlan.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
 
 /** A first plan, board after board, each filled with the largest piece that still fits, in the type of board that costs least for what it holds. */
 export function* greedyPlan(problem: Problem): Generator<void, Cut[] | null> {
-  const { items, types } = problem;
-  const remaining = items.map((item) => item.demand);
-  const left = types.map((type) => type.count);
-  const sorter = new Largest(problem, remaining);
-  const cuts: Cut[] = [];
+  const { types } = problem;
+  const plan = new PartPlan(problem);
+  const sorter = new Largest(problem, plan.wanted);
   for (let n = 1; sorter.any(); n++) {
     let best: Pattern | null = null;
     let bestRate = Infinity;
     for (let type = 0; type < types.length; type++) {
-      if (left[type]! < 1) continue;
+      if (plan.left[type]! < 1) continue;
       const filled = sorter.fill(type);
       if (filled.worth === 0) continue;
       const rate = types[type]!.cost / filled.worth;
@@ -22,14 +21,10 @@ export function* greedyPlan(problem: Problem): Generator<void, Cut[] | null> {
       }
     }
     if (best === null) return null;
-    let times = left[best.type]!;
-    best.items.forEach((i, k) => (times = Math.min(times, Math.floor(remaining[i]! / best.copies[k]!))));
-    best.items.forEach((i, k) => (remaining[i]! -= times * best.copies[k]!));
-    left[best.type]! -= times;
-    cuts.push({ pattern: best, times });
+    plan.takeMost(best);
     if (n % 20 === 0) yield;
   }
-  return cuts;
+  return plan.cuts;
 }
 
 /** Items by weight, with the used up ones skipped. */

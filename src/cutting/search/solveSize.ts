@@ -4,6 +4,7 @@ import { BoardSearch } from "./boardSearch.ts";
 import { columnGeneration, type Relaxed } from "./columnGeneration.ts";
 import { divedPlan } from "./divedPlan.ts";
 import { greedyPlan } from "./greedyPlan.ts";
+import { dearestOf } from "../model/costOf.ts";
 import { mergeLengths, refined } from "../model/mergeLengths.ts";
 import { roundedPlan } from "./roundedPlan.ts";
 import { safeBound, type SafePrices } from "./safeBound.ts";
@@ -88,8 +89,7 @@ function* root(problem: Problem, best: BestPlan, search: BoardSearch, out: () =>
   const patterns = (best.cuts ?? []).map((cut) => cut.pattern);
   const enough = (bound: number, value: number): boolean =>
     best.proves(bound) || (search.steps > LONG && best.proves(bound, value));
-  const dearest = Math.max(...problem.types.map((type) => type.cost)) || 1;
-  const relaxed = yield* columnGeneration(problem, search, patterns, 10 * dearest, out, enough);
+  const relaxed = yield* columnGeneration(problem, search, patterns, 10 * dearestOf(problem), out, enough);
   if (!relaxed.short || out()) return relaxed;
   return yield* columnGeneration(problem, search, relaxed.patterns, 4 * best.most, out, () => false);
 }

@@ -1,3 +1,4 @@
+import { costOf } from "../model/costOf.ts";
 import { LinearProgram } from "./linearProgram.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
 
@@ -153,7 +154,7 @@ class WholeSearch {
       const times = Math.round(this.program.at[this.first + n]!);
       return times > 0 ? [{ pattern, times }] : [];
     });
-    const cost = cuts.reduce((sum, { pattern, times }) => sum + this.problem.types[pattern.type]!.cost * times, 0);
+    const cost = costOf(this.problem, cuts);
     if (cost >= this.cost || !enough(this.problem, cuts)) return;
     this.cuts = cuts;
     this.cost = cost;

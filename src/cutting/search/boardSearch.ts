@@ -23,8 +23,6 @@ export interface BoardAnswer {
   readonly patterns: readonly Pattern[];
   /** The pattern's value, or the threshold where there is none; more than that only where the search was cut short. */
   readonly most: Float64Array;
-  /** No search was cut short: no pattern is worth more than the answer. */
-  readonly complete: boolean;
 }
 
 /** Steps for a node. */
@@ -85,15 +83,10 @@ export class BoardSearch {
   }
 
   *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
-    yield;
-    this.question = question;
-    const bounds = (this.bounds ??= new KnapsackBounds(this.problem, CELLS));
-    yield* bounds.fill(question.values);
-    this.steps += bounds.entries * 2;
+    const bounds = yield* this.begin(question);
     const before = this.steps;
     const patterns: Pattern[] = [];
     const most = new Float64Array(this.problem.types.length);
-    let complete = true;
     for (let type = 0; type < most.length; type++) {
       this.start(type);
       const end = this.steps + (question.limit ?? LIMIT);
@@ -103,14 +96,13 @@ export class BoardSearch {
         ended = this.advance(PAUSE);
       }
       this.alone(type);
-      most[type] = ended ? this.best : Math.max(this.best, this.bounds.most(0, 0, 0, this.room[0]!));
-      complete &&= ended;
+      most[type] = ended ? this.best : Math.max(this.best, bounds.most(0, 0, 0, this.room[0]!));
       patterns.push(...this.found.slice(-ANSWERS));
     }
     // Many nodes for the size of the tables: finer ones will spare more than they cost.
     if (this.steps - before > NODE * bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
       this.bounds = new KnapsackBounds(this.problem, bounds.cells * 2);
-    return { patterns, most, complete };
+    return { patterns, most };
   }
 
   /**
@@ -119,11 +111,7 @@ export class BoardSearch {
    * Any plan can be made one of such patterns for no more money: pieces are added, then boards exchanged for cheaper ones.
    */
   *collect(question: BoardQuestion, most: number): Generator<void, Collected> {
-    yield;
-    this.question = question;
-    const bounds = (this.bounds ??= new KnapsackBounds(this.problem, CELLS));
-    yield* bounds.fill(question.values);
-    this.steps += bounds.entries * 2;
+    yield* this.begin(question);
     const patterns: Pattern[] = [];
     this.list = patterns;
     let complete = true;
@@ -137,6 +125,15 @@ export class BoardSearch {
     }
     this.list = null;
     return { patterns, complete };
+  }
+
+  private *begin(question: BoardQuestion): Generator<void, KnapsackBounds> {
+    yield;
+    this.question = question;
+    const bounds = (this.bounds ??= new KnapsackBounds(this.problem, CELLS));
+    yield* bounds.fill(question.values);
+    this.steps += bounds.entries * 2;
+    return bounds;
   }
 
   /** Pieces that take an untrimmed board, to which the search of the room does not come. */

@@ -16,19 +16,17 @@ export class LinearProgram extends SimplexBasis {
   private candidates = new Int32Array(0);
   private ratios = new Float64Array(0);
 
-  /** Down to the optimum, from values within their bounds. @returns whether it was reached. */
-  *primal(): Generator<void, boolean> {
+  /** Down to the optimum, from values within their bounds. */
+  *primal(): Generator<void, void> {
     const most = 60 * this.size + 2000;
     for (let n = 0, rest = this.steps; n < most; n++) {
       const entering = this.cheapest();
-      if (entering < 0) return true;
-      if (!this.enter(entering)) return false;
+      if (entering < 0 || !this.enter(entering)) return;
       if (this.steps - rest > PAUSE) {
         rest = this.steps;
         yield;
       }
     }
-    return false;
   }
 
   /** The optimum at the true costs, from that at the uneven ones: `floor` is then as high as it can be. */
@@ -51,6 +49,7 @@ export class LinearProgram extends SimplexBasis {
     return found;
   }
 
+  /** @returns false where it may grow without end. */
   private enter(entering: number): boolean {
     const up = this.at[entering] === this.lower[entering] ? 1 : -1;
     const { direction } = this;

@@ -62,15 +62,13 @@ export class SimplexBasis {
     this.place.push(-1);
   }
 
-  /** @returns the new column's variable. */
-  add(rows: readonly number[], entries: readonly number[], range: Range): number {
+  add(rows: readonly number[], entries: readonly number[], range: Range): void {
     for (let e = 0; e < rows.length; e++) {
       this.rows.push(rows[e]!);
       this.entries.push(entries[e]!);
     }
     this.starts.push(this.rows.length);
     this.variable(range);
-    return this.at.length - 1;
   }
 
   /** New bounds for a variable; `dual` then finds the way back to the optimum. */
@@ -136,7 +134,7 @@ export class SimplexBasis {
   }
 
   protected pivot(entering: number, leaving: number, by: number, bound: number): void {
-    const { inverse, direction, basis } = this;
+    const { direction, basis } = this;
     this.shift(leaving, this.slope(entering) / direction[leaving]!);
     this.move(entering, by);
     const out = basis[leaving]!;
@@ -144,19 +142,19 @@ export class SimplexBasis {
     this.place[out] = -1;
     basis[leaving] = entering;
     this.place[entering] = leaving;
-    this.eliminate(inverse, leaving);
+    this.eliminate(leaving);
     if (++this.pivots >= RENEW) this.renew();
   }
 
   /** Takes the leaving row out of all others; most of its entries are zero as a rule. */
-  private eliminate(matrix: Float64Array, leaving: number): void {
-    const { size, direction, filled } = this;
+  private eliminate(leaving: number): void {
+    const { size, inverse, direction, filled } = this;
     const base = leaving * size;
     const scale = 1 / direction[leaving]!;
     let count = 0;
     for (let c = 0; c < size; c++) {
-      if (matrix[base + c] === 0) continue;
-      matrix[base + c]! *= scale;
+      if (inverse[base + c] === 0) continue;
+      inverse[base + c]! *= scale;
       filled[count++] = c;
     }
     for (let r = 0; r < size; r++) {
@@ -165,7 +163,7 @@ export class SimplexBasis {
       const to = r * size;
       for (let n = 0; n < count; n++) {
         const c = filled[n]!;
-        matrix[to + c]! -= factor * matrix[base + c]!;
+        inverse[to + c]! -= factor * inverse[base + c]!;
       }
       this.steps += count;
     }
@@ -203,7 +201,7 @@ export class SimplexBasis {
         continue;
       }
       free.delete(best);
-      this.eliminate(inverse, best);
+      this.eliminate(best);
       basis[best] = v;
       this.place[v] = best;
     }

@@ -2,6 +2,7 @@ import type { MissingSize } from "../src/cutting/model/stockProblem.ts";
 import { column, headings, tableOf, type Cell, type Column } from "../src/registry/columns.ts";
 import { Failure } from "../src/measure/result.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
+import { wholePiece } from "../src/roof/members/pieceParts.ts";
 import { cutOrder, orderParameters, type CutOrder } from "./arguments/cutOrder.ts";
 import { noneLongEnough } from "./words/orderNotes.ts";
 import { joinText } from "./words/joinNote.ts";
@@ -96,8 +97,7 @@ function noteOf(board: Stick["board"], order: CutOrder): string {
   const turned = [...new Set(board.pieces.filter(({ flipped }) => flipped).map(markOf))];
   const joined = order.joined.filter(
     (one) =>
-      one.size === board.size &&
-      board.pieces.some(({ name }) => name.startsWith(`${one.name} `) && / \d+ of \d+$/.test(name)),
+      one.size === board.size && board.pieces.some(({ name }) => name !== one.name && wholePiece(name) === one.name),
   );
   return [
     ...(order.trim > 0 && board.trim === 0 ? ["untrimmed: the piece takes the whole board"] : []),

@@ -3,6 +3,7 @@ import { nominalOf } from "../../src/measure/nominalOf.ts";
 import { readSize } from "../../src/measure/readSize.ts";
 import { Failure } from "../../src/measure/result.ts";
 import { MM_PER_INCH, type Unit } from "../../src/measure/unit.ts";
+import { pieceParts } from "../../src/roof/members/pieceParts.ts";
 import { jointsIn, type RidgeBoard } from "../../src/roof/members/ridgeJoints.ts";
 import { stockPieces, type JoinedPiece } from "../../src/roof/tables/stockPieces.ts";
 import type { ListedBoard } from "./boardTable.ts";
@@ -80,21 +81,19 @@ function ofList(
     const own = nameIn(names, sizeKey(size), size.name);
     const joints = slope === 0 ? jointsIn(length, piece.joints, lengthsOf(listed, sizeKey(size)), trim) : [];
     if (joints.length > 0) joined.push({ name, size: own, joints, over: null });
-    const stops = [0, ...joints, length];
-    for (let part = 1; part < stops.length; part++) rows.push(piece.row);
-    return stops
-      .slice(1)
-      .map((to, i) => ({
-        name: joints.length === 0 ? name : `${name} ${i + 1} of ${joints.length + 1}`,
+    return pieceParts(name, length, joints).map((part) => {
+      rows.push(piece.row);
+      return {
+        ...part,
         size: own,
-        length: to - stops[i]!,
         count,
         hand,
         lean: depth * slope,
         slant: `slope ${slope}`,
         turn: thickness * Math.tan(turn) * along,
         spread: along / Math.cos(turn),
-      }));
+      };
+    });
   });
   return { pieces, boards: boardsOf(listed, names), depths, joined, rows };
 }

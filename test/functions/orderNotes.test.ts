@@ -126,3 +126,17 @@ describe("a size that no board is long enough for", () => {
     ]);
   });
 });
+
+describe("a joined piece of a list", () => {
+  it("is named on the boards of its own parts, and on no other's that begins with its name", async () => {
+    const joined = (name: string) => [name, "2x8", 300, 1, 150];
+    const plan = await rows("STICKPLAN", [[...HEADS, "Join"], joined("R"), joined("R x")], `13'`);
+    const notes = plan.map(({ Pieces, Note }) => [Pieces, String(Note).split(" longer than every board")[0]]).sort();
+    expect(notes).toEqual([
+      ["R 1 of 2", "R"],
+      ["R 2 of 2", "R"],
+      ["R x 1 of 2", "R x"],
+      ["R x 2 of 2", "R x"],
+    ]);
+  });
+});

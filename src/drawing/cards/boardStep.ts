@@ -1,4 +1,5 @@
 import type { Piece } from "../../roof/frame/piece.ts";
+import { wholePiece } from "../../roof/members/pieceParts.ts";
 import { WORDS } from "../canvas/words.ts";
 import type { CardOptions } from "./cardOptions.ts";
 import type { Stick } from "./drawSticks.ts";
@@ -36,8 +37,7 @@ interface Place {
 function placesOf(sticks: readonly Stick[], marks: ReadonlySet<string>): Place[] {
   const places: Place[] = [];
   for (const { number, times, length: board, pieces } of sticks) {
-    // A part of a joined ridge is called "R 1 of 2".
-    const at = pieces.flatMap(({ name }, i) => (marks.has(name.replace(PART, "")) ? [i + 1] : []));
+    const at = pieces.flatMap(({ name }, i) => (marks.has(wholePiece(name)) ? [i + 1] : []));
     if (at.length === 0) continue;
     const one = { first: number, last: number + times - 1, board, at };
     const before = places.at(-1);
@@ -47,5 +47,3 @@ function placesOf(sticks: readonly Stick[], marks: ReadonlySet<string>): Place[]
   }
   return places;
 }
-
-const PART = / \d+ of \d+$/;

@@ -1,14 +1,12 @@
 import type { Hand } from "../../roof/frame/piece.ts";
+import { wholePiece } from "../../roof/members/pieceParts.ts";
 import type { Picked } from "../state/looking.ts";
-
-/** A part of a joined ridge is drawn as "R 1 of 2". */
-const PART = / \d+ of \d+$/;
 
 /** The piece that an element is drawn or listed as; null where it is none. */
 export function pieceAt(target: EventTarget | null): Picked | null {
   const one = target instanceof Element ? target.closest("[data-piece]") : null;
-  const mark = one?.getAttribute("data-piece")?.replace(PART, "");
-  return mark ? { mark, hand: (one!.getAttribute("data-hand") ?? "left") as Hand } : null;
+  const mark = wholePiece(one?.getAttribute("data-piece") ?? "");
+  return mark === "" ? null : { mark, hand: (one!.getAttribute("data-hand") ?? "left") as Hand };
 }
 
 /** The style that marks one piece in every drawing and table: those pointed at by their outline, the picked one filled. */

@@ -5,6 +5,7 @@ import { planOf } from "../frame/outlineShape.ts";
 import { isEaveMember, type Hand, type Piece } from "../frame/piece.ts";
 import { lowReach, type Rafter } from "../frame/rafterLines.ts";
 import { endReach } from "../members/plumbEnd.ts";
+import { pieceParts } from "../members/pieceParts.ts";
 import { jointsIn, type RidgeBoard } from "../members/ridgeJoints.ts";
 import { spareRafter } from "./takeOff.ts";
 
@@ -202,15 +203,6 @@ const SQUARE_ENDS = { lean: 0, slant: "square", toe: 0, spread: 1 } as const;
 
 /** A level piece, whole or in parts. */
 function partsOf({ mark, section, shortestBoard, head, member }: Piece, joints: readonly number[]): Shape[] {
-  const stops = [0, ...joints, shortestBoard];
   const ends = isEaveMember(member) && head.tilts.length > 0 ? MITER : SQUARE_ENDS;
-  return stops
-    .slice(1)
-    .map((to, i) => ({
-      name: joints.length === 0 ? mark : `${mark} ${i + 1} of ${joints.length + 1}`,
-      size: section.name,
-      length: to - stops[i]!,
-      turn: 0,
-      ...ends,
-    }));
+  return pieceParts(mark, shortestBoard, joints).map((part) => ({ ...part, size: section.name, turn: 0, ...ends }));
 }

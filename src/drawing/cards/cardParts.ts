@@ -1,3 +1,4 @@
+import { firstDrawn } from "../canvas/firstDrawn.ts";
 import { wrapped } from "../canvas/wrapped.ts";
 import { cardSize, CARD, CAUTION, STEP, type CardPaper } from "./cardStyles.ts";
 import type { CutCard } from "./cutCard.ts";
@@ -29,12 +30,13 @@ export function cardParts(card: CutCard, paper: CardPaper): CardPart[] {
   const values = figures.length === 0 ? 0 : two ? figure : figure + (figures.length - 1) * check;
   const whole = height - head - foot - 4 * gap - 4;
   // The widest drawing that is no higher than its place, a brief one where no other is.
-  const drawn = [
-    ...(two ? drawings.map((wide) => ({ wide, brief: false })) : []),
-    { wide: drawings[0]!, brief: true },
-  ].map(({ wide, brief }) => ({ wide, svg: card.drawing(wide, brief) }));
+  const ways = [...(two ? drawings.map((wide) => ({ wide, brief: false })) : []), { wide: drawings[0]!, brief: true }];
   const high = (svg: string) => Number(/ height="([\d.]+)"/.exec(svg)![1]);
-  const { wide, svg } = drawn.find((one) => high(one.svg) <= whole - values) ?? drawn.at(-1)!;
+  const { wide, svg } = firstDrawn(
+    ways,
+    (way) => ({ wide: way.wide, svg: card.drawing(way.wide, way.brief) }),
+    (drawn) => high(drawn.svg) <= whole - values,
+  );
   const room = two
     ? { width: width - wide - beside, height: whole - values }
     : { width, height: whole - values - beside - high(svg) };

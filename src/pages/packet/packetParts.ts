@@ -24,9 +24,8 @@ import { evaluateFunction, type Table } from "../../pane/state/evaluateFunction.
 import type { Order } from "../../pane/state/orderNow.ts";
 import { texts } from "../../pane/words/texts.ts";
 import { cardsOf } from "../../pane/writing/cards.ts";
-import type { PacketOf, PartName } from "./packetOf.ts";
-import { PARTS } from "./packetOf.ts";
-import { titleBlocks } from "./titlePage.ts";
+import { PARTS, type PacketOf, type PartName } from "./packetOf.ts";
+import { titlePages } from "./titlePage.ts";
 
 /** A packet as one printable document. */
 export function packetPage(given: PacketOf): string {
@@ -36,9 +35,8 @@ export function packetPage(given: PacketOf): string {
     .map((name) => partOf(name, given))
     .filter(({ pages }) => pages.length > 0);
   const room = roomOf(given.paper.paper);
-  const titled = (first: number) => flowed(titleBlocks(given, rest, first, room), room.height);
   const title: PacketPart[] = given.parts.has("title")
-    ? [{ name: words.parts.title, kind: "flow", pages: titled(titled(2).length + 1) }]
+    ? [{ name: words.parts.title, kind: "flow", pages: titlePages(given, rest, room) }]
     : [];
   return packetPages([...title, ...rest], given.paper, given.packet);
 }

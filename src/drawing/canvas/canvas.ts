@@ -3,7 +3,7 @@ import { escaped } from "../../measure/escaped.ts";
 import type { Hand } from "../../roof/frame/piece.ts";
 import { LineIndex } from "./lineIndex.ts";
 import { boxAround, holds, segmentIn, sidesOfPolygon, type Box } from "./segment.ts";
-import { textWidth } from "./textWidth.ts";
+import { BOLD, textWidth } from "./textWidth.ts";
 import { THEMES, type Theme } from "./theme.ts";
 import { onCanvas, type View } from "./view.ts";
 import { wrapped } from "./wrapped.ts";
@@ -193,9 +193,8 @@ export class Canvas {
     return y;
   }
 
-  /** Bold letters are wider. */
   #em(bold: boolean): number {
-    return bold ? this.size * 1.08 : this.size;
+    return bold ? this.size * BOLD : this.size;
   }
 
   /** A text with what it needs to be read: a ground that breaks off the lines behind it, and the ground's color round its letters. */

@@ -43,6 +43,9 @@ const WIDTHS: Readonly<Record<string, number>> = {
 };
 const OTHER = 0.67;
 
+/** How much wider bold letters are. */
+export const BOLD = 1.08;
+
 /**
  * The room that a text takes along its line, in the unit of its size.
  *
@@ -53,4 +56,19 @@ export function textWidth(text: string, size: number): number {
   let width = 0;
   for (const character of text) width += WIDTHS[character] ?? OTHER;
   return width * size;
+}
+
+/**
+ * As many letters of a text, from its start, as a width has room for.
+ *
+ * @example
+ * startWithin("J1 left", 10, 20) // => "J1 l"
+ */
+export function startWithin(text: string, size: number, width: number): string {
+  let start = "";
+  for (const letter of text) {
+    if (textWidth(start + letter, size) > width) break;
+    start += letter;
+  }
+  return start;
 }

@@ -1,6 +1,6 @@
 import type { CutCard } from "./cutCard.ts";
 import { escaped } from "../../measure/escaped.ts";
-import { textWidth } from "../canvas/textWidth.ts";
+import { BOLD, textWidth } from "../canvas/textWidth.ts";
 import { THEMES } from "../canvas/theme.ts";
 import { wrapped } from "../canvas/wrapped.ts";
 
@@ -92,9 +92,6 @@ export function cardPicture(
 /** How many to cut: "4 left, 4 right". */
 export const countsText = (counts: CutCard["counts"]): string =>
   counts.map(({ name, count }) => `${count} ${name}`).join(", ");
-
-/** Bold letters are wider, as on every drawing. */
-const BOLD = 1.08;
 
 function textSvg({ x, y, text, size, bold, right }: Text): string {
   return `<text x="${Math.round(x * 100) / 100}" y="${y}" font-size="${size}"${right ? ' text-anchor="end"' : ""}${bold ? ' font-weight="600"' : ""}>${escaped(text)}</text>`;

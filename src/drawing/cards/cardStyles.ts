@@ -9,7 +9,7 @@ export interface CardPaper {
 }
 
 /** CSS pixels to an inch, and to a point. */
-const PIXELS = 96;
+export const PIXELS = 96;
 export const POINT = PIXELS / 72;
 
 /** Points: what can still be read at the saw. */

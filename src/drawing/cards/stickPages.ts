@@ -1,4 +1,4 @@
-import { PAPERS } from "./cardStyles.ts";
+import { PAPERS, PIXELS } from "./cardStyles.ts";
 import { drawSticks, type Stick } from "./drawSticks.ts";
 import type { Packet } from "./cardOptions.ts";
 import { escaped } from "../../measure/escaped.ts";
@@ -25,9 +25,8 @@ export interface PaperList {
   readonly none: string;
 }
 
-/** Round the page, in inches, and CSS pixels to an inch. */
+/** Round the page, in inches. */
 const EDGE = 0.4;
-const PIXELS = 96;
 
 /** A whole printable document of boards and what is cut out of them, as HTML text that needs nothing else; no board is parted by the end of a page. */
 export function stickPages(

@@ -1,12 +1,11 @@
 import { escaped } from "../../measure/escaped.ts";
 import type { Hand, Piece } from "../../roof/frame/piece.ts";
 import type { Packet } from "../cards/cardOptions.ts";
-import type { CardPaper } from "../cards/cardStyles.ts";
-import { textWidth } from "../canvas/textWidth.ts";
+import { PIXELS, type CardPaper } from "../cards/cardStyles.ts";
+import { BOLD, startWithin, textWidth } from "../canvas/textWidth.ts";
 import { WORDS } from "../canvas/words.ts";
 import { longPointFace } from "./longPointFace.ts";
 import { TEXT } from "./packetBlocks.ts";
-import { PIXELS } from "./pageFlow.ts";
 import { packetWords as words } from "./packetWords.ts";
 
 /** Sheets of stickers as they are sold for each paper, in inches: columns and rows, a sticker's size, from one to the next, and the first one's corner. */
@@ -57,13 +56,13 @@ function sticker({ piece, hand, number, of }: Label, packet: Packet, paper: Card
   const y = top + Math.floor(at / columns) * down;
   const face = longPointFace(piece, hand);
   const room = width * PIXELS - 20;
-  const big = Math.min(32, (room - 110) / textWidth(piece.mark, 1.08));
+  const big = Math.min(32, (room - 110) / textWidth(piece.mark, BOLD));
   const lines = [
     hand === "plain" ? WORDS.card.members[piece.member] : WORDS[hand],
     face === null ? "" : words.longPointOn(face),
   ];
   const texts = lines.map((line) => `<span>${escaped(line)}</span>`).join("");
-  return `<div class="sticker" data-piece="${escaped(piece.mark)}" data-hand="${hand}" style="left:${x.toFixed(4)}in;top:${y.toFixed(4)}in"><div><b style="font-size:${big.toFixed(1)}px">${escaped(piece.mark)}</b><p>${texts}</p></div>${piece.member === "ridge" ? "" : arrow(face, room)}<small>${escaped(fitting(`${words.oneOf(number, of)}. ${packet.stamp}. ${packet.job}`, room))}</small></div>`;
+  return `<div class="sticker" data-piece="${escaped(piece.mark)}" data-hand="${hand}" style="left:${x.toFixed(4)}in;top:${y.toFixed(4)}in"><div><b style="font-size:${big.toFixed(1)}px">${escaped(piece.mark)}</b><p>${texts}</p></div>${piece.member === "ridge" ? "" : arrow(face, room)}<small>${escaped(startWithin(`${words.oneOf(number, of)}. ${packet.stamp}. ${packet.job}`, TEXT.small, room))}</small></div>`;
 }
 
 /** A board from above, its head at the arrow's end: the triangle stands at the long point. */
@@ -73,12 +72,6 @@ function arrow(face: "left" | "right" | null, width: number): string {
   const tip = face === "right" ? bottom : top;
   const point = face === null ? "" : `<path d="M${right + 2} ${tip}l8 -4v8z"/>`;
   return `<svg width="${width}" height="19" viewBox="0 0 ${width} 19" font-size="11"><path d="M1 ${top}H${above}L${below} ${bottom}H1z" fill="none" stroke="#000"/><path d="M10 9H${right - 26}m-6 -4l6 4l-6 4" fill="none" stroke="#000" stroke-width="1.5"/>${point}<text x="${width}" y="13" text-anchor="end">${escaped(words.headEnd)}</text></svg>`;
-}
-
-function fitting(text: string, width: number): string {
-  const letters = [...text];
-  while (textWidth(letters.join(""), TEXT.small) > width) letters.pop();
-  return letters.join("");
 }
 
 /** How stickers look, for a paper. */

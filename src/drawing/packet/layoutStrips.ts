@@ -1,9 +1,9 @@
 import { escaped } from "../../measure/escaped.ts";
 import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
-import type { CardPaper } from "../cards/cardStyles.ts";
+import { PIXELS, type CardPaper } from "../cards/cardStyles.ts";
 import { textWidth } from "../canvas/textWidth.ts";
 import { TEXT } from "./packetBlocks.ts";
-import { PIXELS, roomOf } from "./pageFlow.ts";
+import { roomOf } from "./pageFlow.ts";
 import { packetWords as words } from "./packetWords.ts";
 
 /** A plate or ridge with what stands on it, from the hook of the tape on. Lengths in the roof's unit. */

@@ -1,19 +1,18 @@
 import { escaped } from "../../measure/escaped.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
-import { textWidth } from "../canvas/textWidth.ts";
+import { BOLD, textWidth } from "../canvas/textWidth.ts";
 import { wrapped } from "../canvas/wrapped.ts";
+import { POINT } from "../cards/cardStyles.ts";
 import type { Block, Rows } from "./pageFlow.ts";
 
 /** Sizes of text in pixels: 8 points is the least on paper. */
 export const TEXT = {
-  small: 8 * (96 / 72),
-  body: 9 * (96 / 72),
-  heading: 13 * (96 / 72),
-  title: 20 * (96 / 72),
+  small: 8 * POINT,
+  body: 9 * POINT,
+  heading: 13 * POINT,
+  title: 20 * POINT,
 } as const;
 
-/** Bold letters are wider. */
-const BOLD = 1.08;
 const LINE = 1.2;
 const PARAGRAPH = 6;
 const NOTE = 24;

@@ -1,5 +1,5 @@
 import { escaped } from "../../measure/escaped.ts";
-import { textWidth } from "../canvas/textWidth.ts";
+import { BOLD, startWithin, textWidth } from "../canvas/textWidth.ts";
 import { cardRules, PAPERS, type CardPaper } from "../cards/cardStyles.ts";
 import type { Packet } from "../cards/cardOptions.ts";
 import { blockStyles, TEXT } from "./packetBlocks.ts";
@@ -59,17 +59,16 @@ function foot(
     [words.foot.page, words.pageOf(page, of)],
   ] as const;
   const room = (pair: readonly string[]) => {
-    const widths = pair.map((text) => textWidth(text, TEXT.small) * 1.08);
+    const widths = pair.map((text) => textWidth(text, TEXT.small) * BOLD);
     return beside ? widths.reduce((sum, one) => sum + one, 4) : Math.max(...widths);
   };
   const own = beside ? room([words.foot.job]) : 0;
   const taken = rest.reduce((sum, pair) => sum + room(pair) + 17, own);
   const box = ([label, text]: readonly [string, string]) => `<div>${escaped(label)}<b>${escaped(text)}</b></div>`;
-  return `<footer class="foot">${[[words.foot.job, fitted(job, (width - taken - 20) / 1.08)] as const, ...rest].map(box).join("")}</footer>`;
+  return `<footer class="foot">${[[words.foot.job, fitted(job, (width - taken - 20) / BOLD)] as const, ...rest].map(box).join("")}</footer>`;
 }
 
 function fitted(text: string, width: number): string {
-  const letters = [...text];
-  while (letters.length > 0 && textWidth(letters.join(""), TEXT.small) > width - 8) letters.pop();
-  return letters.length === [...text].length ? text : `${letters.join("")}…`;
+  const start = startWithin(text, TEXT.small, width - 8);
+  return start === text ? text : `${start}…`;
 }

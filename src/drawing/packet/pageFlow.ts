@@ -1,7 +1,4 @@
-import { PAPERS, type CardPaper } from "../cards/cardStyles.ts";
-
-/** CSS pixels to an inch. */
-export const PIXELS = 96;
+import { PAPERS, PIXELS, type CardPaper } from "../cards/cardStyles.ts";
 
 /** Left blank round every page of a packet, in inches: more than printers cannot reach, so that a printer's own margin of 0 cuts nothing off. */
 export const EDGE = 0.4;

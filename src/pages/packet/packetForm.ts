@@ -1,7 +1,6 @@
 import type { Problem } from "../../../functions/problem.ts";
 import { Failure } from "../../measure/result.ts";
-import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
-import { PAPERS } from "../../drawing/cards/cardStyles.ts";
+import { PAPERS, PIXELS, type CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { packetWords as words } from "../../drawing/packet/packetWords.ts";
 import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { kerfText, orderNow } from "../../pane/state/orderNow.ts";
@@ -79,7 +78,7 @@ export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, m
   };
   const fit = () => {
     const { width } = PAPERS[paper.select.value as CardPaper["paper"]];
-    pages.style.setProperty("--fit", String(Math.min(1, document.documentElement.clientWidth / (width * 96 + 16))));
+    pages.style.setProperty("--fit", String(Math.min(1, document.documentElement.clientWidth / (width * PIXELS + 16))));
   };
   const news = element("p", { className: "changed" });
   news.setAttribute("role", "alert");

@@ -1,3 +1,4 @@
+import { drawnHeight } from "../canvas/drawnHeight.ts";
 import { firstDrawn } from "../canvas/firstDrawn.ts";
 import { wrapped } from "../canvas/wrapped.ts";
 import { cardSize, CARD, CAUTION, STEP, type CardPaper } from "./cardStyles.ts";
@@ -31,15 +32,14 @@ export function cardParts(card: CutCard, paper: CardPaper): CardPart[] {
   const whole = height - head - foot - 4 * gap - 4;
   // The widest drawing that is no higher than its place, a brief one where no other is.
   const ways = [...(two ? drawings.map((wide) => ({ wide, brief: false })) : []), { wide: drawings[0]!, brief: true }];
-  const high = (svg: string) => Number(/ height="([\d.]+)"/.exec(svg)![1]);
   const { wide, svg } = firstDrawn(
     ways,
     (way) => ({ wide: way.wide, svg: card.drawing(way.wide, way.brief) }),
-    (drawn) => high(drawn.svg) <= whole - values,
+    (drawn) => drawnHeight(drawn.svg) <= whole - values,
   );
   const room = two
     ? { width: width - wide - beside, height: whole - values }
-    : { width, height: whole - values - beside - high(svg) };
+    : { width, height: whole - values - beside - drawnHeight(svg) };
   const items = [...steps, ...notes];
   const tall = (texts: readonly string[], size: number, across: number) =>
     texts.flatMap((one) => wrapped(one, size, across - STEP.indent * size)).length * size * STEP.line;

@@ -1,4 +1,5 @@
 import { escaped } from "../../measure/escaped.ts";
+import { drawnHeight } from "../canvas/drawnHeight.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
 import { BOLD, textWidth } from "../canvas/textWidth.ts";
 import { wrapped } from "../canvas/wrapped.ts";
@@ -6,12 +7,7 @@ import { POINT } from "../cards/cardStyles.ts";
 import type { Block, Rows } from "./pageFlow.ts";
 
 /** Sizes of text in pixels: 8 points is the least on paper. */
-export const TEXT = {
-  small: 8 * POINT,
-  body: 9 * POINT,
-  heading: 13 * POINT,
-  title: 20 * POINT,
-} as const;
+export const TEXT = { small: 8 * POINT, body: 9 * POINT, heading: 13 * POINT, title: 20 * POINT } as const;
 
 const LINE = 1.2;
 const PARAGRAPH = 6;
@@ -38,8 +34,7 @@ export function paragraph(text: string, width: number, kind: "plain" | "caution"
 
 /** A finished drawing (SVG), with HTML under it that is so many pixels high. */
 export function drawn(svg: string, under = "", underHeight = 0): Block {
-  const height = Number(/ height="([\d.]+)"/.exec(svg)![1]);
-  return { html: `<figure>${svg}${under}</figure>`, height: height + underHeight + PARAGRAPH };
+  return { html: `<figure>${svg}${under}</figure>`, height: drawnHeight(svg) + underHeight + PARAGRAPH };
 }
 
 /** Boxes to tick, as many as there are pieces; more than fit in a line are counted by hand. */

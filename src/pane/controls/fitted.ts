@@ -1,5 +1,4 @@
-/** The height that a drawing says of itself. */
-export const drawnHeight = (svg: string): number => Number(/ height="([\d.]+)"/.exec(svg)?.[1] ?? 0);
+import { drawnHeight } from "../../drawing/canvas/drawnHeight.ts";
 
 /** A drawing this much lower than its room is not made anew. */
 const NEAR = 0.94;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { drawnHeight, fitted } from "../../../src/pane/controls/fitted.ts";
+import { drawnHeight } from "../../../src/drawing/canvas/drawnHeight.ts";
+import { fitted } from "../../../src/pane/controls/fitted.ts";
 
 /** A drawing whose height is so much of its width, and a part that is always there. */
 const drawing = (aspect: number, always: number) => {

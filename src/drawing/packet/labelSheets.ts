@@ -1,5 +1,5 @@
 import { escaped } from "../../measure/escaped.ts";
-import type { Hand, Piece } from "../../roof/frame/piece.ts";
+import { HANDS, type Hand, type Piece } from "../../roof/frame/piece.ts";
 import type { Packet } from "../cards/cardOptions.ts";
 import { PIXELS, type CardPaper } from "../cards/cardStyles.ts";
 import { BOLD, startWithin, textWidth } from "../canvas/textWidth.ts";
@@ -30,8 +30,6 @@ interface Label {
   readonly number: number;
   readonly of: number;
 }
-
-const HANDS: readonly Hand[] = ["left", "right", "plain"];
 
 /** Which end of its board lies where, for a sticker on its side: a sticker for every board, as the bodies of as many pages as they take. */
 export function labelSheets(pieces: readonly Piece[], packet: Packet, paper: CardPaper["paper"]): string[] {

@@ -1,12 +1,10 @@
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import type { Hand } from "../../roof/frame/piece.ts";
+import { HANDS } from "../../roof/frame/piece.ts";
 import { doneOf, stampOf, type SawJob } from "./sawJob.ts";
 import { offlineWords } from "../bench/offlineWords.ts";
 import { offline, type SawState } from "./sawState.ts";
 import { sawWords as words } from "./sawWords.ts";
-
-const HANDS: readonly Hand[] = ["left", "right", "plain"];
 
 /** All pieces in cutting order, each with how many are cut. */
 export function PieceList({ state }: { state: SawState }) {

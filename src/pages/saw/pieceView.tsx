@@ -4,12 +4,10 @@ import { longPointFace } from "../../drawing/packet/longPointFace.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import type { CutCard } from "../../drawing/cards/cutCard.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import type { Hand, Piece } from "../../roof/frame/piece.ts";
+import { HANDS, type Hand, type Piece } from "../../roof/frame/piece.ts";
 import { doneOf, tick, untick } from "./sawJob.ts";
 import type { SawState } from "./sawState.ts";
 import { sawWords as words } from "./sawWords.ts";
-
-const HANDS: readonly Hand[] = ["left", "right", "plain"];
 
 /** More boards than this are counted, not drawn. */
 const DRAWN = 12;

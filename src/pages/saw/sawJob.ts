@@ -2,14 +2,12 @@ import * as z from "zod/mini";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { changes as changesOf } from "../../roof/tables/changes.ts";
-import type { Hand, Piece } from "../../roof/frame/piece.ts";
+import { HANDS, type Hand, type Piece } from "../../roof/frame/piece.ts";
 import { rememberedText } from "../../pane/state/remembered.ts";
 import type { RoofAsked } from "../packet/packetAsked.ts";
 
 /** The form in which progress is kept. A later one has a higher number. */
 export const SAW_FORM = 1;
-
-const HANDS = ["left", "right", "plain"] as const satisfies readonly Hand[];
 
 const Cut = z.object({ mark: z.string(), hand: z.enum(HANDS), longPoint: z.number() });
 const Recut = z.object({ ...Cut.shape, count: z.number(), from: z.string(), off: z.number() });

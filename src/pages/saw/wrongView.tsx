@@ -6,7 +6,7 @@ import { lengthText } from "../../measure/lengthText.ts";
 import { Failure } from "../../measure/result.ts";
 import { readLengthCell } from "../../registry/readLengthCell.ts";
 import { newReading } from "../../registry/reading.ts";
-import type { Hand, Piece } from "../../roof/frame/piece.ts";
+import { HANDS, type Hand, type Piece } from "../../roof/frame/piece.ts";
 import { Entry } from "./entry.tsx";
 import { tick } from "./sawJob.ts";
 import type { SawState } from "./sawState.ts";
@@ -17,7 +17,7 @@ import { canBecome, waysOut, type Way } from "./wrongCut.ts";
 export function WrongView({ state, piece }: { state: SawState; piece: Piece }) {
   const { model } = state.roof.value;
   const { unit } = model.frame.spec;
-  const hands = (["left", "right", "plain"] as const).filter((one) => piece[one] > 0);
+  const hands = HANDS.filter((one) => piece[one] > 0);
   const hand = useSignal<Hand>(hands[0]!);
   const typed = useSignal("");
   const chosen = useSignal(0);

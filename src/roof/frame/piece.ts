@@ -28,8 +28,9 @@ export const jacksAlike = (pieces: readonly Piece[]): boolean =>
     .filter(({ member, planes }) => member === "jack" && planes[0]!.block === 0)
     .every(({ planes }) => planes.some((plane) => plane.end !== planes[0]!.end));
 
-/** A hand, seen from outside looking up the hip from its foot; plain where a piece has none. */
-export type Hand = "left" | "right" | "plain";
+/** Hands, seen from outside looking up the hip from its foot; plain where a piece has none. */
+export const HANDS = ["left", "right", "plain"] as const;
+export type Hand = (typeof HANDS)[number];
 
 /** How an end of a piece is cut, and where it is marked on what it meets. */
 export interface PieceEnd {

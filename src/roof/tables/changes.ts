@@ -1,4 +1,4 @@
-import { isEaveMember, type Hand, type Piece } from "../frame/piece.ts";
+import { HANDS, isEaveMember, type Hand, type Piece } from "../frame/piece.ts";
 
 /** What becomes of the pieces of one mark and hand of a changed roof. Lengths in the roof's unit, along the top edge. */
 export interface Change {
@@ -22,8 +22,6 @@ export interface Unused {
 
 /** Less than a tape shows. */
 const UNSEEN = { in: 1 / 32, mm: 0.5 } as const;
-
-const HANDS: readonly Hand[] = ["left", "right", "plain"];
 
 /**
  * Which pieces that were cut for an old roof still serve a new one, longest new pieces first.

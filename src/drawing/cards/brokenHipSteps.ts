@@ -2,7 +2,7 @@ import type { Unit } from "../../measure/unit.ts";
 import type { Hip } from "../../roof/frame/bearers.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { alongHip } from "../../roof/members/hip.ts";
-import { endReach, tiltOf } from "../../roof/members/plumbEnd.ts";
+import { cutAt, endReach, tiltOf } from "../../roof/members/plumbEnd.ts";
 import { figure } from "../canvas/figure.ts";
 import { angleText } from "../canvas/shown.ts";
 import { WORDS } from "../canvas/words.ts";
@@ -46,9 +46,6 @@ export function brokenHipSteps(unit: Unit, piece: Piece, { length, words = WORDS
 
 /** The tilts of its two cheeks by the face from which each is sawn. */
 function footTilts({ near, far, tail }: Hip) {
-  const tilt = (across: number) => {
-    const cut = tail.reduce((a, b) => (b.at + b.per * across < a.at + a.per * across ? b : a));
-    return angleText(tiltOf(cut));
-  };
+  const tilt = (across: number) => angleText(tiltOf(cutAt(tail, across)));
   return { mainTilt: tilt(-near.face), endTilt: tilt(far.face) };
 }

@@ -13,3 +13,9 @@ export function sawDanger(
   const past = tilts.filter((tilt) => tilt !== null).filter((tilt) => !sawReaches(tilt, thickness, unit));
   return past.length === 0 ? "" : words.card.pastSaw([...new Set(past.map(angleText))]);
 }
+
+/** The same behind a sentence, with the space that parts them. */
+export function dangerAfter(...of: Parameters<typeof sawDanger>): string {
+  const danger = sawDanger(...of);
+  return danger === "" ? "" : ` ${danger}`;
+}

@@ -9,7 +9,7 @@ import { angleText } from "../canvas/shown.ts";
 import { WORDS } from "../canvas/words.ts";
 import type { CardOptions } from "./cardOptions.ts";
 import { tailStep } from "./rafterSteps.ts";
-import { sawDanger } from "./sawDanger.ts";
+import { dangerAfter } from "./sawDanger.ts";
 
 type Face = "left" | "right";
 
@@ -32,10 +32,7 @@ export function slantedSteps(unit: Unit, piece: Piece, options: CardOptions): st
   const footAt = (face: Face) => reach(face, (across) => footReach(rafter, across));
   const lowAt = (face: Face) => reach(face, (across) => lowReach(rafter, across));
   const longer = (of: (face: Face) => number): Face => (of("left") > of("right") ? "left" : "right");
-  const risk = (tilt: number | undefined): string => {
-    const danger = tilt === undefined ? "" : sawDanger([tilt], section.thickness, unit, words);
-    return danger === "" ? "" : ` ${danger}`;
-  };
+  const risk = (tilt: number | undefined) => dangerAfter([tilt ?? null], section.thickness, unit, words);
   const facing = (face: Face): string =>
     piece.left > 0 && piece.right > 0 ? said.facing[face === handOf(rafter) ? "own" : "other"] : said.facing[face];
 

@@ -2,13 +2,13 @@ import type { Unit } from "../../measure/unit.ts";
 import { tailReach, tailTilts, type Valley } from "../../roof/frame/bearers.ts";
 import type { Piece } from "../../roof/frame/piece.ts";
 import { alongHip } from "../../roof/members/hip.ts";
-import { endReach, tiltOf, type PlumbCut } from "../../roof/members/plumbEnd.ts";
+import { cutAt, endReach, tiltOf, type PlumbCut } from "../../roof/members/plumbEnd.ts";
 import { figure } from "../canvas/figure.ts";
 import { angleText } from "../canvas/shown.ts";
 import { WORDS } from "../canvas/words.ts";
 import type { CardOptions } from "./cardOptions.ts";
 import { isTailInPlace } from "./hipSteps.ts";
-import { sawDanger } from "./sawDanger.ts";
+import { dangerAfter } from "./sawDanger.ts";
 
 /** What to do for a valley, in order: its heel is a point turned uphill, its tail a notch, the other way round than a hip's. */
 export function valleySteps(unit: Unit, piece: Piece, options: CardOptions): string[] {
@@ -25,10 +25,7 @@ export function valleySteps(unit: Unit, piece: Piece, options: CardOptions): str
   const fascia = tailTilts(valley);
   const proud = piece.notes.find((note) => note.kind === "proud past crossing");
   const run = 12 / near.sin;
-  const risk = (tilts: readonly (number | null)[]): string => {
-    const danger = sawDanger(tilts, piece.section.thickness, unit, words);
-    return danger === "" ? "" : ` ${danger}`;
-  };
+  const risk = (tilts: readonly number[]) => dangerAfter(tilts, piece.section.thickness, unit, words);
   return [
     `${said.valleyHead(figure(near.pitch * 12), figure(run), figure(slope * 12))} ${headText(valley, options)} ${said.mainFace}${risk(piece.head.tilts)}`,
     said.hookValley(length(valley.farthest)),
@@ -74,10 +71,8 @@ function headText(valley: Valley, { length, words = WORDS }: CardOptions): strin
     number,
     number,
   ];
-  const cutAt = (across: number): PlumbCut =>
-    head.reduce((a, b) => (b.at + b.per * across < a.at + a.per * across ? b : a));
   const tilt = (cut: PlumbCut) => angleText(tiltOf(cut));
-  const [main, wing] = [cutAt(-near.face), cutAt(far.face)];
+  const [main, wing] = [cutAt(head, -near.face), cutAt(head, far.face)];
   if (main !== wing)
     return said.cheeksTwo(tilt(main), length(farthest - mainEnd), tilt(wing), length(farthest - wingEnd));
   if (Math.abs(main.per) < 1e-9) return said.square;

@@ -5,7 +5,7 @@ import { endReach } from "../../roof/members/plumbEnd.ts";
 import { angleText } from "../canvas/shown.ts";
 import { WORDS } from "../canvas/words.ts";
 import type { CardOptions } from "./cardOptions.ts";
-import { sawDanger } from "./sawDanger.ts";
+import { dangerAfter } from "./sawDanger.ts";
 
 /** How the ends of a ridge are cut: both square, or of a lower wing's the inner one to a point between its valleys. */
 export function wingRidgeSteps(unit: Unit, piece: Piece, { length, words = WORDS }: CardOptions): string[] {
@@ -19,7 +19,7 @@ export function wingRidgeSteps(unit: Unit, piece: Piece, { length, words = WORDS
     ];
   if (tilt === undefined) return [card.ridge(length(piece.longPoint))];
   const back = endReach(head, 0) - endReach(head, near.face);
-  const danger = sawDanger([tilt], piece.section.thickness, unit, words);
+  const danger = dangerAfter([tilt], piece.section.thickness, unit, words);
   const point = card.wings.ridgePoint(length(piece.longPoint), length(back), angleText(tilt));
-  return [danger === "" ? point : `${point} ${danger}`, card.wings.ridgeValleys];
+  return [`${point}${danger}`, card.wings.ridgeValleys];
 }

@@ -15,6 +15,11 @@ export function endReach(cuts: readonly PlumbCut[], across: number): number {
   return Math.min(...cuts.map(({ at, per }) => at + per * across));
 }
 
+/** The plumb plane that a board meets first at a level distance across. */
+export function cutAt(cuts: readonly PlumbCut[], across: number): PlumbCut {
+  return cuts.reduce((a, b) => (b.at + b.per * across < a.at + a.per * across ? b : a));
+}
+
 /** The cuts that are left on a board whose faces stand so far across, and where across it reaches farthest. */
 export interface PlumbEnd {
   readonly cuts: readonly PlumbCut[];
@@ -31,12 +36,7 @@ export interface PlumbEnd {
  */
 export function plumbEnd(cuts: readonly PlumbCut[], from: number, to: number): PlumbEnd {
   const stops = stopsOf(cuts, from, to);
-  const first = new Set(
-    stops.slice(1).map((stop, i) => {
-      const middle = (stop + stops[i]!) / 2;
-      return cuts.reduce((a, b) => (b.at + b.per * middle < a.at + a.per * middle ? b : a));
-    }),
-  );
+  const first = new Set(stops.slice(1).map((stop, i) => cutAt(cuts, (stop + stops[i]!) / 2)));
   return {
     cuts: cuts.filter((cut) => first.has(cut)),
     farthest: stops.reduce((a, b) => (endReach(cuts, b) > endReach(cuts, a) ? b : a)),

@@ -203,9 +203,9 @@ function sideText(side: SideName, { card: { sides } }: Words): string {
 }
 
 /** Whether all hips that this piece stands for carry the same jacks at the same marks; beside a wing one may carry cripples in their place. */
-function carryAlike(frame: Frame, piece: Piece): boolean {
-  const carried = piece.stands.map((stand) =>
-    outlineMarks(frame, { ...piece, stands: [stand] } as Piece, "right")
+function carryAlike(frame: Frame, { planes, stands }: Piece): boolean {
+  const carried = stands.map((stand) =>
+    outlineMarks(frame, { planes, stands: [stand] }, "right")
       .map(({ mark, at }) => `${mark} ${at.toFixed(6)}`)
       .sort()
       .join(),

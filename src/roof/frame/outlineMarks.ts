@@ -16,7 +16,11 @@ export interface OutlineMark {
 }
 
 /** Marks along a hip or valley for what meets or stands on either side, along a ridge for the commons; none on other pieces. */
-export function outlineMarks(frame: Frame, { planes, stands }: Piece, hand: Hand): OutlineMark[] {
+export function outlineMarks(
+  frame: Frame,
+  { planes, stands }: Pick<Piece, "planes" | "stands">,
+  hand: Hand,
+): OutlineMark[] {
   if (planes.length > 0) return [];
   // A left valley and a right one have other stations beside them, though they are cut alike.
   const own = (stands as readonly Bearer[]).find(

@@ -2,17 +2,10 @@ import { escaped } from "../../measure/escaped.ts";
 import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
 import { PIXELS, type CardPaper } from "../cards/cardStyles.ts";
 import { textWidth } from "../canvas/textWidth.ts";
+import type { PlateStrip } from "../views/drawPlates.ts";
 import { TEXT } from "./packetBlocks.ts";
 import { roomOf } from "./pageFlow.ts";
 import { packetWords as words } from "./packetWords.ts";
-
-/** A plate or ridge with what stands on it, from the hook of the tape on. Lengths in the roof's unit. */
-export interface StripList {
-  readonly name: string;
-  /** Where the tape is hooked. */
-  readonly hook: string;
-  readonly marks: readonly { readonly name: string; readonly from: number; readonly to: number }[];
-}
 
 /** Width of a strip, and of the air between two, in pixels. */
 const WIDE = 104;
@@ -31,7 +24,7 @@ const SCALE = {
 
 /** Plate and ridge marks at their true size, in strips that are cut out and taped together end to end, as the bodies of as many pages as they take. */
 export function layoutStrips(
-  lists: readonly StripList[],
+  lists: readonly PlateStrip[],
   {
     paper,
     unit,
@@ -64,7 +57,7 @@ export function layoutStrips(
 
 /** One strip, upright: the tape runs down it. */
 function strip(
-  { marks }: StripList,
+  { marks }: PlateStrip,
   at: number,
   of: number,
   { long, unit, length }: { long: number; unit: Unit; length: (value: number) => string },
@@ -118,7 +111,7 @@ function strip(
 
 /** Pieces that stand at the same place, such as those on both faces of a ridge, as one mark with their names under one another. */
 function together(
-  marks: StripList["marks"],
+  marks: PlateStrip["marks"],
 ): { readonly names: readonly string[]; readonly from: number; readonly to: number }[] {
   const places: { names: string[]; from: number; to: number }[] = [];
   for (const { name, from, to } of marks) {

@@ -8,11 +8,12 @@ import { cardSheets } from "../../drawing/cards/cardPages.ts";
 import { drawSticks } from "../../drawing/cards/drawSticks.ts";
 import { WORDS } from "../../drawing/canvas/words.ts";
 import { labelSheets } from "../../drawing/packet/labelSheets.ts";
-import { layoutStrips, type StripList } from "../../drawing/packet/layoutStrips.ts";
+import { layoutStrips } from "../../drawing/packet/layoutStrips.ts";
 import { drawn, heading, paragraph, tableRows, tickBoxes } from "../../drawing/packet/packetBlocks.ts";
 import { packetPages, type PacketPart } from "../../drawing/packet/packetPages.ts";
 import { packetWords as words } from "../../drawing/packet/packetWords.ts";
 import { flowed, roomOf, type Block, type Rows } from "../../drawing/packet/pageFlow.ts";
+import type { PlateStrip } from "../../drawing/views/drawPlates.ts";
 import { ridgeMarks } from "../../drawing/views/drawRidge.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { Failure, type Result } from "../../measure/result.ts";
@@ -189,9 +190,9 @@ function cuttingBlocks({ order, model, kerf }: PacketOf, width: number): (Block 
 }
 
 /** Every plate's marks, and the ridge's, which on a roof without wings stand on its card alone. */
-function stripLists({ frame, pieces }: RoofModel): StripList[] {
+function stripLists({ frame, pieces }: RoofModel): PlateStrip[] {
   const byMark = new Map(pieces.map((piece) => [piece.mark, piece]));
-  const plates = plateLists(frame).map((list): StripList => ({
+  const plates = plateLists(frame).map((list): PlateStrip => ({
     name: plateName(list),
     hook: hookText(list),
     marks: list.marks.map(({ piece, hand, mark }) => ({

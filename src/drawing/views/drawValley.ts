@@ -78,9 +78,10 @@ function drawPart(
   for (const [of, dash] of [
     ["plates", "6 3"],
     ["eaves", "2 2"],
-  ] as const)
-    for (const [i, to] of roofRing(frame, of).entries()) {
-      const from = roofRing(frame, of).at(i - 1)!;
+  ] as const) {
+    const ring = roofRing(frame, of);
+    for (const [i, to] of ring.entries()) {
+      const from = ring.at(i - 1)!;
       // Its sides run along x or y: one that is clipped to the opening stays on its line, or vanishes outside.
       const crosses =
         Math.max(from.x, to.x) > least.x &&
@@ -89,6 +90,7 @@ function drawPart(
         Math.min(from.y, to.y) < most.y;
       if (i > 0 && crosses) canvas.line([inside(from), inside(to)], "faint", dash);
     }
+  }
   label();
   return opening.bottom + canvas.lineHeight;
 }

@@ -1,5 +1,6 @@
 import { columnAt, type Column } from "../src/registry/columns.ts";
 import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
+import { lettersOf } from "../src/xlsx/columnLetters.ts";
 import { cell, heading, note, numbers, title } from "./cells.ts";
 
 /** The row of a table's headings, and the first and last of the rows made ready below: a longer roof has more pieces. */
@@ -66,7 +67,7 @@ export function tableSheet(
   const line = (row: number): (BookCell | null)[] => [
     ...shown.map((format): BookCell | null => (format === null ? null : cell("", { format }))),
     ...onTape
-      .map((one) => `${letter(columnAt(columns, one))}${row}`)
+      .map((one) => `${lettersOf(columnAt(columns, one))}${row}`)
       .map((at) => cell(`=IF(${at}="","",RAFTER.TAPE(${at}))`)),
   ];
   return {
@@ -90,8 +91,4 @@ export function tableSheet(
       footer: "&L&A&CGeometry only: the local code governs&RPage &P of &N",
     },
   };
-}
-
-function letter(column: number): string {
-  return column < 26 ? String.fromCharCode(65 + column) : letter(Math.floor(column / 26) - 1) + letter(column % 26);
 }

@@ -2,6 +2,7 @@ import type { IRange, Worksheet } from "@univerjs/core";
 import { escaped } from "../../measure/escaped.ts";
 import type { Look, Print } from "../../xlsx/book.ts";
 import { EDGES } from "../../xlsx/book.ts";
+import { columnOf } from "../../xlsx/columnLetters.ts";
 import { address } from "../address.ts";
 import { cells } from "./cells.ts";
 import { lookOf } from "./lookStyle.ts";
@@ -186,10 +187,6 @@ function rangeOf(area: string | undefined): IRange | null {
     startColumn: columnOf(left!),
     endColumn: columnOf(right!),
   };
-}
-
-function columnOf(letters: string): number {
-  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }
 
 /** "$1:$2" as the rows 0 and 1. */

@@ -1,6 +1,6 @@
 import type { BookCell, Look } from "../book.ts";
+import { lettersOf } from "../columnLetters.ts";
 import { storedFormula } from "../storedFormula.ts";
-import { lettersOf } from "./moved.ts";
 import type { Styles } from "./styles.ts";
 import { attribute, elements, escaped, tagOf, withAttribute, type Xml } from "./xml.ts";
 

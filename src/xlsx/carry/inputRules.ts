@@ -1,7 +1,8 @@
 import type { InputRule, Rectangle } from "../book.ts";
 import { INPUT_KINDS } from "../book.ts";
+import { columnOf, lettersOf } from "../columnLetters.ts";
 import { storedFormula, typedFormula } from "../storedFormula.ts";
-import { columnOf, lettersOf, MOST } from "./moved.ts";
+import { MOST } from "./moved.ts";
 import { attribute, elements, escaped, rootOf, tagOf, textOf, withAttribute, type Xml } from "./xml.ts";
 
 /** The rules of a sheet's XML that live here. */

@@ -1,4 +1,5 @@
 import type { Origin } from "../book.ts";
+import { columnOf, lettersOf } from "../columnLetters.ts";
 
 /** Most rows and columns of a sheet in the format. */
 export const MOST = { rows: 1_048_576, columns: 16_384 } as const;
@@ -143,17 +144,4 @@ export function movedPlaces(places: string, sheet: MovedSheet): string | null {
     .split(/\s+/)
     .flatMap((one) => movedReference(one, sheet) ?? []);
   return moved.length > 0 ? moved.join(" ") : null;
-}
-
-/** A column's number by its letters, from 0. */
-export function columnOf(letters: string): number {
-  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-}
-
-/** A column's letters. */
-export function lettersOf(column: number): string {
-  let letters = "";
-  for (let n = column + 1; n > 0; n = Math.floor((n - 1) / 26))
-    letters = String.fromCharCode(65 + ((n - 1) % 26)) + letters;
-  return letters;
 }

@@ -1,4 +1,5 @@
-import { columnOf, movedFormula, movedPlaces, movedReference, type MovedSheet } from "./moved.ts";
+import { columnOf } from "../columnLetters.ts";
+import { movedFormula, movedPlaces, movedReference, type MovedSheet } from "./moved.ts";
 import { attribute, elements, escaped, replaced, rootOf, tagOf, textOf, withAttribute, type Xml } from "./xml.ts";
 
 type Sheets = ReadonlyMap<string, MovedSheet | null>;

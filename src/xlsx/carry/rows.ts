@@ -1,7 +1,8 @@
 import type { BookCell, BookSheet, Line } from "../book.ts";
+import { columnOf, lettersOf } from "../columnLetters.ts";
 import { POINT_PIXELS } from "../fileUnits.ts";
 import { cellXml, formulaOf, sameCell, sameFormula, type CellTools, type FileCell } from "./cell.ts";
-import { columnOf, lettersOf, type MovedSheet } from "./moved.ts";
+import type { MovedSheet } from "./moved.ts";
 import { attribute, elements, tagOf, withAttribute, type Xml } from "./xml.ts";
 
 /** A row of a file's sheet, with its cells by column. */

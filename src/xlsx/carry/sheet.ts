@@ -1,8 +1,9 @@
 import type { BookSheet, Line } from "../book.ts";
+import { lettersOf } from "../columnLetters.ts";
 import { WIDTH_PIXELS } from "../fileUnits.ts";
 import type { CellTools } from "./cell.ts";
 import { inputRulesXml } from "./inputRules.ts";
-import { isStill, lettersOf, MOST, type MovedSheet } from "./moved.ts";
+import { isStill, MOST, type MovedSheet } from "./moved.ts";
 import { movedInSheet } from "./movedParts.ts";
 import { rowsXml } from "./rows.ts";
 import { attribute, elements, replaced, rootOf, tagOf, withAttribute, type Xml } from "./xml.ts";

@@ -1,3 +1,4 @@
+import { workbookPath } from "./fileSheets.ts";
 import { Parts } from "./parts.ts";
 
 // What cells are read from; all else may be broken, or of a newer program.
@@ -7,7 +8,7 @@ const OF_BOOK = new Set(["worksheet", "sharedStrings", "styles", "theme", "sheet
 export function cellsOnly(bytes: Uint8Array): Uint8Array {
   const parts = new Parts(bytes);
   const before = parts.reached();
-  const workbook = parts.relations("").find(({ kind }) => kind === "officeDocument")?.to ?? "";
+  const workbook = workbookPath(parts);
   const ids = (from: string, drop: (kind: string) => boolean) =>
     new Set(
       parts

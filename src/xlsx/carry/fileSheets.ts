@@ -1,4 +1,4 @@
-import type { Parts } from "./parts.ts";
+import { relationId, type Parts } from "./parts.ts";
 import { attribute, elements, rootOf, tagOf } from "./xml.ts";
 
 /** A file's sheet as its workbook names it. */
@@ -25,7 +25,7 @@ export function fileSheets(parts: Parts, workbook = workbookPath(parts)): readon
   const list = elements(xml, rootOf(xml)).find(({ name }) => name === "sheets");
   return (list ? elements(xml, list) : []).map((one) => {
     const tag = tagOf(xml, one);
-    const id = /\s[\w.-]+:id\s*=\s*["']([^"']*)/.exec(tag)?.[1] ?? "";
+    const id = relationId(tag);
     return { name: attribute(tag, "name") ?? "", tag, id, path: relations.find((r) => r.id === id)?.to ?? null };
   });
 }

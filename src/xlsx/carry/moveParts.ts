@@ -1,6 +1,6 @@
 import { isStill, type MovedSheet } from "./moved.ts";
 import { movedBoxes, movedChart, movedComments, movedDrawing, movedTable } from "./movedParts.ts";
-import type { Parts } from "./parts.ts";
+import { relationId, type Parts } from "./parts.ts";
 import { attribute, elements, replaced, rootOf, tagOf } from "./xml.ts";
 
 // Parts of a sheet that say nothing of its cells.
@@ -61,7 +61,7 @@ function change(parts: Parts, path: string, xml: string): void {
 
 /** A sheet's XML without the elements that stand for parts which are gone. */
 function withoutParts(xml: string, gone: ReadonlySet<string>): string {
-  const names = (tag: string) => gone.has(/\s[\w.-]+:id\s*=\s*["']([^"']*)/.exec(tag)?.[1] ?? "");
+  const names = (tag: string) => gone.has(relationId(tag));
   const changes = elements(xml, rootOf(xml)).flatMap((at) => {
     if (at.name === "sheetData") return [];
     if (names(tagOf(xml, at))) return [{ start: at.start, end: at.end, by: "" }];

@@ -159,6 +159,11 @@ export class Parts {
   }
 }
 
+/** The relation by which an element stands for a part: its r:id, whatever its prefix; "" where there is none. */
+export function relationId(tag: string): string {
+  return /\s[\w.-]+:id\s*=\s*["']([^"']*)/.exec(tag)?.[1] ?? "";
+}
+
 function without(xml: string, gone: readonly Xml[]): string {
   return replaced(
     xml,

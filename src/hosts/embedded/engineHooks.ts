@@ -10,6 +10,7 @@ import { ICommandService } from "@univerjs/core";
 import type { IRange } from "@univerjs/core";
 import { SheetPermissionCheckController } from "@univerjs/sheets";
 import { TriggerCalculationController } from "@univerjs/sheets-formula";
+import { meets } from "./areas.ts";
 import type { Calculation } from "./calculation.ts";
 import type { Messages } from "./messages.ts";
 
@@ -103,12 +104,6 @@ function waitingFor(givenUp: readonly SpillArea[], model: FormulaDataModel): Spi
       ? [{ unitId, sheetId, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } }]
       : [];
   });
-}
-
-function meets(a: IRange, b: IRange): boolean {
-  return (
-    a.startRow <= b.endRow && a.endRow >= b.startRow && a.startColumn <= b.endColumn && a.endColumn >= b.startColumn
-  );
 }
 
 /** What spills cover, by their cell; or what those would cover that are blocked. */

@@ -4,6 +4,7 @@ import { ErrorType, IFormulaRuntimeService, IFunctionService } from "@univerjs/e
 import { SetWorksheetColumnCountMutation, SetWorksheetRowCountMutation } from "@univerjs/sheets";
 import { address } from "../../address.ts";
 import { GRID } from "../../checkStep.ts";
+import { meets } from "../areas.ts";
 import type { Messages } from "../messages.ts";
 
 type Spills = Record<string, Record<string, Record<string, Record<string, IRange>>>>;
@@ -87,10 +88,7 @@ function crossesAnother(runtime: Runtime, unit: string, sheet: string, row: numb
     Object.entries(line).some(
       ([c, other]) =>
         !(Number(r) === row && Number(c) === column) &&
-        other.startRow <= area.endRow &&
-        other.endRow >= area.startRow &&
-        other.startColumn <= area.endColumn &&
-        other.endColumn >= area.startColumn &&
+        meets(other, area) &&
         results?.getValue(Number(r), Number(c))?.v !== ErrorType.SPILL,
     ),
   );

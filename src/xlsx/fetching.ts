@@ -1,3 +1,5 @@
+import { withoutTexts } from "./withoutTexts.ts";
+
 /** Worksheet functions that ask for something elsewhere: a picture, a page, a running program, a data server. */
 export const FETCHING = ["IMAGE", "WEBSERVICE", "RTD", "STOCKHISTORY"] as const;
 
@@ -11,5 +13,5 @@ const CALL = new RegExp(String.raw`(?:^|[^\w.])(?:_xlfn\.|_xlws\.)*(${FETCHING.j
  * fetching('="IMAGE("') // => null
  */
 export function fetching(formula: string): string | null {
-  return CALL.exec(formula.replace(/"(?:[^"]|"")*"/g, '""'))?.[1]?.toUpperCase() ?? null;
+  return CALL.exec(withoutTexts(formula))?.[1]?.toUpperCase() ?? null;
 }

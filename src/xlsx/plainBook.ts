@@ -1,11 +1,12 @@
 import type { Book, BookCell, BookSheet } from "./book.ts";
 import { callsOurs } from "./storedFormula.ts";
+import { withoutTexts } from "./withoutTexts.ts";
 
 /** Whether a formula needs functions of ours: it calls one, or uses a name that does. */
 function ours({ names = [] }: Book): (formula: string) => boolean {
   const named = names.filter(({ formula }) => callsOurs(formula)).map(({ name }) => name.replaceAll(".", "\\."));
   const uses = named.length > 0 ? new RegExp(`(?<![\\w.])(?:${named.join("|")})(?![\\w.(])`, "i") : null;
-  return (formula) => callsOurs(formula) || (uses?.test(formula.replace(/"(?:[^"]|"")*"/g, "")) ?? false);
+  return (formula) => callsOurs(formula) || (uses?.test(withoutTexts(formula)) ?? false);
 }
 
 /** The cells that a program without this add-in shows as #NAME?: those with formulas of ours, and what these spill over. */

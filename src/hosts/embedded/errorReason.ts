@@ -9,6 +9,7 @@ import {
   sequenceNodeType,
 } from "@univerjs/engine-formula";
 import { fetching } from "../../xlsx/fetching.ts";
+import { withoutTexts } from "../../xlsx/withoutTexts.ts";
 import { address } from "../address.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
@@ -54,7 +55,7 @@ function nameReason({ univer, workbook }: EmbeddedSheet, formula: string, parts:
 }
 
 function referenceReason({ workbook }: EmbeddedSheet, formula: string, parts: Parts): string | null {
-  if (formula.replace(/"(?:[^"]|"")*"/g, "").includes("#REF!"))
+  if (withoutTexts(formula).includes("#REF!"))
     return "The formula points at cells that were deleted. Point it at others.";
   for (const { sheetName } of rangesOf(parts))
     if (sheetName && !findSheet(workbook, sheetName)) return `There is no sheet named ${sheetName}.`;

@@ -4,7 +4,7 @@ import { UnreadableFile } from "./unreadableFile.ts";
 /** Most cells of a file that are opened: more would stop the page. */
 export const MOST_CELLS = 200_000;
 /** Limits of the format itself, which some programs pass. */
-export const MOST_CHARACTERS = { text: 32_767, formula: 8_192 };
+const MOST_CHARACTERS = { text: 32_767, formula: 8_192 };
 
 /**
  * Refuses a file whose cells pass a limit, before anything is built of them.

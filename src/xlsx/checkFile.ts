@@ -2,8 +2,9 @@ import { UnreadableFile } from "./unreadableFile.ts";
 
 /** Most bytes of a file that are opened: more would stop the page. */
 export const MOST_BYTES = 20_000_000;
-/** Most bytes that its parts may have once unpacked, and most sheets. */
-export const MOST_UNPACKED = 100_000_000;
+/** Most bytes that its parts may have once unpacked. */
+const MOST_UNPACKED = 100_000_000;
+/** Most sheets. */
 export const MOST_SHEETS = 255;
 
 /**

@@ -4,7 +4,7 @@ import type { Area } from "../host.ts";
 const MOST_BYTES = 450_000;
 
 /** What a cell weighs in an answer with its formula, value, type and format, nearly: 17 digits twice, and words. */
-export const READ_BYTES = 80;
+const READ_BYTES = 80;
 
 /** Whole rows of an area, light enough for one request. */
 export interface Band<T extends { readonly area: Area }> {

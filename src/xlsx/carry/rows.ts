@@ -85,8 +85,7 @@ export function rowsXml(
       if (its) written.push(xml.slice(its.at.start, its.at.end));
       continue;
     }
-    if (!same) changed = true;
-    if (!sameLine) changed = true;
+    changed ||= !same || !sameLine;
     formulas ||= cells.some((one) => !sameFormula(one.was, one.now) || whole(one.file));
     const inside = cells
       .map((one) => cellXml(one.file, one.was, one.now, [row, one.column], whole(one.file), tools))

@@ -2,7 +2,7 @@ import type { Injector } from "@univerjs/core";
 import { ErrorType, LexerNode, LexerTreeBuilder, OPERATOR_TOKEN_SET } from "@univerjs/engine-formula";
 
 /** How deep a formula may go. The built page calculates 3,000 and fails at 4,000 (Chromium). */
-export const DEEPEST = 2_500;
+const DEEPEST = 2_500;
 
 /**
  * Makes a formula that goes too deep an error in its own cell.

@@ -1,4 +1,5 @@
-import { chance, type Instance } from "./instances.ts";
+import { chance } from "../solids/chance.ts";
+import type { Instance } from "./instances.ts";
 
 // Bin packing made by published generators, in boards that cost 1 each, with no kerf.
 

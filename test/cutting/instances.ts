@@ -1,4 +1,5 @@
 import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
+import { chance } from "../solids/chance.ts";
 
 /** A list to plan. */
 export interface Instance {
@@ -7,17 +8,6 @@ export interface Instance {
   readonly kerf: number;
   readonly trim?: number;
   readonly crownDown?: boolean;
-}
-
-/** Numbers in 0 to 1 that look like chance, the same for the same seed (mulberry32). */
-export function chance(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
 }
 
 const FEET = [8, 10, 12, 14, 16, 18, 20];

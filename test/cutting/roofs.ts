@@ -3,7 +3,8 @@ import { cuttingInput } from "../../functions/arguments/cuttingInput.ts";
 import { piecesParameter } from "../../functions/arguments/pieceList.ts";
 import { Failure } from "../../src/measure/result.ts";
 import { newReading } from "../../src/registry/reading.ts";
-import { chance, type Instance } from "./instances.ts";
+import { chance } from "../solids/chance.ts";
+import type { Instance } from "./instances.ts";
 
 type Block = (readonly [string, string | number])[];
 

@@ -6,6 +6,7 @@ import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import { cautions as listOf, type Caution } from "../src/roof/tables/cautions.ts";
 import { roof } from "./arguments/roofModel.ts";
 import { CAUTION_WORDS as WORDS } from "./words/cautionWords.ts";
+
 const SIDES = { Main: ", main sides", End: ", ends", Both: "" } as const;
 
 const columns: readonly Column<Caution, Unit>[] = [
@@ -117,8 +118,9 @@ function publishedText({ kind, limit, measure }: Caution, unit: Unit): string {
 function remarkText(caution: Caution, unit: Unit): string {
   const { kind, outside } = caution;
   const { remark, mend } = WORDS[kind];
-  const said = outside ? [`OUTSIDE${by(caution, unit)}: ${mend}`, remark] : [compared(caution, unit), remark];
-  return said.filter((one) => one).join("; ");
+  const off = offText(caution, unit);
+  const said = outside ? `OUTSIDE${off && ` by ${off}`}: ${mend}` : compared(caution, off);
+  return [said, remark].filter((one) => one).join("; ");
 }
 
 function figure(measure: Caution["measure"], value: number, unit: Unit): string {
@@ -126,18 +128,16 @@ function figure(measure: Caution["measure"], value: number, unit: Unit): string 
   return measure === "angle" ? `${Number(value.toFixed(2))}°` : lengthText(value, unit);
 }
 
-/** By how much, where a tape shows it. */
-function by({ here, limit, measure }: Caution, unit: Unit): string {
+/** How far it is off the limit; empty where a tape does not show it. */
+function offText({ here, limit, measure }: Caution, unit: Unit): string {
   if (here === null || limit === null) return "";
   const text = figure(measure, Math.abs(here - limit.value), unit);
-  return text === figure(measure, 0, unit) ? "" : ` by ${text}`;
+  return text === figure(measure, 0, unit) ? "" : text;
 }
 
-function compared(caution: Caution, unit: Unit): string {
-  const { here, limit, measure } = caution;
+function compared({ here, limit, measure }: Caution, off: string): string {
   if (measure === "angle") return "that saw reaches";
   if (here === null || limit === null) return "";
-  const off = by(caution, unit).replace(" by ", "");
   if (limit.value === 0) return "none here";
   if (off === "") return "the same here";
   if (measure === "pitch") return "steeper here";

@@ -56,7 +56,7 @@ export const kerfParameter: typeof kerfLength = {
 };
 
 /** What boards lose at their ends when it is not given: the row of the roof block, or nothing for a list. */
-export const trimParameter = optionalLength(
+const trimParameter = optionalLength(
   "trim",
   "Taken off every board, both ends together; 0 is allowed.",
   "the row End trim, or 0 for a list",
@@ -64,7 +64,7 @@ export const trimParameter = optionalLength(
 );
 
 /** Whether jacks may lie crown down, when it is not given: the row of the roof block, or no for a list. */
-export const crownDownParameter: Parameter<boolean | null, "crownDown"> = {
+const crownDownParameter: Parameter<boolean | null, "crownDown"> = {
   name: "crownDown",
   description: "Whether a jack may lie end for end, its crown down, where that saves a board or money: yes or no.",
   quantity: "text",

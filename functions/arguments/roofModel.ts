@@ -1,6 +1,6 @@
 import { LimitedMap } from "../../src/measure/limitedMap.ts";
 import { Failure, type Result } from "../../src/measure/result.ts";
-import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import { CellError, Refusal, type Place } from "../../src/registry/refusal.ts";
 import type { Input, Parameter } from "../../src/registry/worksheetFunction.ts";
 import { eaveBoards } from "../../src/roof/frame/eaveBoards.ts";
 import { plateBlocks } from "../../src/roof/frame/plateBlocks.ts";
@@ -65,13 +65,17 @@ function frameBlock(name: string, input: Input): Result<RoofModel, RoofProblem> 
   const set = frame(spec);
   if (!(set instanceof Failure))
     return { frame: set, pieces: pieces(set), eaves: [...eaveBoards(set), ...plateBlocks(set)], job };
-  const { problem } = set;
-  const place = { argument: name, row: ROW_OF[problem.at] };
-  return new Refusal(problem, "wing" in problem ? { ...place, wing: problem.wing } : place, spec.unit);
+  return new Refusal(set.problem, framePlace(name, set.problem), spec.unit);
+}
+
+/** Where in a block lies what cannot be framed. */
+export function framePlace(argument: string, problem: FrameProblem): Place {
+  const place = { argument, row: ROW_OF[problem.at] };
+  return "wing" in problem ? { ...place, wing: problem.wing } : place;
 }
 
 /** The row of the block in which each part of the spec stands. */
-export const ROW_OF: Readonly<Record<FrameProblem["at"], BlockRow>> = {
+const ROW_OF: Readonly<Record<FrameProblem["at"], BlockRow>> = {
   span: "Span",
   length: "Length",
   endPitch: "End pitch",

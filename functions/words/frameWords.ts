@@ -89,13 +89,13 @@ export const frameWords: Words<FrameProblem> = {
     `it overlaps wing ${other}`,
     `Type ${say.least(right)} or more to stand right of it${left > 0 ? `, or ${say.most(left)} or less to stand left of it` : ""}`,
   ],
-  "valleys meet": ({ other, bound, limit }, say) => [
-    `its valley meets wing ${other}'s below their ridges`,
-    `Type ${bound === "least" ? `${say.least(limit)} or more` : limit > 0 ? `${say.most(limit)} or less` : `a smaller Span, or move wing ${other}`}`,
+  "valleys meet": (problem, say) => [
+    `its valley meets wing ${problem.other}'s below their ridges`,
+    `Type ${apart(problem, say)}`,
   ],
-  "wings' eaves meet": ({ other, bound, limit }, say) => [
-    `its eave and wing ${other}'s run into each other`,
-    `Type ${bound === "least" ? `${say.least(limit)} or more` : limit > 0 ? `${say.most(limit)} or less` : `a smaller Span, or move wing ${other}`}`,
+  "wings' eaves meet": (problem, say) => [
+    `its eave and wing ${problem.other}'s run into each other`,
+    `Type ${apart(problem, say)}`,
   ],
   "long valleys cross": ({ wing, other }) => [
     `the long valleys of wings ${wing} and ${other} cross`,
@@ -195,6 +195,14 @@ function lengths({ pyramid, least }: { pyramid: number | null; least: number }, 
 
 /** The nearest place on its wall at which a wing can stand. */
 function placed({ bound, limit, fits }: { bound: "least" | "most"; limit: number; fits: boolean }, say: Say): string {
-  if (!fits) return "a smaller Span, or lengthen the main roof";
+  return fits ? from(bound, limit, say) : "a smaller Span, or lengthen the main roof";
+}
+
+/** The nearest place on its wall at which a wing stands clear of another. */
+function apart({ other, bound, limit }: { other: string; bound: "least" | "most"; limit: number }, say: Say): string {
+  return bound === "most" && limit <= 0 ? `a smaller Span, or move wing ${other}` : from(bound, limit, say);
+}
+
+function from(bound: "least" | "most", limit: number, say: Say): string {
   return bound === "least" ? `${say.least(limit)} or more` : `${say.most(limit)} or less`;
 }

@@ -4,6 +4,7 @@ import { column, headings, tableOf, type Cell, type Column } from "../src/regist
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
 import type { Piece } from "../src/roof/frame/piece.ts";
 import { joinPlaces, stockPieces, type RoofStock } from "../src/roof/tables/stockPieces.ts";
+import { spareRafter } from "../src/roof/tables/takeOff.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
 
 /** A piece as it is sawn, and the piece of the roof that it is. */
@@ -86,9 +87,9 @@ export const pieceList = worksheetFunction({
   },
 });
 
-/** A spare is cut like the piece that it is named after. */
+/** What goes under no piece's mark is a spare. */
 function pieceOf({ name }: RoofStock, pieces: readonly Piece[]): Piece {
-  return pieces.find(({ mark }) => mark === name || `${mark} spare` === name)!;
+  return pieces.find(({ mark }) => mark === name) ?? spareRafter(pieces);
 }
 
 /** A rise in 12 that a list reads back; text where a bare number would be taken for something else. */

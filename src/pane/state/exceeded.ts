@@ -1,5 +1,6 @@
 import { cautions } from "../../../functions/cautions.ts";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
+import type { Unit } from "../../measure/unit.ts";
 import { tableOf } from "../../registry/columns.ts";
 import { sawReaches } from "../../roof/members/sawReach.ts";
 import { cautions as cautionsOf, type Caution, type CautionKind } from "../../roof/tables/cautions.ts";
@@ -18,18 +19,22 @@ export interface Exceeded {
 
 /** Every figure that an inspector looks at, in words: headings, then those outside a published figure first. */
 export function cautionTable({ frame, pieces }: RoofModel): string[][] {
-  return tableOf(cautions.columns, cautionsOf(frame, pieces), frame.spec.unit).map((row) => row.map(String));
+  return worded(cautionsOf(frame, pieces), frame.spec.unit);
+}
+
+function worded(list: readonly Caution[], unit: Unit): string[][] {
+  return tableOf(cautions.columns, list, unit).map((row) => row.map(String));
 }
 
 /** What lies outside a published figure, as `cautionTable` words it. */
-export function exceededIn(model: RoofModel): readonly Exceeded[] {
-  const { frame, pieces } = model;
+export function exceededIn({ frame, pieces }: RoofModel): readonly Exceeded[] {
+  const { unit } = frame.spec;
   const list = cautionsOf(frame, pieces);
-  const [, ...rows] = cautionTable(model);
+  const [, ...rows] = worded(list, unit);
   return list.flatMap((caution, i) => {
     if (!caution.outside) return [];
     const [check, here, published, , remark] = rows[i] as [string, string, string, string, string];
-    const marks = pieces.filter((piece) => concerns(caution, piece, frame.spec.unit)).map(({ mark }) => mark);
+    const marks = pieces.filter((piece) => concerns(caution, piece, unit)).map(({ mark }) => mark);
     return [{ check, here, published, remark, marks, end: AT_HEAD.has(caution.kind) ? "head" : "foot" }];
   });
 }
@@ -44,10 +49,10 @@ const AT_HEAD: ReadonlySet<CautionKind> = new Set<CautionKind>([
   "ridge thickness",
 ]);
 
-function concerns(caution: Caution, piece: Piece, unit: "in" | "mm"): boolean {
+function concerns(caution: Caution, piece: Piece, unit: Unit): boolean {
   const { kind } = caution;
   const { member, foot, head, section } = piece;
-  const past = [...head.tilts, ...foot.tilts].some((tilt) => !sawReaches(tilt, section.thickness, unit));
+  const past = () => [...head.tilts, ...foot.tilts].some((tilt) => !sawReaches(tilt, section.thickness, unit));
   switch (kind) {
     case "ridge thickness":
     case "ridge depth":
@@ -69,9 +74,9 @@ function concerns(caution: Caution, piece: Piece, unit: "in" | "mm"): boolean {
     case "toe below valley":
       return foot.bearer === "valley" || head.bearer === "valley";
     case "valley pieces' tilt":
-      return past && (foot.bearer === "valley" || head.bearer === "valley");
+      return past() && (foot.bearer === "valley" || head.bearer === "valley");
     case "jacks' tilt":
-      return member === "jack" && past && standsOn(caution, piece);
+      return member === "jack" && past() && standsOn(caution, piece);
     case "toe below hip":
     case "jacks proud":
       return member === "jack" && standsOn(caution, piece);

@@ -61,13 +61,11 @@ export function FieldFold({
   state,
   fold,
   wing,
-  said = foldWords(fold, state.inputs.value, state.report.value, wing),
   children,
 }: {
   state: PaneState;
   fold: FoldName;
   wing?: string;
-  said?: readonly Said[];
   children?: ComponentChildren;
 }) {
   const open = useSignal(false);
@@ -78,7 +76,7 @@ export function FieldFold({
     <details class="lp-fold" open={open.value || fault} onToggle={(event) => (open.value = event.currentTarget.open)}>
       <summary>
         <h3>{lookTexts.folds[fold]}</h3>
-        <FoldWords said={said} />
+        <FoldWords said={foldWords(fold, state.inputs.value, state.report.value, wing)} />
       </summary>
       <FieldGroup state={state} rows={[fields]} {...place} />
       {children}

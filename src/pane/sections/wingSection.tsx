@@ -33,7 +33,7 @@ export function WingSection({ state }: { state: PaneState }) {
   return (
     <div role="group" aria-labelledby="lp-wings" class="lp-wings">
       <div class="lp-fold">
-        <h3 id="lp-wings">{texts.wings}</h3>
+        <h3 id="lp-wings">{lookTexts.folds.wings}</h3>
         <FoldWords said={said} />
         <button
           type="button"

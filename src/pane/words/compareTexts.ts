@@ -5,7 +5,6 @@ export const compareTexts = {
   row: (pitch: string, spacing: string) => `${pitch} at ${spacing}`,
   take: (pitch: string, spacing: string) => `Take ${pitch} at ${spacing} into the roof`,
   taken: (pitch: string, spacing: string) => `Pitch ${pitch} and spacing ${spacing} are now in the fields.`,
-  here: "as typed above",
   price: (unit: string) => `Price of a ${unit}`,
   unit: { in: "foot", mm: "meter" },
   notAPrice: "Type the price as a number, such as 1.35.",

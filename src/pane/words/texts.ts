@@ -9,7 +9,6 @@ const many = (count: number, one: string, more: string) => `${count} ${count ===
 /** Every word that the pane shows or writes, in one place for whoever translates it. Rows and headings of the tables are the functions' own. */
 export const texts = {
   title: "Longpoint",
-  lead: "Hip roofs, every jack to its long point.",
   sections: {
     roof: "Roof",
     schedule: "Jacks",
@@ -76,7 +75,6 @@ export const texts = {
     Unit: "The unit of bare numbers and of every table. Changing it turns what is typed here into the other unit.",
   } satisfies Record<Row, string>,
 
-  wings: "Wings",
   wing: (letter: string) => `Wing ${letter}`,
   addWing: "Add a wing",
   removeWing: (letter: string) => `Remove wing ${letter}`,
@@ -162,7 +160,6 @@ export const texts = {
 
   ...blockTexts,
 
-  piece: "Piece",
   side: "Side",
   hand: "Hand",
 

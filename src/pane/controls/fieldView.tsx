@@ -1,9 +1,8 @@
-import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
 import { WING_NEEDED } from "../../../functions/arguments/wingRows.ts";
 import { inputAt, NEEDED, type Field, type FieldPlace } from "../state/fields.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { setInput } from "../state/paneState.ts";
-import type { Report } from "../state/report.ts";
+import { columnReport } from "../state/report.ts";
 import { changeUnit } from "../state/changeUnit.ts";
 import { texts } from "../words/texts.ts";
 
@@ -14,16 +13,7 @@ export function fieldId({ row, wing }: FieldPlace): string {
 
 /** Why what is typed at a place cannot be used. */
 export function messageAt({ report }: PaneState, { row, wing }: FieldPlace): string | undefined {
-  return columnAt(report.value, wing).messages[row];
-}
-
-interface Column {
-  readonly messages: Partial<Record<BlockRow, string>>;
-  readonly understood: Partial<Record<BlockRow, string>>;
-}
-
-function columnAt(report: Report, wing: string | undefined): Column {
-  return (wing === undefined ? report : report.wings[wing]) ?? { messages: {}, understood: {} };
+  return columnReport(report.value, wing).messages[row];
 }
 
 /** One field, a cell to type into: over it its name and how it was understood. What is wrong with it stands under its group. */
@@ -33,7 +23,7 @@ export function FieldView({ state, field, wing }: { state: PaneState; field: Fie
   const place = wing === undefined ? { row } : { row, wing };
   const id = fieldId(place);
   const value = inputAt(state.inputs.value, place);
-  const { messages, understood } = columnAt(state.report.value, wing);
+  const { messages, understood } = columnReport(state.report.value, wing);
   const wrong = messages[row] !== undefined;
   const words = understood[row];
   return (

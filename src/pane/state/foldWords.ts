@@ -1,8 +1,6 @@
-import type { BlockRow, Row } from "../../../functions/arguments/roofBlock.ts";
-import type { WingRow } from "../../../functions/arguments/wingRows.ts";
 import { lookTexts } from "../words/lookTexts.ts";
 import { FIELDS, inputAt, WING_FIELDS, type Field, type FoldName, type Inputs } from "./fields.ts";
-import type { Report } from "./report.ts";
+import { columnReport, type Report } from "./report.ts";
 
 /** One value of a folded group in words, and whether it differs from the default. */
 export interface Said {
@@ -17,18 +15,15 @@ export function fieldsIn(fold: FoldName): readonly Field[] {
 
 /** What a folded group holds: what differs from the default first, then what a reader looks for anyway. */
 export function foldWords(fold: FoldName, inputs: Inputs, report: Report, wing?: string): readonly Said[] {
+  const { understood } = columnReport(report, wing);
   const said = fieldsIn(fold).flatMap(({ row, start, kind }): Said[] => {
     const value = inputAt(inputs, wing === undefined ? { row } : { row, wing }).trim();
     const own = value !== "" && value.toLowerCase() !== start.toLowerCase();
     const words = lookTexts.says[wing === undefined ? row : ""];
-    const read = readingOf(report, row, wing) || value;
+    const read = understood[row] || value;
     // A choice that is left out is the default, and says it.
     if (!own && (!words || (value === "" && read === "" && kind !== "choice"))) return [];
     return [{ own, words: words ? words(value || start, read) : `${row.toLowerCase()} ${read}` }];
   });
   return [...said.filter(({ own }) => own), ...said.filter(({ own }) => !own)];
-}
-
-function readingOf(report: Report, row: BlockRow, wing: string | undefined): string | undefined {
-  return wing === undefined ? report.understood[row as Row] : report.wings[wing]?.understood[row as WingRow];
 }

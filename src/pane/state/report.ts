@@ -106,6 +106,11 @@ function wordsOf(failure: Failure): string {
   return fieldText(failure);
 }
 
+/** What the fields of the main roof come to, or of a wing; nothing where there is no such wing yet. */
+export function columnReport(report: Report, wing?: string): ColumnReport<BlockRow> {
+  return (wing === undefined ? report : report.wings[wing]) ?? { messages: {}, understood: {} };
+}
+
 /** The first field at fault, from the top. */
 export function faultyField({ messages, wings }: Pick<Report, "messages" | "wings">): FieldPlace | null {
   const [row] = Object.keys(messages) as Row[];

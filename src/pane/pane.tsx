@@ -52,23 +52,15 @@ function Pane({ state }: { state: PaneState }) {
           <RoofSection state={state} />
           <ScheduleSection state={state} />
           <FillSection state={state} />
-          <Fold title={texts.sections.check}>
-            {() => <Later>{({ CheckSection }) => <CheckSection state={state} />}</Later>}
-          </Fold>
-          <Fold title={texts.sections.compare}>
-            {() => <Later>{({ CompareSection }) => <CompareSection state={state} />}</Later>}
-          </Fold>
-          <Fold title={texts.sections.order}>
-            {() => <Later>{({ OrderSection }) => <OrderSection state={state} />}</Later>}
-          </Fold>
-          <Fold title={texts.sections.cards}>
-            {() => <Later>{({ CardSection }) => <CardSection state={state} />}</Later>}
-          </Fold>
+          <Fold title={texts.sections.check}>{() => <Later part="CheckSection" state={state} />}</Fold>
+          <Fold title={texts.sections.compare}>{() => <Later part="CompareSection" state={state} />}</Fold>
+          <Fold title={texts.sections.order}>{() => <Later part="OrderSection" state={state} />}</Fold>
+          <Fold title={texts.sections.cards}>{() => <Later part="CardSection" state={state} />}</Fold>
           <JobSection state={state} />
           <CautionSection state={state} />
           <Fold title={texts.figures}>{() => <CautionTable state={state} />}</Fold>
         </div>
-        {state.looking.picked.value && <Later>{({ PieceCard }) => <PieceCard state={state} />}</Later>}
+        {state.looking.picked.value && <Later part="PieceCard" state={state} />}
         <Foot state={state} />
       </div>
       <AskDialog state={state} />

@@ -1,10 +1,12 @@
 import { signal } from "@preact/signals";
-import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import type { PaneState } from "../state/paneState.ts";
 import { laterTexts } from "../words/laterTexts.ts";
 
 type Parts = typeof import("./laterParts.ts");
+
+/** The parts that are seen: each takes the state and nothing else. */
+type Section = "CardSection" | "CheckSection" | "CompareSection" | "OrderSection" | "PieceCard";
 
 /** What is not needed at first; null until it is loaded. */
 export const laterParts = signal<Parts | null>(null);
@@ -42,8 +44,9 @@ export function loadWhenIdle(): void {
 }
 
 /** A section out of the parts, and until they are there that they are waited for. */
-export function Later({ children }: { children: (parts: Parts) => ComponentChildren }) {
-  return laterParts.value ? <>{children(laterParts.value)}</> : <Waiting />;
+export function Later({ part, state }: { part: Section; state: PaneState }) {
+  const Part = laterParts.value?.[part];
+  return Part ? <Part state={state} /> : <Waiting />;
 }
 
 /** Loads the parts and says how that goes. */

@@ -43,8 +43,7 @@ export function Stage({ state }: { state: PaneState }) {
     return () => observer.disconnect();
   }, []);
   const { width, height } = size.value;
-  const parts = laterParts.value;
-  const missing = !parts;
+  const missing = laterParts.value === null;
   const { z, x, y } = zoom.at.value;
   const exceeded = state.exceeded.value;
   const svg = useMemo(() => {

@@ -1,4 +1,5 @@
 import type { Area, Host } from "../../hosts/host.ts";
+import { firstFree } from "../../measure/firstFree.ts";
 
 const NAME = "RoofBlock";
 
@@ -13,11 +14,7 @@ export async function nameBlock(host: Host, area: Area): Promise<string> {
 
 /** A name for a block that no area has, not even one whose cells are gone: a formula that used it would come back to life on another roof. */
 export function freeBlockName(taken: readonly string[]): string {
-  const folded = new Set(taken.map((name) => name.toLowerCase()));
-  for (let i = 1; ; i++) {
-    const name = i === 1 ? NAME : `${NAME}${i}`;
-    if (!folded.has(name.toLowerCase())) return name;
-  }
+  return firstFree(taken, (n) => (n === 1 ? NAME : `${NAME}${n}`));
 }
 
 function sameCorner(a: Area, b: Area): boolean {

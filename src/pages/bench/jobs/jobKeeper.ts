@@ -1,3 +1,4 @@
+import { firstFree } from "../../../measure/firstFree.ts";
 import type { Book } from "../../../xlsx/book.ts";
 import { jobLock, type Release } from "./jobLock.ts";
 import { JOB_FORM, StoreFault, type JobStore, type KeptJob, type NotKept } from "./jobStore.ts";
@@ -172,9 +173,5 @@ export function jobKeeper({ store, locks, book, open, told }: Keeping, title: st
 
 /** A name that no other job has: a number behind it where there is one. */
 export function freeName(name: string, taken: readonly string[]): string {
-  const names = new Set(taken.map((one) => one.toLowerCase()));
-  for (let i = 1; ; i++) {
-    const free = i === 1 ? name : `${name} (${i})`;
-    if (!names.has(free.toLowerCase())) return free;
-  }
+  return firstFree(taken, (n) => (n === 1 ? name : `${name} (${n})`));
 }

@@ -49,6 +49,12 @@ export function kerfNow(text: string, unit: Unit): Result<number> {
   return read ?? KERF[unit];
 }
 
+/** The kerf that papers count: the usual one also where what is typed cannot be read. */
+export function kerfOrUsual(text: string, unit: Unit): number {
+  const kerf = kerfNow(text, unit);
+  return kerf instanceof Failure ? KERF[unit] : kerf;
+}
+
 /** A kerf as people read it: finer than other lengths. */
 export function kerfText(kerf: number, unit: Unit): string {
   return unit === "mm" ? `${Number(kerf.toFixed(2))} mm` : lengthText(kerf, unit, 64);

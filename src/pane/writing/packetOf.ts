@@ -1,18 +1,16 @@
-import { KERF } from "../../../functions/arguments/cutOrder.ts";
 import type { CardOptions, Packet } from "../../drawing/cards/cardOptions.ts";
 import { Failure } from "../../measure/result.ts";
 import { roofStamp } from "../../roof/tables/roofStamp.ts";
-import { kerfNow, keyOf } from "../state/orderNow.ts";
+import { kerfOrUsual, keyOf } from "../state/orderNow.ts";
 import type { PaneState } from "../state/paneState.ts";
 
 /** What stands on every paper of the roof as it is typed now. */
 export function packetOf({ report, kerf }: PaneState): Packet {
   const { model, unit } = report.value;
-  const cut = kerfNow(kerf.value, unit);
   return {
     job: model!.job,
     date: new Date().toLocaleDateString("en-US", { year: "numeric", month: "short", day: "numeric" }),
-    stamp: roofStamp(model!.frame.spec, cut instanceof Failure ? KERF[unit] : cut),
+    stamp: roofStamp(model!.frame.spec, kerfOrUsual(kerf.value, unit)),
   };
 }
 

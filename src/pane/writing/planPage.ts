@@ -1,9 +1,7 @@
 import { lengthText } from "../../measure/lengthText.ts";
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { stickPages } from "../../drawing/cards/stickPages.ts";
-import { KERF } from "../../../functions/arguments/cutOrder.ts";
-import { Failure } from "../../measure/result.ts";
-import { kerfNow, type Order } from "../state/orderNow.ts";
+import { kerfOrUsual, type Order } from "../state/orderNow.ts";
 import type { PaneState } from "../state/paneState.ts";
 import { texts } from "../words/texts.ts";
 import { packetOf } from "./packetOf.ts";
@@ -13,13 +11,12 @@ import { planLists } from "./planLists.ts";
 export function planPage(state: PaneState, order: Order, paper: CardPaper["paper"], kerf: string): string {
   const { span, length: long, unit } = state.report.value.model!.frame.spec;
   const { plan } = order;
-  const cut = kerfNow(state.kerf.value, unit);
   const length = (value: number) => lengthText(value, unit);
   return stickPages(plan.sticks, {
     paper,
     length,
     packet: packetOf(state),
-    lists: planLists(order, unit, cut instanceof Failure ? KERF[unit] : cut),
+    lists: planLists(order, unit, kerfOrUsual(state.kerf.value, unit)),
     notes: [texts.planFor(length(span), length(long), kerf), ...[...plan.missing, ...plan.notes].map(texts.sentence)],
   });
 }

@@ -1,3 +1,4 @@
+import { LETTERS } from "../../../functions/arguments/wingColumns.ts";
 import type { HostCell } from "../../hosts/host.ts";
 import { isHeading, rowOf } from "./blockCells.ts";
 
@@ -9,8 +10,8 @@ export interface FoundBlock {
   readonly columns: number;
 }
 
-/** Labels, values, and a column for each of eight wings. */
-export const MOST_COLUMNS = 10;
+/** Labels, values, and a column for each wing. */
+export const MOST_COLUMNS = 2 + LETTERS.length;
 
 /**
  * The roof block nearest to a cell among cells that hold other things too, such as a title above it or a bid beside it.

@@ -5,6 +5,7 @@ import type { Area, BlockLayout, CellLayout, HostCell } from "../../hosts/host.t
 import { address } from "../../hosts/address.ts";
 import { inputsOf, isHeading, lettersOf, valueCell } from "../state/blockCells.ts";
 import { inputAt, type FieldPlace, type Inputs } from "../state/fields.ts";
+import { MOST_COLUMNS } from "../state/findBlock.ts";
 import { differing, labels } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
@@ -114,8 +115,7 @@ class Room {
     const known = this.#letters.indexOf(wing);
     if (known >= 0) return known + 2;
     const at = this.headed ? this.columns : 2 + LETTERS.findIndex((letter) => letter === wing);
-    if (at >= 2 + LETTERS.length || !this.#cells.slice(0, this.rows).every((line) => this.#empty(line[at])))
-      return null;
+    if (at >= MOST_COLUMNS || !this.#cells.slice(0, this.rows).every((line) => this.#empty(line[at]))) return null;
     while (this.#letters.length < at - 2) this.#letters.push(null);
     this.#letters[at - 2] = wing;
     this.columns = Math.max(this.columns, at + 1);

@@ -3,6 +3,14 @@ import { cellsOf } from "./cellsOf.ts";
 
 const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 
+/** The rows of a sheet with a small roof block under a title. */
+export const roofRows = (): (string | number)[][] => [
+  ["Title", ""],
+  ["Span", "24'"],
+  ["Length", "40'"],
+  ["Pitch", 6],
+];
+
 /** One sheet that is a list of rows, and what the port needs of it. */
 export function sheetHost(rows: (string | number)[][], more: Partial<Host> = {}) {
   const names = new Map<string, Area | null>();

@@ -1,8 +1,8 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { newestOnly } from "../../../src/pane/state/newestOnly.ts";
+import { ownClock } from "../ownClock.ts";
 
-beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
+ownClock();
 
 /** A task that takes 1000 ms, and what became of it. */
 function slow() {

@@ -1,25 +1,17 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Area } from "../../../src/hosts/host.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { syncWithSheet, useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
 import { blockUnder } from "../../../src/pane/state/sheetBlock.ts";
-import { sheetHost } from "../sheetHost.ts";
+import { ownClock } from "../ownClock.ts";
+import { roofRows, sheetHost } from "../sheetHost.ts";
 
-const block = (): (string | number)[][] => [
-  ["Title", ""],
-  ["Span", "24'"],
-  ["Length", "40'"],
-  ["Pitch", 6],
-];
-
-beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
-const later = () => vi.advanceTimersByTimeAsync(2000);
+const { later } = ownClock();
 
 describe("the pane and the workbook", () => {
   it("keeps what is typed while the workbook is still asked what it remembers", async () => {
-    const { host } = sheetHost(block());
+    const { host } = sheetHost(roofRows());
     await host.remember(
       "pane",
       JSON.stringify({ inputs: { Span: "30'", Spacing: "24" }, link: null, measured: { J1: "55" }, kerf: "1/8" }),
@@ -39,7 +31,7 @@ describe("the pane and the workbook", () => {
     stop();
   });
   it("offers a block, follows it when used, and keeps what was typed in the pane since", async () => {
-    const rows = block();
+    const rows = roofRows();
     const { host, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
@@ -63,7 +55,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("follows its block by a name that the sheet moves with the cells", async () => {
-    const rows = block();
+    const rows = roofRows();
     const { host, names, change, kept } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
@@ -86,7 +78,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("takes a row that is put below the block into it, and into its name", async () => {
-    const rows = [...block(), ["", ""]];
+    const rows = [...roofRows(), ["", ""]];
     const { host, names, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
@@ -100,7 +92,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("says which rows a block has lost, and keeps their fields", async () => {
-    const rows = [...block(), ["Rafter", "2x8"], ["Overhang", 18]];
+    const rows = [...roofRows(), ["Rafter", "2x8"], ["Overhang", 18]];
     const { host, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
@@ -120,7 +112,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("says what a line of other things cuts off from the block, and reads no value from beyond it", async () => {
-    const rows = [...block(), ["Spacing", 16], ["Overhang", 18]];
+    const rows = [...roofRows(), ["Spacing", 16], ["Overhang", 18]];
     const { host, names, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
@@ -140,7 +132,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("follows by place a block that the workbook has lost the name of", async () => {
-    const rows = block();
+    const rows = roofRows();
     const { host, names, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
@@ -159,7 +151,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("lets go of a block that is gone, says so, and keeps the fields", async () => {
-    const rows = block();
+    const rows = roofRows();
     const { host, change } = sheetHost(rows);
     const state = paneState(host);
     const stop = syncWithSheet(state);
@@ -173,7 +165,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("takes up what another workbook remembers, or its block, and writes nothing of the old one into it", async () => {
-    const { host, kept, replace } = sheetHost(block());
+    const { host, kept, replace } = sheetHost(roofRows());
     const state = paneState(host);
     const stop = syncWithSheet(state);
     await later();
@@ -200,7 +192,7 @@ describe("the pane and the workbook", () => {
   });
 
   it("remembers the fields and the block, and takes up both again with what the sheet says by now", async () => {
-    const rows = block();
+    const rows = roofRows();
     const { host, kept } = sheetHost(rows);
     const first = paneState(host);
     const stop = syncWithSheet(first);

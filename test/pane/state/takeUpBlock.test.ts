@@ -1,25 +1,17 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { syncWithSheet } from "../../../src/pane/state/syncWithSheet.ts";
 import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
-import { sheetHost } from "../sheetHost.ts";
+import { ownClock } from "../ownClock.ts";
+import { roofRows, sheetHost } from "../sheetHost.ts";
 
-const block = (): (string | number)[][] => [
-  ["Title", ""],
-  ["Span", "24'"],
-  ["Length", "40'"],
-  ["Pitch", 6],
-];
-
-beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
-const later = () => vi.advanceTimersByTimeAsync(2000);
+const { later } = ownClock();
 
 describe("a block that nobody pointed at", () => {
-  const second = block().map((line) => ["", ...line]);
+  const second = roofRows().map((line) => ["", ...line]);
 
   it("is taken up at the start, by name", async () => {
-    const { host, names } = sheetHost(block());
+    const { host, names } = sheetHost(roofRows());
     const state = paneState(host);
     const stop = syncWithSheet(state);
     await later();
@@ -29,7 +21,7 @@ describe("a block that nobody pointed at", () => {
   });
 
   it("is asked for where there are several", async () => {
-    const { host } = sheetHost(block().map((line, i) => [...line, ...second[i]!]));
+    const { host } = sheetHost(roofRows().map((line, i) => [...line, ...second[i]!]));
     const state = paneState(host);
     const stop = syncWithSheet(state);
     await later();
@@ -40,7 +32,7 @@ describe("a block that nobody pointed at", () => {
   });
 
   it("does not take the place of what is typed while it is looked for", async () => {
-    const { host } = sheetHost(block());
+    const { host } = sheetHost(roofRows());
     const { read } = host;
     const state = paneState({
       ...host,

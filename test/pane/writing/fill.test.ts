@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Host, WriteStep } from "../../../src/hosts/host.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { fill } from "../../../src/pane/writing/fill.ts";
@@ -7,10 +7,10 @@ import { updateBlock } from "../../../src/pane/writing/updateBlock.ts";
 import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
 import { putCards } from "../../../src/pane/writing/putCards.ts";
 import { blockUnder } from "../../../src/pane/state/sheetBlock.ts";
+import { ownClock } from "../ownClock.ts";
 import { sheetHost } from "../sheetHost.ts";
 
-beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
+ownClock();
 
 /** A pane on a sheet with a roof block that takes 100 ms to answer anything, and the titles of what was written. */
 function pane() {

@@ -1,23 +1,16 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { WriteStep } from "../../../src/hosts/host.ts";
 import { paneState } from "../../../src/pane/state/paneState.ts";
 import { once, takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
-import { sheetHost } from "../sheetHost.ts";
+import { ownClock } from "../ownClock.ts";
+import { roofRows, sheetHost } from "../sheetHost.ts";
 
-const block = (): (string | number)[][] => [
-  ["Title", ""],
-  ["Span", "24'"],
-  ["Length", "40'"],
-  ["Pitch", 6],
-];
-
-beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
+ownClock();
 
 describe("writing", () => {
   const step: WriteStep = { title: "Jacks", blocks: [] };
   it("shows its progress after half a second, and leaves nothing when it is stopped", async () => {
-    const { host } = sheetHost(block(), {
+    const { host } = sheetHost(roofRows(), {
       write: (_, options) =>
         new Promise((__, reject) => {
           options!.progress!(3, 9);
@@ -39,14 +32,14 @@ describe("writing", () => {
   });
   it("says why it failed", async () => {
     const state = paneState(
-      sheetHost(block(), { write: () => Promise.reject(new Error("The sheet is protected.")) }).host,
+      sheetHost(roofRows(), { write: () => Promise.reject(new Error("The sheet is protected.")) }).host,
     );
     expect(await once(state, () => writeStep(state, step))).toBeNull();
     expect(state.says.value).toBe("Nothing was written. The sheet is protected.");
   });
   it("is taken back, or says which cells were edited since", async () => {
     let edited = ["Jacks!B4"];
-    const state = paneState(sheetHost(block(), { takeBack: async () => edited }).host);
+    const state = paneState(sheetHost(roofRows(), { takeBack: async () => edited }).host);
     await writeStep(state, step);
     await takeBack(state);
     expect([state.says.value, state.written.value.length]).toEqual([
@@ -58,7 +51,7 @@ describe("writing", () => {
     expect([state.says.value, state.written.value.length]).toEqual(["Undone: Jacks.", 0]);
   });
   it("takes back what was written when a stop came too late for the sheet", async () => {
-    const rows = block();
+    const rows = roofRows();
     const { host } = sheetHost(rows);
     const state = paneState({
       ...host,
@@ -74,7 +67,7 @@ describe("writing", () => {
     ]);
   });
   it("does not say that nothing was written where only what came after it failed", async () => {
-    const state = paneState(sheetHost(block()).host);
+    const state = paneState(sheetHost(roofRows()).host);
     const task = async () => {
       await writeStep(state, step);
       throw new Error("That sheet cannot be shown.");

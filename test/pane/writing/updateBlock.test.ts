@@ -3,18 +3,11 @@ import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
 import { readAgain } from "../../../src/pane/state/sheetBlock.ts";
 import { useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { updateBlock } from "../../../src/pane/writing/updateBlock.ts";
-import { sheetHost } from "../sheetHost.ts";
-
-const block = (): (string | number)[][] => [
-  ["Title", ""],
-  ["Span", "24'"],
-  ["Length", "40'"],
-  ["Pitch", 6],
-];
+import { roofRows, sheetHost } from "../sheetHost.ts";
 
 describe("updateBlock", () => {
   it("writes into the block only when told, and says what the block lacks", async () => {
-    const rows = [...block(), ["Bid", 100]];
+    const rows = [...roofRows(), ["Bid", 100]];
     const state = paneState(sheetHost(rows).host);
     await useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
     setInput(state, "Span", "26'");
@@ -36,7 +29,7 @@ describe("updateBlock", () => {
   });
 
   it("adds a row below the block where that is free; the link and its name grow", async () => {
-    const rows = [...block(), ["", ""]];
+    const rows = [...roofRows(), ["", ""]];
     const { host, names } = sheetHost(rows);
     const state = paneState(host);
     await useBlock(state, (await readAgain(host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);

@@ -1,9 +1,6 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { afterAll, describe, expect, it } from "vitest";
+import { axeFindings } from "./axeFindings.ts";
 import { closeBrowser, open } from "./open.ts";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 afterAll(closeBrowser);
 
@@ -29,16 +26,7 @@ describe.each(["light", "dark"] as const)("the guide, %s", (colorScheme) => {
       expect(clientWidth).toBe(naturalWidth);
       expect(narrow).toBe(width < 700);
     }
-    await page.evaluate(AXE);
-    const findings = await page.evaluate(async () => {
-      const { axe } = window as unknown as {
-        axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-      };
-      return (await axe.run()).violations.flatMap(({ id, nodes }) =>
-        nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`),
-      );
-    });
-    expect(findings).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
     expect(problems).toEqual([]);
     expect(requests.filter((address) => !address.startsWith(url))).toEqual([]);
     await close();

@@ -1,10 +1,9 @@
-import { mkdirSync, readFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import { mkdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { axeFindings } from "./axeFindings.ts";
 import { bench } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** Where screenshots are kept, to be looked at. */
 const SHOTS = ".cache/screenshots";
 
@@ -12,16 +11,7 @@ const t = bench();
 const pane = () => t.page.locator("#pane");
 
 /** What the automatic check finds in the pane, by rule and element. */
-async function findings(): Promise<string[]> {
-  await t.page.evaluate(AXE);
-  return t.page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run(where: string): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run("#pane");
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-  });
-}
+const findings = () => axeFindings(t.page, "#pane");
 
 async function shot(name: string): Promise<void> {
   mkdirSync(SHOTS, { recursive: true });

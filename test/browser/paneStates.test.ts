@@ -1,10 +1,9 @@
-import { mkdirSync, readFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import { mkdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { axeFindings } from "./axeFindings.ts";
 import { bench } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** Where screenshots are kept, to be looked at; set LONGPOINT_SHOTS=1 to have them taken. */
 const SHOTS = ".cache/screenshots";
 const shooting = process.env["LONGPOINT_SHOTS"] === "1";
@@ -16,16 +15,7 @@ const field = (name: string) => pane().getByLabel(name, { exact: true });
 const unfold = (name: string) => pane().locator("summary", { hasText: name }).first().click();
 const card = () => pane().getByRole("region", { name: /^Card of / });
 
-async function findings(): Promise<string[]> {
-  await t.page.evaluate(AXE);
-  return t.page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run(where: string): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run("#pane");
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-  });
-}
+const findings = () => axeFindings(t.page, "#pane");
 
 /** What is laid over what: of all that is typed into or pressed, pairs that share more than a hair, and what leaves the pane. */
 async function misplaced(): Promise<string[]> {

@@ -1,10 +1,8 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { beforeEach, describe, expect, it } from "vitest";
+import { axeFindings } from "./axeFindings.ts";
 import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const t = benchForEach();
 const { letGo, pane, button, says, values, enter, sheets } = panePage(t);
 beforeEach(letGo);
@@ -83,12 +81,7 @@ describe("wings in the pane", () => {
     await wing("A").locator("summary").click();
     await inWing("A", "Pitch").fill("45000");
     expect(await wing("A").locator("details").getAttribute("open")).not.toBeNull();
-    await t.page.evaluate(AXE);
-    const found = await t.page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: { run(where: string): Promise<{ violations: { id: string }[] }> } };
-      return (await axe.run("#pane")).violations.map(({ id }) => id);
-    });
-    expect(found).toEqual([]);
+    expect(await axeFindings(t.page, "#pane")).toEqual([]);
     await t.page.setViewportSize({ width: 320, height: 800 });
     expect(await pane().evaluate((one) => one.scrollWidth <= one.clientWidth)).toBe(true);
   });

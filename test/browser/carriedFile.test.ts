@@ -3,9 +3,10 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { readBook } from "../../src/xlsx/readBook.ts";
 import { byExceljs, office, partsOf, shownByOffice, withMore } from "../xlsx/carry/otherPrograms.ts";
 import { bench } from "./bench.ts";
+import { fileHands } from "./fileHands.ts";
 
 const t = bench();
-const says = () => t.page.locator("#files .message [role=status]");
+const { says, said, choose } = fileHands(t);
 const NOTES = "xl/worksheets/sheet2.xml";
 /** Where the pane's fields are kept, once one was typed: they are no part of the user's own. */
 const KEPT = ["[Content_Types].xml", "_rels/.rels", "docProps/custom.xml"];
@@ -16,10 +17,8 @@ beforeAll(async () => void (estimate = Buffer.from(withMore(await byExceljs())))
 
 async function open(bytes = estimate, name = "estimate.xlsx"): Promise<void> {
   await t.open();
-  await t.page
-    .locator("#files input[type=file]")
-    .setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
-  await t.page.locator("#files .message [role=status]", { hasText: "Undo brings back" }).waitFor();
+  await choose(name, bytes);
+  await said("Undo brings back");
 }
 
 async function type(row: number, column: number, content: string | number): Promise<void> {

@@ -1,66 +1,11 @@
 import type { Cell } from "hucre";
 import { writeXlsx } from "hucre/xlsx";
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { Book } from "../../src/xlsx/book.ts";
-import { readBook } from "../../src/xlsx/readBook.ts";
-import { cellsOf } from "../samples/registryValue.ts";
 import { bench } from "./bench.ts";
-import { saveUnderNewName } from "./savedFile.ts";
+import { fileHands, sampleBytes, withoutLink } from "./fileHands.ts";
 
 const t = bench();
-
-const NAMES = ["bid", "compare", "check", "metric"] as const;
-const bytesOf = (name: string) => readFileSync(`samples/${name}.xlsx`);
-const says = () => t.page.locator("#files .message [role=status]");
-
-/** What the sheet shows, as a book of values and formulas. */
-async function shown(): Promise<[string, unknown[][]][]> {
-  return t.page.evaluate(async () => {
-    const { host } = window.longpoint;
-    const all: [string, unknown[][]][] = [];
-    for (const sheet of await host.sheets())
-      all.push([
-        sheet,
-        (await host.read({ sheet, row: 0, column: 0, rows: 130, columns: 30 })).map((row) =>
-          row.map(({ formula, value, format }) => [formula, value, format]),
-        ),
-      ]);
-    return all;
-  });
-}
-
-/** Holds what the sheet shows against a book: formulas and formats alike, numbers to a part in a billion. */
-function expectShown(seen: [string, unknown[][]][], book: Book): void {
-  expect(seen.map(([name]) => name)).toEqual(book.sheets.map(({ name }) => name));
-  const sheets = new Map(seen);
-  for (const { sheet, row, column, cell } of cellsOf(book)) {
-    const [formula, value, format] = sheets.get(sheet)![row]![column] as [string | null, unknown, string];
-    const at = `${sheet} ${row + 1},${column + 1}`;
-    expect([at, formula, format]).toEqual([at, cell.formula ?? null, cell.look?.format ?? "General"]);
-    if (typeof cell.value === "number")
-      expect(Math.abs((value as number) - cell.value), at).toBeLessThanOrEqual(
-        1e-9 * Math.max(1, Math.abs(cell.value)),
-      );
-    else expect([at, value]).toEqual([at, cell.value ?? ""]);
-  }
-}
-
-async function choose(name: string, bytes: Buffer): Promise<void> {
-  await t.page
-    .locator("#files input[type=file]")
-    .setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
-}
-
-/** Presses Save and reads the file that comes. */
-async function saved(): Promise<{ name: string; bytes: Buffer; book: Book; left: readonly string[] }> {
-  const coming = t.page.waitForEvent("download");
-  await t.page.getByRole("button", { name: "Save .xlsx" }).click();
-  await saveUnderNewName(t.page, coming);
-  const file = await coming;
-  const bytes = readFileSync(await file.path());
-  return { name: file.suggestedFilename(), bytes, ...(await readBook(bytes, "")) };
-}
+const { says, said, shown, choose, saved } = fileHands(t);
 
 it("the file bar keeps the focus of a user at the keyboard, and still does one thing at a time", async () => {
   await t.open();
@@ -70,49 +15,9 @@ it("the file bar keeps the focus of a user at the keyboard, and still does one t
   t.page.on("download", () => void downloads++);
   await t.page.keyboard.press("Enter");
   await t.page.keyboard.press("Enter");
-  await t.page.locator("#files .message [role=status]", { hasText: "holds" }).waitFor();
+  await said("holds");
   expect(await save.evaluate((button) => document.activeElement === button)).toBe(true);
   expect(downloads).toBe(1);
-});
-
-describe("sample workbooks in the bench", () => {
-  it.each(NAMES)(
-    "%s opens by name with the values of its file, is saved the same, and opens again the same",
-    async (name) => {
-      await t.open(`?sample=${name}`);
-      const { book, left } = await readBook(bytesOf(name), name);
-      expect(left).toEqual([]);
-      expectShown(await shown(), book);
-      expect(await says().textContent()).toContain(book.title);
-      const file = await saved();
-      expect(file.left).toEqual([]);
-      expect(rounded(withoutLink(file.book))).toEqual(rounded(book));
-      await choose("again.xlsx", file.bytes);
-      await t.page.locator("#files .message [role=status]", { hasText: "is open. Undo brings back" }).waitFor();
-      expect(await says().textContent()).not.toContain("another value");
-      expectShown(await shown(), book);
-    },
-  );
-
-  it("are offered in a list, and undo brings back what was there", async () => {
-    await t.open();
-    const before = await shown();
-    await t.page.getByLabel("Samples").selectOption("Metric job");
-    await t.page.locator("#files .message [role=status]", { hasText: "is open" }).waitFor();
-    expectShown(await shown(), (await readBook(bytesOf("metric"), "")).book);
-    await t.page.evaluate(() => window.longpoint.undo());
-    await t.page.evaluate(() => window.longpoint.settled());
-    expect(await shown()).toEqual(before);
-    await t.page.evaluate(() => window.longpoint.redo());
-    await t.page.evaluate(() => window.longpoint.settled());
-    expectShown(await shown(), (await readBook(bytesOf("metric"), "")).book);
-  });
-
-  it("says which there are when one is asked for that is none", async () => {
-    await t.open("?sample=castle");
-    expect(await says().textContent()).toContain("bid, compare, check, metric");
-    expect((await shown()).map(([name]) => name)).toEqual(["Bid", "Jacks"]);
-  });
 });
 
 describe("files of the user's own", () => {
@@ -127,11 +32,11 @@ describe("files of the user's own", () => {
     const before = await shown();
     for (const [name, bytes, words] of [
       ["letter.xlsx", Buffer.from("Dear carpenter"), "This is a text file"],
-      ["cut off.xlsx", bytesOf("bid").subarray(0, 9000), "The file is broken"],
+      ["cut off.xlsx", sampleBytes("bid").subarray(0, 9000), "The file is broken"],
       ["nothing.xlsx", Buffer.alloc(0), "is empty"],
     ] as const) {
       await choose(name, bytes);
-      await t.page.locator("#files .message [role=status]", { hasText: words }).waitFor();
+      await said(words);
       expect(await says().textContent()).toContain(`${name} was not opened.`);
       expect(await says().textContent()).toContain("Your sheets are as they were.");
       expect(await shown()).toEqual(before);
@@ -145,7 +50,7 @@ describe("files of the user's own", () => {
     await t.page.evaluate(() => {
       File.prototype.arrayBuffer = () => Promise.reject(new DOMException("no", "NotReadableError"));
     });
-    await choose("bid.xlsx", bytesOf("bid"));
+    await choose("bid.xlsx", sampleBytes("bid"));
     await expect
       .poll(() => says().textContent())
       .toContain("was changed or moved after you chose it. Choose it again.");
@@ -171,7 +76,7 @@ describe("files of the user's own", () => {
     await t.page.evaluate(() => window.longpoint.redo());
     await expect.poll(() => span.inputValue()).toBe("27' 3");
     await t.page.getByLabel("Samples").selectOption("Metric job");
-    await t.page.locator("#files .message [role=status]", { hasText: "Metric" }).waitFor();
+    await said("Metric");
     // It remembers nothing, and has a block.
     const job = await t.page.evaluate(() =>
       window.longpoint.host.read({ sheet: "Job", row: 0, column: 0, rows: 30, columns: 2 }),
@@ -244,7 +149,7 @@ describe("files of the user's own", () => {
       ],
     });
     await choose("list.xlsx", Buffer.from(bytes));
-    await t.page.locator("#files .message [role=status]", { hasText: "is open" }).waitFor();
+    await said("is open");
     const text = await says().textContent();
     expect(text).toContain("list is open.");
     expect(text).toContain("saved with the file as it is: comments; names that one sheet has for itself (Own).");
@@ -305,19 +210,3 @@ describe("files of the user's own", () => {
     expect(await says().textContent()).toContain(`${name} holds all 2 sheets with formulas, values and formats.`);
   });
 });
-
-/** Without the name by which the pane follows the block. */
-function withoutLink({ names = [], ...book }: Book): Book {
-  const others = names.filter(({ name }) => name !== "RoofBlock");
-  return { ...book, ...(others.length > 0 && { names: others }) };
-}
-
-/** Numbers to 12 digits: the last bits of a sum are not the file's to keep. */
-function rounded(book: Book): unknown {
-  return JSON.parse(
-    JSON.stringify(
-      { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, heights: [...(sheet.heights ?? [])] })) },
-      (_, value) => (typeof value === "number" ? Number(value.toPrecision(12)) : value),
-    ),
-  );
-}

@@ -2,23 +2,21 @@ import { readFileSync } from "node:fs";
 import { beforeAll, expect, it } from "vitest";
 import { byExceljs, partsOf, withMore } from "../xlsx/carry/otherPrograms.ts";
 import { bench } from "./bench.ts";
+import { fileHands } from "./fileHands.ts";
 import { sheetKeys } from "./sheetKeys.ts";
 
 const t = bench();
 const keys = sheetKeys(t);
+const { says, said, choose } = fileHands(t);
 const SHEET = "xl/worksheets/sheet1.xml";
 
 let estimate: Buffer;
 beforeAll(async () => void (estimate = Buffer.from(withMore(await byExceljs()))));
 
-const says = () => t.page.locator("#files .message [role=status]");
-
 async function open(): Promise<void> {
   await t.open();
-  await t.page
-    .locator("#files input[type=file]")
-    .setInputFiles({ name: "estimate.xlsx", mimeType: "application/octet-stream", buffer: estimate });
-  await t.page.locator("#files .message [role=status]", { hasText: "Undo brings back" }).waitFor();
+  await choose("estimate.xlsx", estimate);
+  await said("Undo brings back");
 }
 
 async function saved(): Promise<Record<string, string>> {

@@ -5,9 +5,7 @@ import { projectFiles } from "./projectFiles.ts";
 const MOST = 300;
 
 /** Files that may be longer, each with the reason why splitting them would make them harder to read. */
-const reasons: Record<string, string> = {
-  "test/browser/files.test.ts": "all its tests share the hands that choose, save and read files",
-};
+const reasons: Record<string, string> = {};
 
 const files = ["src", "functions", "test"]
   .flatMap((top) => projectFiles(top))

@@ -7,28 +7,20 @@ import { hipMember } from "../members/hipMember.ts";
 import { jackStep } from "../members/jack.ts";
 import { levelOverhang } from "../members/tail.ts";
 import { alike, type Alike } from "./alike.ts";
-import { sideOn, type Bearer, type Hip, type HipCorner, type Valley, type ValleyBoard } from "./bearers.ts";
+import { sideOn, type Bearer, type Hip, type HipCorner, type Valley } from "./bearers.ts";
 import { mainBlock, planesOf, type Block } from "./blocks.ts";
-import { layersOf, type CommonRow } from "./layers.ts";
+import { layersOf, type Layers } from "./layers.ts";
 import { headRuns, type JackRow, type Rafter } from "./rafterLines.ts";
 import type { FrameProblem } from "./frameProblem.ts";
 import type { RoofSpec } from "./roofSpec.ts";
-import type { Surface } from "./surface.ts";
 import { tailProblem } from "./tailEnd.ts";
 import { wingBlocks } from "./wingBlocks.ts";
 import type { WingFrame } from "./wingFrame.ts";
 
 /** A roof set out, layer by layer: what stands where, before any piece is measured. */
-export interface Frame {
+export interface Frame extends Layers {
   readonly spec: RoofSpec;
   readonly heel: number;
-  /** The main roof, then its wings. */
-  readonly blocks: readonly Block[];
-  readonly surface: Surface;
-  readonly bearers: readonly (Bearer | Hip | Valley | ValleyBoard)[];
-  readonly rows: readonly JackRow[];
-  readonly commons: CommonRow;
-  readonly rafters: readonly Rafter[];
   /** The same rafters, those that are one piece together. */
   readonly alike: readonly Alike[];
   /** What is written on each. */

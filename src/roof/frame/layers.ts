@@ -41,6 +41,7 @@ export interface CommonRow {
 
 /** What a frame is made of: blocks, what is seen of their planes, the boards on its edges, and the rafters between them. */
 export interface Layers {
+  /** The main roof, then its wings. */
   readonly blocks: readonly Block[];
   readonly surface: Surface;
   readonly bearers: readonly (Bearer | Hip | Valley | ValleyBoard)[];

@@ -24,12 +24,13 @@ interface Limits {
 
 /** What is wrong with a wing's place on its wall. */
 export function placeProblem(
-  { block, at, meeting }: WingFrame,
+  frame: WingFrame,
   main: Block,
   corner: HipCorner,
   spec: RoofSpec,
 ): Failure<FrameProblem> | null {
-  const { letter, wall, flush, level, laid, from, to, reach, spec: own } = block.wing;
+  const { block } = frame;
+  const { letter, wall, flush, level, laid, from, to, spec: own } = block.wing;
   const { length } = spec;
   const slack = NONE * length;
   if (block.span > length) return wrong({ kind: "wing wider than wall", at: "wingSpan", wing: letter, most: length });
@@ -46,19 +47,7 @@ export function placeProblem(
   }
   if ((level || flush) && own.longValley)
     return wrong({ kind: "no long valley", at: "longValley", wing: letter, why: level ? "level" : "flush" });
-  const { room, ridge, stretches } = limitsOf({
-    at,
-    meeting,
-    corner,
-    spec,
-    main,
-    wall,
-    reach,
-    level,
-    laid,
-    span: block.span,
-    long: own.longValley,
-  });
+  const { room, ridge, stretches } = limitsOf(frame, main, corner, spec);
   // The nearest place that works.
   const [low, high] = [Math.min(...stretches.map(([first]) => first)), Math.max(...stretches.map(([, last]) => last))];
   const place = (side: Side) => ({
@@ -106,32 +95,13 @@ export function placeProblem(
   });
 }
 
-function limitsOf({
-  at,
-  meeting,
-  corner,
-  spec,
-  main,
-  wall,
-  reach,
-  level,
-  laid,
-  span,
-  long,
-}: Pick<WingFrame, "at" | "meeting"> & {
-  readonly corner: HipCorner;
-  readonly spec: RoofSpec;
-  readonly main: Block;
-  readonly wall: RoofPlane;
-  readonly reach: number;
-  readonly level: boolean;
-  readonly laid: boolean;
-  readonly span: number;
-  readonly long: Side | null;
-}): Limits {
+function limitsOf(frame: WingFrame, main: Block, corner: HipCorner, spec: RoofSpec): Limits {
+  const { block, at, meeting } = frame;
+  const { span } = block;
+  const { wall, level, laid } = block.wing;
+  const long = block.wing.spec.longValley;
   const ends = { left: endBeside(main, wall, "left"), right: endBeside(main, wall, "right") };
-  const beside = (side: Side) => roomBeside(ends[side], { at, meeting, corner, spec, reach, level });
-  const room = { left: beside("left"), right: beside("right") };
+  const room = { left: roomBeside(ends.left, frame, corner, spec), right: roomBeside(ends.right, frame, corner, spec) };
   if (laid) {
     const whole = [room.left, spec.length - span - room.right] as const;
     return { room, ridge: { left: whole, right: whole }, stretches: whole[0] <= whole[1] ? [whole] : [] };
@@ -157,15 +127,11 @@ function limitsOf({
 /** How far from a corner of its wall a wing's plate line must stay, so that valley and hip keep clear of each other from tail to crossing. */
 function roomBeside(
   end: RoofPlane | null,
-  {
-    at,
-    meeting,
-    corner,
-    spec,
-    reach,
-    level,
-  }: Pick<WingFrame, "at" | "meeting"> & { corner: HipCorner; spec: RoofSpec; reach: number; level: boolean },
+  { block, at, meeting }: WingFrame,
+  corner: HipCorner,
+  spec: RoofSpec,
 ): number {
+  const { level, reach } = block.wing;
   const valley = at.near;
   const apart = meeting.valley / 2 / valley.sin;
   if (end === null) return apart;

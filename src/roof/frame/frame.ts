@@ -12,6 +12,7 @@ import { mainBlock, planesOf, type Block } from "./blocks.ts";
 import { layersOf, type Layers } from "./layers.ts";
 import { headRuns, type JackRow, type Rafter } from "./rafterLines.ts";
 import type { FrameProblem } from "./frameProblem.ts";
+import { hipTooShallow } from "./hipCorner.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import { tailProblem } from "./tailEnd.ts";
 import { wingBlocks } from "./wingBlocks.ts";
@@ -61,12 +62,8 @@ export function frame(spec: RoofSpec): Result<Frame, FrameProblem> {
   const hip = hipMember(at, spec, mainRun);
   if (hip instanceof Failure) return new Failure({ kind: "roof too narrow", at: "span", span: spec.span });
   if (heel - hip.drop <= 0) return hipBelowPlate(spec, endPitch, heel, hip.drop);
-  if (plumbDepthOf(at.slope, spec.hip.depth) <= heel - hip.drop)
-    return new Failure({
-      kind: "hip does not reach the plate",
-      at: "hip",
-      least: (heel - hip.drop) * (spec.hip.depth / plumbDepthOf(at.slope, spec.hip.depth)),
-    });
+  const shallow = hipTooShallow({ at, member: hip }, spec, heel);
+  if (shallow) return shallow;
 
   const endOverhang = settled(spec.endOverhang ?? levelOverhang(spec.pitch, spec.overhang, endPitch), spec.overhang);
   const figures = (pitch: number, run: number, overhang: number, correction: number) => ({

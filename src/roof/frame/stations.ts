@@ -1,5 +1,6 @@
 import { fromPlane, onPlane, type Block, type RoofPlane, type Wing } from "./blocks.ts";
 import type { Bearer, HipCorner, Valley } from "./bearers.ts";
+import { hipsReach } from "./hipCorner.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import { commonStations, jackOffsets } from "./setOut.ts";
 
@@ -34,9 +35,7 @@ const NONE = 1e-9;
 
 /** How far hips on the ridge reach along it on the inner side of the apex: commons keep clear of their heads. 0 with king commons. */
 function hipReach({ ridge, corner }: SetOut, { hipHead }: RoofSpec): number {
-  if (hipHead === "king commons" || corner === null) return 0;
-  const { near } = corner.at;
-  return corner.member.near.face / near.sin - ((ridge?.near.face ?? 0) * near.cos) / near.sin;
+  return hipHead === "king commons" || corner === null ? 0 : hipsReach(corner, ridge?.near.face ?? 0);
 }
 
 /** The commons of the main roof, between its king commons or up to a gable, the pair at the gable last. */

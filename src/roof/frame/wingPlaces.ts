@@ -2,6 +2,7 @@ import { Failure } from "../../measure/result.ts";
 import type { HipCorner } from "./bearers.ts";
 import { endBeside, type Block, type RoofPlane, type Side } from "./blocks.ts";
 import type { FrameProblem } from "./frameProblem.ts";
+import { hipBesideValley, hipsReach } from "./hipCorner.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import { innerSides } from "./valleys.ts";
 import type { WingFrame } from "./wingFrame.ts";
@@ -132,23 +133,15 @@ function roomBeside(
   spec: RoofSpec,
 ): number {
   const { level, reach } = block.wing;
-  const valley = at.near;
-  const apart = meeting.valley / 2 / valley.sin;
-  if (end === null) return apart;
-  const hip = corner.at.near;
-  const boards = Math.max(corner.member.near.face, corner.member.far.face) / hip.sin + apart;
-  const over = 1 / hip.tan - 1 / valley.tan;
-  // At the tails, over the plate and at the crossing; level ridges are judged on the ridge.
-  return boards + Math.max(-spec.overhang * over, 0, level ? 0 : reach * over);
+  if (end === null) return meeting.valley / 2 / at.near.sin;
+  // Up to the crossing; level ridges are judged on the ridge.
+  return hipBesideValley(corner, at.near, meeting.valley, spec.overhang, level ? 0 : reach);
 }
 
 /** How far from an end of the main ridge line, on its inner side, a board on its face must stay: clear of king common, hip or gable pair. */
 function clearOf(end: RoofPlane | null, spec: RoofSpec, corner: HipCorner): number {
   if (end === null) return spec.rafter.thickness;
-  return spec.hipHead === "king commons" ? spec.rafter.thickness / 2 : hipsReach(spec, corner);
-}
-
-/** How far hips on the ridge reach along its face on the inner side of the apex. */
-function hipsReach({ ridge }: RoofSpec, { at: { near }, member }: HipCorner): number {
-  return Math.max(0, member.near.face / near.sin - (((ridge?.thickness ?? 0) / 2) * near.cos) / near.sin);
+  return spec.hipHead === "king commons"
+    ? spec.rafter.thickness / 2
+    : Math.max(0, hipsReach(corner, (spec.ridge?.thickness ?? 0) / 2));
 }

@@ -5,6 +5,7 @@ import type { Corner } from "../members/corner.ts";
 import type { HipCorner } from "./bearers.ts";
 import type { Block, RoofPlane, Wing } from "./blocks.ts";
 import type { FrameProblem } from "./frameProblem.ts";
+import { hipBesideValley, hipTooShallow } from "./hipCorner.ts";
 import type { Meeting } from "./joints.ts";
 import { laidRidgeEnd } from "./laidOver.ts";
 import type { RoofSpec } from "./roofSpec.ts";
@@ -97,12 +98,8 @@ function boards({ block, corner, at }: WingFrame, spec: RoofSpec, heel: number):
   }
   if (corner && heel - corner.member.drop <= 0)
     return wrong({ kind: "wing hip below plate", at: "wingEndPitch", wing: letter, drop: corner.member.drop, heel });
-  if (corner && plumbDepthOf(corner.at.slope, spec.hip.depth) <= heel - corner.member.drop)
-    return wrong({
-      kind: "hip does not reach the plate",
-      at: "hip",
-      least: (heel - corner.member.drop) * (spec.hip.depth / plumbDepthOf(corner.at.slope, spec.hip.depth)),
-    });
+  const shallow = corner && hipTooShallow(corner, spec, heel);
+  if (shallow) return shallow;
   if (block.wing.laid) return tooLow(block, at, spec);
   const depth = plumbDepthOf(at.slope, spec.valley.depth);
   return depth <= heel
@@ -140,12 +137,8 @@ function outFrom({ block, at, meeting, corner }: WingFrame, spec: RoofSpec): Fai
   );
   if (corner) {
     // On the wing's side its hip and the valley stand beside each other from tail to ridge.
-    const [hip, valley] = [corner.at.near, at.far];
-    const boards =
-      Math.max(corner.member.near.face, corner.member.far.face) / hip.sin + meeting.valley / 2 / valley.sin;
-    const over = 1 / hip.tan - 1 / valley.tan;
     const side = block.sides.find((plane) => plane.wing === letter)!;
-    least = Math.max(least, boards + Math.max(-side.overhang * over, 0, (block.span / 2) * over));
+    least = Math.max(least, hipBesideValley(corner, at.far, meeting.valley, side.overhang, block.span / 2));
   }
   // The apex of a laid-over wing stands outside of the main roof.
   if (laid && end) least = Math.max(least, end.run + thickness / 2);

@@ -1,5 +1,6 @@
 import type { Plane } from "../../geometry/plane.ts";
 import type { Point } from "../../geometry/point.ts";
+import { plumbDepthOf } from "../members/commonRafter.ts";
 import type { RoofSpec, WingSpec } from "./roofSpec.ts";
 
 /** One plane of a roof, over one plate line. */
@@ -79,6 +80,17 @@ export interface Settled {
 }
 
 type SideFigures = Pick<RoofPlane, "pitch" | "run" | "overhang" | "seat" | "correction">;
+
+/** What is settled of a side or an end: its seat is what the common heel leaves, on a wing perhaps none. */
+export const sideFigures = (
+  { rafter }: RoofSpec,
+  heel: number,
+  { pitch, run, overhang, correction }: Omit<SideFigures, "seat">,
+): SideFigures => ({ pitch, run, overhang, seat: (plumbDepthOf(pitch, rafter.depth) - heel) / pitch, correction });
+
+/** What differs from another value by a last bit only, as 45° from 12 in 12, is that: planes alike have the same pieces. */
+export const settled = (value: number, other: number): number =>
+  Math.abs(value - other) <= 1e-12 * Math.abs(other) ? other : value;
 
 /** The main roof as a block. In plan x runs along the front plate from its left end, and y from it to the back; heights are above the plates' top. */
 export function mainBlock(spec: RoofSpec, settled: Settled): Block {

@@ -8,7 +8,7 @@ import { jackStep } from "../members/jack.ts";
 import { levelOverhang } from "../members/tail.ts";
 import { alike, type Alike } from "./alike.ts";
 import { sideOn, type Bearer, type Hip, type HipCorner, type Valley } from "./bearers.ts";
-import { mainBlock, planesOf, type Block } from "./blocks.ts";
+import { mainBlock, planesOf, settled, sideFigures, type Block } from "./blocks.ts";
 import { layersOf, type Layers } from "./layers.ts";
 import { headRuns, type JackRow, type Rafter } from "./rafterLines.ts";
 import type { FrameProblem } from "./frameProblem.ts";
@@ -66,16 +66,15 @@ export function frame(spec: RoofSpec): Result<Frame, FrameProblem> {
   if (shallow) return shallow;
 
   const endOverhang = settled(spec.endOverhang ?? levelOverhang(spec.pitch, spec.overhang, endPitch), spec.overhang);
-  const figures = (pitch: number, run: number, overhang: number, correction: number) => ({
-    pitch,
-    run,
-    overhang,
-    // commonHeel left a seat on both sides.
-    seat: (plumbDepthOf(pitch, spec.rafter.depth) - heel) / pitch,
-    correction,
+  const { pitch, overhang, correction } = spec;
+  const endCorrection = settled(spec.endCorrection, correction);
+  const side = sideFigures(spec, heel, { pitch, run: mainRun, overhang, correction });
+  const end = sideFigures(spec, heel, {
+    pitch: endPitch,
+    run: endRun,
+    overhang: endOverhang,
+    correction: endCorrection,
   });
-  const side = figures(spec.pitch, mainRun, spec.overhang, spec.correction);
-  const end = figures(endPitch, endRun, endOverhang, settled(spec.endCorrection, spec.correction));
   const main = mainBlock(spec, { heel, side, end });
   const wings = wingBlocks(spec, main, { at, member: hip }, heel);
   return wings instanceof Failure ? wings : framed(spec, main, { at, member: hip }, wings, heel);
@@ -116,11 +115,6 @@ function correctionOff({ hip, plane, jacks }: JackRow, spec: RoofSpec): Failure<
   // A jack that is off by a step is another jack: a length was taken for what it is off by.
   const most = jackStep(side, spec.spacing);
   return Math.abs(plane.correction) >= most ? new Failure({ kind: "correction over a step", at, most }) : null;
-}
-
-/** What differs from the main sides' by a last bit only, as 45° from 12 in 12, is theirs: alike ends have the same pieces. */
-function settled(end: number, main: number): number {
-  return Math.abs(end - main) <= 1e-12 * Math.abs(main) ? main : end;
 }
 
 /** The one height above plate of all planes: given, or the largest of what the seat leaves on any pitch. */

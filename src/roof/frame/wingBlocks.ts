@@ -1,11 +1,10 @@
 import { degrees } from "../../measure/degrees.ts";
 import { Failure, type Result } from "../../measure/result.ts";
-import { plumbDepthOf } from "../members/commonRafter.ts";
 import { corner, type Corner } from "../members/corner.ts";
 import { hipMember } from "../members/hipMember.ts";
 import { levelOverhang } from "../members/tail.ts";
 import type { HipCorner } from "./bearers.ts";
-import { endBeside, planesOf, wingBlock, type Block, type RoofPlane } from "./blocks.ts";
+import { endBeside, planesOf, settled, sideFigures, wingBlock, type Block, type RoofPlane } from "./blocks.ts";
 import type { FrameProblem } from "./frameProblem.ts";
 import type { RoofSpec, WingSpec } from "./roofSpec.ts";
 import { supportingSide } from "./valleys.ts";
@@ -36,10 +35,6 @@ export function wingBlocks(
   }
   return wings;
 }
-
-/** What differs from another by a last bit only is that other. */
-const like = (value: number, other: number): number =>
-  Math.abs(value - other) <= 1e-12 * Math.abs(other) ? other : value;
 
 /** What cannot be framed whatever its figures are. */
 function wingBefore(spec: RoofSpec, own: WingSpec, main: Block): Failure<FrameProblem> | null {
@@ -82,25 +77,21 @@ function wingFrame(
   const wall = wallOf(main, own);
   const flush = own.from === "flush left" ? "left" : own.from === "flush right" ? "right" : null;
   const shared = flush && endBeside(main, wall, flush);
-  const pitch = like(like(own.pitch, spec.pitch), shared?.pitch ?? spec.pitch);
-  const endPitch = like(own.endPitch ?? pitch, pitch);
+  const pitch = settled(settled(own.pitch, spec.pitch), shared?.pitch ?? spec.pitch);
+  const endPitch = settled(own.endPitch ?? pitch, pitch);
   const from = typeof own.from === "number" ? own.from : flush === "left" ? 0 : spec.length - own.span;
   const half = own.span / 2;
   const reach = half * (pitch / spec.pitch);
   const level = Math.abs(reach - wall.run) <= NONE * wall.run;
-  const figures = (slope: number, run: number, overhang: number) => ({
-    pitch: slope,
-    run,
-    overhang,
-    seat: (plumbDepthOf(slope, spec.rafter.depth) - heel) / slope,
-    correction: 0,
-  });
-  const side = figures(pitch, half, own.overhang ?? levelOverhang(spec.pitch, spec.overhang, pitch));
-  const end = figures(
-    endPitch,
-    half * (pitch / endPitch),
-    own.endOverhang ?? levelOverhang(spec.pitch, spec.overhang, endPitch),
-  );
+  const figures = (slope: number, given: number | null) =>
+    sideFigures(spec, heel, {
+      pitch: slope,
+      run: half * (pitch / slope),
+      overhang: given ?? levelOverhang(spec.pitch, spec.overhang, slope),
+      correction: 0,
+    });
+  const side = figures(pitch, own.overhang);
+  const end = figures(endPitch, own.endOverhang);
   const place = {
     spec: own,
     letter: own.letter,

@@ -213,6 +213,11 @@ export function inBlock(
   return { x: corner.x + s * along.x + w * across.x, y: corner.y + s * along.y + w * across.y };
 }
 
+/** How far along a block a point of the plan is: {@link inBlock} turned round. */
+export function alongBlock({ corner, along }: Pick<Block, "corner" | "along">, { x, y }: Point): number {
+  return (x - corner.x) * along.x + (y - corner.y) * along.y;
+}
+
 /** A point of a plane's plan: so far along its plate line from the left end, and so far level up from that line. */
 export function onPlane({ corner, right, inward }: RoofPlane, along: number, up: number): Point {
   return { x: corner.x + along * right.x + up * inward.x, y: corner.y + along * right.y + up * inward.y };

@@ -99,12 +99,11 @@ export function laidTail({ plane, at }: Station, bearers: readonly Bearer[], thi
       return { mouth: bearer.wing };
   }
   for (const { bearer, offset } of beside) {
-    const { tan } = sideOn(bearer, plane)!;
+    const { tan, cos } = sideOn(bearer, plane)!;
     if (offset > -half + ON || (offset + half) * tan <= -plane.overhang + ON) continue;
     // The line ends at the fascia that it meets first.
     const { near, far } = bearer;
     const most = Math.min(near.plane.overhang / near.sin, far.plane.overhang / far.sin);
-    const { cos } = sideOn(bearer, plane)!;
     if ((offset + half) / cos <= -most + ON) continue;
     const onNear = bearer.near.plane === plane;
     const face = onNear === (bearer.hand === "left") ? "left" : "right";
@@ -120,10 +119,10 @@ export function laidTail({ plane, at }: Station, bearers: readonly Bearer[], thi
  */
 export function slidOff(station: Station, wings: readonly Wing[], { rafter }: RoofSpec): Station {
   const { plane, at, king } = station;
-  if (king || !wings.some((wing) => wing.wing.laid && wing.index === plane.block && !plane.end)) return station;
+  const wing = wings.find(({ index }) => index === plane.block);
+  if (king || plane.end || !wing?.wing.laid) return station;
   const half = rafter.thickness / 2;
   // The wing's plates end at the main plate line: at the right end of a left side, at the left end of a right one.
-  const wing = wings.find(({ index }) => index === plane.block)!;
   const left = plane === sidePlane(wing, "left");
   const past = left ? -at : at - plane.width;
   if (Math.abs(past) >= half - ON) return station;

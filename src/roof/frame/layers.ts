@@ -74,26 +74,18 @@ export function layersOf(
     };
   };
   const hips = hipsOf(main, seen, corner, spec, heel, broken);
-  const setOuts: SetOut[] = [{ block: main, ridge, corner }];
+  const setOut: SetOut = { block: main, ridge, corner };
+  const places = mainCommons(setOut, spec);
+  const all = blockStations(setOut, places, spec);
   const bearers: Layers["bearers"][number][] = [...(ridge ? [ridge] : []), ...hips];
   for (const wing of wings) {
     const own = wingBearers(spec, wing, hips, heel, seen);
     bearers.push(...own);
-    setOuts.push({ block: wing.block, ridge: own[0]!, corner: wing.corner });
+    const its = { block: wing.block, ridge: own[0], corner: wing.corner };
+    all.push(...blockStations(its, wingCommons(its, spec), spec));
   }
   const blocksOfWings = wings.map(({ block }) => block);
-  const places = mainCommons(setOuts[0]!, spec);
-  const stations = thinned(
-    setOuts.flatMap((setOut) =>
-      blockStations(
-        setOut,
-        setOut.block === main ? places : wingCommons({ ...setOut, block: wings[setOut.block.index - 1]!.block }, spec),
-        spec,
-      ),
-    ),
-    blocksOfWings,
-    spec,
-  );
+  const stations = thinned(all, blocksOfWings, spec);
   const ends = new Map<RoofPlane, readonly number[]>();
   const endsOn = (plane: RoofPlane) => {
     const known = ends.get(plane) ?? boardEnds(plane, blocksOfWings, bearers, ridge?.near.face ?? 0);

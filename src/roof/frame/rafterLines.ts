@@ -2,7 +2,7 @@ import { heightOver } from "../../geometry/plane.ts";
 import type { Point } from "../../geometry/point.ts";
 import { endReach, type PlumbCut } from "../members/plumbEnd.ts";
 import { sideOn, type Bearer, type Hip } from "./bearers.ts";
-import { onPlane, planesOf, type Block, type RoofPlane } from "./blocks.ts";
+import { alongBlock, onPlane, planesOf, type Block, type RoofPlane } from "./blocks.ts";
 import { crossings, dot, facingsOf, offsetFrom, ON, type Crossing, type Facing } from "./facings.ts";
 import { isLaid, laidTail } from "./laidOver.ts";
 import type { RoofSpec } from "./roofSpec.ts";
@@ -147,8 +147,8 @@ export function rafterLines(stations: readonly Station[], { blocks, bearers, spe
 function isRoof(blocks: readonly Block[], plane: RoofPlane, point: Point): boolean {
   let top = -Infinity;
   for (const block of blocks) {
-    const { corner, along, ends, wing, length } = block;
-    const depth = (point.x - corner.x) * along.x + (point.y - corner.y) * along.y;
+    const { ends, wing, length } = block;
+    const depth = alongBlock(block, point);
     // A wing's roof runs from its outer end in to its host's ridge line.
     if (wing && (depth > length || (ends[0] === null && depth < 0))) continue;
     top = Math.max(top, Math.min(...planesOf(block).map((one) => heightOver(one, point))));

@@ -1,8 +1,9 @@
-import { fromPlane, onPlane, type Block, type RoofPlane, type Wing } from "./blocks.ts";
+import { alongBlock, fromPlane, inBlock, onPlane, type Block, type RoofPlane, type Wing } from "./blocks.ts";
 import type { Bearer, HipCorner, Valley } from "./bearers.ts";
 import { hipsReach } from "./hipCorner.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import { commonStations, jackOffsets } from "./setOut.ts";
+import { sidePlane } from "./valleys.ts";
 
 /** Where a rafter stands: its center, along a plane's plate line from the left end. */
 export interface Station {
@@ -84,7 +85,7 @@ export function blockStations({ block, ridge }: SetOut, commons: CommonPlaces, s
   });
   // A flush side's plate line runs on as the end's, so its stations are found through the plan.
   const along = (plane: RoofPlane, i: number, from: number) =>
-    plane.block === block.index ? (i === 0 ? from : plane.width - from) : fromPlane(plane, pointAlong(block, from)).x;
+    plane.block === block.index ? (i === 0 ? from : plane.width - from) : fromPlane(plane, inBlock(block, from, 0)).x;
   const onSides = (from: number, king: boolean, offset: number | null = null) =>
     sides.map((plane, i) => station(plane, along(plane, i, from), king, offset));
   const hipped = ends.filter((end) => end !== null);
@@ -120,19 +121,12 @@ export function blockStations({ block, ridge }: SetOut, commons: CommonPlaces, s
   );
 }
 
-const pointAlong = ({ corner, along }: Block, from: number) => ({
-  x: corner.x + from * along.x,
-  y: corner.y + from * along.y,
-});
-
-/** The plane that a flush wing shares with an end. */
-const flushPlane = ({ sides, wing: { flush } }: Wing): RoofPlane => sides[flush === "left" ? 1 : 0];
+/** Whether a plane is the one that a wing shares with an end. */
+const isShared = (wing: Wing, plane: RoofPlane): boolean =>
+  wing.wing.flush !== null && plane === sidePlane(wing, wing.wing.flush);
 
 /** How far along its block a place on a side's plate line is. */
-function depthOf(block: Block, plane: RoofPlane, at: number): number {
-  const { x, y } = onPlane(plane, at, 0);
-  return (x - block.corner.x) * block.along.x + (y - block.corner.y) * block.along.y;
-}
+const depthOf = (block: Block, plane: RoofPlane, at: number): number => alongBlock(block, onPlane(plane, at, 0));
 
 /**
  * On a plane that a wing shares with an end, the wing's stations run up to the crossing and the end's on from there, two thicknesses apart.
@@ -140,10 +134,9 @@ function depthOf(block: Block, plane: RoofPlane, at: number): number {
  * Where the two crowd each other the wing's stays, but for the end's king common.
  */
 export function thinned(all: readonly Station[], wings: readonly Wing[], { rafter }: RoofSpec): readonly Station[] {
-  const sharing = wings.filter(({ wing }) => wing.flush !== null);
-  if (sharing.length === 0) return all;
+  if (wings.every(({ wing }) => wing.flush === null)) return all;
   const apart = 2 * rafter.thickness * (1 - NONE);
-  const beside = ({ plane }: Station) => sharing.filter((wing) => plane === flushPlane(wing));
+  const beside = ({ plane }: Station) => wings.filter((wing) => isShared(wing, plane));
   const inWing = (one: Station) =>
     beside(one).some((wing) => depthOf(wing, one.plane, one.at) <= (wing.wing.spec.out + wing.wing.reach) * (1 + NONE));
   return all.filter((one) => {
@@ -164,7 +157,7 @@ export function boardEnds(
   ridgeFace: number,
 ): number[] {
   return wings.flatMap((wing): number[] => {
-    const { wall, from, to, flush, level, letter } = wing.wing;
+    const { wall, from, to, level, letter } = wing.wing;
     if (wall === plane) {
       const long = bearers.find(
         (one): one is Valley => one.kind === "valley" && one.wing === letter && (one as Valley).role === "supporting",
@@ -173,10 +166,10 @@ export function boardEnds(
       const along = (wall.run - ridgeFace) / long.near.tan + long.far.face / long.near.sin;
       return [long.side === "left" ? from + along : to - along];
     }
-    if (flush === null || level || plane !== flushPlane(wing)) return [];
+    if (level || !isShared(wing, plane)) return [];
     const ridge = bearers.find((one) => one.kind === "ridge" && one.wing === letter)!;
     const end = (wing.ends[0]?.run ?? 0) + ridge.head[0]!.at;
-    return [fromPlane(plane, pointAlong(wing, end)).x];
+    return [fromPlane(plane, inBlock(wing, end, 0)).x];
   });
 }
 

@@ -271,6 +271,14 @@ export const boardRun = ({ tail, head }: Bearer): number => endReach(tail, 0) + 
 export const sideOn = ({ near, far }: Bearer, plane: RoofPlane): BearerSide | undefined =>
   near.plane === plane ? near : far.plane === plane ? far : undefined;
 
+/** How far along a bearer a point of the plan lies, from the end at which its board starts. */
+export const alongBoard = ({ foot, heading, tail }: Bearer, { x, y }: Point): number =>
+  endReach(tail, 0) + (x - foot.x) * heading.x + (y - foot.y) * heading.y;
+
+/** The face of a bearer's board on one of its sides, for someone who looks along it from its foot. */
+export const faceOn = ({ near, hand }: Bearer, side: BearerSide): Side =>
+  (side === near) === (hand === "left") ? "left" : "right";
+
 /** Saw tilts of the cuts of a tail along the fascia of each side; null where the tail meets the other fascia only. */
 export function tailTilts({ tail, kind }: Bearer): { readonly near: Degrees | null; readonly far: Degrees | null } {
   const [out, back] = [tail.find(({ per }) => per > 0), tail.find(({ per }) => per < 0)];

@@ -1,6 +1,6 @@
 import type { Point } from "../../geometry/point.ts";
 import { endReach } from "../members/plumbEnd.ts";
-import { tailReach, type Bearer } from "./bearers.ts";
+import { faceOn, tailReach, type Bearer } from "./bearers.ts";
 import { fromPlane, type RoofPlane } from "./blocks.ts";
 
 /** A face of a bearer as a rafter of a plane meets it: level up from the plate line at 0 along it, and how much farther for each unit along. */
@@ -43,9 +43,8 @@ export function facingsOf(plane: RoofPlane, bearers: readonly Bearer[]): Facing[
         const lineAt = foot.y - foot.x * per;
         const sides = bearer.kind === "valley board" ? [bearer.far] : [bearer.near, bearer.far];
         return sides.map((side): Facing => {
-          const i = side === bearer.near ? 0 : 1;
-          const across = i === 0 ? -side.face : side.face;
-          const face = (bearer.hand === "left") === (i === 0) ? "left" : "right";
+          const across = side === bearer.near ? -side.face : side.face;
+          const face = faceOn(bearer, side);
           const out = face === "left" ? side.face : -side.face;
           return {
             bearer,

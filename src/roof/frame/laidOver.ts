@@ -5,7 +5,7 @@ import { plumbDepthOf } from "../members/commonRafter.ts";
 import type { Corner } from "../members/corner.ts";
 import { alongHip, backing } from "../members/hip.ts";
 import type { PlumbCut } from "../members/plumbEnd.ts";
-import { headingOn, sideOf, sideOn, type Bearer, type ValleyBoard } from "./bearers.ts";
+import { faceOn, headingOn, sideOf, sideOn, type Bearer, type ValleyBoard } from "./bearers.ts";
 import { onPlane, type Block, type Side, type Wing } from "./blocks.ts";
 import { dot, offsetFrom, ON } from "./facings.ts";
 import type { RoofSpec } from "./roofSpec.ts";
@@ -99,15 +99,18 @@ export function laidTail({ plane, at }: Station, bearers: readonly Bearer[], thi
       return { mouth: bearer.wing };
   }
   for (const { bearer, offset } of beside) {
-    const { tan, cos } = sideOn(bearer, plane)!;
+    const side = sideOn(bearer, plane)!;
+    const { tan, cos } = side;
     if (offset > -half + ON || (offset + half) * tan <= -plane.overhang + ON) continue;
     // The line ends at the fascia that it meets first.
     const { near, far } = bearer;
     const most = Math.min(near.plane.overhang / near.sin, far.plane.overhang / far.sin);
     if ((offset + half) / cos <= -most + ON) continue;
-    const onNear = bearer.near.plane === plane;
-    const face = onNear === (bearer.hand === "left") ? "left" : "right";
-    return { bearer, face, cut: { at: offset * tan, per: dot(bearer.heading, plane.right) < 0 ? tan : -tan } };
+    return {
+      bearer,
+      face: faceOn(bearer, side),
+      cut: { at: offset * tan, per: dot(bearer.heading, plane.right) < 0 ? tan : -tan },
+    };
   }
   return null;
 }

@@ -1,6 +1,5 @@
 import { alongHip, hipMarkRun } from "../members/hip.ts";
-import { endReach } from "../members/plumbEnd.ts";
-import { sideOn, type Bearer, type BearerSide } from "./bearers.ts";
+import { alongBoard, faceOn, sideOn, type Bearer, type BearerSide } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
 import type { Hand, Piece } from "./piece.ts";
 import { offsetFrom } from "./facings.ts";
@@ -38,7 +37,7 @@ export function outlineMarks(
 function faceMarks(frame: Frame, bearer: Bearer, side: BearerSide, face: OutlineMark["face"]): OutlineMark[] {
   const half = frame.spec.rafter.thickness / 2;
   // As the board stands, not as its twin of the other hand is drawn.
-  const own = (side === bearer.near) === (bearer.hand === "left") ? "left" : "right";
+  const own = faceOn(bearer, side);
   return frame.rafters.flatMap((rafter): OutlineMark[] =>
     [rafter.head, rafter.foot]
       .filter((end) => end.bearer === bearer && end.face === own)
@@ -59,13 +58,11 @@ function faceMarks(frame: Frame, bearer: Bearer, side: BearerSide, face: Outline
 
 function ridgeMarks(frame: Frame, ridge: Bearer): OutlineMark[] {
   const half = frame.spec.rafter.thickness / 2;
-  const first = endReach(ridge.tail, 0);
   return ([ridge.far, ridge.near] as const).flatMap((side, i) =>
     frame.rafters
       .filter(({ head, plane }) => head.bearer === ridge && plane === side.plane)
       .map((rafter): OutlineMark => {
-        const { x, y } = rafter.spot;
-        const at = first + (x - ridge.foot.x) * ridge.heading.x + (y - ridge.foot.y) * ridge.heading.y;
+        const at = alongBoard(ridge, rafter.spot);
         return { mark: frame.marks.get(rafter)!, face: i === 0 ? "left" : "right", at, from: at - half, to: at + half };
       })
       .sort((a, b) => a.at - b.at),

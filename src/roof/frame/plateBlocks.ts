@@ -1,7 +1,7 @@
 import { slopeAngle } from "../../geometry/angle.ts";
 import { hipsIn, valleysIn, type Frame } from "./frame.ts";
 import { fromPlane, planesOf, type RoofPlane } from "./blocks.ts";
-import { sideOn, type Hip } from "./bearers.ts";
+import { faceOn, sideOn, type Hip } from "./bearers.ts";
 import { LEVEL_PIECE } from "./eaveBoards.ts";
 import type { Note } from "./note.ts";
 import { SQUARE, type Hand, type Piece } from "./piece.ts";
@@ -66,8 +66,7 @@ function cornerBlocks(frame: Frame): Piece[] {
     [hip.near, hip.far].flatMap((side): Block[] => {
       const block = cornerBlock(frame, hip, side.plane);
       if (!block) return [];
-      const hand = side === hip.near ? hip.hand : hip.hand === "left" ? "right" : "left";
-      return [{ ...block, plane: side.plane, hand, tan: side.tan }];
+      return [{ ...block, plane: side.plane, hand: faceOn(hip, side), tan: side.tan }];
     }),
   );
   return piecesOf(frame, "BC", blocks);

@@ -1,5 +1,5 @@
 import { alongSlope } from "../../geometry/alongSlope.ts";
-import { type Bearer, type Hip, type Valley, type ValleyBoard } from "../frame/bearers.ts";
+import { alongBoard, type Bearer, type Hip, type Valley, type ValleyBoard } from "../frame/bearers.ts";
 import type { Frame } from "../frame/frame.ts";
 import { planOf } from "../frame/outlineShape.ts";
 import { isEaveMember, type Hand, type Piece } from "../frame/piece.ts";
@@ -190,11 +190,8 @@ export function joinPlaces(frame: Frame, { member, stands, joints = [] }: Piece)
 
 /** Where rafters but the king commons hold a ridge. */
 function ridgePlaces(frame: Frame, ridge: Bearer): number[] {
-  const first = endReach(ridge.tail, 0);
-  const at = ({ spot }: Rafter) =>
-    first + (spot.x - ridge.foot.x) * ridge.heading.x + (spot.y - ridge.foot.y) * ridge.heading.y;
   const rafters = frame.rafters.filter(({ head, member }) => head.bearer === ridge && member !== "king common");
-  return [...new Set(rafters.map(at))].sort((a, b) => a - b);
+  return [...new Set(rafters.map(({ spot }) => alongBoard(ridge, spot)))].sort((a, b) => a - b);
 }
 
 /** How much more of a board each miter takes than a square cut does, and the slant under which mitered pieces go. */

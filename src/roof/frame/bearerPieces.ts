@@ -40,6 +40,11 @@ export function bearerPieces(frame: Frame): Readonly<Record<"ridges" | "hips" | 
 /** A mark with the letter of its wing. */
 const marked = (stem: string, { wing }: Bearer): string => (wing === "" ? stem : `${stem}-${wing}`);
 
+const VALLEYS = { level: "V", flush: "V", supporting: "VL", shortened: "VS" } as const;
+
+/** What is written on a valley. */
+export const valleyMark = (valley: Valley): string => marked(VALLEYS[valley.role], valley);
+
 /** What no ridge, hip or valley has. */
 const NONE = {
   planes: [],
@@ -106,7 +111,7 @@ function hipPiece(frame: Frame, hips: readonly Hip[]): Piece {
     lineLength: alongHip(hip, hip.run),
     longPoint,
     shortPoint: longPoint,
-    shortestBoard: hip.farthest + lowEnd(hip, overhang),
+    shortestBoard: hip.farthest + lowEnd(hip),
     overhang,
     tail: alongHip(hip, overhang),
     headCut: slopeAngle(slope),
@@ -120,7 +125,7 @@ function hipPiece(frame: Frame, hips: readonly Hip[]): Piece {
 }
 
 /** How far a hip's board reaches down from its corner's plumb line: to the foot of its tail, or without one to the corner of its seat. */
-function lowEnd({ slope, height, section }: Hip, overhang: number): number {
+function lowEnd({ slope, height, section, overhang }: Hip): number {
   const along = alongSlope(slope);
   return overhang === 0 ? (height * slope) / along : overhang * along + section.depth * slope;
 }
@@ -136,7 +141,7 @@ function valleyLow({ slope, height, section, near, far, overhang }: Valley): num
 /** A broken hip's lengths run from the crossing's plumb line. */
 function brokenPiece(frame: Frame, hip: Hip): Piece {
   const whole = hipPiece(frame, [hip]);
-  const { slope, start, headRun, run, overhang, height } = hip;
+  const { slope, start, headRun, run, height } = hip;
   const longPoint = alongHip(hip, headRun - start);
   return {
     ...whole,
@@ -150,7 +155,6 @@ function brokenPiece(frame: Frame, hip: Hip): Piece {
     lineLength: alongHip(hip, run - start),
     longPoint,
     shortPoint: longPoint,
-    shortestBoard: hip.farthest + lowEnd(hip, overhang),
     overhang: 0,
     tail: 0,
     foot: { ...SQUARE, bearer: "ridge", tilts: bevels(hip.tail) },
@@ -162,12 +166,11 @@ function brokenPiece(frame: Frame, hip: Hip): Piece {
 
 /** The valleys of a wing: two mirror images where its ridge is level, else each by itself. */
 function valleyPieces(frame: Frame, valleys: readonly Valley[]): Piece[] {
-  const stem = { level: "V", flush: "V", supporting: "VL", shortened: "VS" } as const;
   const groups = valleys.every(({ role }) => role === "level") ? [valleys] : valleys.map((one) => [one]);
-  return groups.filter((group) => group.length > 0).map((group) => valleyPiece(frame, stem[group[0]!.role], group));
+  return groups.filter((group) => group.length > 0).map((group) => valleyPiece(frame, group));
 }
 
-function valleyPiece(frame: Frame, stem: string, valleys: readonly Valley[]): Piece {
+function valleyPiece(frame: Frame, valleys: readonly Valley[]): Piece {
   const valley = valleys[0]!;
   const { section, slope, height, seat, overhang, head, near, far, run } = valley;
   const faces = [endReach(head, -near.face), endReach(head, far.face)];
@@ -175,7 +178,7 @@ function valleyPiece(frame: Frame, stem: string, valleys: readonly Valley[]): Pi
   const count = (hand: Bearer["hand"]) => valleys.filter((one) => one.hand === hand).length;
   return {
     ...NONE,
-    mark: marked(stem, valley),
+    mark: valleyMark(valley),
     member: "valley",
     left: count("left"),
     right: count("right"),

@@ -1,9 +1,11 @@
-import { endBeside, fromPlane, onPlane, type RoofPlane, type Side, type Wing } from "../frame/blocks.ts";
+import { endBeside, fromPlane, inBlock, type RoofPlane, type Side, type Wing } from "../frame/blocks.ts";
+import { valleyMark } from "../frame/bearerPieces.ts";
 import { ridgeIn, valleysIn, type Frame } from "../frame/frame.ts";
 import type { Note } from "../frame/note.ts";
 import { sideName } from "../frame/piece.ts";
-import { tailReach, type Bearer, type Valley } from "../frame/bearers.ts";
+import { alongBoard, boardRun } from "../frame/bearers.ts";
 import { handOf, type Rafter } from "../frame/rafterLines.ts";
+import { sidePlane } from "../frame/valleys.ts";
 import { NONE, placeNotes, sameMarks, type PlateList, type PlateMark, type PlatePlace } from "./plateList.ts";
 
 /** A stretch of plate or ridge: where the tape is hooked on a plane, which way it runs, and what stands along it. */
@@ -14,8 +16,8 @@ interface Stretch {
   readonly hook: number;
   readonly way: 1 | -1;
   readonly standing: readonly Rafter[];
-  /** A valley at its far end, over the inner corner. */
-  readonly corner?: { readonly at: number; readonly wing: string; readonly side: Side } | undefined;
+  /** A valley at its far end, over the inner corner; null where there is none. */
+  readonly corner: { readonly at: number; readonly wing: string; readonly side: Side } | null;
 }
 
 /** The plates of a roof with wings, each interrupted one with its own list and hook, and after them its ridges. */
@@ -29,7 +31,7 @@ export function wingedLists(frame: Frame): PlateList[] {
     const plane = endBeside(main, front, side);
     if (!plane) return [];
     const standing = plated.filter((one) => one.plane === plane && one.of === 0);
-    return [{ place: { kind: "end", side }, plane, hook: 0, way: 1, standing }];
+    return [{ place: { kind: "end", side }, plane, hook: 0, way: 1, standing, corner: null }];
   });
   const stretches = [
     ...wallStretches(frame, front, "front", wings, plated),
@@ -81,7 +83,7 @@ function wallStretches(
         ),
         corner: far && { at: to - from, wing: far.wing.letter, side: fromRight ? "right" : "left" },
       },
-    ].map(({ corner, ...rest }) => (corner ? { ...rest, corner } : rest)) as Stretch[];
+    ];
   });
 }
 
@@ -95,19 +97,14 @@ function overBeside({ foot }: Rafter, before: Wing | null, after: Wing | null): 
 function wingStretches(wing: Wing, plated: readonly Rafter[]): Stretch[] {
   const { letter, spec, flush, laid } = wing.wing;
   const sides = (["left", "right"] as const).map((side): Stretch => {
-    const plane = wing.sides[side === "left" ? 1 : 0];
-    const outer = { x: wing.corner.x, y: wing.corner.y };
-    const hook =
-      side === "right"
-        ? fromPlane(plane, outer).x
-        : fromPlane(plane, { x: outer.x + wing.span * wing.across.x, y: outer.y + wing.span * wing.across.y }).x;
+    const plane = sidePlane(wing, side);
     return {
       place: { kind: "wing", wing: letter, part: side },
       plane,
-      hook,
+      hook: fromPlane(plane, inBlock(wing, 0, side === "right" ? 0 : wing.span)).x,
       way: side === "right" ? 1 : -1,
       standing: plated.filter((one) => one.plane === plane && one.of === wing.index),
-      ...(flush === side || laid ? {} : { corner: { at: spec.out, wing: letter, side } }),
+      corner: flush === side || laid ? null : { at: spec.out, wing: letter, side },
     };
   });
   const [end] = wing.ends;
@@ -120,6 +117,7 @@ function wingStretches(wing: Wing, plated: readonly Rafter[]): Stretch[] {
       hook: 0,
       way: 1,
       standing: plated.filter((one) => one.plane === end),
+      corner: null,
     },
   ];
 }
@@ -165,10 +163,6 @@ function listOf(frame: Frame, { place, plane, hook, way, standing, corner }: Str
   };
 }
 
-/** What is written on a valley. */
-const valleyMark = ({ role, wing }: Valley): string =>
-  `${role === "supporting" ? "VL" : role === "shortened" ? "VS" : "V"}-${wing}`;
-
 /** What meets the two faces of every ridge, from the main one's left end and a wing's outer end; what stands opposite has one mark. */
 function ridgeLists(frame: Frame, wings: readonly Wing[]): PlateList[] {
   const half = frame.spec.rafter.thickness / 2;
@@ -180,17 +174,14 @@ function ridgeLists(frame: Frame, wings: readonly Wing[]): PlateList[] {
   return ridges.map((ridge): PlateList => {
     // The main ridge is read from its left end, whichever end it is set out from.
     const back = ridge.block === 0 && ridge.heading.x < 0;
-    const length = endOf(ridge);
-    const first = tailReach(ridge, 0);
     const all = frame.rafters
       .filter(
         ({ head, plane, member, of }) =>
           head.bearer === ridge && !(member === "king common" && plane.end && plane.block === of),
       )
       .map((rafter) => {
-        const { x, y } = onPlane(rafter.plane, rafter.station, 0);
-        const along = first + (x - ridge.foot.x) * ridge.heading.x + (y - ridge.foot.y) * ridge.heading.y;
-        return { rafter, center: back ? first + length - along : along };
+        const along = alongBoard(ridge, rafter.spot);
+        return { rafter, center: back ? boardRun(ridge) - along : along };
       })
       .sort((a, b) =>
         Math.abs(a.center - b.center) < NONE ? a.rafter.plane.index - b.rafter.plane.index : a.center - b.center,
@@ -216,6 +207,3 @@ function ridgeLists(frame: Frame, wings: readonly Wing[]): PlateList[] {
     };
   });
 }
-
-/** How far a ridge's board reaches along from its foot. */
-const endOf = ({ head }: Bearer): number => Math.min(...head.map(({ at }) => at));

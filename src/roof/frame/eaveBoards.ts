@@ -6,8 +6,8 @@ import { onPlane, type RoofPlane } from "./blocks.ts";
 import type { Frame } from "./frame.ts";
 import type { Note } from "./note.ts";
 import { SQUARE, type Piece } from "./piece.ts";
+import { isOnPlate } from "./rafterLines.ts";
 import type { Section } from "./roofSpec.ts";
-
 import { PLUMB_END } from "./tailEnd.ts";
 
 /** Ends of eaves this near each other are one, in any unit. */
@@ -86,9 +86,9 @@ function eavesOf({ surface }: Frame): Eave[] {
     }),
   );
   const near = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y) < NEAR;
+  const raked = surface.faces.some((face) => face.cornerRake > 0);
   return stretches.map((own) => {
     const { plane, from, to } = own;
-    const raked = surface.faces.some((face) => face.cornerRake > 0);
     const end = (at: Point): EaveEnd => {
       const next = stretches.find((one) => one.plane !== plane && (near(one.start, at) || near(one.stop, at)));
       if (!next) return { turn: 0, inPlace: raked };
@@ -148,7 +148,7 @@ function keyOf(frame: Frame, eave: Eave): string {
 /** Centers of the rafters whose tails end on an eave, from its left end. */
 function tailsOn({ rafters }: Frame, { plane, from, to }: Eave): number[] {
   return rafters
-    .filter((one) => one.plane === plane && (one.foot.bearer === null || one.over))
+    .filter((one) => one.plane === plane && isOnPlate(one))
     .map(({ station }) => station - from)
     .filter((at) => at > 0 && at < to - from)
     .sort((a, b) => a - b);

@@ -9,12 +9,12 @@ import { bearerPieces } from "./bearerPieces.ts";
 import type { Hip, Valley, ValleyBoard } from "./bearers.ts";
 import { fromPlane } from "./blocks.ts";
 import type { Frame } from "./frame.ts";
-import { offsetFrom } from "./facings.ts";
+import { dot, offsetFrom } from "./facings.ts";
 import { laidSeat } from "./laidOver.ts";
 import { rafterNotes } from "./notes.ts";
 import { SQUARE, type Piece, type PieceEnd } from "./piece.ts";
 import { PLUMB_END, tailBoard, tailEndOf } from "./tailEnd.ts";
-import { footReach, handOf, headRuns, lowReach, type Rafter, type RafterEnd } from "./rafterLines.ts";
+import { footReach, handOf, headRuns, isOnPlate, lowReach, type Rafter, type RafterEnd } from "./rafterLines.ts";
 
 /** Every distinct piece of a roof: ridges, commons, king commons, hips, valleys, then what ends on a hip or a valley, longest first. */
 export function pieces(frame: Frame): readonly Piece[] {
@@ -41,7 +41,7 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
   const half = section.thickness / 2;
   const ends = endsOf(first, section.thickness);
   const lows = [lowReach(first, half), lowReach(first, -half)];
-  const onPlate = foot.bearer === null || over;
+  const onPlate = isOnPlate(first);
   // Over a corner the seat is as wide as on the face where the foot is lower.
   const laid = foot.bearer?.kind === "valley board";
   const seat = laid
@@ -49,7 +49,7 @@ function rafterPiece(frame: Frame, { mark, rafters }: Alike): Piece {
     : onPlate
       ? plane.seat - Math.max(0, over ? Math.min(...lows) : 0)
       : 0;
-  const overhang = foot.bearer === null || over ? Math.max(0, -Math.min(...lows)) : 0;
+  const overhang = onPlate ? Math.max(0, -Math.min(...lows)) : 0;
   return {
     mark,
     member,
@@ -94,7 +94,7 @@ function boardOf({ spec, heel }: Frame, one: Rafter, correction: number, longRun
   const plain = one.foot.bearer === null && one.tailCut === null && one.mouth === null;
   if (plain && spec.tailCut !== "plumb") return longRun * along + tailBoard(spec, one.plane, heel);
   if (plain) return shortestBoard({ pitch, run: longRun, overhang: one.plane.overhang, depth: rafter.depth, heel });
-  const onPlate = one.foot.bearer === null || one.over;
+  const onPlate = isOnPlate(one);
   // A level seat starts at the top edge, and no wood lies lower down the slope.
   const lean = one.foot.bearer?.kind === "valley board" ? 0 : rafter.depth * pitch;
   const low = (run: number) =>
@@ -140,10 +140,7 @@ function endOn({ plane, station }: Rafter, { bearer, per }: RafterEnd, [left, ri
     };
   }
   const foot = fromPlane(plane, bearer.foot);
-  const [x, y] = [
-    bearer.heading.x * plane.right.x + bearer.heading.y * plane.right.y,
-    bearer.heading.x * plane.inward.x + bearer.heading.y * plane.inward.y,
-  ];
+  const [x, y] = [dot(bearer.heading, plane.right), dot(bearer.heading, plane.inward)];
   const mark = alongHip(bearer, (station - foot.x) * x + ((left! + right!) / 2 - foot.y) * y);
   return {
     bearer: bearer.kind,

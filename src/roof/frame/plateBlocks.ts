@@ -6,7 +6,7 @@ import { LEVEL_PIECE } from "./eaveBoards.ts";
 import type { Note } from "./note.ts";
 import { SQUARE, type Hand, type Piece } from "./piece.ts";
 import { offsetFrom } from "./facings.ts";
-import type { Rafter } from "./rafterLines.ts";
+import { isOnPlate } from "./rafterLines.ts";
 
 /** Less than this is no difference at all, in any unit. */
 const NONE = 1e-6;
@@ -78,16 +78,14 @@ function bayBlocks(frame: Frame): Piece[] {
   const planes = [...new Set(frame.blocks.flatMap(planesOf))];
   const blocks = planes.flatMap((plane) => {
     const standing = frame.rafters.filter((one) => one.plane === plane).sort((a, b) => a.station - b.station);
-    const onPlate = ({ foot, over }: Rafter) => foot.bearer === null || over;
     // No plate stands in the mouth of a wing that is framed in.
-    const mouths = frame.blocks.flatMap(({ wing }) =>
-      wing?.wall === plane && wing.spec.framing === "framed in" ? [wing] : [],
-    );
+    const mouths = frame.blocks.flatMap(({ wing }) => (wing?.wall === plane && !wing.laid ? [wing] : []));
     return standing.slice(1).flatMap((rafter, i): Block[] => {
       const before = standing[i]!;
       const clear = rafter.station - before.station - thickness;
       const middle = (before.station + rafter.station) / 2;
-      const open = onPlate(before) && onPlate(rafter) && !mouths.some(({ from, to }) => middle > from && middle < to);
+      const open =
+        isOnPlate(before) && isOnPlate(rafter) && !mouths.some(({ from, to }) => middle > from && middle < to);
       // Side by side they need none.
       return open && clear >= thickness ? [{ long: clear, short: clear, plane, hand: "plain", tan: null }] : [];
     });

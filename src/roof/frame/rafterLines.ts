@@ -63,6 +63,9 @@ export interface Jack extends Rafter {
 /** The foot of a rafter that stands on the plate. */
 const PLATE: RafterEnd = { bearer: null, face: null, line: 0, at: 0, per: 0 };
 
+/** Whether a rafter stands on a plate, by itself or beside a valley that it stands on too. */
+export const isOnPlate = ({ foot, over }: Pick<Rafter, "foot" | "over">): boolean => foot.bearer === null || over;
+
 /** Where a rafter's top edge ends at a level distance across: at the plate line, on its valley, or over the fascia. Level from the plate line. */
 export function footReach({ foot, plane }: Pick<Rafter, "foot" | "plane">, across: number): number {
   return foot.bearer === null ? 0 : Math.max(foot.at + foot.per * across, -plane.overhang);

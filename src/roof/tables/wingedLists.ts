@@ -4,7 +4,7 @@ import { ridgeIn, valleysIn, type Frame } from "../frame/frame.ts";
 import type { Note } from "../frame/note.ts";
 import { sideName } from "../frame/piece.ts";
 import { alongBoard, boardRun } from "../frame/bearers.ts";
-import { handOf, type Rafter } from "../frame/rafterLines.ts";
+import { handOf, isOnPlate, type Rafter } from "../frame/rafterLines.ts";
 import { sidePlane } from "../frame/valleys.ts";
 import { NONE, placeNotes, sameMarks, type PlateList, type PlateMark, type PlatePlace } from "./plateList.ts";
 
@@ -24,7 +24,7 @@ interface Stretch {
 export function wingedLists(frame: Frame): PlateList[] {
   const wings = frame.blocks.filter((block): block is Wing => block.wing !== null);
   const main = frame.blocks[0]!;
-  const plated = frame.rafters.filter(({ foot, over }) => foot.bearer === null || over);
+  const plated = frame.rafters.filter(isOnPlate);
   const [front] = main.sides[0].inward.y > 0 ? main.sides : [main.sides[1]];
   const back = main.sides.find((plane) => plane !== front)!;
   const ends = (["left", "right"] as const).flatMap((side): Stretch[] => {

@@ -50,8 +50,8 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
           : { x: foot.x + x * heading.x - y * heading.y, y: foot.y + x * heading.y + y * heading.x };
       };
       // A valley board may be a triangle, which its middle misses.
-      const { from, to } = reachAt(plan, board.flat ? (hand === "left" ? left : right) : 0);
       const middle = board.flat ? (hand === "left" ? left : right) : 0;
+      const { from, to } = reachAt(plan, middle);
       return { ...board, from: at({ x: from, y: middle }), to: at({ x: to, y: middle }), plan: plan.map(at) };
     });
   });

@@ -36,12 +36,14 @@ export function wingProblem(
   );
 }
 
+/** A side that it shares with no end of the main roof. */
+const ownSide = ({ sides, wing: { letter } }: Wing): RoofPlane => sides.find((plane) => plane.wing === letter)!;
+
 /** Its ridge against the main roof's. */
 function heights({ block, meeting }: WingFrame, spec: RoofSpec): Failure<FrameProblem> | null {
-  const { wing, sides } = block;
-  const { letter, wall, level } = wing;
-  const pitch = sides.find((plane) => plane.wing === letter)!.pitch;
-  const reach = (block.span / 2) * (pitch / wall.pitch);
+  const { wing } = block;
+  const { letter, wall, level, reach } = wing;
+  const { pitch } = ownSide(block);
   if (level) return null;
   const by = Math.abs(reach - wall.run) * wall.pitch;
   const span = (2 * wall.run * wall.pitch) / pitch;
@@ -71,7 +73,7 @@ function brokenRoom({ near, ridge }: Meeting, { hip, rafter }: RoofSpec): number
 /** Its rafters, hips and valleys on the common height above plate. */
 function boards({ block, corner, at }: WingFrame, spec: RoofSpec, heel: number): Failure<FrameProblem> | null {
   const { letter, spec: own } = block.wing;
-  const [side] = block.sides.filter((plane) => plane.wing === letter) as [RoofPlane];
+  const side = ownSide(block);
   for (const plane of [side, ...(block.ends[0] ? [block.ends[0]] : [])])
     if (!(plane.seat > 0))
       return wrong({
@@ -137,8 +139,8 @@ function outFrom({ block, at, meeting, corner }: WingFrame, spec: RoofSpec): Fai
   );
   if (corner) {
     // On the wing's side its hip and the valley stand beside each other from tail to ridge.
-    const side = block.sides.find((plane) => plane.wing === letter)!;
-    least = Math.max(least, hipBesideValley(corner, at.far, meeting.valley, side.overhang, block.span / 2));
+    const { overhang } = ownSide(block);
+    least = Math.max(least, hipBesideValley(corner, at.far, meeting.valley, overhang, block.span / 2));
   }
   // The apex of a laid-over wing stands outside of the main roof.
   if (laid && end) least = Math.max(least, end.run + thickness / 2);

@@ -28,6 +28,10 @@ export const jacksAlike = (pieces: readonly Piece[]): boolean =>
     .filter(({ member, planes }) => member === "jack" && planes[0]!.block === 0)
     .every(({ planes }) => planes.some((plane) => plane.end !== planes[0]!.end));
 
+/** The first hip among the pieces of a roof: a broken one where no other is left. */
+export const firstHip = (pieces: readonly Piece[]): Piece =>
+  pieces.find(({ member }) => member === "hip") ?? pieces.find(({ member }) => member === "broken hip")!;
+
 /** Hands, seen from outside looking up the hip from its foot; plain where a piece has none. */
 export const HANDS = ["left", "right", "plain"] as const;
 export type Hand = (typeof HANDS)[number];

@@ -1,9 +1,9 @@
 import { slopeAngle } from "../../geometry/angle.ts";
 import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
-import type { RoofPlane } from "../frame/blocks.ts";
+import { planesOf, type RoofPlane } from "../frame/blocks.ts";
 import { hipsIn, ridgeIn, valleysIn, type Frame } from "../frame/frame.ts";
 import { proudPast, toeBelowHip, toeBelowLong, toeBelowValley } from "../frame/notes.ts";
-import type { Piece } from "../frame/piece.ts";
+import { firstHip, type Piece } from "../frame/piece.ts";
 import type { Section } from "../frame/roofSpec.ts";
 import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
 import { sawReaches } from "../members/sawReach.ts";
@@ -86,8 +86,6 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
     ...planeCautions(plane, rafter, unit, { side }),
     tilt("jacks' tilt", slopeAngle(tan), rafter.thickness, unit, { side }),
   ]);
-  const hipPiece =
-    pieces.find(({ member }) => member === "hip") ?? pieces.find(({ member }) => member === "broken hip")!;
   const bays = plateMarks(frame)
     .filter(({ place }) => place?.kind !== "ridge")
     .flatMap(({ marks }) => marks.map(({ bay }) => bay));
@@ -99,7 +97,7 @@ export function cautions(frame: Frame, pieces: readonly Piece[]): readonly Cauti
     length("hip deeper than commons", spec.hip.depth - rafter.depth, "about", PUBLISHED.deeper[unit]),
     ...merged(sides.flat()),
     length("heel", heel, "least", PUBLISHED.abovePlate[unit]),
-    length("hip's heel", hipPiece.heel, "least", PUBLISHED.abovePlate[unit]),
+    length("hip's heel", firstHip(pieces).heel, "least", PUBLISHED.abovePlate[unit]),
     length("toe below hip", Math.max(0, ...[hip.near, hip.far].map((side) => toeBelowHip(frame, hip, side))), "most"),
     length("jacks proud", Math.max(hip.near.proud, hip.far.proud), "most"),
     tilt("hip's tilt", Math.max(...hip.tilts), spec.hip.thickness, unit),
@@ -159,9 +157,10 @@ function wingCautions(frame: Frame): Caution[] {
   const { rafter, unit } = frame.spec;
   return [
     ...valleyCautions(frame),
-    ...frame.blocks.flatMap(({ wing, sides: own, ends }) => {
+    ...frame.blocks.flatMap((block) => {
+      const { wing } = block;
       if (wing === null) return [];
-      const planes = [...own, ...ends.filter((end) => end !== null)];
+      const planes = planesOf(block);
       const deepest = Math.max(...planes.map(({ pitch }) => plumbDepthOf(pitch, rafter.depth)));
       const all = planes.flatMap((plane) => planeCautions(plane, rafter, unit, { wing: wing.letter }));
       return [

@@ -1,6 +1,6 @@
 import { hipsIn, type Frame } from "../frame/frame.ts";
 import { jackStep } from "../members/jack.ts";
-import type { Piece } from "../frame/piece.ts";
+import { firstHip, type Piece } from "../frame/piece.ts";
 import { pieceBoardFeet } from "./pieceBoardFeet.ts";
 
 /** What two framings of a roof can be compared by. */
@@ -17,8 +17,7 @@ export function comparedFigure(what: Compared, frame: Frame, pieces: readonly Pi
     case "jacks":
       return jacks.reduce((sum, { left, right }) => sum + left + right, 0);
     case "hip length":
-      return (pieces.find(({ member }) => member === "hip") ?? pieces.find(({ member }) => member === "broken hip"))!
-        .longPoint;
+      return firstHip(pieces).longPoint;
     case "board feet":
       return pieces.reduce((sum, piece) => sum + pieceBoardFeet(piece, frame.spec.unit), 0);
     case "ridge height":

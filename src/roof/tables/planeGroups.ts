@@ -16,22 +16,29 @@ export interface PlaneGroup {
 /** The planes of a roof by the name of their side: main ones, ends, then wing by wing. */
 export function planeGroups({ surface: { faces } }: Frame): PlaneGroup[] {
   const sides = [...new Set(faces.map(({ plane }) => sideName([plane])))];
-  return sides.map((side) => {
-    const own = faces.filter(({ plane }) => sideName([plane]) === side);
-    const sum = (of: (face: RoofFace) => number) => own.reduce((total, face) => total + of(face), 0);
-    return { side, faces: own, plan: sum(({ plan }) => plan), sloped: sum(({ sloped }) => sloped) };
-  });
+  return sides.map((side) =>
+    groupOf(
+      side,
+      faces.filter(({ plane }) => sideName([plane]) === side),
+    ),
+  );
+}
+
+function groupOf(side: SideName, faces: readonly RoofFace[]): PlaneGroup {
+  const sum = (of: (face: RoofFace) => number) => faces.reduce((total, face) => total + of(face), 0);
+  return { side, faces, plan: sum(({ plan }) => plan), sloped: sum(({ sloped }) => sloped) };
 }
 
 /** The same planes as they are sheathed: under a laid-over wing the main plane's sheathing runs on from its plate line to the wing's ridge. */
 export function sheathedGroups({ blocks }: Frame, groups: readonly PlaneGroup[]): PlaneGroup[] {
   const laid = blocks.flatMap(({ wing }) => (wing?.laid ? [wing] : []));
   if (laid.length === 0) return [...groups];
-  return groups.map((group) => {
-    const faces = group.faces.map((face) => laid.filter(({ wall }) => wall === face.plane).reduce(withHidden, face));
-    const sum = (of: (face: RoofFace) => number) => faces.reduce((total, face) => total + of(face), 0);
-    return { ...group, faces, plan: sum(({ plan }) => plan), sloped: sum(({ sloped }) => sloped) };
-  });
+  return groups.map(({ side, faces }) =>
+    groupOf(
+      side,
+      faces.map((face) => laid.filter(({ wall }) => wall === face.plane).reduce(withHidden, face)),
+    ),
+  );
 }
 
 /** A face with what a laid-over wing hides of it: a triangle on the mouth. */

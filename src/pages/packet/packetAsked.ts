@@ -3,6 +3,7 @@ import { readRemembered } from "../../pane/state/remembered.ts";
 import { report } from "../../pane/state/report.ts";
 import { kerfNow, type OrderAsked } from "../../pane/state/orderNow.ts";
 import { Failure } from "../../measure/result.ts";
+import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 
 /** The roof behind the # of an address, framed. */
@@ -32,6 +33,9 @@ export function roofOf(text: string): RoofAsked | null {
   const kerfWidth = kerfNow(kept.kerf, unit);
   return model && !(kerfWidth instanceof Failure) ? { inputs: kept.inputs, kerf: kept.kerf, model, kerfWidth } : null;
 }
+
+/** What tells this roof, its boards and its kerf from others, as papers have it. */
+export const stampOf = ({ model, kerfWidth }: RoofAsked): string => roofStamp(model.frame.spec, kerfWidth);
 
 function dataIn(hash: string): unknown {
   try {

@@ -2,11 +2,11 @@ import type { Problem } from "../../../functions/problem.ts";
 import { Failure } from "../../measure/result.ts";
 import { PAPERS, PIXELS, type CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { packetWords as words } from "../../drawing/packet/packetWords.ts";
-import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { kerfText, orderNow } from "../../pane/state/orderNow.ts";
+import { packetFor } from "../../pane/writing/packetOf.ts";
 import { element } from "../bench/element.ts";
 import { onRoofNews } from "../bench/roofNews.ts";
-import { roofOf, type RoofAsked } from "./packetAsked.ts";
+import { roofOf, stampOf, type RoofAsked } from "./packetAsked.ts";
 import { PARTS, type PartName } from "./packetOf.ts";
 import { packetPage } from "./packetParts.ts";
 import { formWords } from "./formWords.ts";
@@ -16,11 +16,7 @@ const SHEETS = ["labels", "strips"] as const satisfies readonly PartName[];
 /** Asks what a packet shall hold and on what paper, shows its pages as they will print, and prints them. */
 export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, model }: RoofAsked): Promise<void> {
   const { spec } = model.frame;
-  const packet = {
-    job: model.job,
-    date: new Date().toLocaleDateString("en-US", { year: "numeric", month: "short", day: "numeric" }),
-    stamp: roofStamp(spec, kerfWidth),
-  };
+  const packet = packetFor(model, kerfWidth);
   const order = await orderNow({ inputs, kerf }).catch(
     (error: unknown) => new Failure<Problem>({ kind: "fault", name: "LUMBERORDER", thrown: String(error) }),
   );
@@ -85,7 +81,7 @@ export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, m
   form.append(news);
   onRoofNews((text) => {
     const now = roofOf(text);
-    const stamp = now && roofStamp(now.model.frame.spec, now.kerfWidth);
+    const stamp = now && stampOf(now);
     news.textContent = stamp === null || stamp === packet.stamp ? "" : formWords.changed(stamp);
   });
   form.addEventListener("change", show);

@@ -1,7 +1,9 @@
 import { batch } from "@preact/signals";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import { newSawJob, stampOf, withRoof } from "./sawJob.ts";
+import type { Hand } from "../../roof/frame/piece.ts";
+import { stampOf } from "../packet/packetAsked.ts";
+import { newSawJob, withRoof } from "./sawJob.ts";
 import type { SawState } from "./sawState.ts";
 import type { SawStore } from "./sawStore.ts";
 import { sawWords as words } from "./sawWords.ts";
@@ -11,7 +13,7 @@ export function ChangedRoof({ state, store }: { state: SawState; store: SawStore
   const { roof, change } = state.changed.value!;
   const { unit } = roof.model.frame.spec;
   const length = (value: number) => nonBreaking(lengthText(value, unit));
-  const named = (mark: string, hand: "left" | "right" | "plain") => `${mark} ${words.hands[hand].toLowerCase()}`.trim();
+  const named = (mark: string, hand: Hand) => `${mark} ${words.hands[hand].toLowerCase()}`.trim();
   const leave = (how: () => void) =>
     batch(() => {
       how();

@@ -1,7 +1,8 @@
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { HANDS } from "../../roof/frame/piece.ts";
-import { doneOf, stampOf, type SawJob } from "./sawJob.ts";
+import { stampOf } from "../packet/packetAsked.ts";
+import { doneOf, type SawJob } from "./sawJob.ts";
 import { offlineWords } from "../bench/offlineWords.ts";
 import { offline, type SawState } from "./sawState.ts";
 import { sawWords as words } from "./sawWords.ts";

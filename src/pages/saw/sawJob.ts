@@ -1,10 +1,9 @@
 import * as z from "zod/mini";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
-import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { changes as changesOf } from "../../roof/tables/changes.ts";
 import { HANDS, type Hand, type Piece } from "../../roof/frame/piece.ts";
-import { rememberedText } from "../../pane/state/remembered.ts";
-import type { RoofAsked } from "../packet/packetAsked.ts";
+import { roofText } from "../../pane/state/remembered.ts";
+import { stampOf, type RoofAsked } from "../packet/packetAsked.ts";
 
 /** The form in which progress is kept. A later one has a higher number. */
 export const SAW_FORM = 1;
@@ -42,12 +41,6 @@ export function readSawJob(text: string): SawJob | null {
     return null;
   }
 }
-
-/** A roof as text, as the pane keeps it. */
-export const roofText = ({ inputs, kerf }: Pick<RoofAsked, "inputs" | "kerf">): string =>
-  rememberedText({ inputs, kerf, link: null, name: null, measured: {} });
-
-export const stampOf = ({ model, kerfWidth }: RoofAsked): string => roofStamp(model.frame.spec, kerfWidth);
 
 /** A roof of which nothing is cut yet. */
 export function newSawJob(roof: RoofAsked): SawJob {

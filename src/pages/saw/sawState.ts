@@ -6,8 +6,8 @@ import type { Piece } from "../../roof/frame/piece.ts";
 import { orderNow } from "../../pane/state/orderNow.ts";
 import { cardsOf } from "../../pane/writing/cards.ts";
 import type { Offline } from "../bench/offline.ts";
-import { roofOf, type RoofAsked } from "../packet/packetAsked.ts";
-import { newSawJob, roofChange, stampOf, withRoof, type RoofChange, type SawJob } from "./sawJob.ts";
+import { roofOf, stampOf, type RoofAsked } from "../packet/packetAsked.ts";
+import { newSawJob, roofChange, withRoof, type RoofChange, type SawJob } from "./sawJob.ts";
 import type { SawStore } from "./sawStore.ts";
 
 /** How it stands with this page when there is no network; null until that is known. */

@@ -67,6 +67,10 @@ export function rememberedText({ inputs, seen, ...more }: Remembered): string {
   return JSON.stringify({ ...byLetter(inputs), ...more, ...(seen && { seen: byLetter(seen) }) });
 }
 
+/** A roof and its kerf alone, as text; `readRemembered` reads it too. */
+export const roofText = ({ inputs, kerf }: Pick<Remembered, "inputs" | "kerf">): string =>
+  rememberedText({ inputs, kerf, link: null, name: null, measured: {} });
+
 function byLetter({ wings: all, ...inputs }: Inputs) {
   return { inputs, wings: Object.fromEntries(all.map(({ letter, ...own }) => [letter, own])) };
 }

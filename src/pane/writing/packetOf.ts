@@ -1,17 +1,21 @@
+import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import type { CardOptions, Packet } from "../../drawing/cards/cardOptions.ts";
 import { Failure } from "../../measure/result.ts";
 import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { kerfOrUsual, keyOf } from "../state/orderNow.ts";
 import type { PaneState } from "../state/paneState.ts";
 
-/** What stands on every paper of the roof as it is typed now. */
+/** What stands on every paper of a roof that is printed today. */
+export const packetFor = ({ job, frame }: RoofModel, kerf: number): Packet => ({
+  job,
+  date: new Date().toLocaleDateString("en-US", { year: "numeric", month: "short", day: "numeric" }),
+  stamp: roofStamp(frame.spec, kerf),
+});
+
+/** The same of the roof as it is typed now. */
 export function packetOf({ report, kerf }: PaneState): Packet {
   const { model, unit } = report.value;
-  return {
-    job: model!.job,
-    date: new Date().toLocaleDateString("en-US", { year: "numeric", month: "short", day: "numeric" }),
-    stamp: roofStamp(model!.frame.spec, kerfOrUsual(kerf.value, unit)),
-  };
+  return packetFor(model!, kerfOrUsual(kerf.value, unit));
 }
 
 /** The same for cut cards, with the boards of the cutting plan where one was found for this roof. */

@@ -1,6 +1,6 @@
 import type { CardPaper } from "../../drawing/cards/cardStyles.ts";
 import type { PaneState } from "../state/paneState.ts";
-import { rememberedText } from "../state/remembered.ts";
+import { roofText } from "../state/remembered.ts";
 
 /** What is to be printed of a roof. */
 export interface Printed {
@@ -27,7 +27,7 @@ export const sawAddress = (page: string, state: Typed): string => addressOf(page
 
 function addressOf(page: string, { inputs, kerf }: Typed, asked: object): string {
   // As the workbook remembers it, without the empty fields: an address is to be short.
-  const text = rememberedText({ inputs: inputs.value, kerf: kerf.value, link: null, name: null, measured: {} });
+  const text = roofText({ inputs: inputs.value, kerf: kerf.value });
   const roof: unknown = JSON.parse(text, (_, value: unknown) => (value === "" ? undefined : value));
   return `${page}#${encodeURIComponent(JSON.stringify({ ...asked, roof }))}`;
 }

@@ -1,12 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { roofAsked, type RoofAsked } from "../../../src/pages/packet/packetAsked.ts";
+import { roofAsked, stampOf, type RoofAsked } from "../../../src/pages/packet/packetAsked.ts";
 import {
   doneOf,
   newSawJob,
   progress,
   readSawJob,
   roofChange,
-  stampOf,
   tick,
   untick,
   withRoof,

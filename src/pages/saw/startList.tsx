@@ -2,13 +2,11 @@ import { useEffect } from "preact/hooks";
 import { useSignal } from "@preact/signals";
 import { jobStore, StoreFault, type KeptJob } from "../bench/jobs/jobStore.ts";
 import { Originals } from "../bench/originals.ts";
+import { PANE } from "../../pane/state/remembered.ts";
 import { roofOf, type RoofAsked } from "../packet/packetAsked.ts";
 import { progress, type SawJob } from "./sawJob.ts";
 import type { SawStore } from "./sawStore.ts";
 import { sawWords as words } from "./sawWords.ts";
-
-/** Which key of a workbook the pane keeps its fields under. */
-const PANE = "pane";
 
 /** The jobs to go on with where no roof came with the address: those at the saw before, and those of the browser's sheet. */
 export function StartList({

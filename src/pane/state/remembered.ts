@@ -7,6 +7,9 @@ import type { Area } from "../../hosts/host.ts";
 import { EMPTY_INPUTS, emptyWing, type Inputs } from "./fields.ts";
 import { MOST } from "./sheetBlock.ts";
 
+/** Under which key of a workbook the pane keeps what it does. */
+export const PANE = "pane";
+
 /** What the pane keeps in the workbook. */
 export interface Remembered {
   readonly inputs: Inputs;

@@ -5,14 +5,13 @@ import type { Area, Host } from "../../hosts/host.ts";
 import { newestOnly } from "./newestOnly.ts";
 import type { PaneState } from "./paneState.ts";
 import { areaText } from "./reference.ts";
-import { readRemembered, rememberedText, type Remembered } from "./remembered.ts";
+import { PANE, readRemembered, rememberedText, type Remembered } from "./remembered.ts";
 import { nameBlock } from "./nameBlock.ts";
 import { blockUnder, differing, firstBlocks, followed, lostRows, readAgain, type SheetBlock } from "./sheetBlock.ts";
 import { texts } from "../words/texts.ts";
 
 /** Milliseconds without a change before the sheet is looked at, or the inputs are kept. */
 const CALM = { selection: 80, change: 120, keep: 500 };
-const KEY = "pane";
 
 /** Keeps the pane and the workbook in step until the returned function stops it. */
 export function syncWithSheet(state: PaneState): () => void {
@@ -31,7 +30,7 @@ export function syncWithSheet(state: PaneState): () => void {
   // What was typed for one workbook is not kept in the next.
   const keep = newestOnly(
     CALM.keep,
-    async (_: void) => restored && host.remember(KEY, rememberedText(remembered(state))),
+    async (_: void) => restored && host.remember(PANE, rememberedText(remembered(state))),
   );
   const takeUp = () =>
     restore(state)
@@ -74,7 +73,7 @@ function remembered({ inputs, link, measured, kerf }: PaneState): Remembered {
 /** Takes up what the workbook remembers, but for what the user typed while it was asked. */
 async function restore(state: PaneState): Promise<void> {
   const [inputs, measured, kerf] = [state.inputs.value, state.measured.value, state.kerf.value];
-  const text = await state.host.recall(KEY);
+  const text = await state.host.recall(PANE);
   const kept = text === null ? null : readRemembered(text);
   if (!kept) return takeUpBlock(state, inputs);
   const link = kept.link ? await readAgain(state.host, kept.link, kept.name) : null;

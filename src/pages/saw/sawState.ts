@@ -90,8 +90,8 @@ export function sawState(
     },
   };
   if (silent) state.set((one) => withRoof(one, asked!, change));
-  void planned(roof.value, text.value).then((found) => (sticks.value = found));
-  text.subscribe((now) => sticks.value && void planned(roof.value, now).then((found) => (sticks.value = found)));
+  // Now, and whenever the roof is another; a plan that comes late is of a roof before.
+  text.subscribe((now) => void planned(roof.value, now).then((found) => now === text.value && (sticks.value = found)));
   return state;
 }
 

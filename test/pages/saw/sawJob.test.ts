@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { roofAsked, stampOf, type RoofAsked } from "../../../src/pages/packet/packetAsked.ts";
 import {
   doneOf,
@@ -117,6 +117,19 @@ describe("which job a roof is", () => {
     const other = sawState(kept, roofFrom({ ...SAMPLE, "Job name": "Mill" }), null)!;
     expect(other.id.value).not.toBe(first.id.value);
     expect(kept.list()).toHaveLength(2);
+  });
+  it("has the boards of its plan on the cards, of the roof that it has now", async () => {
+    const own = storage();
+    const state = sawState(
+      sawStore(() => own),
+      roof,
+      null,
+    )!;
+    const longer = roofFrom({ ...SAMPLE, Length: "38'" });
+    // Changed before the plan of the first roof is found.
+    state.set((job) => withRoof(job, longer, roofChange(job, roof.model, longer.model)));
+    const said = () => state.cards.value.find(({ mark }) => mark === "H")!.cards[0]!.steps[0]!;
+    await vi.waitFor(() => expect(said()).toMatch(/^Cut from the plan's board/), 15_000);
   });
   it("works on where the browser keeps nothing, and says so", () => {
     const state = sawState(

@@ -54,7 +54,14 @@ export default tseslint.config(
   },
   {
     // Where people read what a program prints.
-    files: ["src/hosts/terminal/**", "src/build/**", "test/run.ts", "test/bench/**", "test/attack/**"],
+    files: [
+      "src/hosts/terminal/**",
+      "src/build/**",
+      "test/run.ts",
+      "test/bench/**",
+      "test/attack/**",
+      "test/mutation/**",
+    ],
     rules: { "no-console": "off" },
   },
 );

@@ -15,8 +15,10 @@ export const agree = worksheetFunction({
   family,
   summary: "Says whether a measured length agrees with the computed one, or how far it is long or short.",
   parameters: [
-    length("measured", "Length measured on site; a bare number is inches.", { zero: true }),
-    length("computed", "Length computed.", { zero: true }),
+    length("measured", "Length measured on site; a bare number is inches, or millimeters beside a metric text.", {
+      zero: true,
+    }),
+    length("computed", "Length computed, read likewise.", { zero: true }),
     optionalLength("tolerance", "How far off still counts as agreeing.", `1/4 in, or 6 mm for metric text`, {
       example: "0.25",
     }),
@@ -27,6 +29,7 @@ export const agree = worksheetFunction({
     { cells: [53.25, 53.3183], result: "agrees", source: "common practice, no source: within 1/4 in" },
     { cells: [`4' 6"`, 53.3183], result: `long by 11/16"` },
     { cells: ["1340 mm", "1354 mm"], result: "short by 14 mm" },
+    { cells: [1340, "1354 mm"], result: "short by 14 mm" },
   ],
   compute({ measured, computed, tolerance }, { unit }) {
     const metric = unit === "mm";

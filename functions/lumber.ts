@@ -53,7 +53,7 @@ export const boardPick = worksheetFunction({
   parameters: [
     length(
       "length",
-      "Shortest board that holds the piece, as JACKBOARD or MEMBERS gives it; a bare number is inches.",
+      "Shortest board that holds the piece, as JACKBOARD or MEMBERS gives it; a bare number is inches, or millimeters beside a metric text.",
       { example: "112.6" },
     ),
     boardsOnHand,

@@ -37,5 +37,5 @@ export function cosine(angle: Degrees): number {
  * sine(degrees(90)) // => 1
  */
 export function sine(angle: Degrees): number {
-  return angle === 90 ? 1 : Math.sin((angle * Math.PI) / 180);
+  return Math.sin((angle * Math.PI) / 180);
 }

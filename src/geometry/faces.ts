@@ -47,10 +47,7 @@ export function faces(planes: readonly Plane[], covers: readonly Cover[]): Point
 
 /** Where this plane is the lowest of its cover. */
 function lowest(planes: readonly Plane[], cover: Cover, plane: number, outline: readonly Point[]): Point[] {
-  return cover.planes.reduce(
-    (rest, other) => (other === plane ? rest : under(rest, planes[plane]!, planes[other]!)),
-    [...outline],
-  );
+  return cover.planes.reduce((rest, other) => under(rest, planes[plane]!, planes[other]!), [...outline]);
 }
 
 /** The part of a polygon where the one plane is no higher than the other. */
@@ -60,7 +57,7 @@ const under = (polygon: readonly Point[], low: Plane, high: Plane): Point[] =>
 /** A convex polygon less another one, as convex parts. */
 function less(polygon: Point[], hole: readonly Point[], none: number): Point[][] {
   // Where two roofs only touch, doubles leave a hole of no size, whose sides tell nothing.
-  if (hole.length < 3 || polygonArea(hole) <= none) return [polygon];
+  if (polygonArea(hole) <= none) return [polygon];
   const parts: Point[][] = [];
   let rest = polygon;
   for (const [i, b] of hole.entries()) {
@@ -73,5 +70,5 @@ function less(polygon: Point[], hole: readonly Point[], none: number): Point[][]
     rest = clipped(rest, x, y, c);
   }
   if (polygonArea(rest) <= none) return [polygon];
-  return parts.filter((part) => polygonArea(part) > none);
+  return parts;
 }

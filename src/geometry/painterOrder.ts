@@ -20,9 +20,7 @@ const TOUCH = 1e-6;
  * painterOrder([], { x: 1, y: 1, z: 1 }) // => []
  */
 export function painterOrder(solids: readonly (readonly Side[])[], towards: Vector3): number[] {
-  const planes = solids.map((sides) =>
-    sides.map(planeOf).filter(({ normal }) => Math.hypot(normal.x, normal.y, normal.z) > 0.5),
-  );
+  const planes = solids.map((sides) => sides.map(planeOf));
   // Every corner belongs to several sides, and is wanted once.
   const corners = solids.map((sides) => [
     ...new Map(
@@ -70,7 +68,7 @@ interface Plane {
   readonly offset: number;
 }
 
-/** By Newell's sum, which a sliver of a corner does not upset. */
+/** By Newell's sum, which a sliver of a corner does not upset; a side of no size has no normal, and so tells nothing. */
 function planeOf({ corners }: Side): Plane {
   let [x, y, z] = [0, 0, 0];
   for (const [i, b] of corners.entries()) {

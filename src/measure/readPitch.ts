@@ -68,7 +68,7 @@ function degrees(text: string): number | null {
 
 function percent(text: string): number | null {
   return (
-    before(text, / ?(?:%|percent|percent)$/)
+    before(text, / ?(?:%|per ?cent)$/)
       ?.div(100)
       .valueOf() ?? null
   );

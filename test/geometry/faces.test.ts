@@ -89,6 +89,65 @@ describe("faces", () => {
   });
 });
 
+describe("the parts of a face", () => {
+  const moved = (by: number) => ({
+    planes: planes.map(({ x, y, z }): Plane => ({ x, y, z: z - (x + y) * by })),
+    covers: covers.map((cover): Cover => ({
+      ...cover,
+      outline: cover.outline.map(({ x, y }) => ({ x: x + by, y: y + by })),
+    })),
+  });
+
+  it("are one where nothing stands in the way, and none where a plane is nowhere seen", () => {
+    const apart: Cover = { outline: rectangle(50, 0, 60, 10), planes: [4] };
+    const hidden: Cover = { outline: rectangle(10, 6, 20, 12), planes: [5] };
+    const low = [...planes.slice(0, 4), { x: 0, y: 0, z: 1 }, { x: 0, y: 0, z: 1 }];
+    expect(faces(low, [covers[0]!, apart, hidden]).map((parts) => parts.length)).toEqual([1, 1, 1, 1, 1, 0]);
+    // A plane above the others of its own cover.
+    expect(faces([...low, { x: 0, y: 0, z: 9 }], [{ ...apart, planes: [4, 6] }])[6]).toEqual([]);
+  });
+
+  it.each([0, 1e5, -1e5])("are the same wherever the roof stands: moved by %s", (by) => {
+    const there = moved(by);
+    // Two ends of a wing that reach a hundredth past the main roof's wall.
+    const small: Cover = { outline: rectangle(by + 30, by - 0.01, by + 38, by + 6), planes: [6, 7] };
+    const sides: Plane[] = [
+      { x: 0.5, y: 0, z: -0.5 * (by + 30) },
+      { x: -0.5, y: 0, z: 0.5 * (by + 38) },
+    ];
+    const seen = faces([...there.planes, ...sides], [...there.covers, small]);
+    // By hand: a triangle of 4 by 4 over the main roof, and 4 by a hundredth outside it.
+    const main = 40 * 24 + 16 * 10;
+    expect(area(seen.flat())).toBeCloseTo(main + 8 * 0.01, 4);
+    expect(area(seen[6]!)).toBeCloseTo((4 * 4) / 2 + 4 * 0.01, 4);
+  });
+
+  it("are not doubled by a corner that an outline gives twice", () => {
+    const twice = covers.map((cover) => ({ ...cover, outline: cover.outline.flatMap((corner) => [corner, corner]) }));
+    expect(faces(planes, twice).map(area)).toEqual(faces(planes, covers).map(area));
+  });
+
+  it("are no slivers, where roofs only touch or lie in line to the last bit", () => {
+    for (let n = 3; n < 60; n++) {
+      // A wing as wide as the roof is deep, so that four planes meet in one point; thirds and sevenths are no exact doubles.
+      const [wide, pitch] = [n / 7, 1 / 3 + n / 90];
+      const from = 10 / 3 + n / 11;
+      const own: Plane[] = [
+        { x: 0, y: pitch, z: 0 },
+        { x: 0, y: -pitch, z: pitch * wide },
+        { x: pitch, y: 0, z: -pitch * from },
+        { x: -pitch, y: 0, z: pitch * (from + wide) },
+      ];
+      const seen = faces(own, [
+        { outline: rectangle(0, 0, 40, wide), planes: [0, 1] },
+        { outline: rectangle(from, -5, from + wide, wide / 2), planes: [2, 3] },
+        { outline: rectangle(from + wide, wide, from + 2 * wide, wide + 1), planes: [2] },
+      ]);
+      for (const part of seen.flat()) expect(polygonArea(part)).toBeGreaterThan(1e-9);
+    }
+  });
+});
+
 describe("edges", () => {
   const found = edges(planes, faces(planes, covers), 1e-9);
   const lengthOf = (a: number, b: number) =>

@@ -16,6 +16,7 @@ describe("meetingLine", () => {
       vector3(0.5, 0.5, 0.25),
     ],
     ["a level plane: along the other one's contour", gradient(0, 0), gradient(0, 0.75), vector3(0.75, 0, 0)],
+    ["and along a contour to the side", gradient(0.5, 0), gradient(0, 0), vector3(0, 0.5, 0)],
     ["3-4-5: 9 and 12 in 12", gradient(1, 0), gradient(0, 0.75), vector3(0.75, 1, 0.75)],
   ])("%s", (_, a, b, expected) => {
     expect(meetingLine(a, b)).toEqual(expected);

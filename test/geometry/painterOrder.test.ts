@@ -46,6 +46,15 @@ const box = fc
 /** Two boxes that may touch, but do not stand in one another: with two there can be no ring. */
 const twoBoxes = fc.tuple(box, box).filter(([a, b]) => apart(a, b));
 
+/** The same, turned in space. */
+function turned({ x, y, z }: Vector3, [a, b, c]: readonly [number, number, number]): Vector3 {
+  [x, y] = [x * Math.cos(a) - y * Math.sin(a), x * Math.sin(a) + y * Math.cos(a)];
+  [y, z] = [y * Math.cos(b) - z * Math.sin(b), y * Math.sin(b) + z * Math.cos(b)];
+  [x, z] = [x * Math.cos(c) - z * Math.sin(c), x * Math.sin(c) + z * Math.cos(c)];
+  return { x, y, z };
+}
+const turn = fc.double({ min: -1.2, max: 1.2, noNaN: true });
+
 describe("painted", () => {
   it("paints of two boxes the one last that is nearer on some line of sight", () => {
     fc.assert(
@@ -59,8 +68,12 @@ describe("painted", () => {
           ),
           { minLength: 20, maxLength: 20 },
         ),
-        (boxes, parts) => {
-          const order = painterOrder(boxes.map(sidesOf), TOWARDS);
+        fc.tuple(turn, turn, turn),
+        (boxes, parts, by) => {
+          const order = painterOrder(
+            boxes.map((one) => sidesOf(one).map(({ corners }) => ({ corners: corners.map((at) => turned(at, by)) }))),
+            turned(TOWARDS, by),
+          );
           for (const [i, one] of boxes.entries()) {
             const other = boxes[1 - i]!;
             for (const [p, q, r] of parts) {
@@ -78,6 +91,45 @@ describe("painted", () => {
       ),
       { seed: 4, numRuns: 400 },
     );
+  });
+
+  it("goes by depth where nothing is hidden, farthest first, whatever plane lies between", () => {
+    // All faces of a roof's boards are seen apart; rows and columns of boxes with gaps wider than their shadows.
+    const apart: Box[] = [];
+    for (let i = 0; i < 3; i++)
+      for (let j = 0; j < 3; j++) {
+        const at = { x: 30 * i - 7 * j, y: 4 * j - 11 * i, z: 40 * j + (i * j) / 3 };
+        apart.push({ from: at, to: { x: at.x + 1, y: at.y + 2, z: at.z + 3 } });
+      }
+    const depth = ({ from, to }: Box) =>
+      TOWARDS.x * (from.x + to.x) + TOWARDS.y * (from.y + to.y) + TOWARDS.z * (from.z + to.z);
+    const byDepth = [...apart.keys()].sort((a, b) => depth(apart[a]!) - depth(apart[b]!));
+    expect(painterOrder(apart.map(sidesOf), TOWARDS)).toEqual(byDepth);
+    expect(byDepth).not.toEqual([...apart.keys()]);
+  });
+
+  it("is not upset by a side of no size, as a cut through a corner leaves it", () => {
+    const [near, far] = [
+      { from: { x: 0, y: 0, z: 0 }, to: { x: 2, y: 2, z: 2 } },
+      { from: { x: 0, y: 2, z: 0 }, to: { x: 2, y: 4, z: 2 } },
+    ];
+    const slivers = [1, -1].map((by): Side => ({
+      corners: [
+        { x: 2, y: 2, z: 2 },
+        { x: 2 + 1e-9, y: 2 + by * 1e-9, z: 2 },
+        { x: 2, y: 2 + by * 1e-9, z: 2 + 1e-9 },
+      ],
+    }));
+    for (const sliver of slivers)
+      expect(
+        painterOrder(
+          [
+            [sliver, ...sidesOf(near!)],
+            [sliver, ...sidesOf(far!)],
+          ],
+          TOWARDS,
+        ),
+      ).toEqual([1, 0]);
   });
 
   it("gives every solid once, also those that hide one another in a ring", () => {

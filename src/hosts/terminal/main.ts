@@ -44,6 +44,6 @@ try {
   if (values.help) console.log(helpText(functions));
   else process.exitCode = (await run(positionals, values.json ?? false)) ? 0 : 1;
 } catch (error) {
-  console.error(`${(error as Error).message}\nStart a formula with "="; --help says more.`);
+  console.error(`${printable((error as Error).message)}\nStart a formula with "="; --help says more.`);
   process.exitCode = 1;
 }

@@ -7,6 +7,7 @@ import { updateBlock } from "../../../src/pane/writing/updateBlock.ts";
 import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
 import { putCards } from "../../../src/pane/writing/putCards.ts";
 import { blockUnder } from "../../../src/pane/state/sheetBlock.ts";
+import { texts } from "../../../src/pane/words/texts.ts";
 import { ownClock } from "../ownClock.ts";
 import { sheetHost } from "../sheetHost.ts";
 
@@ -83,5 +84,90 @@ describe("a button pressed again before the sheet has answered", () => {
     // Pictures take longer than all the presses.
     await impatiently(() => putCards(state));
     expect(written).toHaveLength(1);
+  });
+});
+
+describe("cells that are not empty", () => {
+  /** A pane whose sheet has these filled cells at each look, what it is asked, and what it answers. */
+  function overFilled(looks: readonly (readonly string[])[], answers: readonly string[]) {
+    const written: WriteStep[] = [];
+    const asked: string[][] = [];
+    const seen: WriteStep[] = [];
+    const { host } = sheetHost([], {
+      occupied: async (step) => (seen.push(step), looks[seen.length - 1] ?? looks.at(-1)!),
+      write: async (step) => {
+        written.push(step);
+        return { title: step.title, areas: [] };
+      },
+    });
+    const state = paneState(host);
+    state.inputs.value = { ...START_INPUTS, Span: "24'", Length: "40'", Pitch: "6" };
+    state.question.subscribe((question) => {
+      if (!question) return;
+      expect(written).toEqual([]);
+      asked.push([...question.lines]);
+      queueMicrotask(() => question.answer(answers[asked.length - 1] ?? "cancel"));
+    });
+    const done = async () => {
+      const filled = fill(state, { block: true, tables: () => [], newSheets: false });
+      await vi.advanceTimersByTimeAsync(500);
+      await filled;
+    };
+    const columns = (steps: readonly WriteStep[]) => steps.map(({ blocks }) => blocks[0]!.column);
+    return { state, written, asked, seen, done, columns };
+  }
+
+  it.each([["Bid!A1"], ["Bid!A1", "Bid!B4"]])(
+    "are named before anything is written, were it one only: %s",
+    async (...cells) => {
+      const sheet = overFilled([cells], []);
+      await sheet.done();
+      expect(sheet.asked).toHaveLength(1);
+      for (const cell of cells) expect(sheet.asked[0]!.join(" ")).toContain(cell);
+      expect(sheet.written).toEqual([]);
+    },
+  );
+
+  it("are overwritten when the user says so, and no question is asked where none is in the way", async () => {
+    const over = overFilled([["Bid!A1"]], ["over"]);
+    await over.done();
+    expect([over.asked.length, over.written.length]).toEqual([1, 1]);
+    const free = overFilled([[]], []);
+    await free.done();
+    expect([free.asked.length, free.written.length]).toEqual([0, 1]);
+  });
+
+  it("are asked about again when one more came meanwhile, but not when one went", async () => {
+    const more = overFilled([["Bid!A1"], ["Bid!A1", "Bid!B4"]], ["over", "over"]);
+    await more.done();
+    expect([more.asked.length, more.written.length]).toEqual([2, 1]);
+    expect(more.asked.map((lines) => lines.includes(texts.ask.changedMeanwhile))).toEqual([false, true]);
+    const other = overFilled([["Bid!A1"], ["Bid!B4"]], ["over"]);
+    await other.done();
+    expect([other.asked.length, other.written.length]).toEqual([2, 0]);
+    const fewer = overFilled([["Bid!A1", "Bid!B4"], ["Bid!B4"]], ["over"]);
+    await fewer.done();
+    expect([fewer.asked.length, fewer.written.length]).toEqual([1, 1]);
+  });
+
+  it("stay, when the user takes the next free place to the right", async () => {
+    const sheet = overFilled([["Bid!A1"], ["Bid!B1"], ["Bid!C1"], []], ["beside"]);
+    await sheet.done();
+    expect(sheet.columns(sheet.seen)).toEqual([0, 1, 2, 3]);
+    expect(sheet.columns(sheet.written)).toEqual([3]);
+  });
+
+  it("stay, and it is said, where forty columns to the right are no place free", async () => {
+    const sheet = overFilled([["Bid!A1"]], ["beside"]);
+    await sheet.done();
+    expect(sheet.written).toEqual([]);
+    expect(sheet.columns(sheet.seen)).toEqual(Array.from({ length: 41 }, (_, i) => i));
+    expect(sheet.state.says.value).toContain(texts.ask.noRoom);
+  });
+
+  it("stay, when the user takes new sheets", async () => {
+    const sheet = overFilled([["Bid!A1"]], ["sheets"]);
+    await sheet.done();
+    expect(sheet.written.map(({ blocks }) => blocks[0]!.newSheet)).toEqual([true]);
   });
 });

@@ -151,6 +151,36 @@ describe("tailOf", () => {
     expect(tailOf({ ...given, ...other, [key]: within })).not.toBeInstanceOf(Failure);
   });
 
+  it("takes what lies just on a limit", () => {
+    // Heel 6.25: 6.25 x 3/4 over 25/16 is 3. Heel 7, overhang 2: the plate lies 7 - 1.5 = 5.5 under the tip.
+    expect(tailOf({ ...given, cut: "square", heel: 6.25, overhang: 3 })).toEqual({
+      board: 3.75,
+      below: expect.closeTo(0, 12),
+    });
+    expect(tailOf({ ...given, cut: "level", overhang: 2, fascia: 5.5 })).toEqual({
+      board: expect.closeTo(2.5 + 3.3, 12),
+      below: 0,
+    });
+  });
+
+  it("a square cut that the notch ends hangs no lower than the plate line lets it", () => {
+    // The cut would be 8 x 4/5 = 6.4 tall; from 3.6 out the plate line is met 3.6 / (3/4) = 4.8 under the tip.
+    expect(tailOf({ ...given, cut: "square", overhang: 3.6 })).toEqual({
+      board: expect.closeTo(4.5, 12),
+      below: expect.closeTo(3.6 * 0.75 + 4.8 - 7, 12),
+    });
+  });
+
+  it("without overhang a level cut needs a fascia down to the plate, and then takes the seat's corner only", () => {
+    expect(tailOf({ ...given, cut: "level", overhang: 0, fascia: 7 })).toEqual({
+      board: expect.closeTo(4.2, 12),
+      below: 0,
+    });
+    expect(tailOf({ ...given, cut: "level", overhang: 0, fascia: 6.5 })).toEqual(
+      new Failure({ kind: "fascia above the plate", least: 7 }),
+    );
+  });
+
   it("refuses a fascia where none counts, and none where one does", () => {
     expect(tailOf({ ...given, fascia: 5 })).toEqual(new Failure({ kind: "fascia not used" }));
     expect(tailOf({ ...given, cut: "square", fascia: 5 })).toEqual(new Failure({ kind: "fascia not used" }));

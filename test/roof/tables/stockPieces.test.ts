@@ -86,6 +86,21 @@ describe("stockPieces", () => {
     }
   });
 
+  it("hips on the ridge share their one cheek: a left and a right save what it leans across the board", () => {
+    // 6 and 8 in 12: runs of 144 and 108, so the hip lies 3-4-5 in plan, 4/5 across the ridge and 3/5 along it, and rises 72 in 180.
+    const { pieces } = order({ ...HALL, endPitch: 8 / 12, hipHead: "ridge" });
+    const along = Math.hypot(1, 72 / 180);
+    for (const hand of ["left", "right"]) {
+      const hip = named(pieces, "H", hand);
+      expect(hip.turn).toBeCloseTo(1.5 * (3 / 4) * along, 9);
+      expect(hip.spread).toBeCloseTo(along / (4 / 5), 9);
+    }
+    // Between king commons two cheeks meet in a point, and no cut is shared; each is as long as the one across.
+    const between = named(order({ ...HALL, endPitch: 8 / 12 }).pieces, "H", "left");
+    expect(between.turn).toBe(0);
+    expect(between.spread).toBeCloseTo(along, 9);
+  });
+
   it("adds spares cut like the common, of no hand", () => {
     expect(named(order({ ...HALL, spares: 3 }).pieces, "C spare")).toMatchObject({ count: 3, hand: "plain", turn: 0 });
     expect(named(order({ ...HALL, spares: 3 }).pieces, "C spare").length).toBe(named(order(HALL).pieces, "C").length);

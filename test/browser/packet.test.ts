@@ -1,6 +1,7 @@
 import { afterAll, expect, it } from "vitest";
 import { printAddress, sawAddress } from "../../src/pane/writing/printAddress.ts";
 import { PACKET_ROOFS, typed } from "../pages/packet/roofs.ts";
+import { axeFindings } from "./axeFindings.ts";
 import { closeBrowser, open, openBench } from "./open.ts";
 import { openExcelPane } from "./openExcelPane.ts";
 
@@ -89,12 +90,13 @@ it("opens from the pane by one press with the roof as it is typed, and shows onl
   await t.close();
 });
 
-it("shows its pages on a phone as wide as the screen", async () => {
+it("shows its pages on a phone as wide as the screen, and the automatic check finds nothing", async () => {
   const t = await open("bench", printAddress(typed(PACKET_ROOFS.sample), { packet: true }), {
     viewport: { width: 390, height: 844 },
   });
   await t.page.locator(".sheet").first().waitFor();
   expect(await t.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  expect(await axeFindings(t.page)).toEqual([]);
   await t.close();
 });
 

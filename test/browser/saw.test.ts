@@ -2,6 +2,7 @@ import { afterAll, expect, it } from "vitest";
 import type { Page } from "playwright-core";
 import { sawAddress } from "../../src/pane/writing/printAddress.ts";
 import { PACKET_ROOFS, typed } from "../pages/packet/roofs.ts";
+import { axeFindings } from "./axeFindings.ts";
 import { closeBrowser, open, openBench, type Opened } from "./open.ts";
 
 afterAll(closeBrowser);
@@ -61,7 +62,7 @@ it("a whole roof is ticked by touch, one cut wrong, one tape measured, reloaded 
   const { page } = t;
   expect(await counted(page)).toBe("0 of 61 cut");
   await page.evaluate(() => navigator.serviceWorker.ready);
-  expect(await faults(page)).toEqual([]);
+  expect([await faults(page), await axeFindings(page)]).toEqual([[], []]);
 
   // The first piece by its boards, the next by a swipe.
   const tickAll = async () => {
@@ -95,7 +96,7 @@ it("a whole roof is ticked by touch, one cut wrong, one tape measured, reloaded 
   await page.keyboard.type("8");
   await button(page, "inches").tap();
   expect(await tape.inputValue()).toBe(`11' 4 7/8"`);
-  expect(await faults(page)).toEqual([]);
+  expect([await faults(page), await axeFindings(page)]).toEqual([[], []]);
   await page.getByText('That is 1/8" over.').waitFor();
   await button(page, 'Add 1/8" to every jack left').tap();
   await page.getByText("What is ticked stays as it was cut.").waitFor();
@@ -117,7 +118,7 @@ it("a whole roof is ticked by touch, one cut wrong, one tape measured, reloaded 
   await button(page, "Cut wrong").tap();
   await page.getByLabel("Long point as cut").fill(`10' 6`);
   await page.getByText("Keep the board: it still makes").first().waitFor();
-  expect(await faults(page)).toEqual([]);
+  expect([await faults(page), await axeFindings(page)]).toEqual([[], []]);
   await button(page, "Make it J2 left").tap();
   await page.getByText("Ticked: J2 left.").waitFor();
   await tickAll();
@@ -129,7 +130,7 @@ it("a whole roof is ticked by touch, one cut wrong, one tape measured, reloaded 
   await page.getByText("All pieces are cut.").waitFor();
   await button(page, "All pieces").tap();
   await page.getByText("This page opens without a network from now on.").waitFor();
-  expect(t.problems).toEqual([]);
+  expect([await axeFindings(page), t.problems]).toEqual([[], []]);
   await t.close();
 });
 

@@ -68,17 +68,17 @@ export function tableRows({ headings, rows, numbers, ticks = false, notes = [] }
   const cols = [...(ticks ? [box] : []), ...widths]
     .map((one) => `<col style="width:${Math.round(one * 100) / 100}px">`)
     .join("");
-  const empty = (tag: string) => (ticks ? `<${tag} class="box">${tag === "td" ? "<i></i>" : ""}</${tag}>` : "");
+  const empty = (inside: string) => (ticks ? `<td class="box">${inside}</td>` : "");
   return {
-    head: `<table><colgroup>${cols}</colgroup><thead><tr>${empty("th")}${cells(headings, "th")}</tr></thead><tbody>`,
+    head: `<table><colgroup>${cols}</colgroup><thead><tr>${empty("")}${cells(headings, "th")}</tr></thead><tbody>`,
     foot: "</tbody></table>",
     headHeight: high(headings, TEXT.small * BOLD) + PARAGRAPH,
     rows: rows.map((row, i) => {
       const own = Math.max(high(row, TEXT.body), ticks ? 20 : 0);
       const note = notes[i] ?? "";
-      if (note === "") return { html: `<tr>${empty("td")}${cells(row, "td")}</tr>`, height: own };
+      if (note === "") return { html: `<tr>${empty("<i></i>")}${cells(row, "td")}</tr>`, height: own };
       return {
-        html: `<tr class="noted">${empty("td")}${cells(row, "td")}</tr><tr><td class="note" colspan="${headings.length + (ticks ? 1 : 0)}">${escaped(nonBreaking(note))}</td></tr>`,
+        html: `<tr class="noted">${empty("<i></i>")}${cells(row, "td")}</tr><tr><td class="note" colspan="${headings.length + (ticks ? 1 : 0)}">${escaped(nonBreaking(note))}</td></tr>`,
         height: own + tall(note, TEXT.body, all - NOTE - CELL.across) + CELL.down + 1,
       };
     }),
@@ -127,6 +127,7 @@ export const blockStyles = `.flow :is(h1,h2,p,figure,table){margin:0;overflow-wr
 .flow table{border-collapse:collapse;table-layout:fixed;margin-bottom:${PARAGRAPH}px}
 .flow th{font-size:${TEXT.small}px;text-align:left;vertical-align:bottom;border-bottom:1px solid #000}
 .flow td{vertical-align:top;border-bottom:1px solid #bbb}
+.flow thead td{border-bottom-color:#000}
 .flow :is(th,td){padding:${CELL.down}px ${CELL.across}px;overflow-wrap:anywhere}
 .flow .noted td{border-bottom:0;padding-bottom:0}
 .flow td.note{padding:0 ${CELL.across}px ${CELL.down}px ${NOTE}px}

@@ -2,7 +2,7 @@ import type { Problem } from "../../../functions/problem.ts";
 import { Failure } from "../../measure/result.ts";
 import { PAPERS, PIXELS, type CardPaper } from "../../drawing/cards/cardStyles.ts";
 import { packetWords as words } from "../../drawing/packet/packetWords.ts";
-import { kerfText, orderNow } from "../../pane/state/orderNow.ts";
+import { orderNow } from "../../pane/state/orderNow.ts";
 import { packetFor } from "../../pane/writing/packetOf.ts";
 import { element } from "../bench/element.ts";
 import { onRoofNews } from "../bench/roofNews.ts";
@@ -40,7 +40,7 @@ export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, m
   const print = element("button", { type: "button", className: "go", textContent: formWords.print });
   const count = element("p", {});
   count.setAttribute("role", "status");
-  const form = element("div", { className: "ask" }, [
+  const form = element("header", { className: "ask" }, [
     element("fieldset", {}, [
       element("legend", { textContent: formWords.what }),
       ...[...boxes].map(([name, box]) => element("label", {}, [box, words.parts[name]])),
@@ -60,7 +60,7 @@ export async function packetForm(says: HTMLElement, { inputs, kerf, kerfWidth, m
       perPage: Number(perPage.select.value) as 2 | 4,
     };
     const made = new DOMParser().parseFromString(
-      packetPage({ inputs, model, packet, order, kerf: kerfText(kerfWidth, spec.unit), parts, paper: on }),
+      packetPage({ inputs, model, packet, order, kerf: kerfWidth, parts, paper: on }),
       "text/html",
     );
     document.title = made.title;

@@ -26,8 +26,8 @@ export interface PacketOf {
   readonly packet: Packet;
   /** null where no part of it needs one. */
   readonly order: Result<Order> | null;
-  /** As people read it. */
-  readonly kerf: string;
+  /** In the roof's unit. */
+  readonly kerf: number;
   readonly parts: ReadonlySet<PartName>;
   readonly paper: CardPaper;
 }

@@ -22,9 +22,10 @@ import { plateMarks as plateLists } from "../../roof/tables/plateMarks.ts";
 import { tableTexts } from "../../pane/controls/tableTexts.ts";
 import { blockRows } from "../../pane/state/blockCells.ts";
 import { evaluateFunction, type Table } from "../../pane/state/evaluateFunction.ts";
-import type { Order } from "../../pane/state/orderNow.ts";
+import { kerfText, type Order } from "../../pane/state/orderNow.ts";
 import { texts } from "../../pane/words/texts.ts";
 import { cardsOf } from "../../pane/writing/cards.ts";
+import { offCutList } from "../../pane/writing/planLists.ts";
 import { PARTS, type PacketOf, type PartName } from "./packetOf.ts";
 import { titlePages } from "./titlePage.ts";
 
@@ -177,15 +178,22 @@ function cuttingBlocks({ order, model, kerf }: PacketOf, width: number): (Block 
   const length = (value: number) => lengthText(value, spec.unit);
   const { sticks, missing, notes } = order.plan;
   const longest = Math.max(...sticks.map((stick) => stick.length));
+  const left = offCutList(order, spec.unit, kerf);
   return [
-    ...[texts.planFor(length(spec.span), length(spec.length), kerf), WORDS.sticks.key, WORDS.handSeen].map((text) =>
-      paragraph(text, width),
-    ),
+    ...[
+      texts.planFor(length(spec.span), length(spec.length), kerfText(kerf, spec.unit)),
+      WORDS.sticks.key,
+      WORDS.handSeen,
+    ].map((text) => paragraph(text, width)),
     ...[...missing, ...notes].map((text) => paragraph(texts.sentence(text), width)),
     ...sticks.map((stick) => {
       const { html, height } = tickBoxes(stick.times, width, words.done);
       return drawn(drawSticks([stick], { width, length, theme: "print", brief: true, longest }), html, height);
     }),
+    heading(left.title, width),
+    left.rows.length === 0
+      ? paragraph(left.none, width)
+      : tableRows({ ...left, numbers: [true, false, true, false], ticks: true }, width),
   ];
 }
 

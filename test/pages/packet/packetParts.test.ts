@@ -3,6 +3,7 @@ import { jackTable } from "../../../functions/jackTable.ts";
 import { members } from "../../../functions/members.ts";
 import { plateMarks } from "../../../functions/plateMarks.ts";
 import { lengthText } from "../../../src/measure/lengthText.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { columnAt } from "../../../src/registry/columns.ts";
 import type { TableFunction } from "../../../src/registry/worksheetFunction.ts";
 import { packetAsked, roofAsked } from "../../../src/pages/packet/packetAsked.ts";
@@ -19,13 +20,13 @@ const ALL = new Set(Object.keys(PARTS) as PartName[]);
 const hashOf = (inputs: Inputs) => printAddress(typed(inputs), { packet: true }).replace(/^[^#]*/, "");
 
 async function made(inputs: Inputs, paper: "letter" | "A4", parts: ReadonlySet<PartName> = ALL) {
-  const { model, kerf } = packetAsked(hashOf(inputs))!;
+  const { model, kerf, kerfWidth } = packetAsked(hashOf(inputs))!;
   return packetPage({
     inputs,
     model,
     packet: { job: model.job, date: "Nov 26, 2026", stamp: "A2B3C" },
     order: parts.has("shopping") || parts.has("cutting") ? await orderNow({ inputs, kerf }) : null,
-    kerf: `1/8"`,
+    kerf: kerfWidth,
     parts,
     paper: { paper, perPage: 2 },
   });
@@ -105,6 +106,19 @@ describe("packetPage", () => {
       expect(color!.slice(0, part)).toBe(color!.slice(part, 2 * part));
       expect(color!.slice(0, part)).toBe(color!.slice(2 * part));
     }
+  });
+
+  it("ends the cutting plan with what is left of each board, less the cut that parts it", async () => {
+    const inputs = PACKET_ROOFS.sample;
+    const order = await orderNow({ inputs, kerf: "" });
+    if (order instanceof Failure) throw new Error("no order");
+    const kept = order.plan.sticks
+      .map(({ leftOver }) => Math.floor((leftOver - 1 / 8) * 16 + 1e-9) / 16)
+      .filter((left) => left >= 12);
+    expect(kept.length).toBeGreaterThan(0);
+    const sheet = named(await made(inputs, "letter", new Set(["cutting"] as const)), "Cutting plan");
+    const list = sheet.slice(sheet.indexOf("Off-cuts to keep"));
+    for (const left of kept) expect(list).toContain(lengthText(left, "in"));
   });
 
   it("holds what is chosen only", async () => {

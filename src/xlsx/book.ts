@@ -31,8 +31,19 @@ export interface BookSheet {
   readonly inputRules?: readonly InputRule[];
   /** How cells with certain values look, in a sheet of a file that is kept whole: shown only. */
   readonly valueRules?: readonly ValueRule[];
+  /** Texts beside cells, in a sheet of a file that is kept whole. */
+  readonly notes?: readonly Note[];
   /** The sheet of a file that this one was opened from, which is kept whole beside it. */
   readonly from?: Origin;
+}
+
+/** A text beside a cell (ECMA-376, 18.7.3). */
+export interface Note {
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+  /** It is seen always, not only while its cell is pointed at. */
+  readonly shown?: true;
 }
 
 /** What may be typed into some cells (ECMA-376, 18.3.1.32). Formulas with their "=", and as they read at the first of the cells. */

@@ -1,9 +1,10 @@
 import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
-import type { Book, BookName, BookSheet, InputRule, Line, Print, Rectangle } from "./book.ts";
+import type { Book, BookName, BookSheet, InputRule, Line, Note, Print, Rectangle } from "./book.ts";
 import { cellsOnly } from "./carry/cellsOnly.ts";
 import { fileSheets } from "./carry/fileSheets.ts";
 import { inputRulesIn } from "./carry/inputRules.ts";
+import { notesIn } from "./carry/notes.ts";
 import { Parts } from "./carry/parts.ts";
 import { checkCells } from "./checkCells.ts";
 import { checkFile, hasMacros, MOST_BYTES } from "./checkFile.ts";
@@ -67,6 +68,7 @@ export async function readBook(bytes: Uint8Array, title: string, file?: string):
 interface LiveParts {
   readonly inputRules: readonly InputRule[];
   readonly valueRules: ReturnType<typeof valueRulesOf>;
+  readonly notes: readonly Note[];
 }
 
 function liveParts(
@@ -74,16 +76,17 @@ function liveParts(
   { sheets }: Workbook,
   resolve: (color: Color) => string | null,
 ): ReadonlyMap<string, LiveParts> {
-  const parts = sheets.some(({ dataValidations }) => dataValidations?.length) ? new Parts(bytes) : null;
-  const paths = new Map(parts ? fileSheets(parts).map(({ name, path }) => [name, path]) : []);
+  const parts = new Parts(bytes);
+  const paths = new Map(fileSheets(parts).map(({ name, path }) => [name, path]));
   return new Map(
     sheets.map(({ name, conditionalRules = [] }) => {
       const path = paths.get(name);
       return [
         name,
         {
-          inputRules: parts && path ? inputRulesIn(parts.text(path)) : [],
+          inputRules: path ? inputRulesIn(parts.text(path)) : [],
           valueRules: valueRulesOf(conditionalRules, resolve),
+          notes: path ? notesIn(parts, path) : [],
         },
       ];
     }),
@@ -174,6 +177,8 @@ function sheetOf(
     if (part === "dataValidations" && live?.inputRules.length === sheet.dataValidations?.length) continue;
     if (Array.isArray(there) ? there.length > 0 : there) left.add(words);
   }
+  const cells = [...(sheet.cells?.values() ?? [])];
+  if (cells.filter(({ comment }) => comment).length > (live?.notes.length ?? 0)) left.add("comments");
   const columns = sheet.columns?.map(({ width, hidden }): Line | null =>
     width === undefined && !hidden
       ? null
@@ -202,6 +207,7 @@ function sheetOf(
     ...(print && { print }),
     ...(live && live.inputRules.length > 0 && { inputRules: live.inputRules }),
     ...(live && live.valueRules.rules.length > 0 && { valueRules: live.valueRules.rules }),
+    ...(live && live.notes.length > 0 && { notes: live.notes }),
   };
 }
 

@@ -39,6 +39,8 @@ export function writeBook({ title, sheets, names = [], kept = {} }: Book): Promi
 function sheetOf(sheet: BookSheet): WriteSheet {
   const cells = new Map<string, Partial<Cell>>();
   sheet.rows.forEach((row, i) => row.forEach((cell, j) => cell && cells.set(`${i},${j}`, cellOf(cell, i, j))));
+  for (const { row, column, text } of sheet.notes ?? [])
+    cells.set(`${row},${column}`, { value: null, ...cells.get(`${row},${column}`), comment: { text } });
   const { columns, heights, merges, frozenRows = 0, frozenColumns = 0, hidden, print, tab } = sheet;
   return {
     name: sheet.name,

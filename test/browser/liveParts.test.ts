@@ -72,6 +72,62 @@ it("formats that depend on values are shown, follow what is typed, and are in th
   expect(formats(parts[SHEET]!)).toBe(formats(partsOf(estimate)[SHEET]!));
 });
 
+it("a note is shown at its cell, typed over and made there, goes with its row, and is in the saved file; undo brings back what was typed", async () => {
+  await open();
+  expect(await says().textContent()).not.toContain("comments");
+  const box = t.page.getByPlaceholder("Type here");
+  await keys.click(5, 0);
+  await expect.poll(() => box.inputValue()).toBe("Measured on site");
+  await box.fill("Measured twice");
+  await keys.click(2, 3);
+  await box.waitFor({ state: "hidden" });
+  await t.page.mouse.click(...(await middle(2, 3)), { button: "right" });
+  await t.page.getByText("Add Note").click();
+  await box.waitFor();
+  await t.page.keyboard.type("Sill & level");
+  // It is taken over a moment after the last key.
+  await expect
+    .poll(async () => {
+      await keys.click(12, 3);
+      await box.waitFor({ state: "hidden" });
+      await keys.click(2, 3);
+      return box.inputValue();
+    })
+    .toBe("Sill & level");
+  await keys.click(12, 3);
+  // The row of the first note goes and comes back, with the text as it was then.
+  await t.page.mouse.click(...(await rowHead(5)), { button: "right" });
+  await t.page.getByText("Delete Selected Row").click();
+  await keys.settled();
+  await t.page.evaluate(() => window.longpoint.undo());
+  await keys.settled();
+  await t.page.evaluate(() => window.longpoint.insertRows("Estimate", 2, 2));
+  await keys.settled();
+  const parts = await saved();
+  const comments = Object.entries(parts).find(([path]) => /comments\d*\.xml$/.test(path))![1];
+  expect(
+    [...comments.matchAll(/ref="(\w+)".*?<t(?: [^>]*)?>([^<]*)/g)].map(([, place, text]) => [place, text]),
+  ).toEqual([
+    ["A8", "Measured twice"],
+    ["D5", "Sill &amp; level"],
+  ]);
+});
+
+/** The middle of a cell on the page. */
+async function middle(row: number, column: number): Promise<[number, number]> {
+  const { x, y, width, height } = await t.page.evaluate(([r, c]) => window.longpoint.rect(r, c), [
+    row,
+    column,
+  ] as const);
+  return [x + width / 2, y + height / 2];
+}
+
+/** The middle of a row's number, left of its first cell. */
+async function rowHead(row: number): Promise<[number, number]> {
+  const { x, y, height } = await t.page.evaluate((r) => window.longpoint.rect(r, 0), row);
+  return [x - 15, y + height / 2];
+}
+
 /** The color near a cell's upper left corner, as a user sees it. */
 async function inkOf(row: number, column: number): Promise<string> {
   const { x, y } = await t.page.evaluate(([r, c]) => window.longpoint.rect(r, c), [row, column] as const);

@@ -36,7 +36,8 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
   const from = originOf(worksheet);
   const live = liveParts(sheet);
   const inputRules = live.inputRules?.of(worksheet, left) ?? [];
-  const valueRules = live.valueRules?.of(worksheet) ?? [];
+  const valueRules = live.valueRules?.of(worksheet, left) ?? [];
+  const notes = live.notes?.of(worksheet, left) ?? [];
   return {
     name: worksheet.getName(),
     rows: rowsOf(sheet, worksheet, left),
@@ -50,6 +51,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     ...(print && { print }),
     ...(inputRules.length > 0 && { inputRules }),
     ...(valueRules.length > 0 && { valueRules }),
+    ...(notes.length > 0 && { notes }),
     ...(from && { from }),
   };
 }

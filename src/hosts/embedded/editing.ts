@@ -16,5 +16,7 @@ export async function commitEdit(sheet: EmbeddedSheet): Promise<void> {
       });
   // The editor hands its text over a moment later.
   await new Promise((resolve) => setTimeout(resolve));
+  // The box of a note does so when no key was pressed for 300 ms.
+  if (document.activeElement instanceof HTMLTextAreaElement) await new Promise((resolve) => setTimeout(resolve, 350));
   await whenCalculated(sheet);
 }

@@ -132,21 +132,27 @@ export function movedComments(xml: string, sheet: MovedSheet): string {
 
 /** The boxes of a sheet's comments, each beside its cell. */
 export function movedBoxes(xml: string, { rows, columns }: MovedSheet): string {
-  return xml.replace(/<(v:shape)\b[\s\S]*?<\/\1>/g, (shape) => {
-    const row = /<x:Row>\s*(\d+)\s*<\/x:Row>/.exec(shape);
-    const column = /<x:Column>\s*(\d+)\s*<\/x:Column>/.exec(shape);
-    if (!row || !column) return shape;
-    const [to, across] = [rows.to(Number(row[1])), columns.to(Number(column[1]))];
+  return changedBoxes(xml, (shape, row, column) => {
+    const [to, across] = [rows.to(row), columns.to(column)];
     if (to === null || across === null) return "";
     return shape
-      .replace(row[0], `<x:Row>${to}</x:Row>`)
-      .replace(column[0], `<x:Column>${across}</x:Column>`)
+      .replace(/<x:Row>[^<]*/, `<x:Row>${to}`)
+      .replace(/<x:Column>[^<]*/, `<x:Column>${across}`)
       .replace(/<x:Anchor>([^<]*)<\/x:Anchor>/, (whole, text: string) => {
         const n = text.split(",").map(Number);
         if (n.length !== 8 || n.some(Number.isNaN)) return whole;
-        const [down, right] = [to - Number(row[1]), across - Number(column[1])];
+        const [down, right] = [to - row, across - column];
         return `<x:Anchor>${[n[0]! + right, n[1], Math.max(0, n[2]! + down), n[3], n[4]! + right, n[5], Math.max(0, n[6]! + down), n[7]].join(", ")}</x:Anchor>`;
       });
+  });
+}
+
+/** The boxes of a sheet, those changed that belong to a cell. Such parts are not always whole XML. */
+export function changedBoxes(xml: string, change: (shape: string, row: number, column: number) => string): string {
+  return xml.replace(/<(v:shape)\b[\s\S]*?<\/\1>/g, (shape) => {
+    const row = /<x:Row>\s*(\d+)\s*<\/x:Row>/.exec(shape);
+    const column = /<x:Column>\s*(\d+)\s*<\/x:Column>/.exec(shape);
+    return row && column ? change(shape, Number(row[1]), Number(column[1])) : shape;
   });
 }
 

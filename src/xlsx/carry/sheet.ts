@@ -6,13 +6,8 @@ import { inputRulesXml } from "./inputRules.ts";
 import { isStill, MOST, type MovedSheet } from "./moved.ts";
 import { movedInSheet } from "./movedParts.ts";
 import { rowsXml } from "./rows.ts";
+import { afterParts } from "./sheetOrder.ts";
 import { attribute, elements, replaced, rootOf, tagOf, withAttribute, type Xml } from "./xml.ts";
-
-/** A worksheet's parts in the order of the format (ECMA-376, 18.3.1.99), up to the last that is written here. */
-const ORDER =
-  "sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios autoFilter sortState dataConsolidate customSheetViews mergeCells phoneticPr conditionalFormatting dataValidations".split(
-    " ",
-  );
 
 /** A sheet with nothing in it. */
 export const EMPTY_SHEET =
@@ -38,8 +33,7 @@ export function sheetXml(
   const changes: { start: number; end: number; by: string }[] = [];
   const put = (name: string, by: string) => {
     const there = part(name);
-    const before = all.findLast((one) => ORDER.indexOf(one.name) >= 0 && ORDER.indexOf(one.name) < ORDER.indexOf(name));
-    const start = there?.start ?? before?.end ?? root.open;
+    const start = there?.start ?? afterParts(xml, name);
     changes.push({ start, end: there?.end ?? start, by });
   };
   const rows = rowsXml(xml, part("sheetData"), was, now, moved, tools);

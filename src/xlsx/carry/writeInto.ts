@@ -5,6 +5,7 @@ import { fileSheets, workbookPath, type FileSheet } from "./fileSheets.ts";
 import { isStill, Lines, movedSheet, MOST, type MovedSheet } from "./moved.ts";
 import { moveParts } from "./moveParts.ts";
 import { namesXml } from "./names.ts";
+import { notesInto } from "./notes.ts";
 import { Parts } from "./parts.ts";
 import { propertiesInto } from "./properties.ts";
 import { EMPTY_SHEET, sheetXml } from "./sheet.ts";
@@ -62,6 +63,7 @@ export function writeInto({ bytes, as }: Original, book: Book): Written {
   const tools = (own: string): CellTools => ({ prefix: own, styles, dynamic, rich, lost });
 
   let formulas = false;
+  const paths = new Map<BookSheet, string>();
   const tags = book.sheets.map((sheet): string => {
     const file = fileOf.get(sheet);
     const moved = (file && sheets.get(file.name.toLowerCase())) ?? { was: sheet.name, name: sheet.name, ...STILL };
@@ -74,10 +76,13 @@ export function writeInto({ bytes, as }: Original, book: Book): Written {
     } else {
       const written = sheetXml(text, was, sheet, moved, sheets, tools(prefixOf(text, its)));
       formulas ||= written.formulas;
+      if (file) paths.set(sheet, file.path!);
       if (file && written.xml !== null) parts.set(file.path!, written.xml);
       if (!file) {
         if (sheet.print) lost.add(`how the copied sheet ${sheet.name} is printed`);
-        return newSheet(parts, workbook, sheet, written.xml ?? text, files, prefix);
+        const { path, tag } = newSheet(parts, workbook, sheet, written.xml ?? text, files, prefix);
+        paths.set(sheet, path);
+        return tag;
       }
     }
     const state =
@@ -101,6 +106,13 @@ export function writeInto({ bytes, as }: Original, book: Book): Written {
       before,
       lost,
     );
+
+  for (const [sheet, path] of paths) {
+    const file = fileOf.get(sheet);
+    const was = file && asOpened.get(file.name);
+    const moved = (file && sheets.get(file.name.toLowerCase())) ?? STILL;
+    notesInto(parts, path, was?.notes ?? [], sheet.notes ?? [], moved);
+  }
 
   const order = book.sheets.map((sheet) => fileOf.get(sheet)?.name ?? null);
   const changes = [
@@ -146,15 +158,17 @@ function newSheet(
   xml: string,
   files: readonly FileSheet[],
   prefix: string,
-): string {
+): { readonly path: string; readonly tag: string } {
   let number = files.length + 1;
   while (parts.has(`xl/worksheets/sheet${number}.xml`)) number++;
-  const id = parts.add(workbook, `xl/worksheets/sheet${number}.xml`, xml, "worksheet", SHEET_TYPE);
+  const path = `xl/worksheets/sheet${number}.xml`;
+  const id = parts.add(workbook, path, xml, "worksheet", SHEET_TYPE);
   const numbers = files.map(({ tag }) => Number(attribute(tag, "sheetId")));
   const hidden = sheet.hidden ? ' state="hidden"' : "";
   // A number of its own among the sheets', above all that were there.
   const own = Math.max(0, ...numbers) + number;
-  return `<${prefix}sheet xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" name="${escaped(sheet.name)}" sheetId="${own}"${hidden} r:id="${id}"/>`;
+  const tag = `<${prefix}sheet xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" name="${escaped(sheet.name)}" sheetId="${own}"${hidden} r:id="${id}"/>`;
+  return { path, tag };
 }
 
 /** The sheet that a program shows first: the same as in the file, wherever it stands now. */

@@ -107,7 +107,12 @@ function moved(original: Original, rows: readonly number[] | null, columns: read
     ...(rows && { rows }),
     ...(columns && { columns }),
   };
-  return { ...original.as, sheets: [{ ...first!, rows: here, from }, ...rest] };
+  // What lives in the sheet goes with its cells there.
+  const to = (all: readonly number[] | null, index: number) => (all ? all.indexOf(index) : index);
+  const notes = first!.notes
+    ?.map((note) => ({ ...note, row: to(rows, note.row), column: to(columns, note.column) }))
+    .filter(({ row, column }) => row >= 0 && column >= 0);
+  return { ...original.as, sheets: [{ ...first!, rows: here, from, ...(notes && { notes }) }, ...rest] };
 }
 const until = (n: number, from = 0) => Array.from({ length: n }, (_, i) => from + i);
 

@@ -18,7 +18,7 @@ import type { InputRule } from "../../../xlsx/book.ts";
 import { INPUT_KINDS } from "../../../xlsx/book.ts";
 import type { EmbeddedSheet } from "../runningSheet.ts";
 import { areaOf, rangeOf } from "../areas.ts";
-import type { LiveInputRules } from "./livePart.ts";
+import type { LivePart } from "./livePart.ts";
 import { startPlugins } from "./startPlugins.ts";
 
 const STYLES = {
@@ -28,7 +28,7 @@ const STYLES = {
 } as const;
 
 /** Puts the rules for what may be typed into a running sheet: with their lists to choose from, their warnings, and a panel to change them. */
-export async function startInputRules(sheet: EmbeddedSheet): Promise<LiveInputRules> {
+export async function startInputRules(sheet: EmbeddedSheet): Promise<LivePart<InputRule>> {
   const injector = sheet.univer.__getInjector();
   injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(words, panelWords) });
   const plugins = [

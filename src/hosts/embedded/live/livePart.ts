@@ -1,22 +1,20 @@
 import type { Worksheet } from "@univerjs/core";
-import type { InputRule, ValueRule } from "../../../xlsx/book.ts";
+import type { InputRule, Note, ValueRule } from "../../../xlsx/book.ts";
 
-/** Rules for what may be typed, in a running sheet. */
-export interface LiveInputRules {
-  /** Gives a sheet the rules that its book has. */
-  put(unitId: string, subUnitId: string, rules: readonly InputRule[]): void;
-  /** The rules of a sheet as they are now; what a book has no place for is named in `left`. */
-  of(worksheet: Worksheet, left: Set<string>): readonly InputRule[];
+/** Something of a file that lives in a running sheet: one list of it for every sheet. */
+export interface LivePart<One> {
+  /** Gives a sheet what its book has. */
+  put(unitId: string, subUnitId: string, all: readonly One[]): void;
+  /** What a sheet has now; what a book has no place for is named in `left`. */
+  of(worksheet: Worksheet, left: Set<string>): readonly One[];
 }
 
-/** Formats that depend on values, in a running sheet. */
-export interface LiveValueRules {
-  put(unitId: string, subUnitId: string, rules: readonly ValueRule[]): void;
-  of(worksheet: Worksheet): readonly ValueRule[];
+/** What may live in a sheet, by its name in a book's sheet. */
+export interface Kinds {
+  inputRules: InputRule;
+  valueRules: ValueRule;
+  notes: Note;
 }
 
-/** The parts of a running sheet that were started because a file has them. */
-export interface LiveParts {
-  inputRules?: LiveInputRules;
-  valueRules?: LiveValueRules;
-}
+/** The parts of a running sheet that were started because a file has them, or may come to have them. */
+export type LiveParts = { [Name in keyof Kinds]?: LivePart<Kinds[Name]> };

@@ -1,6 +1,6 @@
-import type { Book } from "../../../xlsx/book.ts";
+import type { Book, BookSheet } from "../../../xlsx/book.ts";
 import type { EmbeddedSheet } from "../runningSheet.ts";
-import type { LiveParts } from "./livePart.ts";
+import type { Kinds, LivePart, LiveParts } from "./livePart.ts";
 
 const running = new WeakMap<EmbeddedSheet, LiveParts>();
 
@@ -8,6 +8,16 @@ const running = new WeakMap<EmbeddedSheet, LiveParts>();
 export function liveParts(sheet: EmbeddedSheet): Readonly<LiveParts> {
   return running.get(sheet) ?? {};
 }
+
+/** How each part is loaded. */
+const START: { [Name in keyof Kinds]: (sheet: EmbeddedSheet) => Promise<LivePart<Kinds[Name]>> } = {
+  inputRules: async (sheet) => (await import("./inputRules.ts")).startInputRules(sheet),
+  valueRules: async (sheet) => (await import("./valueRules.ts")).startValueRules(sheet),
+  notes: async (sheet) => (await import("./notes.ts")).startNotes(sheet),
+};
+const NAMES = Object.keys(START) as (keyof Kinds)[];
+/** What may be made anew in any file of the user's own. */
+const ADDED: ReadonlySet<keyof Kinds> = new Set(["notes"]);
 
 /**
  * Starts what a book has and the sheet cannot do by itself. It is loaded when a file first needs it, for most have none.
@@ -18,24 +28,21 @@ export async function startLiveParts(sheet: EmbeddedSheet, { sheets }: Book): Pr
   if (!sheet.onPage) return;
   const parts = running.get(sheet) ?? {};
   running.set(sheet, parts);
-  if (!parts.inputRules && sheets.some(({ inputRules }) => inputRules?.length)) {
-    const part = await import("./inputRules.ts").then((one) => one.startInputRules(sheet)).catch(() => null);
-    if (part) parts.inputRules = part;
-  }
-  if (!parts.valueRules && sheets.some(({ valueRules }) => valueRules?.length)) {
-    const part = await import("./valueRules.ts").then((one) => one.startValueRules(sheet)).catch(() => null);
-    if (part) parts.valueRules = part;
-  }
+  const needs = (name: keyof Kinds) => sheets.some((one) => one[name]?.length || (ADDED.has(name) && one.from));
+  for (const name of NAMES) if (!parts[name] && needs(name)) await start(sheet, parts, name);
+}
+
+async function start<Name extends keyof Kinds>(sheet: EmbeddedSheet, parts: LiveParts, name: Name): Promise<void> {
+  const part = await START[name](sheet).catch(() => null);
+  if (part) Object.assign(parts, { [name]: part });
 }
 
 /** Gives an opened sheet what its book has, in the parts that were started. */
-export function fillLiveParts(
-  sheet: EmbeddedSheet,
-  subUnitId: string,
-  { inputRules, valueRules }: Book["sheets"][number],
-): void {
-  const unitId = sheet.workbook.getId();
-  const parts = liveParts(sheet);
-  if (inputRules) parts.inputRules?.put(unitId, subUnitId, inputRules);
-  if (valueRules) parts.valueRules?.put(unitId, subUnitId, valueRules);
+export function fillLiveParts(sheet: EmbeddedSheet, subUnitId: string, book: BookSheet): void {
+  const lists: { readonly [Name in keyof Kinds]?: readonly Kinds[Name][] } = book;
+  const fill = <Name extends keyof Kinds>(name: Name) => {
+    const all = lists[name];
+    if (all) liveParts(sheet)[name]?.put(sheet.workbook.getId(), subUnitId, all);
+  };
+  NAMES.forEach(fill);
 }

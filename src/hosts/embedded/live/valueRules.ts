@@ -21,11 +21,11 @@ import type { Look, ScalePoint, Shows, ValueRule } from "../../../xlsx/book.ts";
 import { styleOf } from "../lookStyle.ts";
 import type { EmbeddedSheet } from "../runningSheet.ts";
 import { areaOf, rangeOf } from "../areas.ts";
-import type { LiveValueRules } from "./livePart.ts";
+import type { LivePart } from "./livePart.ts";
 import { startPlugins } from "./startPlugins.ts";
 
 /** Puts formats that depend on values into a running sheet: they are shown and go with their cells. They are changed where the file was made. */
-export async function startValueRules(sheet: EmbeddedSheet): Promise<LiveValueRules> {
+export async function startValueRules(sheet: EmbeddedSheet): Promise<LivePart<ValueRule>> {
   const injector = sheet.univer.__getInjector();
   injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(enUS) });
   // Its panel would change rules, and such changes are not written into the file.

@@ -2,7 +2,7 @@ import type { Book, Original } from "../../../xlsx/book.ts";
 import { fileOf, type Originals } from "../originals.ts";
 
 /** The form in which jobs are kept. A later one has a higher number. */
-export const JOB_FORM = 2;
+export const JOB_FORM = 3;
 
 /** What the list of jobs shows of one. */
 export interface KeptJob {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { boardRun } from "../../../src/roof/frame/bearers.ts";
 import { frame, hipsIn, ridgeIn, type Frame } from "../../../src/roof/frame/frame.ts";
 import type { FrameProblem } from "../../../src/roof/frame/frameProblem.ts";
+import { Failure } from "../../../src/measure/result.ts";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
 import { placedBoards } from "../../../src/roof/frame/placedBoards.ts";
 import type { RoofSpec } from "../../../src/roof/frame/roofSpec.ts";
@@ -184,5 +185,101 @@ describe("frame", () => {
   ])("refuses: %s", (kind, change) => {
     const made = frame({ ...usual, ...change });
     expect(made).toMatchObject({ problem: { kind } });
+  });
+
+  // By hand from the plain roof: runs of 144, plumb depth 5.5 x sqrt(1.25), so the roof stands or falls on each figure.
+  it.each<[string, Partial<RoofSpec>, Partial<RoofSpec>, FrameProblem]>([
+    [
+      "two rafters of spacing",
+      { spacing: 3 },
+      { spacing: 2.999 },
+      { kind: "spacing too narrow", at: "spacing", least: 3 },
+    ],
+    [
+      "a length of a thousand spacings",
+      { length: 24_000 },
+      { length: 24_001 },
+      { kind: "too many rafters", at: "length", rafters: 1000, spacing: 24, most: 24_000 },
+    ],
+    [
+      "a span of a thousand spacings",
+      { span: 3000, length: 3000, spacing: 3 },
+      { span: 3001, length: 4000, spacing: 3 },
+      { kind: "too many rafters", at: "span", rafters: 1000, spacing: 3, most: 3000 },
+    ],
+    [
+      "a spacing under the shorter run",
+      { endPitch: 1, spacing: 60 },
+      { endPitch: 1, spacing: 72 },
+      { kind: "spacing wider than run", at: "spacing", run: 72, spacing: 72 },
+    ],
+    [
+      "two rafters between the king commons",
+      { length: 288 + 3 },
+      { length: 288 + 2.99 },
+      { kind: "ridge too short", at: "length", pyramid: 288, least: 291 },
+    ],
+    [
+      "no ridge at all, or one with room",
+      { length: 288 },
+      { length: 287.99 },
+      { kind: "length too short", at: "length", pyramid: 288, least: 291 },
+    ],
+    [
+      "four rafters before a gable, where no hips meet in a point",
+      { length: 150, ends: "hip and gable" },
+      { length: 144, ends: "hip and gable" },
+      { kind: "ridge too short", at: "length", pyramid: null, least: 150 },
+    ],
+    [
+      "a length to the last bit of a pyramid's",
+      { length: 288 * (1 + 5e-10) },
+      { length: 288 * (1 + 2e-9) },
+      { kind: "ridge too short", at: "length", pyramid: 288, least: 291 },
+    ],
+    [
+      "a ridge that leaves the hips a head",
+      { hipHead: "ridge", ridge: { name: "thick", thickness: 5.5, depth: 8 } },
+      { hipHead: "ridge", ridge: { name: "all of it", thickness: 144, depth: 8 } },
+      { kind: "roof too narrow", at: "span", span: 288 },
+    ],
+  ])("holds the limit: %s", (_, taken, refused, problem) => {
+    expect(frame({ ...usual, ...taken })).not.toBeInstanceOf(Failure);
+    expect(frame({ ...usual, ...refused })).toEqual(new Failure(problem));
+  });
+
+  // Each limit is named as a figure; just inside it there is a roof, on it and past it there is none.
+  it.each<
+    [FrameProblem["kind"], Partial<RoofSpec>, "correction" | "endCorrection" | "heel" | "seat", "least" | "most"]
+  >([
+    ["correction below plate", { correction: -100 }, "correction", "least"],
+    ["correction below plate", { endPitch: 0.75, endCorrection: -100 }, "endCorrection", "least"],
+    ["correction over a step", { correction: 100 }, "correction", "most"],
+    ["correction over a step", { endPitch: 0.75, endCorrection: 100 }, "endCorrection", "most"],
+    ["nothing left to notch", { seat: null, heel: 50 }, "heel", "most"],
+    ["heel under the drop", { seat: null, heel: 0.01 }, "heel", "least"],
+    ["hip drops below plate", { seat: 12.2 }, "seat", "most"],
+    ["seat too wide", { seat: 13 }, "seat", "most"],
+    ["no seat on the flatter side", { pitch: 0.25, endPitch: 1, seat: 1 }, "seat", "least"],
+  ])("refuses %s on the limit that it names, and takes what lies just inside", (kind, change, at, bound) => {
+    const made = frame({ ...usual, ...change }) as Failure<FrameProblem>;
+    expect(made.problem).toMatchObject({ kind, at });
+    const limit = (made.problem as unknown as Record<string, number>)[bound]!;
+    const inward = (bound === "most") === limit > 0 ? 1 - 1e-9 : 1 + 1e-9;
+    const [inside, outside] = [inward, 2 - inward].map((by) => frame({ ...usual, ...change, [at]: limit * by }));
+    if (inside instanceof Failure) expect(inside.problem.kind).not.toBe(kind);
+    expect(outside).toMatchObject({ problem: { at } });
+  });
+
+  it("a jack is a step too far off at the step itself, in either direction: 24 in at 6 in 12 is 12 sqrt 5", () => {
+    const step = 12 * Math.sqrt(5);
+    for (const by of [step, -step])
+      expect(frame({ ...usual, correction: by })).toMatchObject({
+        problem: { kind: expect.stringMatching(/^correction/) },
+      });
+    expect(frame({ ...usual, correction: step - 1e-9 })).not.toBeInstanceOf(Failure);
+    expect((frame({ ...usual, correction: 99 }) as Failure<FrameProblem>).problem).toMatchObject({
+      most: expect.closeTo(step, 9),
+    });
   });
 });

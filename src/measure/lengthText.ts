@@ -14,5 +14,5 @@ import type { Unit } from "./unit.ts";
 export function lengthText(value: number, unit: Unit | null, smallest?: TapeDivision): string {
   if (unit === "in") return tapeText(value, smallest);
   if (unit === "mm") return `${halfUp(value)} mm`;
-  return String(Number(value.toFixed(3)) + 0);
+  return String(Number(value.toFixed(3)));
 }

@@ -84,7 +84,7 @@ function ratio(text: string): number | null {
   if (/^\d+ ?\/ ?\d+ ?\//.test(text)) return null;
   const parts = /^([^:i]+?)(?:in|:)([^:i]+)$/.exec(text) ?? /^(.+)\/([^/]+)$/.exec(text);
   if (!parts) return null;
-  const [rise, run] = [parts[1]!, parts[2]!].map((part) => exact(part.replace(/"? ?$/, "").trim()));
+  const [rise, run] = [parts[1]!, parts[2]!].map((part) => exact(part.trim().replace(/ ?"$/, "")));
   if (!rise || !run || run.valueOf() === 0) return null;
   return rise.div(run).valueOf();
 }

@@ -66,15 +66,14 @@ function read(clean: string): Pair | null {
   const parts = /^([^x]+)x([^x]+)$/.exec(clean);
   if (!parts) return null;
   const [first, second] = [parts[1]!.trim(), parts[2]!.trim()];
-  const [a, b] = [first, second].map(
-    (part) => exact(part.replace(/ ?(?:mm|inches|inch|in|")\.?$/, ""))?.valueOf() ?? 0,
-  ) as [number, number];
+  const numbers = [first, second].map((part) => part.replace(/ ?(?:mm|inches|inch|in|")\.?$/, ""));
+  const [a, b] = numbers.map((number) => exact(number)?.valueOf() ?? 0) as [number, number];
   const millimeters = [first, second].some((part) => /mm\.?$/.test(part));
   const inchMark = [first, second].some((part) => /(?:"|in|inch|inches)\.?$/.test(part));
   if (millimeters && inchMark) return null;
   const metric = millimeters || (!inchMark && Math.min(a, b) >= THINNEST_MM);
   const perInch = metric ? MM_PER_INCH : 1;
   if (Math.min(a, b) < THINNEST_IN * perInch || Math.max(a, b) > DEEPEST_IN * perInch) return null;
-  const written = /[./]/.test(clean.replace(/(?:mm|in|inch|inches)\.$/, ""));
+  const written = numbers.some((number) => /[./]/.test(number));
   return { thickness: a, depth: b, kind: metric ? "mm" : written ? "in" : "nominal" };
 }

@@ -8,6 +8,7 @@ describe("bareNumber", () => {
     ["-1.5", -1.5],
     ["+2.", 2],
     [".5", 0.5],
+    [".25", 0.25],
     ["1e3", 1000],
     ["2E-2", 0.02],
   ])("reads %s", (text, value) => expect(bareNumber(text)).toBe(value));

@@ -14,6 +14,8 @@ describe("readLength", () => {
     [`9-4-5/8`, 112.625],
     [`9-4 5/8`, 112.625],
     [`9 ft 4 5/8 in`, 112.625],
+    [`9 ' 4"`, 112],
+    [`24-10/16`, 24.625],
     [`9ft4in`, 112],
     [`9 feet 4 inches`, 112],
     [`9 foot 4 inch`, 112],
@@ -138,8 +140,27 @@ describe("readLength", () => {
     ["3/0", "zero denominator"],
     [`9' 4 5/0"`, "zero denominator"],
     ["7-5/00", "zero denominator"],
+    ["9 ft in", "not a length"],
+    [`9'4'6"`, "not a length"],
+    ["about 9-4", "not a length"],
+    [`9' 4"5/8`, "not a length"],
+    ["5/0 pieces", "not a length"],
+    ["1,5 pieces", "not a length"],
   ])("refuses %j: %s", (text, tag) => {
     expect(readLength(text)).toEqual(new Failure({ kind: tag }));
+  });
+
+  it.each([
+    [".25 m", 250],
+    ["2 millimeters", 2],
+    ["1 millimeter", 1],
+    ["1 millimetre", 1],
+    ["1 centimeter", 10],
+    ["3 centimetres", 30],
+    ["1 meter", 1000],
+    ["2 metres", 2000],
+  ])("reads %s as millimeters: %s", (text, value) => {
+    expect(readLength(text)).toEqual({ value, unit: "mm" });
   });
 
   it("reads 64 characters and refuses 65", () => {

@@ -16,6 +16,9 @@ describe("remembered", () => {
 
   it("keeps no long text, and of many the newest", () => {
     const { read, reader } = counted();
+    const longest = "1".repeat(64);
+    expect(reader(longest)).toBe(reader(longest));
+    read.length = 0;
     const long = "1".repeat(65);
     reader(long);
     reader(long);

@@ -4,9 +4,13 @@ import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { join } from "node:path";
 import TerserPlugin from "terser-webpack-plugin";
 import type { Configuration } from "webpack";
+import webpack from "webpack";
 import { embeddedAliases } from "./embeddedAliases.ts";
 import { licenses } from "./licenses.ts";
 import { pageRules } from "./pageRules.ts";
+import { withoutPictures } from "./withoutPictures.ts";
+
+const HYPHENATION = "src/hosts/embedded/replaced/hyphenation.ts";
 
 /** How webpack makes the bench page. esbuild does the small work: it is four times as fast here as webpack's own minifier. */
 export function benchConfig(root: string, outDir: string): Configuration {
@@ -22,8 +26,23 @@ export function benchConfig(root: string, outDir: string): Configuration {
     },
     output: { path: outDir, filename: "[name].[contenthash:8].js", clean: true, publicPath: "" },
     resolve: { extensions: [".ts", ".tsx", ".js"], alias: embeddedAliases(root) },
-    module: { rules: [...pageRules] },
+    module: {
+      rules: [
+        ...pageRules,
+        {
+          test: /@univerjs.(docs|sheets)-ui.lib.es.index\.js$/,
+          loader: join(root, "src/build/transformLoader.mjs"),
+          options: { transform: withoutPictures },
+        },
+      ],
+    },
     optimization: {
+      // The sheet's maker changes less often than we do: what is compressed and kept of it stays.
+      splitChunks: {
+        cacheGroups: {
+          engine: { test: /node_modules/, name: "engine", chunks: ({ name }) => name === "sheet", enforce: true },
+        },
+      },
       minimizer: [
         new TerserPlugin({
           minify: TerserPlugin.esbuildMinify,
@@ -34,6 +53,13 @@ export function benchConfig(root: string, outDir: string): Configuration {
     },
     performance: { hints: false },
     plugins: [
+      // The lists by which the sheet parts words: see hyphenation.ts.
+      new webpack.NormalModuleReplacementPlugin(
+        /^\.\/[\w-]+-[\w-]{8}\.js$/,
+        (asked: { context: string; request: string }) => {
+          if (/@univerjs.engine-render.lib.es$/.test(asked.context)) asked.request = join(root, HYPHENATION);
+        },
+      ),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:8].css" }),
       new HtmlWebpackPlugin({ template: join(page, "index.html"), chunks: ["bench"], minify: false }),
       new HtmlWebpackPlugin({

@@ -3,6 +3,7 @@ import { pathToFileURL } from "node:url";
 import { functions } from "../../functions/index.ts";
 import { benchConfig } from "./benchConfig.ts";
 import { bundle } from "./bundle.ts";
+import { compress } from "./compress.ts";
 import { isStale } from "./isStale.ts";
 import { ROOT } from "./root.ts";
 import { writeHelp } from "./writeHelp.ts";
@@ -17,6 +18,7 @@ async function buildBench(): Promise<void> {
   // After the bundle, which empties the folder.
   writeHelp(BENCH, functions);
   writeWorker(BENCH);
+  await compress(BENCH);
 }
 
 /** Builds the bench page unless it is there and newer than everything it is made of. Says whether it built. */

@@ -18,6 +18,9 @@ export async function serve(folder: string, port = 0): Promise<Served> {
     // Looks on the disk for every request: the pages may be built anew meanwhile.
     dev: true,
     etag: true,
+    // As the build has put them beside the others.
+    brotli: true,
+    gzip: true,
     setHeaders(response, path) {
       for (const [name, value] of Object.entries(safeHeaders(path))) response.setHeader(name, value);
       if (HASHED.test(path)) response.setHeader("cache-control", "max-age=31536000, immutable");

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { ROOT } from "./root.ts";
 
 /** Files that no page needs to work. */
-const ASIDE = /^(sw\.js|licenses\.json|.*\.map)$/;
+const ASIDE = /^(sw\.js|licenses\.json|.*\.(map|br|gz))$/;
 
 /** Writes the service worker of a built folder, `sw.js`: the list of its files, and a version that differs where any of them does. */
 export function writeWorker(folder: string): void {

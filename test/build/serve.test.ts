@@ -3,12 +3,14 @@ import { request, type IncomingHttpHeaders, type OutgoingHttpHeaders } from "nod
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { compress } from "../../src/build/compress.ts";
 import { contentPolicy } from "../../src/build/contentPolicy.ts";
 import type { Served } from "../../src/build/serve.ts";
 import { serve } from "../../src/build/serve.ts";
 
 let home: string;
 let served: Served;
+const SCRIPT = "measure(twice);".repeat(200);
 beforeAll(async () => {
   home = mkdtempSync(join(tmpdir(), "longpoint-serve-"));
   mkdirSync(join(home, "site/inner"), { recursive: true });
@@ -17,6 +19,8 @@ beforeAll(async () => {
   writeFileSync(join(home, "site/pane.html"), "pane");
   writeFileSync(join(home, "site/inner/a b.js"), "script");
   writeFileSync(join(home, "site/bench.0123abcd.js"), "");
+  writeFileSync(join(home, "site/large.js"), SCRIPT);
+  await compress(join(home, "site"), join(home, "kept"));
   writeFileSync(join(home, "secret.txt"), "secret");
   writeFileSync(join(home, "site-secret/secret.txt"), "secret");
   served = await serve(join(home, "site"));
@@ -54,6 +58,22 @@ function ask(
 describe("serve", () => {
   it("listens to this machine alone, on a free port", () => {
     expect(served.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/$/);
+  });
+  it("sends what the build has compressed to whoever takes it, with the type and the age of the file itself", async () => {
+    const get = (encodings: string) => ask("/large.js", "GET", { "accept-encoding": encodings });
+    expect(await get("")).toMatchObject({ body: SCRIPT, headers: { "content-length": String(SCRIPT.length) } });
+    for (const [encodings, way] of [
+      ["gzip, deflate, br", "br"],
+      ["gzip", "gzip"],
+    ] as const) {
+      const { type, headers } = await get(encodings);
+      expect([type, headers["content-encoding"], headers["vary"]]).toEqual(["text/javascript", way, "Accept-Encoding"]);
+      expect(Number(headers["content-length"])).toBeLessThan(SCRIPT.length / 10);
+      // What a browser makes of it.
+      expect(await (await fetch(`${served.url}large.js`, { headers: { "accept-encoding": encodings } })).text()).toBe(
+        SCRIPT,
+      );
+    }
   });
   it("gives files with their type, the folder's page for the folder", async () => {
     expect(await ask("/")).toMatchObject({ status: 200, type: "text/html;charset=utf-8", body: "start" });

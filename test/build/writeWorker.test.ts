@@ -8,7 +8,14 @@ let folder: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "pages-"));
   mkdirSync(join(folder, "help"));
-  for (const file of ["index.html", "help/a b.html", "x.01234567.js", "licenses.json"])
+  for (const file of [
+    "index.html",
+    "help/a b.html",
+    "x.01234567.js",
+    "x.01234567.js.br",
+    "x.01234567.js.gz",
+    "licenses.json",
+  ])
     writeFileSync(join(folder, file), file);
 });
 afterEach(() => rmSync(folder, { recursive: true }));

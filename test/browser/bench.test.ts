@@ -44,6 +44,26 @@ describe("the bench page", () => {
     expect(await column("Bid", 17, 4, 1)).toEqual([4 * 4 + 4 * 5]);
   });
 
+  it("answers in the pane while the sheet is still on its way, and keeps what is typed", async () => {
+    let come = () => {};
+    const held = new Promise<void>((resolve) => (come = resolve));
+    const script = "**/sheet.*.js";
+    await t.page.route(script, (route) => held.then(() => route.continue()));
+    await t.page.reload();
+    const span = t.page.getByLabel("Span", { exact: true });
+    const facts = () => t.page.locator("#pane .lp-facts").textContent();
+    await span.waitFor();
+    const before = await facts();
+    await span.fill("20'");
+    await expect.poll(facts).not.toBe(before);
+    expect(await t.page.evaluate(() => "longpoint" in window)).toBe(false);
+    come();
+    await t.page.waitForFunction(() => "longpoint" in window);
+    await t.page.evaluate(() => window.longpoint.ready);
+    expect(await span.inputValue()).toBe("20'");
+    await t.page.unroute(script);
+  });
+
   it("shows the value of a formula typed with the keyboard", async () => {
     await enter(4, 7, "=RAFTER.JACKLEN(6,48,1.5,1.5)");
     const [value] = await column("Bid", 4, 7, 1);
@@ -69,6 +89,12 @@ describe("the bench page", () => {
       .getByText(/hipThickness/)
       .first()
       .waitFor();
+    await t.page.keyboard.press("Escape");
+    await t.page.keyboard.press("Escape");
+    // What the sheet says about its own functions has come by now, after the first view.
+    await click(5, 7);
+    await t.page.keyboard.type("=ROUNDU");
+    await t.page.getByText("Rounds a number up, away from zero").first().waitFor();
     await t.page.keyboard.press("Escape");
     await t.page.keyboard.press("Escape");
   });

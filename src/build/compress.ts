@@ -7,8 +7,8 @@ import { ROOT } from "./root.ts";
 
 const { BROTLI_PARAM_QUALITY, BROTLI_PARAM_LGWIN, BROTLI_PARAM_SIZE_HINT } = constants;
 
-/** Texts. Pictures and workbooks are compressed as they are. */
-const SQUEEZED = /\.(?:js|css|html|json|svg|txt)$/;
+/** Scripts and styles with a hash of their content in the name: what stands beside one can never be older than it. */
+const SQUEEZED = /\.[0-9a-f]{8}\.(?:js|css)$/;
 /** Less is sent as it is. */
 const LEAST = 1_000;
 
@@ -22,7 +22,7 @@ const WAYS = {
 } as const;
 
 /**
- * Puts each text of a built folder beside itself as Brotli and as gzip, for servers that send such files: ours, and many that serve folders.
+ * Puts each script and style of a built folder beside itself as Brotli and as gzip, for servers that send such files: ours, and many that serve folders.
  *
  * The best compression takes half a minute, so what has not changed since the last build is taken from `kept`.
  */

@@ -49,7 +49,7 @@ describe("the bench page", () => {
     const held = new Promise<void>((resolve) => (come = resolve));
     const script = "**/sheet.*.js";
     await t.page.route(script, (route) => held.then(() => route.continue()));
-    await t.page.reload();
+    await t.page.reload({ waitUntil: "domcontentloaded" });
     const span = t.page.getByLabel("Span", { exact: true });
     const facts = () => t.page.locator("#pane .lp-facts").textContent();
     await span.waitFor();

@@ -29,6 +29,7 @@ it("opens sheet, packet and saw without a network after a first visit to any of 
   await kept(t);
   await t.unplug();
   await t.again("", PHONE);
+  await t.page.waitForFunction(() => "longpoint" in window);
   await t.page.evaluate(() => window.longpoint.ready);
   await t.page.locator("#pane").getByRole("textbox", { name: "Span" }).first().waitFor();
   await t.again(printAddress(typed(PACKET_ROOFS.sample), { packet: true }), PHONE);

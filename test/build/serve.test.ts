@@ -19,7 +19,7 @@ beforeAll(async () => {
   writeFileSync(join(home, "site/pane.html"), "pane");
   writeFileSync(join(home, "site/inner/a b.js"), "script");
   writeFileSync(join(home, "site/bench.0123abcd.js"), "");
-  writeFileSync(join(home, "site/large.js"), SCRIPT);
+  writeFileSync(join(home, "site/large.0123abcd.js"), SCRIPT);
   await compress(join(home, "site"), join(home, "kept"));
   writeFileSync(join(home, "secret.txt"), "secret");
   writeFileSync(join(home, "site-secret/secret.txt"), "secret");
@@ -60,7 +60,7 @@ describe("serve", () => {
     expect(served.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/$/);
   });
   it("sends what the build has compressed to whoever takes it, with the type and the age of the file itself", async () => {
-    const get = (encodings: string) => ask("/large.js", "GET", { "accept-encoding": encodings });
+    const get = (encodings: string) => ask("/large.0123abcd.js", "GET", { "accept-encoding": encodings });
     expect(await get("")).toMatchObject({ body: SCRIPT, headers: { "content-length": String(SCRIPT.length) } });
     for (const [encodings, way] of [
       ["gzip, deflate, br", "br"],
@@ -68,11 +68,12 @@ describe("serve", () => {
     ] as const) {
       const { type, headers } = await get(encodings);
       expect([type, headers["content-encoding"], headers["vary"]]).toEqual(["text/javascript", way, "Accept-Encoding"]);
+      expect(headers["cache-control"]).toContain("immutable");
       expect(Number(headers["content-length"])).toBeLessThan(SCRIPT.length / 10);
       // What a browser makes of it.
-      expect(await (await fetch(`${served.url}large.js`, { headers: { "accept-encoding": encodings } })).text()).toBe(
-        SCRIPT,
-      );
+      expect(
+        await (await fetch(`${served.url}large.0123abcd.js`, { headers: { "accept-encoding": encodings } })).text(),
+      ).toBe(SCRIPT);
     }
   });
   it("gives files with their type, the folder's page for the folder", async () => {

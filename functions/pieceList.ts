@@ -2,7 +2,7 @@ import { roofCells } from "./arguments/roofCells.ts";
 import { lengthText } from "../src/measure/lengthText.ts";
 import { column, headings, tableOf, type Cell, type Column } from "../src/registry/columns.ts";
 import { worksheetFunction } from "../src/registry/worksheetFunction.ts";
-import type { Piece } from "../src/roof/frame/piece.ts";
+import type { Piece, PieceEnd } from "../src/roof/frame/piece.ts";
 import { joinPlaces, stockPieces, type RoofStock } from "../src/roof/tables/stockPieces.ts";
 import { spareRafter } from "../src/roof/tables/takeOff.ts";
 import { roof, type RoofModel } from "./arguments/roofModel.ts";
@@ -22,8 +22,15 @@ const columns: readonly Column<Listed, RoofModel>[] = [
   column("Hand", "text", ({ stock }) => stock.hand),
   column("Pitch", "text", ({ piece }) => pitchCell(piece.slope)),
   // A head of two cheeks is cut afterwards: its piece is sawn square.
-  column("Saw tilt", "angle", ({ stock, piece }) => (stock.turn > 0 ? piece.head.tilts[0]! : "")),
+  column("Saw tilt", "angle", ({ stock, piece }) => tiltCell(stock, stock.slants[1], piece.head)),
   column("Join", "text", joinText, 240),
+];
+
+/** More columns where a roof has wings, whose valleys cut feet too. */
+const footColumns: readonly Column<Listed, RoofModel>[] = [
+  column("Foot tilt", "angle", ({ stock, piece: { foot, tailCut } }) =>
+    tiltCell(stock, -stock.slants[0], tailCut ?? foot),
+  ),
 ];
 
 export const pieceList = worksheetFunction({
@@ -34,7 +41,7 @@ export const pieceList = worksheetFunction({
   result: "table",
   columns,
   returns:
-    "a table that spills, with headings; lengths along the top edge, tail to long point, in the unit of the block. Stack the lists of several roofs and one order takes them all: repeated headings are passed over. Join says where a ridge, or a board along an eave, may be joined, from its first end.",
+    "a table that spills, with headings; lengths along the top edge, tail to long point, in the unit of the block. Stack the lists of several roofs and one order takes them all: repeated headings are passed over. Join says where a ridge, or a board along an eave, may be joined, from its first end. With wings, Foot tilt is the tilt at a low end that a valley cuts; a tilt has a minus where its long point is on the face that is not of the piece's hand.",
   examples: [
     {
       cells: [roofCells({ Span: 192, Length: 288, Pitch: 9, Overhang: 16, Spares: 1, "Job name": "Reading room" })],
@@ -83,13 +90,19 @@ export const pieceList = worksheetFunction({
     const all = [...roof.pieces, ...roof.eaves];
     const { pieces } = stockPieces(roof.frame, all, () => []);
     const listed = pieces.map((stock): Listed => ({ stock, piece: pieceOf(stock, all) }));
-    return tableOf(columns, listed, roof);
+    return tableOf(roof.frame.spec.wings.length === 0 ? columns : [...columns, ...footColumns], listed, roof);
   },
 });
 
 /** What goes under no piece's mark is a spare. */
 function pieceOf({ name }: RoofStock, pieces: readonly Piece[]): Piece {
   return pieces.find(({ mark }) => mark === name) ?? spareRafter(pieces);
+}
+
+/** The tilt of a cut that neighbors may share; minus where its long point is on the face that is not of the piece's hand. */
+function tiltCell({ hand }: RoofStock, slant: number, { tilts: [tilt] }: Pick<PieceEnd, "tilts">): Cell {
+  if (slant === 0) return "";
+  return slant > 0 === (hand === "left") ? tilt! : -tilt!;
 }
 
 /** A rise in 12 that a list reads back; text where a bare number would be taken for something else. */

@@ -48,7 +48,7 @@ export const stickPlan = worksheetFunction({
   parameters: orderParameters,
   result: "table",
   columns,
-  returns: `a table that spills, with headings: a row for each board (over 1000 boards, for Times boards that are cut alike, numbered from Board number on), its pieces from its left end, and the length left over once its ends are trimmed; Note says which boards stay untrimmed. In Pieces "a | b" share one plumb or square cut, "a + b" (only where crown down is allowed) the slanting cut of their heads, with b turned end for end so that the board's crown is at its bottom; after "a; b" nothing is shared; "3 x a" are three alike. L and R are the hands.`,
+  returns: `a table that spills, with headings: a row for each board (over 1000 boards, for Times boards that are cut alike, numbered from Board number on), its pieces from its left end, and the length left over once its ends are trimmed; Note says which boards stay untrimmed. In Pieces "a | b" share one plumb or square cut, "a + b" one slanting cut, of two heads only where crown down is allowed: one of them is then turned end for end, the board's crown at its bottom, and Note names it; after "a; b" nothing is shared; "3 x a" are three alike. L and R are the hands.`,
   examples: [
     {
       cells: [list, [[96], [144]]],

@@ -1,3 +1,4 @@
+import { slantsOf } from "../../src/cutting/model/itemsOf.ts";
 import type { Stick } from "../../src/drawing/cards/drawSticks.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import type { CutOrder } from "./cutOrder.ts";
@@ -46,7 +47,7 @@ function sticksOf({ plan, pieces, depths }: CutOrder): Stick[] {
         end: from + end,
         flipped,
         lean: pieces[piece]!.lean ?? 0,
-        turn: pieces[piece]!.turn ?? 0,
+        slants: slantsOf(pieces[piece]!),
       })),
     };
   });

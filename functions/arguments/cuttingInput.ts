@@ -73,11 +73,12 @@ function ofList(
   const rows: number[] = [];
   const depths = new Map<string, number>();
   const pieces = list.flatMap((piece): StockPiece[] => {
-    const { name, size, length, count, hand, slope, tilt } = piece;
+    const { name, size, length, count, hand, slope, tilt, footTilt } = piece;
     const { thickness, depth } = sectionOf(size, unit);
     if (depth > 0) depths.set(nameIn(names, sizeKey(size), size.name), depth);
     const along = Math.sqrt(1 + slope * slope);
-    const turn = (tilt * Math.PI) / 180;
+    const [turn, footTurn] = [tilt, footTilt].map((angle) => (angle * Math.PI) / 180) as [number, number];
+    const slant = (angle: number): number => (hand === "left" ? 1 : -1) * thickness * Math.tan(angle) * along;
     const own = nameIn(names, sizeKey(size), size.name);
     const joints = slope === 0 ? jointsIn(length, piece.joints, lengthsOf(listed, sizeKey(size)), trim) : [];
     if (joints.length > 0) joined.push({ name, size: own, joints, over: null });
@@ -90,8 +91,8 @@ function ofList(
         hand,
         lean: depth * slope,
         slant: `slope ${slope}`,
-        turn: thickness * Math.tan(turn) * along,
-        spread: along / Math.cos(turn),
+        slants: [slant(-footTurn), slant(turn)] as const,
+        spread: along / Math.cos(Math.max(Math.abs(turn), Math.abs(footTurn))),
       };
     });
   });

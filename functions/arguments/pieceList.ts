@@ -33,8 +33,9 @@ export interface ListedPiece {
   readonly hand: Hand;
   /** Rise over run of its plumb cuts; 0 for square ends. */
   readonly slope: number;
-  /** Degrees from square that its head is sawn at; 0 for a head square across. */
+  /** Degrees from square that its head and its foot are sawn at; 0 where square across, minus where the long point is on the face that is not of its hand. */
   readonly tilt: number;
+  readonly footTilt: number;
   /** Where it may be joined if it is longer than every board, from its first end. */
   readonly joints: readonly number[];
 }
@@ -43,7 +44,7 @@ export interface ListedPiece {
 export type PieceSource = { readonly roof: RoofModel } | { readonly list: readonly ListedPiece[] };
 
 const REQUIRED = ["Piece", "Size", "Length", "Count"] as const;
-const OPTIONAL = ["Hand", "Pitch", "Saw tilt", "Join"] as const;
+const OPTIONAL = ["Hand", "Pitch", "Saw tilt", "Join", "Foot tilt"] as const;
 type Heading = (typeof REQUIRED)[number] | (typeof OPTIONAL)[number];
 
 /** Longer names have no room on a board. */
@@ -55,7 +56,7 @@ export const piecesParameter: Parameter<PieceSource, "pieces"> = {
   quantity: "pieces",
   block: true,
   description:
-    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point; with Join a piece too long is joined where it says.",
+    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt, for feet on a valley Foot tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point; with Join a piece too long is joined where it says.",
   read(input, reading) {
     const rows = headedBlock<Heading>(input, reading, REQUIRED, OPTIONAL);
     if (rows instanceof Failure) return rows;
@@ -99,14 +100,17 @@ function readPiece({ row, cells }: HeadedRow<Heading>, reading: Reading): Result
   if (slope instanceof Failure) return slope;
   const tilt = readTilt(cells["Saw tilt"], at("Saw tilt"));
   if (tilt instanceof Failure) return tilt;
+  const footTilt = readTilt(cells["Foot tilt"], at("Foot tilt"));
+  if (footTilt instanceof Failure) return footTilt;
   const hand = readHand(cells.Hand, at("Hand"));
   if (hand instanceof Failure) return hand;
-  if (tilt > 0 && hand === "plain") return refuse<BlockProblem>(reading, { kind: "tilt without hand" });
-  if (size.read === null && (slope > 0 || tilt > 0))
+  const tilted = tilt !== 0 || footTilt !== 0;
+  if (tilted && hand === "plain") return refuse<BlockProblem>(reading, { kind: "tilt without hand" });
+  if (size.read === null && (slope > 0 || tilted))
     return refuse<BlockProblem>(at("Size"), { kind: "slant of unknown size", read: cells.Size });
   const joints = readJoints(cells.Join, at("Join"));
   if (joints instanceof Failure) return joints;
-  return { row, name, size, length, count, hand, slope, tilt, joints };
+  return { row, name, size, length, count, hand, slope, tilt, footTilt, joints };
 }
 
 /** The most places that are read. */
@@ -147,7 +151,7 @@ export function readListedSize(cell: Input, reading: Reading): Result<ListedSize
 function readTilt(cell: Input, reading: Reading): Result<number, BlockProblem> {
   if (isBlank(cell)) return 0;
   const value = typeof cell === "string" ? readAngle(cell) : cell;
-  if (typeof value === "number" && value >= 0 && value < 85) return value;
+  if (typeof value === "number" && value > -85 && value < 85) return value;
   return refuse<BlockProblem>(reading, { kind: "tilt out of range", read: cell });
 }
 

@@ -134,10 +134,10 @@ export const blockWords: Words<BlockProblem> = {
   ],
   "name too long": ({ read, most }) => [`${shown(read)} is too long for a board`, `Type ${most} letters at most`],
   "tilt out of range": ({ read }) => [
-    `${shown(read)} was read; it is the saw's tilt from square, from 0 to 85 degrees`,
+    `${shown(read)} was read; it is the saw's tilt from square, under 85 degrees`,
     "Type 45 for a regular jack",
   ],
-  "tilt without hand": () => ["a head with a saw tilt is left or right", "Type left or right"],
+  "tilt without hand": () => ["a piece with a saw tilt is left or right", "Type left or right"],
   "too many joints": ({ most }) => [`there are more than ${most} places to join`, `Keep ${most} at most`],
   "slant of unknown size": ({ read }, { typed }) => [
     `${shown(read)} is no lumber size, and a slanting cut needs thickness and depth`,

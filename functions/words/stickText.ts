@@ -11,7 +11,7 @@ export function markOf({ name, hand }: Pick<PlacedPiece, "name" | "hand">): stri
 /**
  * The pieces of a board in the order in which they are cut from its left end.
  *
- * "a | b": one cut ends a and starts b. "a + b": the slanting cut of both heads, and b is turned end for end. "a; b": cuts of different slant, nothing shared.
+ * "a | b": one cut ends a and starts b. "a + b": one slanting cut ends a and starts b. "a; b": cuts of different slant, nothing shared.
  * Neighbors that are alike are counted: "3 x C".
  *
  * @example

@@ -18,16 +18,19 @@ import type { MissingSize } from "./model/stockProblem.ts";
  *   Long point near and long point far are the two hands, so *a left and a right* share the compound cut, and V = U - b t: they overlap by `turn` along
  *   the board. Two of one hand meet in a V: their long points touch, and nothing is saved. The lengths may differ; slope and `turn` must be the same.
  * - a compound head against a plumb tail: the long point touches the tail's line, and the wedge is lost; `length` holds it already.
+ * - a low end that slants too, u = V + s z as the head of its neighbor does: one compound cut, and both crown up. So a cripple whose ends are parallel follows others of its
+ *   hand, a left cripple whose ends are not follows a right one, and a valley jack the jack of the other face. `length` is then that of the rectangle around the piece, and
+ *   each shared cut saves its |s| t.
  *
  * **What a board loses.** A board comes square, so a group of one slope loses one slant D tan A (`lean`), half of the triangle at each end. Groups of
  * different slope on one board do not share: each loses its own. There is one kerf between any two neighbors on a board and none at its ends:
  * the first and the last cut of a slanted group start in the triangle that falls off anyway, and a piece that ends just where the board ends needs no
  * cut. So pieces fit in a board of length L when
  *
- *   sum of lengths + kerf (pieces - 1) + sum over groups of their lean - sum over (group, turn) of turn min(lefts, rights) <= L (1 + 1e-9).
+ *   sum of lengths + kerf (pieces - 1) + sum over groups of their lean - sum over shared compound cuts of their turn <= L (1 + 1e-9).
  *
- * where L is the board less the trim at its ends; a piece that is as long as a board takes it alone and untrimmed. As long as no piece may lie crown down no pair
- * shares, and the last sum is left out. For single-slope boards that is "top-edge lengths and kerfs add up to L - D tan A". The 1e-9 of the board's length is the one tolerance of this room:
+ * where L is the board less the trim at its ends; a piece that is as long as a board takes it alone and untrimmed. How many cuts are shared in the best order of pieces is in
+ * model/looseEnds.ts; as long as no piece may lie crown down no two heads share. For single-slope boards that is "top-edge lengths and kerfs add up to L - D tan A". The 1e-9 of the board's length is the one tolerance of this room:
  * a length that is a whole number of sixteenths must not be refused for the last bit of a cosine.
  */
 
@@ -49,6 +52,11 @@ export interface StockPiece {
   readonly hand?: Hand;
   /** t tan f / cos A: what a left and a right save head to head. */
   readonly turn?: number;
+  /**
+   * How far the cuts at its low end and at its head go along the board from the near face to the far one, minus towards the tail. Left out: a low end square across, and a head by
+   * `hand` and `turn`.
+   */
+  readonly slants?: readonly [low: number, head: number];
   /** How far the low end reaches back beyond the tail tip, where that is less than `lean` (no overhang: heel sin A instead of D tan A). */
   readonly toe?: number;
   /**

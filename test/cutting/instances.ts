@@ -54,6 +54,35 @@ export function randomInstance(seed: number, small = false): Instance {
   return { pieces, boards, kerf: [0, 0.125, 3 / 32][upTo(3)]!, trim, crownDown: seed % 3 !== 1 };
 }
 
+/** A small random list of pieces with slanting cuts at either end or both, of one slope or two: jacks, what stands on valleys, and cripples whose ends are parallel or not. */
+export function slantedInstance(seed: number): Instance {
+  const random = chance(seed * 31);
+  const upTo = (n: number): number => Math.floor(random() * n);
+  const turns = [1.677, 2.1213];
+  const slantOf = (): number => (upTo(4) === 0 ? 0 : turns[seed % 3 === 0 ? upTo(2) : 0]! * (upTo(2) === 0 ? 1 : -1));
+  const pieces = Array.from({ length: 3 + upTo(2) }, (_, n): StockPiece => {
+    const slope = seed % 7 === 0 ? upTo(2) : 0;
+    return {
+      name: `P${n}`,
+      size: "2x6",
+      length: seed % 2 === 0 ? Math.round((20 + random() * 70) * 8) / 8 : 20 + random() * 70,
+      count: 1 + upTo(3),
+      lean: [2.75, 5.5][slope]!,
+      slant: `slope ${slope}`,
+      slants: [slantOf(), slantOf()],
+    };
+  });
+  // Boards so close that a shared cut decides.
+  const boards = [96, 97.5, 99, 120, 121.25, 144, 145.5, 192].map((length) => ({ size: "2x6", length }));
+  return {
+    pieces,
+    boards: boards.slice(upTo(4)),
+    kerf: [0, 0.125][upTo(2)]!,
+    trim: seed % 4 === 0 ? 0.5 : 0,
+    crownDown: seed % 2 === 0,
+  };
+}
+
 function boardOf(feet: number, price: number | undefined, count: number | undefined): StockBoard {
   return {
     size: "2x6",

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planCutsNow } from "./planCutsNow.ts";
-import { planOf } from "./checkPlan.ts";
-import { randomInstance } from "./instances.ts";
+import { checkPlan, planOf } from "./checkPlan.ts";
+import { randomInstance, slantedInstance } from "./instances.ts";
 import { leastByPatterns, leastByPlaces } from "./otherSolver.ts";
 
 const range = (from: number, count: number): number[] => Array.from({ length: count }, (_, n) => from + n);
@@ -27,6 +27,19 @@ describe("plans cost what an independent solver finds", () => {
       expect(plan.cost).toBeCloseTo((await leastByPlaces(list))!, 6);
     }
   });
+
+  it.each(range(0, 4))(
+    "80 lists with slanting cuts at both ends, every order on a board tried: batch %i",
+    async (batch) => {
+      for (const seed of range(1 + batch * 20, 20)) {
+        const list = slantedInstance(seed);
+        const plan = planOf(planCutsNow(list.pieces, list.boards, list));
+        checkPlan(plan, list);
+        expect([seed, plan.proved]).toEqual([seed, true]);
+        expect(plan.cost, `seed ${seed}`).toBeCloseTo((await leastByPatterns(list))!, 6);
+      }
+    },
+  );
 
   it("finds no plan where there is none", async () => {
     let none = 0;

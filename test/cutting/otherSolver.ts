@@ -13,13 +13,36 @@ async function optimum(model: string): Promise<number | null> {
   return solution.ObjectiveValue;
 }
 
-/** What pieces take of a board, given how many of each: lengths, a kerf between neighbors, a lean per slant, less a turn for every left and right pair where one may be turned. */
+/** What slanting cuts save at most in a row of pieces of one slant, given how many of each and where the row ends so far: every order is tried, and where `turning` every piece either way. */
+function sharedAtBest(
+  ends: readonly (readonly [left: number, right: number])[],
+  counts: readonly number[],
+  turning: boolean,
+  at = 0,
+  known = new Map<string, number>(),
+): number {
+  const key = `${at} ${counts.join(" ")}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  let most = 0;
+  ends.forEach(([low, head], i) => {
+    if (counts[i] === 0) return;
+    const rest = counts.map((count, k) => (k === i ? count - 1 : count));
+    for (const [left, right] of turning ? [[low, head] as const, [-head, -low] as const] : [[low, head] as const])
+      most = Math.max(most, (left === at ? Math.abs(left) : 0) + sharedAtBest(ends, rest, turning, right, known));
+  });
+  known.set(key, most);
+  return most;
+}
+
+/** What pieces take of a board, given how many of each: lengths, a kerf between neighbors, a lean per slant, less a turn for every left and right pair where one may be turned, or for every cut that slanting ends share. */
 export function lengthTaken(
   { pieces, kerf, crownDown = false }: Pick<Instance, "pieces" | "kerf" | "crownDown">,
   counts: readonly number[],
 ): number {
   const leans = new Map<string, number>();
   const hands = new Map<string, { left: number; right: number; turn: number }>();
+  const slanted = pieces.some(({ slants }) => slants?.some((slant) => slant !== 0));
   let [total, number] = [0, 0];
   pieces.forEach(({ length, slant = "", lean = 0, hand = "plain", turn = 0 }, i) => {
     const count = counts[i]!;
@@ -27,12 +50,22 @@ export function lengthTaken(
     total += count * length;
     number += count;
     leans.set(slant, lean);
-    if (hand === "plain" || !crownDown) return;
+    if (slanted || hand === "plain" || !crownDown) return;
     const pair = hands.get(`${slant} ${turn}`) ?? { left: 0, right: 0, turn };
     pair[hand] += count;
     hands.set(`${slant} ${turn}`, pair);
   });
-  for (const lean of leans.values()) total += lean;
+  for (const [slant, lean] of leans) {
+    total += lean;
+    if (!slanted) continue;
+    const own = [...pieces.keys()].filter((i) => counts[i]! > 0 && (pieces[i]!.slant ?? "") === slant);
+    const ends = own.map((i) => pieces[i]!.slants ?? ([0, 0] as const));
+    total -= sharedAtBest(
+      ends,
+      own.map((i) => counts[i]!),
+      crownDown,
+    );
+  }
   for (const { left, right, turn } of hands.values()) total -= Math.min(left, right) * turn;
   return total + Math.max(0, number - 1) * kerf;
 }

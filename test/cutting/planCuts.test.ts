@@ -130,6 +130,87 @@ describe("planCuts, by hand", () => {
     });
   });
 
+  it("takes a jack as long as its board untrimmed, though others are turned head to head", () => {
+    // 93 and the lean of 3 are the board; 46.75 twice and the lean less the turn are 94.5.
+    const list = {
+      pieces: [piece(93, 1, left), piece(46.75, 1, left), piece(46.75, 1, right)],
+      boards: boards(96, 120),
+    };
+    const plan = planOf(planCutsNow(list.pieces, list.boards, { kerf: 0, trim: 0.5, crownDown: true }));
+    expect(plan).toMatchObject({ cost: 192, proved: true });
+    checkPlan(plan, { ...list, kerf: 0, trim: 0.5, crownDown: true });
+  });
+
+  it.each<[string, [number, number][], number]>([
+    // Cripples between parallel bearers, one after another: 3 x 30 + 2 + 3 less two turns.
+    [
+      "three alike with parallel ends",
+      [
+        [2, 2],
+        [2, 2],
+        [2, 2],
+      ],
+      91,
+    ],
+    [
+      "two that lean to two sides share nothing",
+      [
+        [2, 2],
+        [-2, -2],
+      ],
+      64,
+    ],
+    [
+      "a left and a right cripple that are longer on one face",
+      [
+        [-2, 2],
+        [2, -2],
+      ],
+      62,
+    ],
+    [
+      "two such of one hand share nothing",
+      [
+        [-2, 2],
+        [-2, 2],
+      ],
+      64,
+    ],
+    [
+      "a jack, cripples of its slant and a valley jack: every cut",
+      [
+        [2, 0],
+        [2, 2],
+        [0, 2],
+      ],
+      91,
+    ],
+    [
+      "a ring of three is cut open where that loses least",
+      [
+        [2, 3],
+        [3, 3],
+        [3, 2],
+      ],
+      95 - 6,
+    ],
+    [
+      "a ring beside a row that it goes into",
+      [
+        [2, 2],
+        [0, 2],
+        [2, 0],
+      ],
+      91,
+    ],
+  ])("shares slanting cuts, all crown up: %s", (_, slants, used) => {
+    const pieces = slants.map((own) => piece(30, 1, { lean: 3, slant: "a", slants: own }));
+    const plan = planOf(planCutsNow(pieces, boards(used, used + 1), { kerf: 1 }));
+    expect(plan).toMatchObject({ cost: used, proved: true });
+    checkPlan(plan, { pieces, boards: boards(used, used + 1), kerf: 1 });
+    expect(plan.boards[0]!.pieces.some(({ flipped }) => flipped)).toBe(false);
+  });
+
   it("turns no piece unless that is allowed and saves money", () => {
     const turned = (pieces: StockPiece[], stock: StockBoard[], crownDown: boolean): [number, number] => {
       const plan = planOf(planCutsNow(pieces, stock, { kerf: 1, crownDown }));

@@ -66,7 +66,7 @@ describe("cutCards", () => {
       end: 1,
       flipped: false,
       lean: 0,
-      turn: 0,
+      slants: [0, 0] as const,
     });
     const board = { size: "2x6", length: 192, depth: 5.5, leftOver: 0 };
     const sticks = [

@@ -28,6 +28,31 @@ describe("PIECELIST", () => {
     expect(bought(listed)).toEqual(bought(whole));
   });
 
+  it("gives the order of a roof with wings too, whose feet on valleys share cuts", async () => {
+    const winged = [
+      ["", "Main roof", "Wing A"],
+      ["Span", "24'", "24'"],
+      ["Length", "40'"],
+      ["Pitch", 6],
+      ["Ends", "hip and hip", "gable"],
+      ["Wall", "", "front"],
+      ["From left corner", "", "8'"],
+      ["Out from wall", "", "10'"],
+    ];
+    const boards = [[`8' to 24' by 2'`]];
+    const list = await tableOf("PIECELIST", winged);
+    const [whole, listed] = await Promise.all(
+      [winged, list].map((source) => tableOf("LUMBERORDER", source, boards, 0.125, 0.5)),
+    );
+    expect(listed!.slice(1).map((row) => row.slice(0, 4))).toEqual(whole!.slice(1).map((row) => row.slice(0, 4)));
+    // Between hip and valley that are parallel both ends of a cripple are: the saw tilts are of one size, the long points on two faces.
+    const cripple = list.find((row) => row[1] === "HV1-A" && row[5] === "left")!;
+    expect(cripple.slice(7)).toEqual([-45, "", 45]);
+    const sticks = (await tableOf("STICKPLAN", winged, boards)).map((row) => String(row[3]));
+    expect(sticks.some((text) => / \+ VJ/.test(text))).toBe(true);
+    expect(sticks.some((text) => / \+ HV/.test(text))).toBe(true);
+  });
+
   it("stacked, with its headings again, is one list of both roofs", async () => {
     const list = await tableOf("PIECELIST", BLOCK);
     const one = await tableOf("STICKPLAN", list, BOARDS);

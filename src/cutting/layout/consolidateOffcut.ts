@@ -36,11 +36,11 @@ function emptiedBoard(problem: Problem, cuts: readonly Cut[], donor: number): { 
   let kept = cuts[donor]!.pattern;
   for (const item of cuts[donor]!.pattern.items) {
     while (kept.items.includes(item)) {
-      const { weight, half } = problem.items[item]!;
+      const { weight, saves } = problem.items[item]!;
       let chosen: { from: number; pattern: Pattern; left: number } | null = null;
       for (let n = 0; n < others.length; n++) {
         const other = others[n]!;
-        if (other.times === 0 || other.left + half < weight) continue;
+        if (other.times === 0 || other.left + saves < weight) continue;
         const pattern = changed(other.pattern, item, 1);
         const left = roomLeft(problem, pattern);
         if (left >= 0 && (chosen === null || left < chosen.left)) chosen = { from: n, pattern, left };

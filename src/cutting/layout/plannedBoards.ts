@@ -1,7 +1,8 @@
 import { assignHands } from "./assignHands.ts";
 import { layBoard } from "./layBoard.ts";
 import { TOLERANCE } from "../model/tolerance.ts";
-import type { HandedCut } from "./assignHands.ts";
+import { grouped } from "../model/grouped.ts";
+import type { HandedCut, HandedPart } from "./assignHands.ts";
 import type { GroupOnBoard } from "./layBoard.ts";
 import type { Cut } from "../model/problem.ts";
 import type { SizeTask } from "../model/problemsOf.ts";
@@ -41,18 +42,15 @@ export function plannedBoards(
   return boards.sort((a, b) => b.length - a.length || a.leftOver - b.leftOver);
 }
 
+/** The pieces of each slant: key by key, and of a key first those of either hand. */
 function groupsOf(task: SizeTask, cut: HandedCut, shelf: Shelf, repeat: number): GroupOnBoard[] {
-  const groups = new Map<number, Map<number, { turn: number; left: number[]; right: number[]; plain: number[] }>>();
-  for (const part of cut.parts) {
-    const item = task.problem.items[part.item]!;
-    const keys =
-      groups.get(item.group) ?? new Map<number, { turn: number; left: number[]; right: number[]; plain: number[] }>();
-    groups.set(item.group, keys);
-    const key = keys.get(item.key) ?? { turn: item.turn, left: [], right: [], plain: [] };
-    keys.set(item.key, key);
-    for (const hand of HANDS) key[hand].push(...shelf.take(part.item, hand, part[hand], repeat));
-  }
-  return [...groups].map(([group, keys]) => ({ group: task.groups[group]!, keys: [...keys.values()] }));
+  const items = (part: HandedPart) => task.problem.items[part.item]!;
+  return [...grouped(cut.parts, (part) => items(part).group)].map(([group, parts]) => ({
+    group: task.groups[group]!,
+    pieces: [...grouped(parts, (part) => items(part).key).values()].flatMap((own) =>
+      HANDS.flatMap((hand) => own.flatMap((part) => shelf.take(part.item, hand, part[hand], repeat))),
+    ),
+  }));
 }
 
 /** The pieces still to be named: for each item and hand the rows given, in their order. */

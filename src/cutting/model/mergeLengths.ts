@@ -7,10 +7,10 @@ export interface Coarse {
 }
 
 /**
- * A long list made short: items of one group, key and hand whose lengths lie close together count as one, as the longest of them (`up`) or as the shortest.
+ * A long list made short: items of one group, key and ends whose lengths lie close together count as one, as the longest of them (`up`) or as the shortest.
  *
  * A plan of the longer pieces holds the true ones too; a bound of the shorter ones holds for the true ones too. At most `most` items remain, more only where
- * there are more groups and hands; what lies together is as close as can be. A piece as long as a board stays by itself.
+ * there are more groups and ends; what lies together is as close as can be. A piece as long as a board stays by itself.
  */
 export function mergeLengths(problem: Problem, most: number, up: boolean): Coarse {
   let [low, high] = [0, Math.max(...problem.items.map((item) => item.weight))];
@@ -47,6 +47,7 @@ function within({ items, types }: Problem, spread: number): number[][] {
       first?.group === item.group &&
       first.key === item.key &&
       first.hand === item.hand &&
+      first.ends.every(({ node, way }, n) => item.ends[n]?.node === node && item.ends[n].way === way) &&
       first.weight - item.weight <= spread &&
       !alone.has(i) &&
       !alone.has(last![0]!);

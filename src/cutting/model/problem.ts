@@ -1,9 +1,13 @@
 /**
  * The cutting of one size in whole numbers, as the search sees it.
  *
- * Lengths are whole multiples of a unit of about 1e-12 of the longest board, so that sums are exact and "fits" has one answer. With `half` half of what a pair
- * head to head saves, every handed piece is counted `half` short and a board pays `half` for each handed piece left without a partner: the same total as in stock.ts
- * (pieces less `turn` per pair), but a sum over pieces plus a penalty, which bounds well.
+ * Lengths are whole multiples of a unit of about 1e-12 of the longest board, so that sums are exact and "fits" has one answer. Two slanting ends that may face each other
+ * along one cut save its `turn`. So every slanting end that may find a partner is counted `turn` / 2 short, and a board pays that much for each end left without one: the same
+ * total as in stock.ts, but a sum over pieces plus a penalty, which bounds well.
+ *
+ * Ends that may share a cut meet at a `node` of their group, one of each `way`. Where no piece has two such ends, a node is a key, and the penalty is `half` for each end of one way
+ * more than of the other. Where some have, all nodes that they tie together are one key, and `half` the least of these: then half |sum of ways| is less than the penalty, which
+ * {@link looseEnds} knows.
  */
 export interface Problem {
   /** In the order of groups, and within a group of keys; within a key longest first. */
@@ -15,29 +19,42 @@ export interface Problem {
 
 /** Pieces that are alike for cutting. */
 export interface Item {
-  /** Length and kerf, less `half` when handed. */
+  /** Length and kerf, less half a turn for each of its ends. */
   readonly weight: number;
   readonly demand: number;
   readonly group: number;
-  /** Pieces with the same compound cut; -1 for plain ones. */
+  /** Pieces that may share slanting cuts; -1 for those that share none. */
   readonly key: number;
-  /** What a pair of this key saves, halved; 0 for plain ones. */
+  /** What a shared cut of this key saves at least, halved; 0 for pieces that share none. */
   readonly half: number;
+  /** Half of what its ends can save at most. */
+  readonly saves: number;
   /**
-   * 1 left, -1 right, 0 plain. 2: either, for a key in which every length is asked as often left as right: then hands can be given after the search
-   * (see assignHands), and a board needs at most one handed piece without a partner.
+   * The sum of its ends' ways. EITHER for a key in which every length is asked as often with one way as with the other: then hands can be given after the search
+   * (see assignHands), and a board needs at most one piece without a partner.
    */
-  readonly hand: -1 | 0 | 1 | 2;
+  readonly hand: number;
+  /** Its slanting ends that may find a partner. */
+  readonly ends: readonly End[];
   /** Last of its key, last of its group: where the penalty, and the group, end. */
   readonly endsKey: boolean;
   readonly endsGroup: boolean;
-  /** What a pair of the key saves, in the caller's unit. */
-  readonly turn: number;
+}
+
+/** The hand of pieces that may be given either. */
+export const EITHER = 9;
+
+/** An end that may share its cut: with one of the other way at the same node. */
+export interface End {
+  readonly node: number;
+  readonly way: 1 | -1;
 }
 
 export interface Group {
   /** What a board loses once it holds a piece of the group. */
   readonly setup: number;
+  /** For each node half of what a cut shared there saves; null where no piece has two ends that may share. */
+  readonly nodes: readonly number[] | null;
 }
 
 export interface BoardType {

@@ -1,7 +1,8 @@
-import type { BoardType, Problem } from "./problem.ts";
+import { looseEnds } from "./looseEnds.ts";
+import { EITHER, type BoardType, type Problem } from "./problem.ts";
 
 /**
- * The room that pieces take in one board: pieces and kerfs, a setup for each group, and `half` for each handed piece without a partner.
+ * The room that pieces take in one board: pieces and kerfs, a setup for each group, and what slanting ends without a partner lose.
  *
  * @param items rising indices into the problem's items; @param copies how often each.
  */
@@ -15,11 +16,16 @@ export function usedLength(problem: Problem, items: readonly number[], copies: r
     const item = problem.items[items[n]!]!;
     const count = copies[n]!;
     if (count === 0) continue;
-    if (item.group !== group) total += problem.groups[(group = item.group)]!.setup;
+    const { setup, nodes } = problem.groups[item.group]!;
+    if (item.group !== group) {
+      group = item.group;
+      total += setup;
+      if (nodes) total += looseEnds(problem, group, items, (k) => copies[k]!);
+    }
     if (item.key !== key) {
       total += half * Math.abs(odds);
       key = item.key;
-      half = item.half;
+      half = nodes ? 0 : item.half;
       odds = 0;
     }
     total += item.weight * count;
@@ -38,7 +44,7 @@ export function fits(
   return used <= room || (items.length === 1 && copies[0] === 1 && alone.includes(items[0]!));
 }
 
-/** Handed pieces without a partner after `count` more: lefts less rights, or, where hands are still free, one when their number is odd. */
-export function partnerless(odds: number, hand: -1 | 0 | 1 | 2, count: number): number {
-  return hand === 2 ? (odds + count) % 2 : odds + hand * count;
+/** Ends of one way more than of the other after `count` more pieces, or, where hands are still free, one when their number is odd. */
+export function partnerless(odds: number, hand: number, count: number): number {
+  return hand === EITHER ? (odds + count) % 2 : odds + hand * count;
 }

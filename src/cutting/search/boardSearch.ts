@@ -1,3 +1,4 @@
+import { looseEnds } from "../model/looseEnds.ts";
 import { partnerless, usedLength } from "../model/usedLength.ts";
 import { KnapsackBounds } from "./knapsackBounds.ts";
 import type { Item, Pattern, Problem } from "../model/problem.ts";
@@ -63,6 +64,8 @@ export class BoardSearch {
   private level = 0;
   private question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
   private readonly problem: Problem;
+  /** The items of each group. */
+  private readonly members: readonly (readonly number[])[];
   /** Made with the first question: for a very long list, none is asked. */
   private bounds: KnapsackBounds | null = null;
   // One entry a level: copies tried, and what is left and open before them.
@@ -75,6 +78,7 @@ export class BoardSearch {
   constructor(problem: Problem) {
     const levels = problem.items.length + 1;
     this.problem = problem;
+    this.members = problem.groups.map((_, g) => [...problem.items.keys()].filter((i) => problem.items[i]!.group === g));
     this.copies = new Int32Array(levels);
     this.room = new Float64Array(levels);
     this.worth = new Float64Array(levels);
@@ -195,11 +199,15 @@ export class BoardSearch {
       open = 1;
       odds = partnerless(odds, item.hand, count);
     }
+    const { nodes } = this.problem.groups[item.group]!;
     if (item.endsKey) {
       room -= item.half * Math.abs(odds);
       odds = 0;
     }
-    if (item.endsGroup) open = 0;
+    if (item.endsGroup) {
+      if (nodes && open === 1) room -= this.moreLost(item.group);
+      open = 0;
+    }
     if (room < 0) return false;
     const worth = this.worth[level]! + this.question.values[level]![count]!;
     if (worth + this.bounds!.most(level + 1, open, odds, room) <= this.best) return false;
@@ -209,6 +217,22 @@ export class BoardSearch {
     this.open[this.level] = open;
     this.odds[this.level] = odds;
     return true;
+  }
+
+  /** Where pieces have two slanting ends what they lose is known when the last of their group is chosen: more than the keys say, each by itself. */
+  private moreLost(group: number): number {
+    const own = this.members[group]!;
+    this.steps += NODE * own.length;
+    let known = 0;
+    let odds = 0;
+    for (const i of own) {
+      const item = this.problem.items[i]!;
+      odds += item.hand * this.copies[i]!;
+      if (!item.endsKey) continue;
+      known += item.half * Math.abs(odds);
+      odds = 0;
+    }
+    return looseEnds(this.problem, group, own, (n) => this.copies[own[n]!]!) - known;
   }
 
   private keep(): void {
@@ -247,7 +271,7 @@ function isFull(
   }
   const left = own.room - used;
   return problem.items.every((item, i) => {
-    if (item.weight - item.half > left || all[i]! >= values[i]!.length - 1) return true;
+    if (item.weight - item.saves > left || all[i]! >= values[i]!.length - 1) return true;
     const more = [...new Set([...items, i])].sort((a, b) => a - b);
     const counts = more.map((k) => all[k]! + (k === i ? 1 : 0));
     return usedLength(problem, more, counts) > own.room;

@@ -1,3 +1,4 @@
+import { looseEnds } from "../model/looseEnds.ts";
 import { partnerless } from "../model/usedLength.ts";
 import { PartPlan } from "./partPlan.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
@@ -95,7 +96,7 @@ class Largest {
     while (low < high) {
       const middle = (low + high) >> 1;
       const item = items[order[middle]!]!;
-      if (item.weight - item.half > room) low = middle + 1;
+      if (item.weight - item.saves > room) low = middle + 1;
       else high = middle;
     }
     // A piece that wants a partner takes a little more than its weight, one that finds it a little less: a few must be tried.
@@ -107,11 +108,24 @@ class Largest {
       const i = order[n]!;
       const item = items[i]!;
       if ((counts.get(i) ?? 0) >= this.remaining[i]!) continue;
-      const before = odds.get(item.key) ?? 0;
-      const costs = item.weight + item.half * (Math.abs(partnerless(before, item.hand, 1)) - Math.abs(before));
+      const costs = item.weight + this.moreLost(i, counts, odds);
       if (costs <= room) return { item: i, costs };
     }
     return { item: -1, costs: 0 };
+  }
+
+  /** What slanting ends lose more, or less, with one piece more on the board. */
+  private moreLost(i: number, counts: ReadonlyMap<number, number>, odds: ReadonlyMap<number, number>): number {
+    const { items, groups } = this.problem;
+    const { group, key, hand, half } = items[i]!;
+    if (!groups[group]!.nodes) {
+      const before = odds.get(key) ?? 0;
+      return half * (Math.abs(partnerless(before, hand, 1)) - Math.abs(before));
+    }
+    const list = [...new Set([...counts.keys(), i])];
+    const lost = (more: number): number =>
+      looseEnds(this.problem, group, list, (n) => (counts.get(list[n]!) ?? 0) + (list[n] === i ? more : 0));
+    return lost(1) - lost(0);
   }
 
   /** The first place from `place` on whose item is not used up. */

@@ -1,5 +1,5 @@
 import { partnerless } from "../model/usedLength.ts";
-import type { Item, Problem } from "../model/problem.ts";
+import { EITHER, type Item, type Problem } from "../model/problem.ts";
 
 /** Pieces without a partner are counted up to so many of one hand at most. */
 const MOST_ODDS = 12;
@@ -24,11 +24,11 @@ export class KnapsackBounds {
   constructor(problem: Problem, cells: number) {
     this.problem = problem;
     const room = problem.types[problem.types.length - 1]!.room;
-    const handed = problem.items.filter(({ hand }) => hand === 1 || hand === -1);
+    const handed = problem.items.filter(({ hand }) => hand !== 0 && hand !== EITHER);
     this.odds = Math.min(MOST_ODDS, Math.max(1, ...handed.map((item) => Math.floor(room / item.weight))));
     this.states = problem.groups.map((_, g) => {
       if (handed.some((item) => item.group === g)) return 3 + 2 * this.odds;
-      return problem.items.some((item) => item.group === g && item.hand === 2) ? 3 : 2;
+      return problem.items.some((item) => item.group === g && item.hand === EITHER) ? 3 : 2;
     });
     const most = Math.max(...this.states);
     this.cells = cells;

@@ -1,5 +1,6 @@
 import { Failure, type Result } from "../../measure/result.ts";
 import { plannedBoards } from "../layout/plannedBoards.ts";
+import { bySides } from "./bySides.ts";
 import { problemsOf } from "../model/problemsOf.ts";
 import { solveSize } from "./solveSize.ts";
 import { missingSizes } from "../model/missingSizes.ts";
@@ -30,9 +31,10 @@ export function* planSteps(
   const next = budgetOf(options.steps ?? STEPS);
   const sizes: SizePlan[] = [];
   const planned: PlannedBoard[] = [];
-  const turning = options.crownDown ? problemsOf(wanted, boards, options, true) : [];
-  for (const [n, upright] of problemsOf(wanted, boards, options, false).entries()) {
-    const { task, solved } = yield* planOf(upright, turning[n], next);
+  const turning = options.crownDown ? problemsOf(wanted, boards, options, "turning") : [];
+  const mirrored = problemsOf(wanted, boards, options, "mirrored");
+  for (const [n, upright] of problemsOf(wanted, boards, options, "upright").entries()) {
+    const { task, solved } = yield* planOf(upright, mirrored[n]!, turning[n], next);
     if (!("cuts" in solved))
       return new Failure({ kind: solved.impossible ? "too few boards" : "no way found", size: task.size });
     const { cuts, cost, bound, proved } = solved;
@@ -54,11 +56,13 @@ export function* planSteps(
 /** All pieces crown up, unless some may be turned and that costs less; the bound is that of what is allowed. */
 function* planOf(
   upright: SizeTask,
+  mirrored: SizeTask,
   turning: SizeTask | undefined,
   next: () => Spent,
 ): Generator<void, { task: SizeTask; solved: Solved | Unsolved }> {
-  const solved = yield* solveSize(upright.problem, next());
-  if (!turning?.problem.items.some((item) => item.half > 0)) return { task: upright, solved };
+  const shares = ({ problem }: SizeTask): boolean => problem.items.some((item) => item.half > 0);
+  const solved = shares(upright) ? yield* bySides(upright, mirrored, next) : yield* solveSize(upright.problem, next());
+  if (!turning || !shares(turning)) return { task: upright, solved };
   const most = "cuts" in solved ? solved.cost : Infinity;
   const turned = yield* solveSize(turning.problem, next(), most);
   if ("cuts" in turned || !("cuts" in solved)) return { task: turning, solved: turned };

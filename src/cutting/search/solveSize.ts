@@ -49,11 +49,16 @@ export type Spent = (steps: number) => boolean;
  * board, is nearly always as good as the bound. If not, it is dived from: the linear program is solved again after every few boards. If that fails too, all patterns
  * that a cheaper plan can hold are written down, few as a rule, and the cheapest whole plan cut in these is looked for.
  *
- * @param below only plans that cost less are of use. @returns no cuts when no plan was found, which only limited stock or `below` can bring about.
+ * @param below only plans that cost less are of use. @param floor what no plan costs less than, as far as is known. @returns no cuts when no plan was found, which only limited stock or `below` can bring about.
  */
-export function* solveSize(problem: Problem, spent: Spent, below = Infinity): Generator<void, Solved | Unsolved> {
+export function* solveSize(
+  problem: Problem,
+  spent: Spent,
+  below = Infinity,
+  floor = 0,
+): Generator<void, Solved | Unsolved> {
   const best = new BestPlan(problem, below);
-  best.raise(materialCost(problem));
+  best.raise(Math.max(floor, materialCost(problem)));
   best.offer(yield* greedyPlan(problem));
   const search = new BoardSearch(problem);
   if (!best.closed)

@@ -16,9 +16,10 @@ export interface StickPiece {
   readonly end: number;
   /** Turned end for end: its top edge is the board's lower edge, its long point at start. */
   readonly flipped: boolean;
-  /** How far its plumb cuts lean over the board's depth, and its head cut through the board's thickness. */
+  /** How far its plumb cuts lean over the board's depth. */
   readonly lean: number;
-  readonly turn: number;
+  /** How far the cuts at its low end and at its head go along the board from the near face to the far one, minus towards the tail. */
+  readonly slants: readonly [low: number, head: number];
 }
 
 /** A board to be cut, or so many alike. */
@@ -85,12 +86,13 @@ function drawStick(canvas: Canvas, stick: Stick, scale: number, from: number): n
     ...shapes.map(({ piece, near }) => ({ polygon: near, mark: escaped(piece.name), hand: piece.hand })),
   ]);
   for (const { piece, near, far } of shapes) {
-    if (piece.turn > 0 && piece.hand !== "plain")
-      canvas.line(
-        headLine(piece, far).map((point) => onCanvas(at, point)),
-        "ink",
-        "3 2",
-      );
+    for (const end of ["low", "head"] as const)
+      if (piece.slants[end === "low" ? 0 : 1] !== 0)
+        canvas.line(
+          endLine(piece, far, end).map((point) => onCanvas(at, point)),
+          "ink",
+          "3 2",
+        );
     canvas.shape(
       topEdge(piece, near, depth, Math.min(2, depth * scale * 0.2) / scale).map((point) => onCanvas(at, point)),
       "ink",
@@ -149,14 +151,17 @@ function fitting(mark: string, text: (mark: string) => string, width: number, si
 
 /** What a piece looks like on the near face of the board or on the far one, inside the board. The near one is its right face. */
 function faceOf(
-  { start, end, flipped, lean, turn, hand }: StickPiece,
+  { start, end, flipped, lean, slants: [low, head] }: StickPiece,
   depth: number,
   length: number,
   face: "near" | "far",
 ): Point[] {
-  const short = hand === "plain" || (hand === "right") === (face === "near") ? 0 : turn;
+  // How much shorter than the whole piece this face is at either end.
+  const short = (slant: number): number => (face === "near" ? Math.max(slant, 0) : Math.max(-slant, 0));
   // Both cuts by where they meet the board's upper edge.
-  const [from, to] = flipped ? [start + lean + short, end + lean] : [start, end - short];
+  const [from, to] = flipped
+    ? [start + lean + short(head), end + lean - short(-low)]
+    : [start + short(-low), end - short(head)];
   const whole = [
     { x: from - lean, y: 0 },
     { x: to - lean, y: 0 },
@@ -166,12 +171,12 @@ function faceOf(
   return clipped(clipped(whole, -1, 0, 0), 1, 0, length);
 }
 
-/** The head cut of a piece's face: on the left of a piece that is turned round. */
-function headLine({ flipped }: StickPiece, face: readonly Point[]): Point[] {
+/** The cut at an end of a piece's face: the head's is on the left of a piece that is turned round. */
+function endLine({ flipped }: StickPiece, face: readonly Point[], end: "low" | "head"): Point[] {
   const [least, most] = [Math.min(...face.map(({ y }) => y)), Math.max(...face.map(({ y }) => y))];
   return [least, most].map((level) => {
     const xs = face.filter(({ y }) => y === level).map(({ x }) => x);
-    return { x: flipped ? Math.min(...xs) : Math.max(...xs), y: level };
+    return { x: flipped === (end === "head") ? Math.min(...xs) : Math.max(...xs), y: level };
   });
 }
 

@@ -3,7 +3,7 @@ import { alongBoard, type Bearer, type Hip, type Valley, type ValleyBoard } from
 import type { Frame } from "../frame/frame.ts";
 import { planOf } from "../frame/outlineShape.ts";
 import { isEaveMember, type Hand, type Piece } from "../frame/piece.ts";
-import { lowReach, type Rafter } from "../frame/rafterLines.ts";
+import { handOf, lowReach, type Rafter } from "../frame/rafterLines.ts";
 import { endReach } from "../members/plumbEnd.ts";
 import { pieceParts } from "../members/pieceParts.ts";
 import { jointsIn, type RidgeBoard } from "../members/ridgeJoints.ts";
@@ -21,10 +21,10 @@ export interface RoofStock {
   readonly lean: number;
   /** Pieces of one slant have parallel plumb cuts. */
   readonly slant: string;
-  /** The side face that the long point is on. */
+  /** What is written on it: of a jack the side face that its long point is on. */
   readonly hand: Hand;
-  /** What a left and a right save head to head: t tan f / cos A; 0 where no head cut is shared. */
-  readonly turn: number;
+  /** How far the cuts at its low end and at its head go along the board from the right face to the left one, t tan f / cos A, minus towards the tail; 0 where a cut is square or not shared. */
+  readonly slants: readonly [low: number, head: number];
   /** How far the low end reaches back beyond the tail tip. */
   readonly toe: number;
   /** How much wider than the kerf the widest of its saw cuts is along the board. */
@@ -52,7 +52,7 @@ export interface RoofOrder {
  * Every piece of a roof as it is sawn out of boards, its spares with it.
  *
  * All end cuts of a roof's pieces are plumb, so with u measured along the top edge and every depth brought up to it along the plumb line, a piece is
- * its own plan stretched by 1 / cos A: a common a rectangle, a jack a trapezoid. A hip's tail is cut to two fascias and its head to two
+ * its own plan stretched by 1 / cos A: a common a rectangle, a jack a trapezoid, a cripple between parallel bearers a parallelogram. A hip's tail is cut to two fascias and its head to two
  * king commons: it is taken for the rectangle around that, so that it shares no more than one plumb cut with its neighbors, from which its cheeks are cut
  * afterwards. Where hips lie on the ridge the head is one cheek across the whole board, and a left and a right share it as jacks do. A
  * backed hip counts before its top is beveled.
@@ -83,7 +83,9 @@ export function stockPieces(
   const spare = spareRafter(pieces);
   // Cut square across, and so of any hand when it is needed.
   const extra: RoofStock[] =
-    spares === 0 ? [] : [{ ...rafterStock(spare), name: `${spare.mark} spare`, hand: "plain", turn: 0, count: spares }];
+    spares === 0
+      ? []
+      : [{ ...rafterStock(spare), name: `${spare.mark} spare`, hand: "plain", slants: SQUARE, count: spares }];
   return {
     pieces: [...cut(true), ...stock, ...cut(false), ...extra],
     joined: level
@@ -98,7 +100,10 @@ export function stockPieces(
   };
 }
 
+/** A left one, or a plain one; a right one is its mirror image. */
 type Shape = Omit<RoofStock, "hand" | "count">;
+
+const SQUARE = [0, 0] as const;
 
 function byHand({ left, right, plain }: Piece, ...shapes: readonly Shape[]): RoofStock[] {
   const counts: readonly (readonly [Hand, number])[] = [
@@ -107,8 +112,15 @@ function byHand({ left, right, plain }: Piece, ...shapes: readonly Shape[]): Roo
     ["plain", plain],
   ];
   return shapes.flatMap((shape) =>
-    counts.filter(([, count]) => count > 0).map(([hand, count]) => ({ ...shape, hand, count })),
+    counts
+      .filter(([, count]) => count > 0)
+      .map(([hand, count]) => ({ ...shape, slants: slantsOf(hand, shape.slants), hand, count })),
   );
+}
+
+function slantsOf(hand: Hand, [low, head]: RoofStock["slants"]): RoofStock["slants"] {
+  // No -0.
+  return hand === "plain" ? SQUARE : hand === "left" ? [low, head] : [0 - low, 0 - head];
 }
 
 /** How far a low end reaches back: to the foot of its plumb cut, or without a tail to the seat corner. */
@@ -126,13 +138,16 @@ function lowEnd(
 }
 
 function rafterStock(piece: Piece): Shape {
-  const { mark, section, slope, tail, longPoint, stands, foot, tailCut, over } = piece;
+  const { mark, section, slope, tail, longPoint, stands, foot, over } = piece;
   const along = alongSlope(slope);
   const [rafter] = stands as readonly [Rafter];
   const across = Math.abs(rafter.head.per);
-  // What has a bevel at its low end too is taken for the rectangle around it.
   const cut = foot.bearer ? rafter.foot : rafter.tailCut;
   const half = section.thickness / 2;
+  // A low end that is no plumb cut from face to face is taken for the rectangle around it.
+  const plumb =
+    cut?.bearer?.kind === "valley" && [half, -half].every((y) => cut.at + cut.per * y > -rafter.plane.overhang);
+  const slant = (per: number): number => (handOf(rafter) === "right" ? -1 : 1) * section.thickness * per * along;
   const plan = [half, -half].map((y) => [lowReach(rafter, y), endReach([rafter.head], y)] as const);
   const length =
     foot.bearer || over
@@ -144,7 +159,7 @@ function rafterStock(piece: Piece): Shape {
     length,
     ...lowEnd(piece, length),
     slant: `slope ${slope}`,
-    turn: cut || tailCut ? 0 : section.thickness * across * along,
+    slants: [plumb ? slant(cut.per) : 0, slant(rafter.head.per)],
     spread: along * Math.hypot(1, Math.max(across, Math.abs(cut?.per ?? 0))),
   };
 }
@@ -162,7 +177,7 @@ function hipStock({ spec }: Frame, piece: Piece): Shape {
       lean: 0,
       toe: 0,
       slant: "square",
-      turn: 0,
+      slants: SQUARE,
       spread: 1 / Math.cos(steepest),
     };
   }
@@ -178,8 +193,11 @@ function hipStock({ spec }: Frame, piece: Piece): Shape {
     ...lowEnd(piece, length),
     slant: `slope ${slope}`,
     ...(spec.hipHead === "ridge" && piece.member === "hip"
-      ? { turn: ((section.thickness * cos) / sin) * along, spread: along / sin }
-      : { turn: 0, spread: piece.member === "hip" ? along : along * Math.hypot(1, ...hip.head.map(({ per }) => per)) }),
+      ? { slants: [0, ((section.thickness * cos) / sin) * along], spread: along / sin }
+      : {
+          slants: SQUARE,
+          spread: piece.member === "hip" ? along : along * Math.hypot(1, ...hip.head.map(({ per }) => per)),
+        }),
   };
 }
 
@@ -201,5 +219,10 @@ const SQUARE_ENDS = { lean: 0, slant: "square", toe: 0, spread: 1 } as const;
 /** A level piece, whole or in parts. */
 function partsOf({ mark, section, shortestBoard, head, member }: Piece, joints: readonly number[]): Shape[] {
   const ends = isEaveMember(member) && head.tilts.length > 0 ? MITER : SQUARE_ENDS;
-  return pieceParts(mark, shortestBoard, joints).map((part) => ({ ...part, size: section.name, turn: 0, ...ends }));
+  return pieceParts(mark, shortestBoard, joints).map((part) => ({
+    ...part,
+    size: section.name,
+    slants: SQUARE,
+    ...ends,
+  }));
 }

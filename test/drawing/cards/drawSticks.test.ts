@@ -73,7 +73,7 @@ describe("drawSticks", () => {
         const lean = stick.depth === null ? 0 : piece.lean / stick.depth;
         // Plumb cuts are lines of x - y tan A; the near face is the right one, so a left piece is short there.
         const cuts = points.filter(({ x }) => x > 0.01 && x < stick.length - 0.01).map(({ x, y }) => x - y * lean);
-        const short = piece.hand === "left" ? piece.turn : 0;
+        const short = piece.hand === "left" ? piece.slants[1] : 0;
         const [tail, head] = piece.flipped
           ? [piece.end, piece.start + short]
           : [piece.start - piece.lean, piece.end - short - piece.lean];
@@ -99,9 +99,7 @@ describe("drawSticks", () => {
   it("draws a dashed far side for each turned head, and no line of the hatching within a piece", async () => {
     const sheet = await sheetOf("regular");
     const svg = draw(sheet);
-    const turned = sheet.sticks
-      .flatMap(({ pieces }) => pieces)
-      .filter(({ turn, hand }) => turn > 0 && hand !== "plain");
+    const turned = sheet.sticks.flatMap(({ pieces }) => pieces).filter(({ slants }) => slants[1] !== 0);
     expect(svg.match(/stroke-dasharray/g)).toHaveLength(turned.length);
     // A hatching line is one that neither stands, lies, nor ticks: it falls at 45 degrees over more than three pixels.
     const hatching = [...svg.matchAll(/<polyline points="([\d.,\- ]+)" style="stroke:#555"\/>/g)]
@@ -187,7 +185,7 @@ describe("drawSticks", () => {
       end: start + 20,
       flipped: false,
       lean: 0,
-      turn: 0,
+      slants: [0, 0] as const,
     });
     const stick: Stick = {
       number: 1,

@@ -5,6 +5,8 @@ import { Failure } from "../../../src/measure/result.ts";
 import { ridgeJoints } from "../../../src/roof/members/ridgeJoints.ts";
 import { stockPieces, type RoofStock } from "../../../src/roof/tables/stockPieces.ts";
 import { ROOFS } from "../../drawing/allDrawings.ts";
+import { wingedCases } from "../../solids/wings/cases.ts";
+import { modelOf } from "../../solids/wings/frameOf.ts";
 import { anyRoof, framed, HALL, SHAPES } from "../outlineSpecs.ts";
 
 const LONG = [{ length: 1e6, cost: 1 }];
@@ -20,11 +22,12 @@ describe("stockPieces", () => {
     const { pieces } = order(HALL);
     const along = Math.sqrt(5) / 2;
     // Commons: five pairs on a ridge of 12 feet; run 144 less half the ridge, overhang 16; a 2x6 at 6 in 12 leans 5.5 x 1/2.
-    expect(named(pieces, "C")).toMatchObject({ size: "2x6", count: 10, lean: 2.75, toe: 2.75, turn: 0 });
+    expect(named(pieces, "C")).toMatchObject({ size: "2x6", count: 10, lean: 2.75, toe: 2.75, slants: [0, 0] });
     expect(named(pieces, "C").length).toBeCloseTo((144 - 0.75 + 16) * along, 9);
     // Longest jack at 120: less T / (2 cos 45), plus t / 2 for its long side; its head turns by its own thickness.
     expect(named(pieces, "J1", "left").length).toBeCloseTo((120 - 0.75 * Math.SQRT2 + 0.75 + 16) * along, 9);
-    expect(named(pieces, "J1", "left").turn).toBeCloseTo(1.5 * along, 9);
+    expect(named(pieces, "J1", "left").slants[1]).toBeCloseTo(1.5 * along, 9);
+    expect(named(pieces, "J1", "right").slants[1]).toBeCloseTo(-1.5 * along, 9);
     expect(named(pieces, "J1", "left").spread).toBeCloseTo(along * Math.SQRT2, 9);
     expect(named(pieces, "J1", "right")).toMatchObject({ count: 4, slant: named(pieces, "C").slant });
     // Hip: root 2 times run and overhang in plan, less half the 45-degree thickness of the king commons.
@@ -32,7 +35,7 @@ describe("stockPieces", () => {
       (144 + 16) * Math.SQRT2 * Math.sqrt(1 + 1 / 8) - 0.75 * Math.SQRT2 * Math.sqrt(1 + 1 / 8),
       9,
     );
-    expect(named(pieces, "H")).toMatchObject({ count: 4, turn: 0 });
+    expect(named(pieces, "H")).toMatchObject({ count: 4, slants: [0, 0] });
     expect(named(pieces, "R")).toMatchObject({ count: 1, length: 145.5, lean: 0, toe: 0, spread: 1, slant: "square" });
   });
 
@@ -61,12 +64,12 @@ describe("stockPieces", () => {
       fc.property(anyRoof, (spec) => {
         const { members, pieces } = order(spec);
         for (const piece of members) {
-          for (const { length, toe, turn, hand } of pieces.filter(({ name }) => name === piece.mark)) {
+          for (const { length, toe, slants, hand } of pieces.filter(({ name }) => name === piece.mark)) {
             const slack = piece.member === "hip" && spec.hipTop === "backed" ? piece.section.thickness : 0;
             expect(length + toe).toBeGreaterThan(piece.shortestBoard - 1e-9);
             expect(length + toe).toBeLessThan(piece.shortestBoard + slack + 1e-9);
-            if (piece.member === "jack") expect(turn).toBeCloseTo(piece.longPoint - piece.shortPoint, 9);
-            if (turn > 0) expect(hand).not.toBe("plain");
+            if (piece.member === "jack") expect(Math.abs(slants[1])).toBeCloseTo(piece.longPoint - piece.shortPoint, 9);
+            if (slants[1] !== 0) expect(hand).not.toBe("plain");
           }
         }
       }),
@@ -74,13 +77,34 @@ describe("stockPieces", () => {
     );
   });
 
+  it("with wings, the slants of both ends make the difference of a piece's faces; of cripples between parallel bearers they are one", () => {
+    const kinds = new Set<string>();
+    for (const plan of Object.values(wingedCases)) {
+      const { frame, pieces: members } = modelOf(plan);
+      const { pieces } = stockPieces(frame, members, () => LONG);
+      for (const piece of members.filter(({ planes, over, tailCut }) => planes.length > 0 && !over && !tailCut)) {
+        for (const { slants, hand } of pieces.filter(({ name, hand: own }) => name === piece.mark && own !== "plain")) {
+          const [low, head] = slants;
+          if (piece.foot.bearer === "valley board") continue;
+          expect(Math.abs(head - low), piece.mark).toBeCloseTo(piece.longPoint - piece.shortPoint, 9);
+          // What stands on a valley alone has its long point on the face of its hand.
+          if (head === 0 && low !== 0) expect(low < 0).toBe(hand === "left");
+          kinds.add(piece.member);
+        }
+      }
+      for (const { slants } of pieces.filter(({ name }) => name.startsWith("HV")))
+        kinds.add(slants[0] === slants[1] ? "parallel" : "not parallel");
+    }
+    expect([...kinds]).toEqual(expect.arrayContaining(["jack", "valley jack", "valley cripple", "parallel"]));
+  });
+
   it("jacks of one pitch have one turn to the last bit, so that their pairs are told", () => {
     for (const spec of [HALL, { ...HALL, endOverhang: 9 }, { ...HALL, correction: 0.125 }]) {
       expect(
         new Set(
           order(spec)
-            .pieces.filter(({ turn }) => turn > 0)
-            .map(({ turn, slant }) => `${turn} ${slant}`),
+            .pieces.filter(({ slants }) => slants[1] !== 0)
+            .map(({ slants, slant }) => `${Math.abs(slants[1])} ${slant}`),
         ).size,
       ).toBe(1);
     }
@@ -102,7 +126,11 @@ describe("stockPieces", () => {
   });
 
   it("adds spares cut like the common, of no hand", () => {
-    expect(named(order({ ...HALL, spares: 3 }).pieces, "C spare")).toMatchObject({ count: 3, hand: "plain", turn: 0 });
+    expect(named(order({ ...HALL, spares: 3 }).pieces, "C spare")).toMatchObject({
+      count: 3,
+      hand: "plain",
+      slants: [0, 0],
+    });
     expect(named(order({ ...HALL, spares: 3 }).pieces, "C spare").length).toBe(named(order(HALL).pieces, "C").length);
     // A pyramid has no common: the longest rafter serves.
     expect(order({ ...HALL, length: 288, spares: 2 }).pieces.find(({ name }) => name.endsWith("spare"))!.name).toBe(

@@ -13,9 +13,10 @@ interface Shared {
   readonly sheets: number;
 }
 
-const first = (course: Course): CoursePiece => course.pieces[0]!;
+const first = (course: Course): CoursePiece => course.runs[0]!;
 /** The piece at the right end; undefined where one piece is the whole course. */
-const last = ({ pieces }: Course): CoursePiece | undefined => (pieces.length > 1 ? pieces.at(-1) : undefined);
+const last = ({ runs }: Course): CoursePiece | undefined => (runs.length > 1 ? runs.at(-1) : undefined);
+const wholeIn = ({ runs }: Course): number => runs.slice(1, -1).reduce((sum, { times }) => sum + times, 0);
 const longOf = ({ from, to }: CoursePiece): number => to - from;
 const sheetOf = ({ sheet, offCut }: CoursePiece): string => (offCut ? `off-cut of sheet ${sheet}` : `sheet ${sheet}`);
 
@@ -26,10 +27,10 @@ const columns: readonly Column<Row, Shared>[] = [
   column("First piece", "length", (course) => (course ? longOf(first(course)) : "")),
   column("Cut from", "text", (course) => (course ? sheetOf(first(course)) : ""), 140),
   column("Left angle", "angle", (course, { sheet }) => (course ? leanOf(first(course).left, sheet) : "")),
-  column("Whole sheets", "count", (course) => (course ? Math.max(0, course.pieces.length - 2) : ""), 100),
+  column("Whole sheets", "count", (course) => (course ? wholeIn(course) : ""), 100),
   column("Last piece", "length", (course) => (course && last(course) ? longOf(last(course)!) : "")),
   column("Last cut from", "text", (course) => (course && last(course) ? sheetOf(last(course)!) : ""), 140),
-  column("Right angle", "angle", (course, { sheet }) => (course ? leanOf(course.pieces.at(-1)!.right, sheet) : "")),
+  column("Right angle", "angle", (course, { sheet }) => (course ? leanOf(course.runs.at(-1)!.right, sheet) : "")),
   column("New sheets", "count", (course, { sheets }) => course?.sheets ?? sheets, 92),
 ];
 

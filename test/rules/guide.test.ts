@@ -16,7 +16,7 @@ import { functions } from "../../functions/index.ts";
 import { DEFAULTS, readRoofBlock, ROWS, type Row } from "../../functions/arguments/roofBlock.ts";
 import { readLength } from "../../src/measure/readLength.ts";
 import { readPitch } from "../../src/measure/readPitch.ts";
-import type { CoursePiece } from "../../src/roof/tables/sheathingCourses.ts";
+import { eachPiece, type CoursePiece } from "../../src/roof/tables/sheathingCourses.ts";
 import { takeOff } from "../../src/roof/tables/takeOff.ts";
 import { asked } from "../functions/asked.ts";
 import { framed, HALL } from "../roof/outlineSpecs.ts";
@@ -191,16 +191,19 @@ describe("the guide's worked sheet count", () => {
     const middle = ({ from, to, left, right }: CoursePiece) => to - from - (left + right) / 2;
     const said = (piece: CoursePiece | undefined) =>
       piece ? `${middle(piece).toFixed(1)}, ${piece.offCut ? "off-cut of" : "sheet"} ${piece.sheet}` : "";
-    const counted = courses.map(({ side, plane, course, length, pieces: own, sheets }) => [
-      `${side} ${plane}`,
-      String(course),
-      length.toFixed(1),
-      own.reduce((sum, piece) => sum + middle(piece), 0).toFixed(1),
-      said(own[0]),
-      String(Math.max(0, own.length - 2)),
-      said(own.length > 1 ? own.at(-1) : undefined),
-      String(sheets),
-    ]);
+    const counted = courses.map(({ side, plane, course, length, runs, sheets }) => {
+      const own = eachPiece({ runs });
+      return [
+        `${side} ${plane}`,
+        String(course),
+        length.toFixed(1),
+        own.reduce((sum, piece) => sum + middle(piece), 0).toFixed(1),
+        said(own[0]),
+        String(Math.max(0, own.length - 2)),
+        said(own.length > 1 ? own.at(-1) : undefined),
+        String(sheets),
+      ];
+    });
     expect(tableUnder("Sheets by courses, worked")).toEqual(counted);
     const sheets = (
       [

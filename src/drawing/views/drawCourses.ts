@@ -3,7 +3,7 @@ import type { Point } from "../../geometry/point.ts";
 import type { Level } from "../../geometry/polygon.ts";
 import type { RoofFace } from "../../roof/frame/surface.ts";
 import type { SideName } from "../../roof/frame/piece.ts";
-import type { Course, CoursePiece } from "../../roof/tables/sheathingCourses.ts";
+import { eachPiece, type Course, type CoursePiece } from "../../roof/tables/sheathingCourses.ts";
 import type { TakeOff } from "../../roof/tables/takeOff.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
 import { inColumns } from "../canvas/inColumns.ts";
@@ -55,7 +55,7 @@ function drawPlane(canvas: Canvas, one: Laid, wide: number, widest: number, room
   const at = (x: number, y: number) => onCanvas(view, { x, y });
   for (const course of courses) {
     const upper = Math.min(course.from + wide, high);
-    for (const piece of course.pieces) {
+    for (const piece of eachPiece(course)) {
       const polygon = outlineOf(piece, course.along - start, course.from, upper, wide);
       const text = String(piece.sheet);
       canvas.boards(view, [
@@ -120,8 +120,8 @@ function titleOf({ side, plane, courses }: Laid, { words }: Canvas): string {
   );
 }
 
-function courseText({ course, length, sheets, pieces }: Course, { words, length: text }: Canvas): string {
-  const first = pieces[0]!;
+function courseText({ course, length, sheets, runs }: Course, { words, length: text }: Canvas): string {
+  const first = runs[0]!;
   return words.course({
     number: course,
     edge: text(length),

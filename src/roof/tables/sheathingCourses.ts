@@ -10,7 +10,7 @@ export interface Sheet {
   readonly wide: number;
 }
 
-/** One piece of a course. */
+/** One piece of a course, or whole sheets side by side. */
 export interface CoursePiece {
   /** Along the lower edge of its course, from the course's left end. */
   readonly from: number;
@@ -22,6 +22,8 @@ export interface CoursePiece {
   readonly sheet: number;
   /** The sheet was cut for another piece before. */
   readonly offCut: boolean;
+  /** How many sheets lie side by side, whose numbers run on. */
+  readonly times: number;
 }
 
 /** One course of sheets across one part of a plane. */
@@ -36,11 +38,25 @@ export interface Course {
   readonly along: number;
   /** Its lower edge, or all that it reaches where a valley or another plane makes it longer farther up. */
   readonly length: number;
-  /** From the left, one at least. */
-  readonly pieces: readonly CoursePiece[];
+  /** From the left, one at least; whole sheets are taken together, for there are as many as a wide roof has area. */
+  readonly runs: readonly CoursePiece[];
   /** New sheets that it takes. */
   readonly sheets: number;
 }
+
+/** Every piece of a course from the left. */
+export const eachPiece = ({ runs }: Pick<Course, "runs">): CoursePiece[] =>
+  runs.flatMap((run) => {
+    const { from, times, sheet } = run;
+    const long = (run.to - from) / times;
+    return Array.from({ length: times }, (_, n): CoursePiece => ({
+      ...run,
+      from: from + n * long,
+      to: n === times - 1 ? run.to : from + (n + 1) * long,
+      sheet: sheet + n,
+      times: 1,
+    }));
+  });
 
 /** How a course's end leans, from square across the sheet. */
 export const leanOf = (lean: number, { wide }: Sheet): Degrees => slopeAngle(Math.abs(lean) / wide);
@@ -126,7 +142,7 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
   /** The pieces of a stretch whose ends lean in by so much; `length` is its lower edge. */
   function laid(length: number, left: number, right: number, rips: number): CoursePiece[] {
     const piece = (from: number, to: number, ends: { left?: number; right?: number }, used: OffCut | null) => ({
-      ...{ from, to, left: ends.left ?? 0, right: ends.right ?? 0 },
+      ...{ from, to, left: ends.left ?? 0, right: ends.right ?? 0, times: 1 },
       ...(used === null ? newSheet(rips) : { sheet: used.sheet, offCut: true }),
     });
     if (Math.max(length, length - left - right) <= sheet.long * (1 + NONE)) {
@@ -151,10 +167,14 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
     const pieces = [piece(0, first + left / 2, { left }, one)];
     if (!one) keep("left", left, sheet.long - first, pieces[0]!.sheet);
     const end = middle - last + left / 2;
-    while (pieces.at(-1)!.to < end - NONE * length) {
-      const { to } = pieces.at(-1)!;
-      pieces.push(piece(to, Math.min(to + sheet.long, end), {}, null));
-    }
+    const from = pieces[0]!.to;
+    const whole = Math.max(0, Math.ceil((end - from) / sheet.long - NONE * Math.max(1, length / sheet.long)));
+    if (rip === null && whole > 0) {
+      pieces.push({ ...piece(from, end, {}, null), times: whole });
+      sheets += whole - 1;
+    } else
+      for (let n = 0; n < whole; n++)
+        pieces.push(piece(from + n * sheet.long, Math.min(from + (n + 1) * sheet.long, end), {}, null));
     pieces.push(piece(pieces.at(-1)!.to, length, { right }, other));
     if (!other) keep("right", right, sheet.long - last, pieces.at(-1)!.sheet);
     return pieces;
@@ -168,12 +188,12 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
         rip = rips > 1 ? (to - from).toFixed(6) : null;
         // A strip leans as far as it is wide.
         const part = rips > 1 ? (to - from) / sheet.wide : 1;
-        const pieces = laid(length, left * part, right * part, rips).map((piece) => ({
+        const runs = laid(length, left * part, right * part, rips).map((piece) => ({
           ...piece,
           left: piece.left / part,
           right: piece.right / part,
         }));
-        return { side, plane: plane + 1, course, from, along: start, length, pieces, sheets: sheets - before };
+        return { side, plane: plane + 1, course, from, along: start, length, runs, sheets: sheets - before };
       }),
     ),
   );

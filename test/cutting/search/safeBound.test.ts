@@ -25,9 +25,10 @@ function problemOf(
       hand: 0,
       endsKey: true,
       endsGroup: i === pieces.length - 1,
-      turn: 0,
+      saves: 0,
+      ends: [],
     })),
-    groups: [{ setup: 0 }],
+    groups: [{ setup: 0, nodes: null }],
     types: boards,
   };
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { mainBlock } from "../../../src/roof/frame/blocks.ts";
 import { faceWidth } from "../../../src/roof/frame/surface.ts";
 import { planeGroups } from "../../../src/roof/tables/planeGroups.ts";
-import { leanOf, sheathingCourses, type CoursePiece } from "../../../src/roof/tables/sheathingCourses.ts";
+import { eachPiece, leanOf, sheathingCourses, type CoursePiece } from "../../../src/roof/tables/sheathingCourses.ts";
 import { framed, usual } from "../anySpec.ts";
 
 const sheet = { long: 96, wide: 48 };
@@ -28,9 +28,7 @@ describe("sheathingCourses", () => {
   );
 
   it("the worked example: 22 sheets", () => {
-    expect(
-      courses.map(({ side, plane, course, pieces }) => [`${side} ${plane}.${course}`, ...pieces.map(said)]),
-    ).toEqual([
+    expect(courses.map((one) => [`${one.side} ${one.plane}.${one.course}`, ...eachPiece(one).map(said)])).toEqual([
       ["Main 1.1", "48.0 1", "96.0 2", "96.0 3", "41.6 4"],
       ["Main 1.2", "54.4 5", "96.0 6", "54.4 (4)"],
       ["Main 1.3", "51.2 7", "76.8 8"],
@@ -47,7 +45,7 @@ describe("sheathingCourses", () => {
     expect(courses.reduce((sum, { sheets }) => sum + sheets, 0)).toBe(22);
     expect(courses.map(({ from }) => from).slice(0, 4)).toEqual([0, 48, 96, 0]);
     // atan(38.4 / 48).
-    expect(leanOf(courses[0]!.pieces[0]!.left, sheet)).toBeCloseTo(38.6598, 4);
+    expect(leanOf(courses[0]!.runs[0]!.left, sheet)).toBeCloseTo(38.6598, 4);
   });
 
   const level = (width: number, up: number) => {
@@ -58,7 +56,7 @@ describe("sheathingCourses", () => {
     return { side: "Main", faces: [face], plan: 0, sloped: 0 } as const;
   };
   const brief = (width: number, up: number, bay: number) =>
-    sheathingCourses([level(width, up)], sheet, bay).map(({ pieces }) => pieces.map(said).join(", "));
+    sheathingCourses([level(width, up)], sheet, bay).map((course) => eachPiece(course).map(said).join(", "));
 
   it.each([
     ["whole sheets leave nothing", 192, 96, 24, ["96.0 1, 96.0 2", "96.0 3, 96.0 4"]],
@@ -74,7 +72,7 @@ describe("sheathingCourses", () => {
   it("rips one sheet for the last courses of two planes", () => {
     const two = { ...level(96, 64), faces: [...level(96, 64).faces, ...level(96, 64).faces] };
     const last = sheathingCourses([two], sheet, 24).filter(({ course }) => course === 2);
-    expect(last.map(({ pieces }) => said(pieces[0]!))).toEqual(["96.0 2", "96.0 (2)"]);
+    expect(last.map(({ runs }) => said(runs[0]!))).toEqual(["96.0 2", "96.0 (2)"]);
   });
 });
 

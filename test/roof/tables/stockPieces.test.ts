@@ -116,12 +116,12 @@ describe("stockPieces", () => {
     const along = Math.hypot(1, 72 / 180);
     for (const hand of ["left", "right"]) {
       const hip = named(pieces, "H", hand);
-      expect(hip.turn).toBeCloseTo(1.5 * (3 / 4) * along, 9);
+      expect(hip.slants[1] * (hand === "left" ? 1 : -1)).toBeCloseTo(1.5 * (3 / 4) * along, 9);
       expect(hip.spread).toBeCloseTo(along / (4 / 5), 9);
     }
     // Between king commons two cheeks meet in a point, and no cut is shared; each is as long as the one across.
     const between = named(order({ ...HALL, endPitch: 8 / 12 }).pieces, "H", "left");
-    expect(between.turn).toBe(0);
+    expect(between.slants).toEqual([0, 0]);
     expect(between.spread).toBeCloseTo(along, 9);
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pieceBoardFeet } from "../../../src/roof/tables/pieceBoardFeet.ts";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
+import { eachPiece } from "../../../src/roof/tables/sheathingCourses.ts";
 import { takeOff } from "../../../src/roof/tables/takeOff.ts";
 import { anyFrame, framed } from "../anySpec.ts";
 
@@ -79,7 +80,9 @@ describe("takeOff", () => {
         const { courses, sheet, planes } = takeOff(frame, pieces(frame));
         const used = courses.reduce((sum, { sheets }) => sum + sheets, 0);
         const given = new Map<number, number>();
-        for (const { side, plane, from, length, pieces: own } of courses) {
+        for (const course of courses) {
+          const { side, plane, from, length } = course;
+          const own = eachPiece(course);
           const face = planes.find((one) => one.side === side)!.faces[plane - 1]!;
           const high = (face.plane.overhang + face.plane.run) / Math.cos(Math.atan(face.plane.pitch));
           const part = Math.min(sheet.wide, high - from) / sheet.wide;

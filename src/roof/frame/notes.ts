@@ -4,6 +4,7 @@ import { plumbDepthOf } from "../members/commonRafter.ts";
 import { alongHip, backing } from "../members/hip.ts";
 import { endReach } from "../members/plumbEnd.ts";
 import { sideOn, tailTilts, type Bearer, type BearerSide, type Hip, type Valley, type ValleyBoard } from "./bearers.ts";
+import { crossingBay } from "./crossingBay.ts";
 import { hipsIn, type Frame } from "./frame.ts";
 import type { Note } from "./note.ts";
 import { laidSeat } from "./laidOver.ts";
@@ -84,21 +85,6 @@ function placeNotes(frame: Frame, rafters: readonly Rafter[]): Note[] {
     });
   }
   return notes;
-}
-
-/** What is left at a crossing past the last piece on a valley: nearer to it one would be too short to stand, and is blocking. null of any other. */
-export function crossingBay({ rafters, blocks, spec }: Frame, rafter: Rafter): Note<"crossing bay"> | null {
-  const { foot, member, plane } = rafter;
-  const wing = foot.bearer && blocks[foot.bearer.block]!.wing;
-  if (!wing || (member !== "valley cripple" && (member !== "valley jack" || plane.wing !== wing.letter))) return null;
-  // On the wing's planes the crossing is the reach in from the inner corner, on the main one over the middle of the mouth.
-  const past = ({ offset: at }: Rafter) =>
-    member === "valley cripple" ? Math.abs((wing.to - wing.from) / 2 - at!) : wing.reach - at!;
-  const width = past(rafter);
-  const nearest = rafters
-    .filter((one) => one.foot.bearer === foot.bearer && one.plane === plane && one.member === member)
-    .every((one) => past(one) >= width - NONE);
-  return nearest && width > spec.rafter.thickness ? { kind: "crossing bay", wing: wing.letter, width } : null;
 }
 
 /** Notes of one jack: those of every jack of its side, and on the shortest one the bay left at the corner. */

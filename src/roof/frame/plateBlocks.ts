@@ -98,7 +98,9 @@ function piecesOf(frame: Frame, stem: string, blocks: readonly Block[]): Piece[]
   const groups = new Map<string, Block[]>();
   for (const block of blocks) {
     const key = [block.long, block.short, block.plane.pitch].map((value) => value.toFixed(4)).join(" ");
-    groups.set(key, [...(groups.get(key) ?? []), block]);
+    const known = groups.get(key);
+    if (known) known.push(block);
+    else groups.set(key, [block]);
   }
   const sorted = [...groups.values()].sort((a, b) => b[0]!.long - a[0]!.long);
   return sorted.map((own, i) => blockPiece(frame, sorted.length > 1 ? `${stem}${i + 1}` : stem, own));

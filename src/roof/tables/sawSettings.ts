@@ -23,13 +23,11 @@ const SAME = 1e-6;
 
 /** Every plumb cut of a roof by plumb angle and saw tilt, flattest first: how often the saw must be set, and for what. */
 export function sawSettings(pieces: readonly Piece[]): readonly SawSetting[] {
-  const settings: SawSetting[] = [];
+  const settings: { cut: Omit<SawSetting, "pieces">; marks: Map<CutAt, Set<string>> }[] = [];
   for (const piece of pieces)
     for (const { at, plumb, tilt } of cutsOf(piece)) {
-      const i = settings.findIndex((one) => Math.abs(one.plumb - plumb) < SAME && Math.abs(one.tilt - tilt) < SAME);
-      const known = settings[i];
-      const marks = new Set([...(known?.pieces[at] ?? []), piece.mark]);
-      const one: SawSetting = {
+      const known = settings.find(({ cut }) => Math.abs(cut.plumb - plumb) < SAME && Math.abs(cut.tilt - tilt) < SAME);
+      const cut = {
         plumb,
         tilt,
         // A level seat crosses the top at its own angle.
@@ -37,13 +35,16 @@ export function sawSettings(pieces: readonly Piece[]): readonly SawSetting[] {
           at === "foot" && piece.foot.bearer === "valley board"
             ? piece.foot.edge!
             : slopeAngle(Math.tan((tilt * Math.PI) / 180) * alongSlope(piece.slope)),
-        thickness: Math.max(known?.thickness ?? 0, piece.section.thickness),
-        pieces: { ...known?.pieces, [at]: [...marks] },
+        thickness: Math.max(known?.cut.thickness ?? 0, piece.section.thickness),
       };
-      if (known) settings[i] = one;
-      else settings.push(one);
+      const one = known ?? { cut, marks: new Map<CutAt, Set<string>>() };
+      one.cut = cut;
+      one.marks.set(at, (one.marks.get(at) ?? new Set()).add(piece.mark));
+      if (!known) settings.push(one);
     }
-  return settings.sort((a, b) => a.plumb - b.plumb || a.tilt - b.tilt);
+  return settings
+    .map(({ cut, marks }) => ({ ...cut, pieces: Object.fromEntries([...marks].map(([at, own]) => [at, [...own]])) }))
+    .sort((a, b) => a.plumb - b.plumb || a.tilt - b.tilt);
 }
 
 function cutsOf(piece: Piece): { at: CutAt; plumb: number; tilt: number }[] {

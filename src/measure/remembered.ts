@@ -15,10 +15,12 @@ const LONGEST = 64;
 export function remembered<T>(read: (text: string) => T): (text: string) => T {
   const known = new LimitedMap<string, T>(KEPT);
   return (text) => {
+    // Even to look a long text up takes its whole length.
+    if (text.length > LONGEST) return read(text);
     const before = known.get(text);
     if (before !== undefined) return before;
     const value = read(text);
-    if (text.length <= LONGEST) known.set(text, value);
+    known.set(text, value);
     return value;
   };
 }

@@ -172,6 +172,13 @@ export const CAUTION_WORDS: Readonly<Record<CautionKind, Words>> = {
     mend: "have a licensed designer size what lies under it",
     remark: "its valley boards and ridge bear on the main roof's sheathing and rafters",
   },
+  "valley board width": {
+    check: "Valley board, width",
+    published: (f) => `at least ${f}: a jack's whole seat bears on it`,
+    source: PRACTICE,
+    remark: "across its flat",
+    mend: "use a wider size in the row Valley, or block under the seats",
+  },
   sizing: {
     check: "Sizes of ridge, hips and rafters",
     published: () => "span tables, or a licensed designer",

@@ -48,6 +48,20 @@ describe("a wing laid over the sheathed main roof", () => {
     expect([board.left, board.right]).toEqual([1, 1]);
   });
 
+  it("says how wide a valley board must be for a whole seat, and that this one is narrower", () => {
+    // The seat is 5.5 x root 5 along the eave. The valley's line runs (1, 1, 1/2) on the main plane, at a sine of root 1.25 over 1.5 to it.
+    const least = 5.5 * Math.sqrt(5) * (slope / 1.5);
+    const of = ({ frame, pieces }: typeof model) =>
+      cautions(frame, pieces).filter(({ kind }) => kind === "valley board width");
+    expect(of(model)).toMatchObject([{ wing: "A", here: 7.25, limit: { kind: "least" }, outside: true }]);
+    expect(of(model)[0]!.limit!.value).toBeCloseTo(least, 9);
+    // 9.17 in: a board of 9 1/4 holds it.
+    expect(of(modelOf({ ...laid, valley: { thickness: 1.5, depth: 9.25 } }))).toMatchObject([
+      { here: 9.25, outside: false },
+    ]);
+    expect(of(modelOf(framedIn))).toEqual([]);
+  });
+
   it("has a ridge that lies on the sheathing: its end cut to the main pitch", () => {
     // (0.5 x 95.25 - 0.5 x 1.1180340) / 0.5 in from the plate line, 120 out from it.
     expect(piece("R-A").longPoint).toBeCloseTo(120 + 95.25 - slope, 6);
@@ -97,7 +111,7 @@ describe("a wing laid over the sheathed main roof", () => {
     expect(low![0] + high![0]).toBeCloseTo(90, 9);
     expect(Math.tan((high![0] * Math.PI) / 180)).toBeCloseTo(slope, 9);
     const board = stockPieces(model.frame, model.pieces, () => [], 0).pieces.find(({ name }) => name === "VB-A")!;
-    expect(board).toMatchObject({ lean: 0, toe: 0, turn: 0, length: piece("VB-A").longPoint });
+    expect(board).toMatchObject({ lean: 0, toe: 0, slants: [0, 0], length: piece("VB-A").longPoint });
     expect(cautions(model.frame, model.pieces).filter(({ kind }) => kind === "laid over")).toMatchObject([
       { wing: "A", outside: true },
     ]);

@@ -71,6 +71,8 @@ function concerns(caution: Caution, piece: Piece, unit: Unit): boolean {
     case "toe below long valley":
     case "valley's tilt":
       return member === "valley";
+    case "valley board width":
+      return foot.bearer === "valley board" && standsOn(caution, piece);
     case "toe below valley":
       return foot.bearer === "valley" || head.bearer === "valley";
     case "valley pieces' tilt":

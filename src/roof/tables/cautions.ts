@@ -1,9 +1,12 @@
+import { alongSlope } from "../../geometry/alongSlope.ts";
 import { slopeAngle } from "../../geometry/angle.ts";
 import { MM_PER_INCH, type Unit } from "../../measure/unit.ts";
 import { planesOf, type RoofPlane } from "../frame/blocks.ts";
 import { hipsIn, ridgeIn, valleysIn, type Frame } from "../frame/frame.ts";
+import { laidSeat, valleyBoardsIn } from "../frame/laidOver.ts";
 import { proudPast, toeBelowHip, toeBelowLong, toeBelowValley } from "../frame/notes.ts";
 import { firstHip, type Piece } from "../frame/piece.ts";
+import { headRuns } from "../frame/rafterLines.ts";
 import type { Section } from "../frame/roofSpec.ts";
 import { notchOfSeat, plumbDepthOf } from "../members/commonRafter.ts";
 import { sawReaches } from "../members/sawReach.ts";
@@ -37,6 +40,7 @@ export type CautionKind =
   | "valley's tilt"
   | "broken hip"
   | "laid over"
+  | "valley board width"
   | "sizing";
 
 /** One thing that an inspector looks at: the figure here, and the published one where there is one. */
@@ -166,11 +170,25 @@ function wingCautions(frame: Frame): Caution[] {
       return [
         // Rafters under it carry a wing that is laid over, and only a designer sizes them.
         ...(wing.laid ? [{ ...length("laid over", null, null, 0, { wing: wing.letter }), outside: true }] : []),
+        ...seatCautions(frame, wing.letter),
         ...all.filter((one) => worst(all, one.kind) === one),
         length("ridge depth", wing.spec.ridge.depth, "least", deepest, { wing: wing.letter }),
       ];
     }),
   ];
+}
+
+/** How wide a laid-over wing's valley board must be for the whole seat of its jacks to bear on it. */
+function seatCautions(frame: Frame, letter: string): Caution[] {
+  const [board] = valleyBoardsIn(frame).filter(({ wing }) => wing === letter);
+  if (!board) return [];
+  const { rafter, valley } = frame.spec;
+  const own = frame.rafters.filter(({ foot }) => foot.bearer?.kind === "valley board" && foot.bearer.wing === letter);
+  const runs = own.map((one) => headRuns(one, rafter.thickness).long);
+  // A seat runs level from the board's outer edge, at the angle on the slope of the main roof between its eave and the valley's line.
+  const across = Math.sin(Math.atan(board.near.tan * alongSlope(board.near.pitch)));
+  const width = laidSeat(board.far.pitch, rafter.depth, Math.max(0, ...runs)) * across;
+  return [length("valley board width", valley.depth, "least", width, { wing: letter })];
 }
 
 /** What framed-in wings add. */

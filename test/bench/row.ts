@@ -5,5 +5,5 @@ export interface Row {
   /** What the ratio is of, with the figures behind it. */
   readonly what: string;
   /** The most that the ratio should be. */
-  readonly most?: number;
+  readonly most: number;
 }

@@ -7,15 +7,25 @@ const files = readdirSync(import.meta.dirname)
   .filter((file) => file.endsWith(".bench.ts") && (wanted.length === 0 || wanted.some((word) => file.includes(word))))
   .sort();
 
+/** What the whole run may take. */
+const SECONDS = 300;
+
 let missed = files.length === 0 ? 1 : 0;
+const print = ({ name, ratio, what, most }: Row): void => {
+  if (ratio > most) missed++;
+  const target = ratio <= most ? `ahead of ${most}` : `BEHIND ${most}`;
+  console.log(`  ${ratio.toFixed(3).padStart(8)}  ${name}, ${target}: ${what}`);
+};
 for (const file of files) {
-  console.log(`\n${file}`);
+  const before = performance.now();
   const { bench } = (await import(`./${file}`)) as { bench: () => Promise<Row[]> };
-  for (const { name, ratio, what, most } of await bench()) {
-    const held = most === undefined || ratio <= most;
-    if (!held) missed++;
-    const target = most === undefined ? "" : held ? `, ahead of ${most}` : `, BEHIND ${most}`;
-    console.log(`  ${ratio.toFixed(3).padStart(8)}  ${name}${target}: ${what}`);
-  }
+  const rows = await bench();
+  console.log(`\n${file}, ${((performance.now() - before) / 1000).toFixed(0)} s`);
+  rows.forEach(print);
+}
+const seconds = performance.now() / 1000;
+if (wanted.length === 0) {
+  console.log("\nall");
+  print({ name: "whole run", ratio: seconds / SECONDS, most: 1, what: `over 5 minutes; ${seconds.toFixed(0)} s` });
 }
 process.exitCode = missed === 0 ? 0 : 1;

@@ -25,7 +25,7 @@ export interface Sided {
  * A board that holds its pieces with no cut shared takes any sides. The others are given theirs one after another, of the sides that hold those of which most are left; some may
  * find none.
  */
-export function assignSides(mirrored: SizeTask, upright: SizeTask, cuts: readonly Cut[]): Sided {
+export function* assignSides(mirrored: SizeTask, upright: SizeTask, cuts: readonly Cut[]): Generator<void, Sided> {
   const own = new Map<number, number>();
   upright.sources.forEach(({ left, right, plain }, item) => {
     for (const piece of [...left, ...right, ...plain]) own.set(piece, item);
@@ -54,21 +54,23 @@ export function assignSides(mirrored: SizeTask, upright: SizeTask, cuts: readonl
   };
   const holds = ({ type, items, copies }: Pattern): boolean =>
     fits(upright.problem.types[type]!, usedLength(upright.problem, items, copies), items, copies);
-  const known = new Map<Pattern, readonly Way[]>();
-  const waysOf = (pattern: Pattern): readonly Way[] => {
-    const before = known.get(pattern);
-    if (before) return before;
+  const held = new Map<Pattern, readonly Way[]>();
+  for (const { pattern } of cuts) {
     const ways = waysFor(pattern, (item) => [demandOf(sides[item]!.left), demandOf(sides[item]!.right)]);
-    const held = ways.filter((way) => holds(sided(pattern, way)));
-    known.set(pattern, held);
-    return held;
-  };
+    held.set(
+      pattern,
+      ways.filter((way) => holds(sided(pattern, way))),
+    );
+    yield;
+  }
+  const waysOf = (pattern: Pattern): readonly Way[] => held.get(pattern)!;
   const tight = (pattern: Pattern): number => {
     const all = pattern.items.reduce((product, _, n) => product * (pattern.copies[n]! + 1), 1);
     return waysOf(pattern).length / Math.min(all, MOST_WAYS);
   };
   let best: Sided = { cuts: [], open: Infinity };
   for (let attempt = 0; attempt < ATTEMPTS && best.open > 0; attempt++) {
+    yield;
     // Few ways first: what holds in any way comes last.
     const order = boards
       .map((pattern, n) => ({ pattern, place: tight(pattern) + (attempt === 0 ? 0 : chance(attempt, n) * 0.4) }))

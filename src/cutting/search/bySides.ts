@@ -19,7 +19,7 @@ const STEPS = 60_000_000;
 export function* bySides(upright: SizeTask, mirrored: SizeTask, next: () => Spent): Generator<void, Solved | Unsolved> {
   const either = yield* solveSize(mirrored.problem, next());
   if ("cuts" in either) {
-    const sided = assignSides(mirrored, upright, either.cuts);
+    const sided = yield* assignSides(mirrored, upright, either.cuts);
     const cuts = sided.open === 0 ? sided.cuts : yield* repaired(upright.problem, sided.cuts, either.cost, next);
     if (cuts) return { ...either, cuts };
   } else if (either.impossible) return either;

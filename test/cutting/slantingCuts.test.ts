@@ -1,0 +1,86 @@
+import { describe, expect, it } from "vitest";
+import { checkPlan, planOf } from "./checkPlan.ts";
+import { planCutsNow } from "./planCutsNow.ts";
+import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
+
+const boards = (...lengths: number[]): StockBoard[] => lengths.map((length) => ({ size: "2x6", length }));
+const piece = (length: number, count: number, more: Partial<StockPiece> = {}): StockPiece => ({
+  name: "p",
+  size: "2x6",
+  length,
+  count,
+  ...more,
+});
+
+// By hand: lengths of 30, a kerf of 1 and a lean of 3, less what the shared cuts save.
+describe("slanting cuts at both ends", () => {
+  it.each<[string, [number, number][], number]>([
+    // Cripples between parallel bearers, one after another: 3 x 30 + 2 + 3 less two turns.
+    [
+      "three alike with parallel ends",
+      [
+        [2, 2],
+        [2, 2],
+        [2, 2],
+      ],
+      91,
+    ],
+    [
+      "two that lean to two sides share nothing",
+      [
+        [2, 2],
+        [-2, -2],
+      ],
+      64,
+    ],
+    [
+      "a left and a right cripple that are longer on one face",
+      [
+        [-2, 2],
+        [2, -2],
+      ],
+      62,
+    ],
+    [
+      "two such of one hand share nothing",
+      [
+        [-2, 2],
+        [-2, 2],
+      ],
+      64,
+    ],
+    [
+      "a jack, cripples of its slant and a valley jack: every cut",
+      [
+        [2, 0],
+        [2, 2],
+        [0, 2],
+      ],
+      91,
+    ],
+    [
+      "a ring of three is cut open where that loses least",
+      [
+        [2, 3],
+        [3, 3],
+        [3, 2],
+      ],
+      95 - 6,
+    ],
+    [
+      "a ring beside a row that it goes into",
+      [
+        [2, 2],
+        [0, 2],
+        [2, 0],
+      ],
+      91,
+    ],
+  ])("shares slanting cuts, all crown up: %s", (_, slants, used) => {
+    const pieces = slants.map((own) => piece(30, 1, { lean: 3, slant: "a", slants: own }));
+    const plan = planOf(planCutsNow(pieces, boards(used, used + 1), { kerf: 1 }));
+    expect(plan).toMatchObject({ cost: used, proved: true });
+    checkPlan(plan, { pieces, boards: boards(used, used + 1), kerf: 1 });
+    expect(plan.boards[0]!.pieces.some(({ flipped }) => flipped)).toBe(false);
+  });
+});

@@ -70,7 +70,7 @@ export function writeParts(base: string, folder: string, sync = false): void {
   writeFileSync(join(folder, "manifest.json"), `${JSON.stringify(unifiedManifest(base, VERSION), null, 1)}\n`);
   for (const icon of readdirSync("manifest").filter((name) => name.endsWith(".png")))
     copyFileSync(join("manifest", icon), join(folder, "assets", icon));
-  for (const page of ["excel/pane.html", "packet/print.html"])
+  for (const page of ["excel/pane.html", "excel/drawing.html", "packet/print.html"])
     copyFileSync(join("src/pages", page), join(folder, basename(page)));
   writeFileSync(join(folder, "functions.json"), `${JSON.stringify(excelMetadata(functions, base, sync), null, 1)}\n`);
   writeHelp(folder, functions);

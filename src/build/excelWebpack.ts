@@ -6,7 +6,7 @@ import { licenses } from "./licenses.ts";
 import { pageRules } from "./pageRules.ts";
 import { withoutDocs } from "./withoutDocs.ts";
 
-/** The bundler's set-up for the Excel build: one script for pane and functions, which share a runtime, and one for the page that prints. */
+/** The bundler's set-up for the Excel build: one script for pane and functions, which share a runtime, and one for each page that Excel opens beside the pane. */
 export function excelWebpack(
   folder: string,
   made: "production" | "maps" | "development" = "production",
@@ -16,7 +16,11 @@ export function excelWebpack(
     context: resolve("."),
     target: ["web", "es2022"],
     devtool: ({ production: false, maps: "source-map", development: "inline-source-map" } as const)[made],
-    entry: { pane: "./src/pages/excel/paneMain.ts", print: "./src/pages/packet/printMain.ts" },
+    entry: {
+      pane: "./src/pages/excel/paneMain.ts",
+      print: "./src/pages/packet/printMain.ts",
+      drawing: "./src/pages/excel/drawingMain.ts",
+    },
     output: {
       path: resolve(folder),
       filename: "[name].js",

@@ -1,5 +1,5 @@
 import { readRoof, type RoofModel } from "../../functions/arguments/roofModel.ts";
-import { hookText, plateName } from "../../functions/plateMarks.ts";
+import { plateStrips } from "../../functions/plateStrips.ts";
 import type { Row } from "../../functions/arguments/roofBlock.ts";
 import { drawApex } from "../drawing/views/drawApex.ts";
 import { drawCorner } from "../drawing/views/drawCorner.ts";
@@ -9,7 +9,7 @@ import { drawFrame3d } from "../drawing/views/drawFrame3d.ts";
 import { drawHip } from "../drawing/views/drawHip.ts";
 import { drawHipTops } from "../drawing/views/drawHipTops.ts";
 import { drawJack } from "../drawing/views/drawJack.ts";
-import { drawPlates, type PlateStrip } from "../drawing/views/drawPlates.ts";
+import { drawPlates } from "../drawing/views/drawPlates.ts";
 import { drawPlan } from "../drawing/views/drawPlan.ts";
 import { drawSetOut } from "../drawing/views/drawSetOut.ts";
 import { drawValley } from "../drawing/views/drawValley.ts";
@@ -17,9 +17,7 @@ import type { DrawingOptions } from "../drawing/canvas/canvas.ts";
 import { lengthText } from "../measure/lengthText.ts";
 import { messageOf } from "../../functions/words/problemText.ts";
 import { Failure } from "../measure/result.ts";
-import { plateMarks } from "../roof/tables/plateMarks.ts";
 import { takeOff } from "../roof/tables/takeOff.ts";
-import { WORDS } from "../drawing/canvas/words.ts";
 import { standaloneSvg } from "./standaloneSvg.ts";
 
 /** The reading room that the guide draws and counts: an invented small hall. */
@@ -59,7 +57,13 @@ export function guideDrawings(width: number): Readonly<Record<string, string>> {
     "wing-frame": drawFrame3d(ell.frame, ell.pieces, options),
     "wing-valleys": drawValley(tee.frame, tee.pieces, "A", options),
     "wing-valley-ends": drawEnds(tee.frame, valley, options),
-    "wing-plates": drawPlates(platesOf(ell), options),
+    "wing-plates": drawPlates(
+      plateStrips(
+        ell.frame,
+        ({ place }) => place?.kind !== "end" && !(place?.kind === "wall" && place.wall === "back"),
+      ),
+      options,
+    ),
     "wing-laid-over": drawFrame3d(over.frame, over.pieces, options),
     plan: drawPlan(hall.frame, hall.pieces, options),
     frame: drawFrame3d(hall.frame, hall.pieces, options),
@@ -92,21 +96,6 @@ export function guideDrawings(width: number): Readonly<Record<string, string>> {
   };
   return Object.fromEntries(Object.entries(drawings).map(([name, drawing]) => [`${name}.svg`, standaloneSvg(drawing)]));
 }
-
-/** The plates and ridges of a roof with the wing between its marks, as PLATEMARKS names them. */
-export const platesOf = ({ frame }: Pick<RoofModel, "frame">): PlateStrip[] =>
-  plateMarks(frame)
-    .filter(({ place }) => place?.kind !== "end" && !(place?.kind === "wall" && place.wall === "back"))
-    .map((list) => ({
-      name: plateName(list),
-      hook: hookText(list),
-      marks: list.marks.map(({ piece, hand, mark, notes }) => ({
-        name: hand === "plain" ? piece : `${piece} ${WORDS[hand === "left" ? "leftShort" : "rightShort"]}`,
-        from: mark,
-        // The inner corner itself is one line.
-        to: mark + (notes.some(({ kind }) => kind === "inner corner") ? 0 : frame.spec.rafter.thickness),
-      })),
-    }));
 
 /** A worked wing of the guide on its main roof of 24' by 40'. */
 function winged(wing: Readonly<Record<string, string>>): RoofModel {

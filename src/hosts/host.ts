@@ -54,6 +54,8 @@ export interface Host {
 
   /** Opens a page that was built beside this one: in a tab of its own, or in the system's browser. */
   openPage?(address: string): void;
+  /** Shows a page that was built beside this one in a large window, in the place of the one before; whether it could. Only where the pane cannot fill the window itself. */
+  openLarge?(address: string): Promise<boolean>;
   /** The page for the saw, where it was built beside this one. */
   readonly sawPage?: string;
 

@@ -8,15 +8,12 @@ import { JobSection } from "./sections/jobSection.tsx";
 import { Later, loadWhenIdle } from "./sections/later.tsx";
 import { Fold } from "./controls/fold.tsx";
 import { syncWithSheet } from "./state/syncWithSheet.ts";
-import "./pane.css";
-import "./controls/layout.css";
-import "./controls/fields.css";
-import "./controls/over.css";
-import "./controls/tables.css";
-import { markStyle, pieceAt } from "./controls/pieceAt.ts";
-import { pick } from "./state/looking.ts";
+import "./look.ts";
+import { marking, MarkStyle } from "./controls/pieceMarks.tsx";
 import { paneState, type PaneState } from "./state/paneState.ts";
 import { RoofSection } from "./sections/roofSection.tsx";
+import { ValueList } from "./sections/valueList.tsx";
+import { ViewTools } from "./sections/viewTools.tsx";
 import { ViewSection } from "./sections/viewSection.tsx";
 import { wholeWindow } from "./sections/wholeWindow.ts";
 import { ScheduleSection } from "./sections/scheduleSection.tsx";
@@ -47,8 +44,9 @@ function Pane({ state }: { state: PaneState }) {
     <div ref={root} class={whole.value ? "lp lp-whole" : "lp"} {...handlers}>
       <MarkStyle state={state} />
       <div class="lp-room">
-        <ViewSection state={state} />
+        <ViewSection state={state} tools={<ViewTools state={state} />} />
         <div class="lp-form">
+          <ValueList state={state} />
           <RoofSection state={state} />
           <ScheduleSection state={state} />
           <FillSection state={state} />
@@ -66,38 +64,6 @@ function Pane({ state }: { state: PaneState }) {
       <AskDialog state={state} />
     </div>
   );
-}
-
-function MarkStyle({ state: { looking } }: { state: PaneState }) {
-  return <style>{markStyle(looking.pointed.value, looking.picked.value)}</style>;
-}
-
-/** Wherever a piece is drawn or listed, pointing at it marks it everywhere, and pressing it opens its card. */
-function marking({ looking, report }: PaneState) {
-  const { pointed } = looking;
-  const point = (mark: string | null) => void (pointed.value = mark);
-  // Where the keyboard is at a piece, a page that scrolls to it under a pointer at rest does not take the mark away.
-  let atKey = false;
-  let rests = "";
-  const place = ({ clientX, clientY }: PointerEvent) => `${clientX} ${clientY}`;
-  return {
-    onPointerMove: (event: PointerEvent) => void (rests = place(event)),
-    onPointerOver(event: PointerEvent) {
-      if (atKey && rests === place(event)) return;
-      point(pieceAt(event.target)?.mark ?? null);
-    },
-    onFocusIn({ target }: Event) {
-      const mark = pieceAt(target)?.mark ?? null;
-      atKey = mark !== null;
-      point(mark);
-    },
-    onPointerLeave: () => !atKey && point(null),
-    onClick({ target }: Event) {
-      const piece = (target as Element).closest(".lp-card") ? null : pieceAt(target);
-      const { model } = report.value;
-      if (piece && model) pick(looking, model.pieces, piece.mark, piece.hand);
-    },
-  };
 }
 
 /** At the foot, where it is always seen: how far the writing is, what was last done (which is read out), and the way back. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { drawCorner } from "../../src/drawing/views/drawCorner.ts";
 import { drawFrame3d } from "../../src/drawing/views/drawFrame3d.ts";
-import { platesOf } from "../../src/build/guideDrawings.ts";
+import { plateStrips } from "../../functions/plateStrips.ts";
 import { drawPlates } from "../../src/drawing/views/drawPlates.ts";
 import { drawPlan } from "../../src/drawing/views/drawPlan.ts";
 import { drawValley } from "../../src/drawing/views/drawValley.ts";
@@ -25,7 +25,7 @@ function wingedDrawings(spec: RoofSpec, { width }: { width: number }): [string, 
     ["plan", drawPlan(frame, pieces, options)],
     ["frame", drawFrame3d(frame, pieces, options)],
     ["corner", drawCorner(frame, pieces, options)],
-    ["plates", drawPlates(platesOf({ frame }), options)],
+    ["plates", drawPlates(plateStrips(frame), options)],
     ...spec.wings
       .filter(({ framing }) => framing === "framed in")
       .map(({ letter }): [string, string] => [`valleys ${letter}`, drawValley(frame, pieces, letter, options)]),
@@ -71,12 +71,12 @@ describe("drawings of a roof with wings", () => {
 describe("the plates and ridges of a roof with wings", () => {
   it("each have their hook and the running marks of PLATEMARKS", () => {
     const { frame } = roofs.find(({ name }) => name === "T")!;
-    const svg = drawPlates(platesOf({ frame }), { width: 900, length: lengthOf("in") });
+    const svg = drawPlates(plateStrips(frame), { width: 900, length: lengthOf("in") });
     const texts = drawnTexts(svg).map(({ text }) => text);
     expect(texts).toContain("Front, left of wing A: hook at the left corner, seen from outside");
     expect(texts).toContain("Front, right of wing A: hook at the right corner, seen from outside");
     expect(texts).toContain("Wing A ridge: hook at the outer end");
-    for (const { name, marks } of platesOf({ frame }))
+    for (const { name, marks } of plateStrips(frame))
       for (const mark of marks)
         expect([
           name,

@@ -37,7 +37,7 @@ const UNDER = 0.24;
 const INSIDE = 1;
 
 /** Widths of lines in pixels: what is an object, what tells most of it, and what only helps. */
-const WEIGHTS = { object: 1.25, accent: 1.25, help: 0.75 } as const;
+const WEIGHTS = { object: 1.25, accent: 1.25, lit: 2, help: 0.75 } as const;
 
 /** A text that is written, and what it stands on. */
 interface Written {
@@ -111,7 +111,7 @@ export class Canvas {
   line(points: readonly Point[], color: keyof Theme = "faint", dash = ""): void {
     for (const [i, to] of points.slice(1).entries()) this.#rules.add([points[i]!, to]);
     this.#lines.push(
-      `<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[color]}"${color === "accent" ? ` stroke-width="${WEIGHTS.accent}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`,
+      `<polyline points="${points.map(pair).join(" ")}" style="stroke:${this.theme[color]}"${color === "accent" || color === "lit" ? ` stroke-width="${WEIGHTS[color]}"` : ""}${dash && ` stroke-dasharray="${dash}"`}/>`,
     );
   }
 

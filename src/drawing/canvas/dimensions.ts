@@ -9,6 +9,8 @@ export interface Dimension {
   /** What it is called; on a line of its own where name and length have no room side by side. */
   readonly name?: string;
   readonly text: string;
+  /** It is in hand. */
+  readonly lit?: boolean;
 }
 
 /** Where rows of dimensions stand: "down" and "up" are rows along x under and over what they measure, "left" rows along y. */
@@ -133,17 +135,20 @@ export function drawDimensions(canvas: Canvas, dimensions: readonly Dimension[],
     const line = way === "down" ? at + starts[row + 1]! - 3 : at - starts[row]! - 3;
     for (const end of [one.from, one.to]) {
       canvas.line([point(end, object + 2 * away), point(end, line + 3 * away)]);
-      canvas.line([point(end - 2.5, line + 2.5), point(end + 2.5, line - 2.5)], "ink");
+      canvas.line([point(end - 2.5, line + 2.5), point(end + 2.5, line - 2.5)], one.lit ? "lit" : "ink");
     }
     // The line runs on under a text that stands beside it.
     const half = halfOf(lines, size);
     const [least, most] = [Math.min(one.from, one.to), Math.max(one.from, one.to)];
-    canvas.line([
-      point(middle < least ? middle - half : least, line),
-      point(middle > most ? middle + half : most, line),
-    ]);
+    canvas.line(
+      [point(middle < least ? middle - half : least, line), point(middle > most ? middle + half : most, line)],
+      one.lit ? "lit" : "faint",
+    );
     for (const [k, text] of [...lines].reverse().entries())
-      canvas.text(point(middle, line - 3 - k * Math.ceil(size * 1.04)), text, { vertical: way === "left" });
+      canvas.text(point(middle, line - 3 - k * Math.ceil(size * 1.04)), text, {
+        vertical: way === "left",
+        ...(one.lit ? { color: "lit", bold: true } : {}),
+      });
   }
   return at + away * starts.at(-1)!;
 }

@@ -9,6 +9,8 @@ export interface Theme {
   /** What the drawing lies on; also behind text, so that no line strikes it through. */
   readonly paper: string;
   readonly wood: string;
+  /** What is in hand. */
+  readonly lit: string;
   /** What needs care; never without a sign or words. */
   readonly caution: string;
 }
@@ -24,7 +26,8 @@ export const THEMES = {
     accent: "var(--drawing-accent,LinkText)",
     paper: "var(--drawing-paper,Canvas)",
     wood: "var(--drawing-wood,color-mix(in srgb,CanvasText 7%,Canvas))",
+    lit: "var(--drawing-lit,LinkText)",
     caution: "var(--drawing-caution,currentColor)",
   },
-  print: { ink: "#000", faint: "#555", accent: "#000", paper: "#fff", wood: "#fff", caution: "#000" },
+  print: { ink: "#000", faint: "#555", accent: "#000", paper: "#fff", wood: "#fff", lit: "#000", caution: "#000" },
 } as const satisfies Record<string, Theme>;

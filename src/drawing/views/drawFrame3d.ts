@@ -111,9 +111,16 @@ function middle({ width, size }: Canvas, corners: readonly Vector3[], eye: Eye, 
   const across = Math.hypot(east - west, north - south);
   const over = (down * Math.PI) / 180;
   const tall = across * Math.sin(over) + (high - low) * Math.cos(over);
-  const scale = Math.min((width - 4 * size) / across, (height - 3 * size) / tall);
+  // Under the frame is room for the marks at its feet.
+  const scale = Math.min((width - 4 * size) / across, (height - 4 * size) / tall);
   const center = eye.seen({ x: (west + east) / 2, y: (south + north) / 2, z: (low + high) / 2 });
-  return { name: "frame", scale, x: width / 2 - center.x * scale, y: height / 2 + center.y * scale, weight: 0.6 };
+  return {
+    name: "frame",
+    scale,
+    x: width / 2 - center.x * scale,
+    y: height / 2 - size + center.y * scale,
+    weight: 0.6,
+  };
 }
 
 /** The plumb sections of an outline from right to left, one at each corner of its plan. */

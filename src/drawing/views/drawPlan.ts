@@ -6,6 +6,7 @@ import { dimensionDepth, drawDimensions } from "../canvas/dimensions.ts";
 import { boardShape, colorOf, isBearer, labelOf } from "../canvas/labelOf.ts";
 import { boxAround } from "../canvas/segment.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
+import { drawLit, seenInPlan, type InHand } from "./litInPlan.ts";
 import { planChains } from "./planChains.ts";
 import { roofRing } from "./roofRing.ts";
 import { Canvas, type DrawingOptions } from "../canvas/canvas.ts";
@@ -15,9 +16,14 @@ import { onCanvas, type View } from "../canvas/view.ts";
 /** Thinner than this in pixels, a filled board does not differ from a hollow one, and only the letters tell the hands. */
 const TELLS = 2.5;
 
+/** In small room no longer mark than this is written: it would take the roof's own room. */
+const SHORT = 3;
+
 export interface PlanOptions extends DrawingOptions {
   /** Pieces that need care, by their mark, and at which end: each has a sign there, once for either hand. */
   readonly cautions?: ReadonlyMap<string, "head" | "foot">;
+  /** The row of the roof block that is typed into: its length or its members are lit. */
+  readonly inHand?: InHand | null;
 }
 
 /** The whole framing plan, front at the bottom: every member to scale with its mark and hand, bays, wings and overall sizes. */
@@ -31,7 +37,10 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
   const rafters = boards.filter(({ piece }) => !isBearer(piece.member));
   // In small room a mark stands without the letter of its hand, outside of the roof only, and of all sizes there are the overall ones.
   const named = (board: PlacedBoard) => (canvas.brief ? board.piece.mark : labelOf(board, words));
-  const longest = Math.max(...rafters.filter(isOutside).map((board) => textWidth(named(board), size)));
+  const outside = rafters.filter((board) => isOutside(board) && !(canvas.brief && named(board).length > SHORT));
+  const longest = Math.max(...outside.map((board) => textWidth(named(board), size)));
+  const { inHand } = options;
+  const seen = inHand ? seenInPlan(frame, boards, inHand) : null;
 
   const [before, right] = [ends !== "gable and hip", ends !== "hip and gable"].map((hip) =>
     hip ? longest + 8 : 8,
@@ -39,12 +48,12 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
   // The room that dimensions take depends on the scale, and the scale on that room: rounds follow until what is drawn has the room it takes.
   let plan = laidOut(0);
   while (plan.needs > plan.given) plan = laidOut(plan.needs);
-  const { view, left, top, depth, eaves, upright, under, over, end, beside } = plan;
+  const { view, left, top, marked, upright, under, over, end, beside } = plan;
 
   function laidOut(given: number) {
     const left = before + given;
     const scale = (width - left - right) / (most - least);
-    const chains = planChains(canvas, canvas.brief ? [] : boards, frame, scale);
+    const chains = planChains(canvas, canvas.brief ? [] : boards, frame, scale, seen?.overall);
     const upright = Math.min(...spacings(rafters, span)) * scale < longest + 3;
     const depth = upright ? longest + 6 : canvas.lineHeight + 2;
     const x = left - least * scale;
@@ -54,6 +63,9 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
     const eaves = view.y - low * scale;
     // No lower than the marks at the feet: under them are the rows of the main plate.
     const beside = { least: 0, most: eaves + depth };
+    // In small room the row stands as near as the marks let it: none is under a wing.
+    const feet = outside.filter(({ heading }) => heading.y > 0).map(({ from }) => onCanvas(view, from).y + depth);
+    const marked = canvas.brief ? Math.max(eaves + 4, ...feet) : eaves + depth;
     const end = chains.beside.map((one) => ({ ...one, from: view.y - one.from, to: view.y - one.to }));
     const under = chains.under.map((one) => ({ ...one, from: one.from + x, to: one.to + x }));
     return {
@@ -63,7 +75,7 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
       left,
       top,
       depth,
-      eaves,
+      marked,
       upright,
       under,
       over,
@@ -74,19 +86,24 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
 
   canvas.boards(
     view,
-    boards.map((board) => boardShape(board, board.plan, board.piece.section.thickness * view.scale >= TELLS)),
+    boards.map((board) => {
+      const shape = boardShape(board, board.plan, board.piece.section.thickness * view.scale >= TELLS);
+      if (!seen?.member?.(board.piece.member)) return shape;
+      return { ...shape, color: "lit", fill: shape.fill === "wood" ? "wood" : "lit" };
+    }),
   );
   const ring = (points: readonly Point[]) => points.map((point) => onCanvas(view, point));
   canvas.line(ring(roofRing(frame, "plates")), "faint", "6 3");
   if (most > length || least < 0 || high > span || low < 0) canvas.line(ring(eavesRing), "faint", "2 2");
   signCautions(canvas, view, boards, options.cautions ?? new Map());
-  const missing = writeLabels(canvas, view, rafters, upright, named);
+  const missing = writeLabels(canvas, view, canvas.brief ? outside : rafters, upright, named);
   if (frame.blocks.length > 1 && !canvas.brief) writeRest(canvas, view, missing);
   for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, rafters);
 
+  if (seen && inHand) drawLit(canvas, view, seen, inHand.text);
   // Extension lines begin beyond the marks, so that none is struck through.
   const wide = { least: 0, most: width };
-  let bottom = drawDimensions(canvas, under, { way: "down", at: eaves + depth, object: eaves + depth - 4, ...wide });
+  let bottom = drawDimensions(canvas, under, { way: "down", at: marked, object: marked - 4, ...wide });
   drawDimensions(canvas, over, { way: "up", at: top, object: top + 4, ...wide });
   drawDimensions(canvas, end, { way: "left", at: left - before, object: left - before, ...beside });
   const tells = frame.spec.rafter.thickness * view.scale >= TELLS;
@@ -121,6 +138,7 @@ function signCautions(
   cautions: NonNullable<PlanOptions["cautions"]>,
 ): void {
   const signed = new Set<string>();
+  const signs: Point[] = [];
   const half = canvas.brief ? SIGN * 0.7 : SIGN;
   for (const { piece, hand, from, to } of boards) {
     const end = cautions.get(piece.mark);
@@ -130,6 +148,9 @@ function signCautions(
     const length = Math.max(1, Math.hypot(b.x - a.x, b.y - a.y));
     const inward = Math.min(length / 2, 2 * half);
     const at = { x: a.x + ((b.x - a.x) / length) * inward, y: a.y + ((b.y - a.y) / length) * inward };
+    // Signs that would stand on one another are one.
+    if (signs.some(({ x, y }) => Math.hypot(x - at.x, y - at.y) < 2.4 * half)) continue;
+    signs.push(at);
     canvas.shape(
       [
         { x: at.x, y: at.y - half },
@@ -173,8 +194,7 @@ function writeLabels(
     const { x, y } = onCanvas(view, board.from);
     const { heading } = board;
     const color = colorOf(board);
-    // In small room those inside have their mark where they are pointed at.
-    if (!isOutside(board)) return canvas.brief || labelBoard(canvas, view, board, { color });
+    if (!isOutside(board)) return labelBoard(canvas, view, board, { color });
     if (heading.x !== 0)
       return canvas.label([{ x: x - heading.x * 4, y: y + size * 0.28 }], text, {
         anchor: heading.x > 0 ? "end" : "start",
@@ -239,7 +259,7 @@ function writeAside(canvas: Canvas, view: View, board: PlacedBoard): boolean {
 function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
   const a = onCanvas(view, board.from);
   const b = onCanvas(view, board.to);
-  const text = labelOf(board, canvas.words);
+  const text = canvas.brief ? board.piece.mark : labelOf(board, canvas.words);
   const style = { bold: true };
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   const off = { x: ((b.y - a.y) / length) * canvas.size * 1.2, y: ((a.x - b.x) / length) * canvas.size * 1.2 };
@@ -261,5 +281,6 @@ function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: rea
         Math.max(c.y, d.y) > top,
     );
   });
-  canvas.label([...clear, ...places], text, style);
+  // In small room what would stand on others is named where it is pointed at.
+  canvas.label(canvas.brief ? clear : [...clear, ...places], text, style);
 }

@@ -16,9 +16,15 @@ export interface PlanChains {
 
 /**
  * Bays along a main and an end plate and their overall lengths. A wall with wings has their places and spans in place of bays, which then stand at the
- * other wall if that has none; how far out a wing stands is measured beside the end. Without boards there are only the overall lengths.
+ * other wall if that has none; how far out a wing stands is measured beside the end. Without boards there are only the overall lengths, one of which may be lit.
  */
-export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame: Frame, scale: number): PlanChains {
+export function planChains(
+  canvas: Canvas,
+  boards: readonly PlacedBoard[],
+  frame: Frame,
+  scale: number,
+  lit?: "span" | "length",
+): PlanChains {
   const { spec, blocks } = frame;
   const { words, length } = canvas;
   const dimension = (from: number, to: number, name?: string): Dimension => ({
@@ -47,8 +53,9 @@ export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame
     dimension(across(wall, from), across(wall, to), words.wing(letter)),
   ];
   const { front, back } = wallsOf(frame);
-  const whole = dimension(0, spec.length);
-  if (boards.length === 0) return { under: [whole], over: [], beside: [dimension(0, spec.span)] };
+  const whole = { ...dimension(0, spec.length), lit: lit === "length" };
+  const wide = { ...dimension(0, spec.span), lit: lit === "span" };
+  if (boards.length === 0) return { under: [whole], over: [], beside: [wide] };
   const out = ({ wing: { wall, letter, spec: own } }: Wing) =>
     dimension(wall.corner.y, wall.corner.y - own.out * wall.inward.y, words.wing(letter));
   // A hipped end, from which the roof is set out.
@@ -56,6 +63,6 @@ export function planChains(canvas: Canvas, boards: readonly PlacedBoard[], frame
   return {
     under: [...(front.length > 0 ? front.flatMap(placed) : chain(on("x", 0), spec.length)), whole],
     over: back.length > 0 ? back.flatMap(placed) : front.length > 0 ? chain(on("x", spec.span), spec.length) : [],
-    beside: [...chain(end, spec.span), dimension(0, spec.span), ...[...front, ...back].map(out)],
+    beside: [...chain(end, spec.span), wide, ...[...front, ...back].map(out)],
   };
 }

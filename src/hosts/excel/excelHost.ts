@@ -7,7 +7,7 @@ import { inExcel } from "./inExcel.ts";
 import { listen } from "./listen.ts";
 import { namedAreas, nameArea } from "./namedAreas.ts";
 import { occupied } from "./occupied.ts";
-import { openPage } from "./openPage.ts";
+import { openLarge, openPage } from "./openPage.ts";
 import { picture } from "./picture.ts";
 import type { Undo } from "./putBack.ts";
 import { areaOf, PLACE_IN_SHEET } from "./rangeArea.ts";
@@ -116,6 +116,7 @@ export function excelHost(refusals: RefusalLog, toPng = svgToPng): Host {
     // In Excel every workbook has a pane of its own.
     onOtherWorkbook: () => () => undefined,
     openPage,
+    openLarge,
     picture: (sheet, row, column, svg, size) => picture(toPng, sheet, row, column, svg, size),
   };
 }

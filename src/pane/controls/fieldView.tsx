@@ -19,7 +19,7 @@ export function messageAt({ report }: PaneState, { row, wing }: FieldPlace): str
 /** One field, a cell to type into: over it its name and how it was understood. What is wrong with it stands under its group. */
 export function FieldView({ state, field, wing }: { state: PaneState; field: Field; wing?: string }) {
   const { row } = field;
-  const { inHand, help } = state.looking;
+  const { inHand, lit, help } = state.looking;
   const place = wing === undefined ? { row } : { row, wing };
   const id = fieldId(place);
   const value = inputAt(state.inputs.value, place);
@@ -32,7 +32,8 @@ export function FieldView({ state, field, wing }: { state: PaneState; field: Fie
       data-row={row}
       data-wing={wing}
       data-wrong={wrong}
-      onFocusIn={() => (inHand.value = place)}
+      onFocusIn={() => (inHand.value = lit.value = place)}
+      onFocusOut={() => (lit.value = null)}
       onKeyDown={(event) => {
         if (event.key !== "F1") return;
         event.preventDefault();
@@ -41,13 +42,20 @@ export function FieldView({ state, field, wing }: { state: PaneState; field: Fie
     >
       <label for={id}>{row}</label>
       <span class="lp-understood" id={`${id}-read`}>
-        {!wrong && words ? (value.trim() === "" ? texts.empty(words) : words) : ""}
+        {!wrong && words && !(field.kind === "choice" && value === "") ? emptyWords(state, place, value, words) : ""}
       </span>
       <span class="lp-entry">
-        <Entry state={state} field={field} place={place} id={id} wrong={wrong} />
+        <Entry state={state} field={field} place={place} id={id} wrong={wrong} read={words ?? ""} />
       </span>
     </div>
   );
+}
+
+/** What a field comes to, named as what stands for it where it is empty: the default, or what follows from the other of two. */
+function emptyWords({ inputs }: PaneState, { row, wing }: FieldPlace, value: string, words: string): string {
+  if (value.trim() !== "") return words;
+  const follows = wing === undefined && (row === "Heel" || (row === "Seat" && inputs.value.Heel.trim() !== ""));
+  return follows ? texts.follows(words) : texts.empty(words);
 }
 
 interface EntryProps {
@@ -56,14 +64,19 @@ interface EntryProps {
   place: FieldPlace;
   id: string;
   wrong: boolean;
+  /** How it was understood. */
+  read: string;
 }
 
-function Entry({ state, field: { row, kind, choices }, place, id, wrong }: EntryProps) {
+function Entry({ state, field, place, id, wrong, read }: EntryProps) {
+  const { row, kind, choices } = field;
   const value = inputAt(state.inputs.value, place);
   const type = (text: string) => setInput(state, row, text, place.wing);
   const described = wrong ? `${id}-wrong` : `${id}-read`;
   if (kind === "choice" && choices) {
-    // A block in the sheet may leave the row out, or hold a word that is none of these: both show as they are.
+    // A block in the sheet may leave the row out, which shows the word that stands for it, or hold a word that is none of these.
+    // What stands for it may follow from the roof, as the longer valley does.
+    const usual = place.wing === undefined ? field.start : (field.usual ?? read);
     const known = choices.some((one) => one === value.trim().toLowerCase());
     const change = (text: string) => (row === "Unit" ? changeUnit(state, text) : type(text));
     return (
@@ -74,7 +87,7 @@ function Entry({ state, field: { row, kind, choices }, place, id, wrong }: Entry
         aria-invalid={wrong}
         onChange={(event) => change(event.currentTarget.value)}
       >
-        {!known && <option value={value}>{value === "" ? texts.usual : value}</option>}
+        {!known && <option value={value}>{value === "" ? texts.usual(texts.choices[usual] ?? usual) : value}</option>}
         {choices.map((one) => (
           <option key={one} value={one}>
             {texts.choices[one] ?? one}

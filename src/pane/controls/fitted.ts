@@ -9,9 +9,9 @@ const ROUNDS = 4;
  * A way to draw as large as a room allows: the width that fits is found by drawing, and is the first guess of the next time, so that
  * a keystroke draws once.
  */
-export function fitted(): (draw: (width: number) => string, width: number, height: number) => string {
+export function fitted(): (draw: (width: number) => string, width: number, height: number, least?: number) => string {
   let guess = Infinity;
-  return (draw, width, height) => {
+  return (draw, width, height, least = LEAST) => {
     let at = Math.min(guess, width);
     let svg = draw(at);
     // The height is about a line over the width: each round goes on from the last two.
@@ -20,7 +20,7 @@ export function fitted(): (draw: (width: number) => string, width: number, heigh
       const drawn = drawnHeight(svg);
       if (drawn <= height && (at >= width || drawn >= NEAR * height)) break;
       const rise = at === before ? drawn / at : (drawn - low) / (at - before);
-      const next = Math.max(LEAST, Math.min(width, at + (height * AIM - drawn) / Math.max(rise, 0.1)));
+      const next = Math.max(least, Math.min(width, at + (height * AIM - drawn) / Math.max(rise, 0.1)));
       if (Math.abs(next - at) < 1) break;
       [before, low, at] = [at, drawn, next];
       svg = draw(at);

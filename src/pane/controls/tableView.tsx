@@ -9,6 +9,7 @@ export function TableView({
   rows,
   numbers,
   pieces,
+  racked,
 }: {
   name: string;
   headings: readonly string[];
@@ -16,9 +17,11 @@ export function TableView({
   numbers?: readonly boolean[];
   /** The piece of each row, by its mark: the row is marked with it, and opens its card. */
   pieces?: readonly string[];
+  /** The length of each row's piece, as a part of the longest: it lies under the row, as in a rack. */
+  racked?: readonly number[];
 }) {
   return (
-    <div class="lp-scroll" role="region" tabIndex={0} aria-label={texts.scrolls(name)}>
+    <div class={racked ? "lp-scroll lp-rack" : "lp-scroll"} role="region" tabIndex={0} aria-label={texts.scrolls(name)}>
       <table>
         <caption class="lp-hidden">{name}</caption>
         <thead>
@@ -37,7 +40,7 @@ export function TableView({
                 .map((given) => (typeof given === "string" ? nonBreaking(given) : given))
                 .map((cell, j) =>
                   j === 0 ? (
-                    <th key={j} scope="row">
+                    <th key={j} scope="row" style={racked && { "--part": racked[i] }}>
                       {pieces ? (
                         <button type="button" class="lp-word">
                           {cell}

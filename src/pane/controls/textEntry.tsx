@@ -1,3 +1,4 @@
+import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import type { ComponentChildren } from "preact";
 
 /** What may be typed into a field outside the roof block; longer texts are slips. */
@@ -41,7 +42,7 @@ export function Wrong({ id, words, of }: { id: string; words: string; of?: strin
   return (
     <p id={id} class="lp-wrong" hidden={words === ""}>
       {of !== undefined && <b>{of} </b>}
-      {words}
+      {nonBreaking(words)}
     </p>
   );
 }

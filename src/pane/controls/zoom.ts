@@ -25,20 +25,36 @@ export function useZoom(
   return useMemo(() => {
     const fingers = new Map<number, PointerEvent>();
     let moved = 0;
+    /** The room, and the drawing in it: a smaller one stands in the middle. */
+    const sizes = () => {
+      const room = place.current!.getBoundingClientRect();
+      const drawn = place.current!.querySelector("svg")?.getBoundingClientRect() ?? room;
+      return { room, drawn };
+    };
+    /** How far the drawing may move, once it is so much larger. */
+    const slack = (times = 1) => {
+      const { room, drawn } = sizes();
+      return { x: Math.max(0, drawn.width * times - room.width), y: Math.max(0, drawn.height * times - room.height) };
+    };
     const set = ({ z, x, y }: Zoom) => {
-      const { clientWidth: width = 0, clientHeight: height = 0 } = place.current ?? {};
-      const near = (value: number, most: number) => Math.max(0, Math.min(most, value));
-      if (z <= 1) at.value = FIT;
-      else at.value = { z, x: near(x, width * (z - 1)), y: near(y, height * (z - 1)) };
+      const most = slack(z / at.value.z);
+      const near = (value: number, limit: number) => Math.max(0, Math.min(limit, value));
+      const next = { z, x: near(x, most.x), y: near(y, most.y) };
+      if (next.z !== at.value.z || next.x !== at.value.x || next.y !== at.value.y) at.value = next;
     };
     /** Zooms round a point of the room, its middle when left out. */
     const by = (times: number, point?: { x: number; y: number }) => {
       const { z, x, y } = at.value;
-      const box = place.current!.getBoundingClientRect();
-      const px = point ? point.x - box.left : box.width / 2;
-      const py = point ? point.y - box.top : box.height / 2;
       const to = Math.max(1, Math.min(MOST, z * times));
-      set({ z: to, x: ((x + px) * to) / z - px, y: ((y + py) * to) / z - py });
+      const { room, drawn } = sizes();
+      const along = (from: number, size: number, drawn: number, px: number) => {
+        const before = Math.max(0, (size - drawn) / 2);
+        const after = Math.max(0, (size - (drawn * to) / z) / 2);
+        return ((px - before + from) * to) / z + after - px;
+      };
+      const px = point ? point.x - room.left : room.width / 2;
+      const py = point ? point.y - room.top : room.height / 2;
+      set({ z: to, x: along(x, room.width, drawn.width, px), y: along(y, room.height, drawn.height, py) });
     };
     const move = (dx: number, dy: number) => set({ ...at.value, x: at.value.x + dx, y: at.value.y + dy });
     const drag = (dx: number, dy: number) => {
@@ -54,7 +70,7 @@ export function useZoom(
       "+": () => by(1.5),
       "=": () => by(1.5),
       "-": () => by(1 / 1.5),
-      0: () => set(FIT),
+      0: () => void (at.value = FIT),
       ArrowLeft: () => drag(STEP, 0),
       ArrowRight: () => drag(-STEP, 0),
       ArrowUp: () => drag(0, STEP),
@@ -63,8 +79,15 @@ export function useZoom(
     const listeners = {
       onWheel: (event: WheelEvent) => {
         const to = event.deltaY < 0 ? 1.2 : 1 / 1.2;
+        const before = at.value;
+        // What is higher than its room moves under the wheel, as a page does.
+        if (before.z <= 1 && !event.ctrlKey && slack().y > 0) {
+          move(0, event.deltaY);
+          if (at.value !== before) event.preventDefault();
+          return;
+        }
         // What is as small as it goes lets the pane scroll.
-        if (event.deltaY > 0 && at.value.z <= 1) return;
+        if (event.deltaY > 0 && before.z <= 1) return;
         event.preventDefault();
         by(to, { x: event.clientX, y: event.clientY });
       },
@@ -81,7 +104,7 @@ export function useZoom(
         const was = apart();
         fingers.set(event.pointerId, event);
         if (fingers.size === 2 && was > 0) by(apart() / was, { x: event.clientX, y: event.clientY });
-        else if (at.value.z > 1 || turn()) {
+        else if (at.value.z > 1 || slack().y > 0 || turn()) {
           place.current!.setPointerCapture(event.pointerId);
           drag(dx, dy);
         }
@@ -101,6 +124,8 @@ export function useZoom(
         moved = 0;
       },
     };
-    return { at: at as ReadonlySignal<Zoom>, by, fit: () => set(FIT), listeners };
+    /** Once it is drawn anew, which may be in another size than was thought. */
+    const settle = () => set(at.value);
+    return { at: at as ReadonlySignal<Zoom>, by, fit: () => void (at.value = FIT), settle, listeners };
   }, []);
 }

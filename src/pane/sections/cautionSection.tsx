@@ -1,11 +1,11 @@
-import type { PaneState } from "../state/paneState.ts";
+import type { RoofState } from "../state/paneState.ts";
 import { cautionTable } from "../state/exceeded.ts";
 import { TableView } from "../controls/tableView.tsx";
 import { lookTexts } from "../words/lookTexts.ts";
 import { texts } from "../words/texts.ts";
 
 /** Figures outside the published ones, each with the pieces that it is at; then what nobody may overlook. */
-export function CautionSection({ state }: { state: PaneState }) {
+export function CautionSection({ state }: { state: RoofState }) {
   return (
     <section aria-labelledby="lp-cautions">
       <h2 id="lp-cautions" tabIndex={-1}>
@@ -13,12 +13,14 @@ export function CautionSection({ state }: { state: PaneState }) {
       </h2>
       {state.exceeded.value.map(({ check, here, published, remark, marks }) => (
         <div key={check} class="lp-wrong">
-          <b>{lookTexts.exceeded(check, here)}</b> {lookTexts.published(published)} {texts.sentence(mended(remark))}{" "}
-          {marks.map((mark) => (
-            <button key={mark} type="button" class="lp-word" data-piece={mark} aria-label={lookTexts.openCard(mark)}>
-              {mark}
-            </button>
-          ))}
+          <b>{lookTexts.exceeded(check, here)}</b> {lookTexts.published(published)} {texts.sentence(mended(remark))}
+          <span class="lp-marks">
+            {marks.map((mark) => (
+              <button key={mark} type="button" class="lp-word" data-piece={mark} aria-label={lookTexts.openCard(mark)}>
+                {mark}
+              </button>
+            ))}
+          </span>
         </div>
       ))}
       <ul>
@@ -34,7 +36,7 @@ export function CautionSection({ state }: { state: PaneState }) {
 const mended = (remark: string) => remark.replace(/^OUTSIDE[^:]*: /, "");
 
 /** The roof's figures beside the published ones. */
-export function CautionTable({ state }: { state: PaneState }) {
+export function CautionTable({ state }: { state: RoofState }) {
   const { model } = state.report.value;
   if (!model) return <p class="lp-note">{texts.notYet}</p>;
   const [headings, ...rows] = cautionTable(model);

@@ -4,7 +4,8 @@ import { copyPlain } from "../writing/copyPlain.ts";
 import { fieldId } from "../controls/fieldView.tsx";
 import type { PaneState } from "../state/paneState.ts";
 import { TABLES, type SheetTable } from "../writing/tables.ts";
-import { withParts } from "./later.tsx";
+import { fill } from "../writing/fill.ts";
+import { roofTables } from "../writing/roofTables.ts";
 import { texts } from "../words/texts.ts";
 
 /** Which tables go into the sheet, where, and the way back. */
@@ -24,19 +25,18 @@ export function FillSection({ state }: { state: PaneState }) {
     tables.value = next;
   };
   const selection = state.selection.value;
-  const press = () =>
-    withParts(state, async ({ fill, roofTables }) => {
-      const wrong = await fill(state, {
-        block: withBlock,
-        tables: (inputs) => roofTables(tables.value, inputs),
-        newSheets: newSheets.value,
-      });
-      if (!wrong) return;
-      const field = document.getElementById(fieldId(wrong));
-      field?.focus();
-      // What is said of it stands at the foot, and must not cover it.
-      field?.scrollIntoView({ block: "center" });
+  const press = async () => {
+    const wrong = await fill(state, {
+      block: withBlock,
+      tables: (inputs) => roofTables(tables.value, inputs),
+      newSheets: newSheets.value,
     });
+    if (!wrong) return;
+    const field = document.getElementById(fieldId(wrong));
+    field?.focus();
+    // What is said of it stands at the foot, and must not cover it.
+    field?.scrollIntoView({ block: "center" });
+  };
   return (
     <section aria-labelledby="lp-fill">
       <h2 id="lp-fill">{texts.sections.fill}</h2>

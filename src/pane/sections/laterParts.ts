@@ -5,6 +5,4 @@ export { PieceCard } from "./pieceCard.tsx";
 export { CompareSection } from "./compareSection.tsx";
 export { OrderSection } from "./orderSection.tsx";
 export { drawView } from "./drawView.ts";
-export { fill } from "../writing/fill.ts";
-export { roofTables } from "../writing/roofTables.ts";
 export { updateBlock } from "../writing/updateBlock.ts";

@@ -2,13 +2,13 @@ import { useEffect, useRef } from "preact/hooks";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
 import { Drawing } from "../controls/drawing.tsx";
 import { pick } from "../state/looking.ts";
-import type { PaneState } from "../state/paneState.ts";
+import type { RoofState } from "../state/paneState.ts";
 import { laterTexts } from "../words/laterTexts.ts";
 import { cardsOf } from "../writing/cards.ts";
 import { cardsGiven } from "../writing/packetOf.ts";
 
 /** The card of the piece that was pressed: its lengths, its cuts, where it goes; with the way to the one before and the next. */
-export function PieceCard({ state }: { state: PaneState }) {
+export function PieceCard({ state }: { state: RoofState }) {
   const { looking } = state;
   const picked = looking.picked.value!;
   const place = useRef<HTMLElement>(null);
@@ -57,10 +57,10 @@ export function PieceCard({ state }: { state: PaneState }) {
           {card.title}; {card.counts.map(({ name, count }) => `${name} ${count}`).join(", ")}
         </p>
         <button type="button" class="lp-word" aria-label={laterTexts.before(mark(-1))} onClick={() => go(-1)}>
-          {mark(-1)}
+          ← {mark(-1)}
         </button>
         <button type="button" class="lp-word" aria-label={laterTexts.next(mark(1))} onClick={() => go(1)}>
-          {mark(1)}
+          {mark(1)} →
         </button>
         <button type="button" class="lp-word" aria-label={laterTexts.close} onClick={close}>
           ×

@@ -76,7 +76,7 @@ function DifferLine({ state }: { state: PaneState }) {
   const places = link ? differing(state.inputs.value, link.inputs) : [];
   if (!link || places.length === 0) return null;
   return (
-    <div class="lp-line">
+    <div class="lp-line lp-stack">
       <p>{texts.differs(places.map(({ row, wing }) => texts.place(row, wing)))}</p>
       <button type="button" onClick={() => void withParts(state, ({ updateBlock }) => updateBlock(state))}>
         {texts.update}

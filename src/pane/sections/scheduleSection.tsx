@@ -1,6 +1,6 @@
 import { jackTable } from "../../../functions/jackTable.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
-import type { PaneState } from "../state/paneState.ts";
+import type { RoofState } from "../state/paneState.ts";
 import { groupedNotes } from "./groupedNotes.ts";
 import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../controls/tableTexts.ts";
@@ -21,11 +21,14 @@ const COLUMNS = [
 ];
 
 /** The jacks of the roof as it is typed, redrawn with every keystroke. */
-export function ScheduleSection({ state }: { state: PaneState }) {
+export function ScheduleSection({ state }: { state: RoofState }) {
   const table = state.schedule.value;
   const { unit, model } = state.report.value;
   const shown = table && tableTexts(jackTable.columns, table, unit, COLUMNS);
+  const longOf = new Map(model?.pieces.map(({ mark, longPoint }) => [mark, longPoint]));
   const jacks = model?.pieces.filter(({ member }) => member === "jack") ?? [];
+  const marks = shown ? shown.rows.map(([mark]) => mark!) : [];
+  const longest = Math.max(...marks.map((mark) => longOf.get(mark) ?? 0));
   return (
     <section aria-labelledby="lp-schedule">
       <h2 id="lp-schedule">{texts.sections.schedule}</h2>
@@ -37,7 +40,12 @@ export function ScheduleSection({ state }: { state: PaneState }) {
               jacks.length,
             )}
           </p>
-          <TableView name={texts.scheduleCaption} {...shown} pieces={shown.rows.map(([mark]) => mark!)} />
+          <TableView
+            name={texts.scheduleCaption}
+            {...shown}
+            pieces={marks}
+            racked={marks.map((mark) => (longOf.get(mark) ?? 0) / longest)}
+          />
           <ul class="lp-notes">
             {groupedNotes(jacks, unit).map(({ note, marks }) => (
               <li key={note}>

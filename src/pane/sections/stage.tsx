@@ -1,12 +1,16 @@
 import { useSignal } from "@preact/signals";
-import { useEffect, useMemo, useRef } from "preact/hooks";
+import type { ComponentChildren } from "preact";
+import { useEffect, useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import type { DrawingOptions } from "../../drawing/canvas/canvas.ts";
+import { drawnHeight } from "../../drawing/canvas/drawnHeight.ts";
+import type { PlanOptions } from "../../drawing/views/drawPlan.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { valleysIn } from "../../roof/frame/frame.ts";
 import { fitted, LEAST } from "../controls/fitted.ts";
 import { useZoom } from "../controls/zoom.ts";
-import type { PaneState } from "../state/paneState.ts";
+import { columnReport } from "../state/report.ts";
+import type { RoofState } from "../state/paneState.ts";
 import { STANDS, turnBy, type Eye, type ViewName } from "../state/looking.ts";
 import { lookTexts } from "../words/lookTexts.ts";
 import { texts } from "../words/texts.ts";
@@ -18,9 +22,25 @@ const DEGREES = 0.4;
 /** In less room than this, in pixels, the plan leaves out what a card says. */
 const BRIEF = { width: 620, height: 380 };
 
-/** The roof as it is typed, always in view: as large as its room allows, zoomed and moved by wheel, touch and keys. */
-export function Stage({ state }: { state: PaneState }) {
-  const { view, eye } = state.looking;
+/** Drawings of parts one under another: laid out for no less than can be read, in pixels, and moved where they are higher than their room. */
+const READABLE: Partial<Record<ViewName, number>> = { plates: 340, corner: 260, hip: 340, valley: 340 };
+
+/**
+ * The roof as it is typed, always in view: as large as its room allows, zoomed and moved by wheel, touch and keys. Over it one line with
+ * the views and what else the head holds.
+ */
+export function Stage({
+  state,
+  title,
+  tools,
+  children,
+}: {
+  state: RoofState;
+  title: ComponentChildren;
+  tools: ComponentChildren;
+  children: ComponentChildren;
+}) {
+  const { view, eye, lit } = state.looking;
   const place = useRef<HTMLDivElement>(null);
   const size = useSignal({ width: 0, height: 0 });
   const round = view.value === "round";
@@ -46,16 +66,25 @@ export function Stage({ state }: { state: PaneState }) {
   const missing = laterParts.value === null;
   const { z, x, y } = zoom.at.value;
   const exceeded = state.exceeded.value;
+  const typed = lit.value;
+  const inHand =
+    shown === "plan" && typed
+      ? { ...typed, text: columnReport(state.report.value, typed.wing).understood[typed.row] ?? "" }
+      : null;
   const svg = useMemo(() => {
     const ends = new Map(exceeded.flatMap(({ marks, end }) => marks.map((mark) => [mark, end] as const)));
     if (!model || width === 0 || missing) return "";
     const [wide, high] = [width * z, height * z];
-    return fit(drawing(model, shown, isBrief(wide, high), { ...eye.value, height: high }, ends), wide, high);
-  }, [model, shown, width, height, z, missing, round && eye.value]);
+    const draw = drawing(model, shown, isBrief(wide, high), { ...eye.value, height: high }, ends, inHand);
+    return fit(draw, wide, high, Math.min(wide, (READABLE[shown] ?? LEAST) * z));
+  }, [model, shown, width, height, z, missing, round && eye.value, inHand?.row, inHand?.wing, inHand?.text]);
+  const high = drawnHeight(svg) > height + 1;
+  useLayoutEffect(zoom.settle, [svg]);
   return (
-    <div class="lp-board" data-stale={state.report.value.model === null}>
-      <div class="lp-tools">
-        <div role="group" aria-label={lookTexts.shown}>
+    <>
+      <header>
+        {title}
+        <div role="group" aria-label={lookTexts.shown} class="lp-views">
           {viewsOf(model).map((name) => (
             <button
               key={name}
@@ -68,52 +97,62 @@ export function Stage({ state }: { state: PaneState }) {
             </button>
           ))}
         </div>
-        <div role="group" aria-label={lookTexts.stage}>
+        <div role="group" aria-label={lookTexts.stage} class="lp-views">
           <button type="button" class="lp-word" aria-label={lookTexts.zoomOut} onClick={() => zoom.by(1 / 1.5)}>
             −
           </button>
           <button type="button" class="lp-word" aria-label={lookTexts.zoomIn} onClick={() => zoom.by(1.5)}>
             +
           </button>
-          <button type="button" class="lp-word" onClick={zoom.fit}>
+          <button
+            type="button"
+            class="lp-word"
+            hidden={z === 1 && x === 0 && y === 0}
+            onClick={() => (zoom.fit(), place.current!.focus())}
+          >
             {lookTexts.fit}
           </button>
         </div>
-      </div>
-      <div
-        ref={place}
-        class="lp-stage"
-        tabIndex={0}
-        role="group"
-        aria-label={`${lookTexts.stage}. ${round ? lookTexts.turnKeys : lookTexts.stageKeys}`}
-        data-round={round}
-        data-zoomed={z > 1}
-        {...zoom.listeners}
-      >
-        {!model && <p class="lp-note">{texts.notYet}</p>}
-        {missing && <Waiting />}
+        {tools}
+      </header>
+      {children}
+      <div class="lp-board" data-stale={state.report.value.model === null}>
         <div
-          class={shown === "plan" && isBrief(width * z, height * z) ? "lp-drawn lp-brief" : "lp-drawn"}
-          style={`transform:translate(${-x}px,${-y}px)`}
-          dangerouslySetInnerHTML={{ __html: svg }}
-        />
-      </div>
-      {round && (
-        <div class="lp-tools lp-stands" role="group" aria-label={lookTexts.stands}>
-          {(Object.keys(STANDS) as (keyof typeof STANDS)[]).map((name) => (
-            <button
-              key={name}
-              type="button"
-              class="lp-word"
-              aria-pressed={eye.value === STANDS[name]}
-              onClick={() => (zoom.fit(), (eye.value = STANDS[name]))}
-            >
-              {lookTexts.standing[name]}
-            </button>
-          ))}
+          ref={place}
+          class="lp-stage"
+          tabIndex={0}
+          role="group"
+          aria-label={`${lookTexts.stage}. ${round ? lookTexts.turnKeys : lookTexts.stageKeys}`}
+          data-round={round}
+          data-zoomed={z > 1}
+          data-high={high && READABLE[shown] !== undefined}
+          {...zoom.listeners}
+        >
+          {!model && <p class="lp-note">{texts.notYet}</p>}
+          {missing && <Waiting />}
+          <div
+            class={shown === "plan" && isBrief(width * z, height * z) ? "lp-drawn lp-brief" : "lp-drawn"}
+            style={`--room:${height}px;transform:translate(${-x}px,${-y}px)`}
+            dangerouslySetInnerHTML={{ __html: svg }}
+          />
         </div>
-      )}
-    </div>
+        {round && (
+          <div class="lp-tools lp-stands" role="group" aria-label={lookTexts.stands}>
+            {(Object.keys(STANDS) as (keyof typeof STANDS)[]).map((name) => (
+              <button
+                key={name}
+                type="button"
+                class="lp-word"
+                aria-pressed={eye.value === STANDS[name]}
+                onClick={() => (zoom.fit(), (eye.value = STANDS[name]))}
+              >
+                {lookTexts.standing[name]}
+              </button>
+            ))}
+          </div>
+        )}
+      </div>
+    </>
   );
 }
 
@@ -132,11 +171,12 @@ function drawing(
   brief: boolean,
   turned: Eye & { height: number },
   cautions: ReadonlyMap<string, "head" | "foot">,
+  inHand: PlanOptions["inHand"],
 ): (width: number) => string {
   const { unit } = model.frame.spec;
   return (width) => {
     const length: DrawingOptions["length"] = (value) => lengthText(value, unit);
     const options = { width: Math.max(LEAST, width), length, brief };
-    return laterParts.value!.drawView(view, model, { ...options, cautions }, turned);
+    return laterParts.value!.drawView(view, model, { ...options, cautions, inHand }, turned);
   };
 }

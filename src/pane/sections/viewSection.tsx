@@ -2,68 +2,35 @@ import { pricedArea } from "../../../functions/takeOff.ts";
 import { comparedFigure } from "../../roof/tables/comparison.ts";
 import { faultyField } from "../state/report.ts";
 import { lengthText } from "../../measure/lengthText.ts";
-import { useEffect, useRef } from "preact/hooks";
-import { useSignal } from "@preact/signals";
-import type { PaneState } from "../state/paneState.ts";
+import type { ComponentChildren } from "preact";
+import type { RoofState } from "../state/paneState.ts";
 import { lookTexts } from "../words/lookTexts.ts";
 import { texts } from "../words/texts.ts";
 import { Stage } from "./stage.tsx";
 
 /** What stays in view while the fields run under it: the name, the drawing, and what the roof comes to. */
-export function ViewSection({ state }: { state: PaneState }) {
-  const { help, inHand } = state.looking;
-  const about = texts.place(inHand.value.row, inHand.value.wing);
+export function ViewSection({ state, tools }: { state: RoofState; tools?: ComponentChildren }) {
   return (
     <div class="lp-view">
-      <header>
-        <h1>{texts.title}</h1>
-        <p>{state.lastModel.value?.job}</p>
-        <button
-          type="button"
-          class="lp-word"
-          aria-expanded={help.value}
-          aria-controls="lp-help"
-          aria-label={lookTexts.about(about)}
-          title={lookTexts.key(about)}
-          onClick={() => (help.value = !help.value)}
-        >
-          ?
-        </button>
-        <Larger state={state} />
-      </header>
-      <CellMessage state={state} />
-      <Stage state={state} />
+      <Stage
+        state={state}
+        title={
+          <>
+            <h1>{texts.title}</h1>
+            <p>{state.lastModel.value?.job}</p>
+          </>
+        }
+        tools={tools}
+      >
+        <CellMessage state={state} />
+      </Stage>
       <Facts state={state} />
     </div>
   );
 }
 
-/** Fills the window with the pane, where the pane is a part of it. */
-function Larger({ state }: { state: PaneState }) {
-  const { whole } = state.looking;
-  const button = useRef<HTMLButtonElement>(null);
-  const part = useSignal(false);
-  useEffect(() => {
-    const measure = () => (part.value = whole.value || button.current!.closest(".lp")!.clientWidth < innerWidth - 100);
-    addEventListener("resize", measure);
-    measure();
-    return () => removeEventListener("resize", measure);
-  }, []);
-  return (
-    <button
-      ref={button}
-      type="button"
-      class="lp-word"
-      hidden={!part.value}
-      onClick={() => (whole.value = !whole.value)}
-    >
-      {whole.value ? lookTexts.smaller : lookTexts.larger}
-    </button>
-  );
-}
-
 /** Why the selected cell shows an error. */
-function CellMessage({ state }: { state: PaneState }) {
+function CellMessage({ state }: { state: RoofState }) {
   const says = state.cellMessage.value;
   return (
     <div role="status" class={says ? "lp-cell" : undefined}>
@@ -77,7 +44,7 @@ function CellMessage({ state }: { state: PaneState }) {
 }
 
 /** What the roof comes to; while something typed cannot be read, whose roof is still drawn and what to fix. */
-function Facts({ state }: { state: PaneState }) {
+function Facts({ state }: { state: RoofState }) {
   const model = state.lastModel.value;
   const report = state.report.value;
   if (!model) return null;

@@ -21,6 +21,8 @@ export interface Field<R extends BlockRow = BlockRow> {
   readonly kind: "length" | "pitch" | "size" | "choice" | "text";
   /** What stands in the field when the pane is opened for the first time. */
   readonly start: string;
+  /** What stands for it where it is left out, if that is not where it starts. */
+  readonly usual?: string;
   /** The words to choose from, or the sizes offered beside what is typed. */
   readonly choices?: readonly string[];
   /** The fold that it stands in, by what it concerns; one that has none is always in view. */
@@ -92,7 +94,14 @@ export const WING_FIELDS: readonly Field<WingRow>[] = [
   { row: "End overhang", kind: "length", start: "", fold: "wing" },
   { row: "Ridge", kind: "size", start: "", choices: SIZES, fold: "wing" },
   { row: "Long valley", kind: "choice", start: "", choices: ["left", "right"], fold: "wing" },
-  { row: "Wing framing", kind: "choice", start: "", choices: ["framed in", "laid over"], fold: "wing" },
+  {
+    row: "Wing framing",
+    kind: "choice",
+    start: "",
+    usual: "framed in",
+    choices: ["framed in", "laid over"],
+    fold: "wing",
+  },
   { row: "Sheathing", kind: "length", start: "", fold: "wing" },
 ];
 

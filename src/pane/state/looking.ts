@@ -9,7 +9,7 @@ export interface Picked {
 }
 
 /** How the roof is drawn. */
-export type ViewName = "plan" | "round" | "corner" | "hip" | "valley";
+export type ViewName = "plan" | "round" | "plates" | "corner" | "hip" | "valley";
 
 /** Turned about the plumb line, 0 at the front and 90 at the right end, and looked down on. Degrees. */
 export interface Eye {
@@ -42,6 +42,8 @@ export interface Looking {
   readonly pointed: Signal<string | null>;
   /** The field that was typed into last, for its help. */
   readonly inHand: Signal<FieldPlace>;
+  /** The field that has the keyboard, whose length or members are lit in the plan. */
+  readonly lit: Signal<FieldPlace | null>;
   readonly help: Signal<boolean>;
   /** The pane fills the window. */
   readonly whole: Signal<boolean>;
@@ -54,6 +56,7 @@ export function looking(): Looking {
     picked: signal<Picked | null>(null),
     pointed: signal<string | null>(null),
     inHand: signal<FieldPlace>({ row: "Span" }),
+    lit: signal<FieldPlace | null>(null),
     help: signal(false),
     whole: signal(false),
   };

@@ -34,9 +34,13 @@ export interface Work {
   stop(): void;
 }
 
-/** What the pane knows. Components read it; the functions that reach the sheet change it. */
-export interface PaneState {
+/** What the pane knows of a sheet and its roof. */
+export interface PaneState extends RoofState {
   readonly host: Host;
+}
+
+/** What the pane knows. Components read it; the functions that reach the sheet change it. */
+export interface RoofState {
   readonly inputs: Signal<Inputs>;
   readonly report: ReadonlySignal<Report>;
   /** The last roof that could be framed, which stays in view while something typed cannot be read; null before there was one. */
@@ -64,12 +68,14 @@ export interface PaneState {
   readonly measured: Signal<Readonly<Record<string, string>>>;
 }
 
-export function paneState(host: Host): PaneState {
+export const paneState = (host: Host): PaneState => ({ host, ...roofState() });
+
+/** The same without a sheet, to look at a roof. */
+export function roofState(): RoofState {
   const inputs = signal(START_INPUTS);
   const now = computed(() => report(inputs.value));
   let last: RoofModel | null = null;
   return {
-    host,
     inputs,
     report: now,
     lastModel: computed(() => (last = now.value.model ?? last)),

@@ -20,7 +20,8 @@ export const texts = {
     cautions: "Cautions",
   },
 
-  empty: (words: string) => `empty: ${words}`,
+  empty: (words: string) => `default: ${words}`,
+  follows: (words: string) => `worked out: ${words}`,
   missing: {
     Span: "Nothing is typed. Type the width of the building across the plates, such as 24'.",
     Length: "Nothing is typed. Type the length of the building along the plates, such as 36'.",
@@ -41,7 +42,8 @@ export const texts = {
   boardsUnderstood: (count: number, first: string, last: string) =>
     count === 1 ? first : `${count} lengths, ${first} to ${last}`,
   startAgain: "Reset",
-  usual: "default",
+  usual: (words: string) => (words === "" ? "choose" : `default: ${words}`),
+  none: "none",
 
   help: {
     Span: "Across the building, from the outer edge of one plate to the outer edge of the other. Type 24', 24' 6, 24-6 or 7320 mm.",

@@ -3,7 +3,7 @@ import type { CardOptions, Packet } from "../../drawing/cards/cardOptions.ts";
 import { Failure } from "../../measure/result.ts";
 import { roofStamp } from "../../roof/tables/roofStamp.ts";
 import { kerfOrUsual, keyOf } from "../state/orderNow.ts";
-import type { PaneState } from "../state/paneState.ts";
+import type { RoofState } from "../state/paneState.ts";
 
 /** What stands on every paper of a roof that is printed today. */
 export const packetFor = ({ job, frame }: RoofModel, kerf: number): Packet => ({
@@ -13,13 +13,13 @@ export const packetFor = ({ job, frame }: RoofModel, kerf: number): Packet => ({
 });
 
 /** The same of the roof as it is typed now. */
-export function packetOf({ report, kerf }: PaneState): Packet {
+export function packetOf({ report, kerf }: RoofState): Packet {
   const { model, unit } = report.value;
   return packetFor(model!, kerfOrUsual(kerf.value, unit));
 }
 
 /** The same for cut cards, with the boards of the cutting plan where one was found for this roof. */
-export function cardsGiven(state: PaneState): Pick<CardOptions, "packet" | "sticks"> {
+export function cardsGiven(state: RoofState): Pick<CardOptions, "packet" | "sticks"> {
   const found = state.found.value;
   const now = keyOf({ inputs: state.inputs.value, kerf: state.kerf.value });
   const packet = packetOf(state);

@@ -25,6 +25,9 @@ export const printAddress = (state: Typed, printed: Printed | PacketPrinted): st
 /** The page for the saw, with the roof behind the # in the same way. */
 export const sawAddress = (page: string, state: Typed): string => addressOf(page, state, {});
 
+/** The page that shows the drawing large. */
+export const drawingAddress = (state: Typed): string => addressOf("drawing.html", state, {});
+
 function addressOf(page: string, { inputs, kerf }: Typed, asked: object): string {
   // As the workbook remembers it, without the empty fields: an address is to be short.
   const text = roofText({ inputs: inputs.value, kerf: kerf.value });

@@ -1,9 +1,8 @@
 import * as z from "zod/mini";
 import { PAPERS, type CardPaper } from "../../drawing/cards/cardStyles.ts";
-import type { Host } from "../../hosts/host.ts";
 import { Failure } from "../../measure/result.ts";
 import { kerfNow, kerfText, keyOf, orderNow } from "../state/orderNow.ts";
-import { paneState } from "../state/paneState.ts";
+import { roofState } from "../state/paneState.ts";
 import { readRemembered } from "../state/remembered.ts";
 import { cardsPage } from "./cards.ts";
 import { cardsGiven } from "./packetOf.ts";
@@ -20,8 +19,7 @@ const Asked = z.object({
 export async function printedPage(hash: string): Promise<string | null> {
   const asked = readAsked(hash);
   if (!asked) return null;
-  // The pane's own state of the roof. There is no sheet here, and nothing asks one.
-  const state = paneState({} as Host);
+  const state = roofState();
   state.inputs.value = asked.inputs;
   state.kerf.value = asked.kerf;
   const { model, unit } = state.report.value;

@@ -1,4 +1,5 @@
 import { afterAll, expect, it } from "vitest";
+import { axeFindings } from "./axeFindings.ts";
 import { closeBrowser, open } from "./open.ts";
 import { openExcelPane } from "./openExcelPane.ts";
 
@@ -41,6 +42,43 @@ it("says so where no print comes, and the browser gets a page that prints the sa
   }
   const elsewhere = await open("excel", "print.html#nonsense");
   await expect.poll(() => elsewhere.page.locator("#says").textContent()).toContain("no roof in this page's address");
+  await elsewhere.close();
+  await t.close();
+});
+
+it("shows the drawing in a dialog of Excel, in the place of the one before, and in the browser where Excel opens none", async () => {
+  const t = await openExcelPane();
+  const pane = t.page.locator("#pane");
+  const given = (name: "dialog" | "openedElsewhere") =>
+    t.page.evaluate((key) => (globalThis as { [key: string]: unknown })[key] ?? "", name);
+  const press = () => pane.getByRole("button", { name: "Larger" }).click();
+  await press();
+  await expect.poll(() => given("dialog")).toContain("drawing.html#");
+  const first = (await given("dialog")) as string;
+  await pane.getByLabel("Span", { exact: true }).fill("20'");
+  await press();
+  await expect.poll(() => given("dialog")).not.toBe(first);
+  expect(await given("openedElsewhere")).toBe("");
+  const { hash } = new URL((await given("dialog")) as string);
+  await t.page.evaluate(() => Object.assign(globalThis, { dialogRefused: true }));
+  await press();
+  await expect.poll(() => given("openedElsewhere")).toContain("drawing.html#");
+
+  const { page, problems, requests, url, close } = await open("excel", `drawing.html${hash}`, {
+    viewport: { width: 1280, height: 800 },
+  });
+  await page.locator('.lp-drawn polygon[data-piece="J1"]').first().waitFor();
+  expect(await page.locator(".lp-values").textContent()).toContain(`Span20' 0"`);
+  await page.getByRole("button", { name: "3-D" }).click();
+  await page.locator('.lp-drawn [data-view="frame"]').waitFor({ state: "attached" });
+  // A piece's card by keyboard.
+  await page.locator('tr[data-piece="J2"] button').press("Enter");
+  await page.getByRole("region", { name: "Card of J2" }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  expect([problems, requests.filter((one) => !one.startsWith(url))]).toEqual([[], []]);
+  await close();
+  const elsewhere = await open("excel", "drawing.html#nonsense");
+  await elsewhere.page.getByText("no roof in this page's address").waitFor();
   await elsewhere.close();
   await t.close();
 });

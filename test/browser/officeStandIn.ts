@@ -12,8 +12,20 @@ Object.assign(globalThis, {
     HostType: { Excel: "Excel" },
     context: {
       requirements: { isSetSupported: () => true },
-      ui: { openBrowserWindow: (address: string) => void Object.assign(globalThis, { openedElsewhere: address }) },
+      ui: {
+        openBrowserWindow: (address: string) => void Object.assign(globalThis, { openedElsewhere: address }),
+        // As Excel does, it has one dialog at a time and refuses a second one.
+        displayDialogAsync(address: string, _: object, done: (result: object) => void) {
+          const [given, at] = [globalThis as { dialogRefused?: boolean; dialog?: string }, address];
+          if (given.dialogRefused || given.dialog !== undefined)
+            return done({ status: "failed", error: { code: 12007 } });
+          given.dialog = at;
+          done({ status: "succeeded", value: { close: () => delete given.dialog, addEventHandler: () => undefined } });
+        },
+      },
     },
+    AsyncResultStatus: { Failed: "failed", Succeeded: "succeeded" },
+    EventType: { DialogEventReceived: "dialogEventReceived" },
     onReady: async (ready: (info: { host: string }) => void) => ready({ host: "Excel" }),
   },
   CustomFunctions: {

@@ -68,6 +68,9 @@ describe("the first right number", () => {
       pane()
         .locator(".lp-view, .lp-stage, .lp-drawn svg, .lp-entry")
         .evaluateAll((all) => all.map((one) => JSON.stringify(one.getBoundingClientRect())));
+    // The field in hand is lit in the plan before it is typed into.
+    await pane().getByLabel("Length", { exact: true }).focus();
+    await expect.poll(drawn).toContain("--drawing-lit");
     const before = await places();
     const svg = await drawn();
     await pane().getByLabel("Length", { exact: true }).fill("18'");
@@ -94,6 +97,49 @@ describe("the first right number", () => {
 });
 
 describe("the drawing", () => {
+  it("lights up the length of the field that has the keyboard, and says the same to a reader", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    await letGo();
+    const lit = () => pane().locator('.lp-drawn text[style*="--drawing-lit"]').allTextContents();
+    const says = () => pane().locator(".lp-drawn desc").textContent();
+    const before = await says();
+    expect(await lit()).toEqual([]);
+    for (const [row, text] of [
+      ["Overhang", `1' 6"`],
+      ["Span", `24' 0"`],
+    ] as const) {
+      await pane().getByLabel(row, { exact: true }).focus();
+      await expect.poll(lit).toEqual([text]);
+    }
+    await pane().getByLabel("Span", { exact: true }).fill("20'");
+    await expect.poll(lit).toEqual([`20' 0"`]);
+    await pane().getByLabel("Span", { exact: true }).fill("24'");
+    await pane().locator(".lp-stage").focus();
+    await expect.poll(lit).toEqual([]);
+    expect(await says()).toBe(before);
+  });
+
+  it("begins at the top of what is higher than its room, and moves to its foot by keys and wheel", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    const stage = pane().locator(".lp-stage");
+    const edges = () =>
+      stage.evaluate((room) => {
+        const [a, b] = [room.getBoundingClientRect(), room.querySelector("svg")!.getBoundingClientRect()];
+        return [Math.round(b.top - a.top), Math.round(b.bottom - a.bottom)] as const;
+      });
+    for (const view of ["Plates", "Hip"]) {
+      await pane().getByRole("button", { name: view, exact: true }).click();
+      await expect.poll(async () => (await edges())[1]).toBeGreaterThan(20);
+      expect((await edges())[0]).toBe(0);
+      await stage.hover();
+      await t.page.mouse.wheel(0, 5000);
+      await expect.poll(async () => (await edges())[1]).toBe(0);
+      await stage.focus();
+      for (let i = 0; i < 30; i++) await press("ArrowUp");
+      await expect.poll(async () => (await edges())[0]).toBe(0);
+    }
+  });
+
   it("zooms and moves by wheel and keys, and fits again", async () => {
     await t.open("", { viewport: { width: 1280, height: 720 } });
     const width = async () => Number(await pane().locator(".lp-drawn svg").getAttribute("width"));

@@ -23,6 +23,7 @@ function wingedDrawings(spec: RoofSpec, { width }: { width: number }): [string, 
   const options = { width, length: lengthOf(spec.unit) };
   return [
     ["plan", drawPlan(frame, pieces, options)],
+    ["plan in small room", drawPlan(frame, pieces, { ...options, brief: true })],
     ["frame", drawFrame3d(frame, pieces, options)],
     ["corner", drawCorner(frame, pieces, options)],
     ["plates", drawPlates(plateStrips(frame), options)],

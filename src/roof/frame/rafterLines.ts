@@ -106,7 +106,7 @@ export interface RafterGround {
 
 /** Every rafter of some stations; what is too short to stand is left out. */
 export function rafterLines(stations: readonly Station[], { blocks, bearers, spec }: RafterGround): readonly Rafter[] {
-  const planes = new Map<RoofPlane, Facing[]>();
+  const planes = new Map<RoofPlane, PlaneFacings>();
   const rafters: Rafter[] = [];
   // A laid-over wing hides what is framed whole under it.
   const whole = blocks.filter((block) => !isLaid(block));
@@ -125,11 +125,11 @@ export function rafterLines(stations: readonly Station[], { blocks, bearers, spe
       rafters.push(square("king common", null, 0));
       continue;
     }
-    const facings = planes.get(plane) ?? facingsOf(plane, bearers);
+    const facings = planes.get(plane) ?? planeFacings(plane, bearers);
     planes.set(plane, facings);
     let foot: Crossing | null = null;
     let open = true;
-    for (const crossing of crossings(facings, at)) {
+    for (const crossing of crossings(facings.all, at)) {
       if (!crossing.facing.ahead) {
         foot = crossing;
         open = true;
@@ -144,6 +144,17 @@ export function rafterLines(stations: readonly Station[], { blocks, bearers, spe
     }
   }
   return rafters;
+}
+
+/** The faces on a plane, and those of valleys that a foot may stand on. */
+interface PlaneFacings {
+  readonly all: readonly Facing[];
+  readonly feet: readonly Facing[];
+}
+
+function planeFacings(plane: RoofPlane, bearers: readonly Bearer[]): PlaneFacings {
+  const all = facingsOf(plane, bearers);
+  return { all, feet: all.filter(({ bearer, ahead }) => bearer.kind === "valley" && !ahead) };
 }
 
 /** Whether a plane is the finished roof over a point of the plan: the highest block's lowest plane. */
@@ -161,7 +172,7 @@ function isRoof(blocks: readonly Block[], plane: RoofPlane, point: Point): boole
 
 function built(
   station: Station,
-  facings: readonly Facing[],
+  { feet: valleys }: PlaneFacings,
   center: Crossing | null,
   head: Facing,
   { rafter: { thickness } }: RoofSpec,
@@ -179,11 +190,8 @@ function built(
     center?.facing ??
     both
       .map((across) => across * -1)
-      .flatMap((across) => crossings(facings, at + across))
-      .filter(
-        ({ facing, up }) =>
-          facing.bearer.kind === "valley" && !facing.ahead && up > -plane.overhang + ON && up < Math.max(...heads),
-      )
+      .flatMap((across) => crossings(valleys, at + across))
+      .filter(({ up }) => up > -plane.overhang + ON && up < Math.max(...heads))
       .at(-1)?.facing;
   const board = cut?.bearer.kind === "valley board";
   const valley = board || cut?.bearer.kind === "valley" ? end(cut!) : null;

@@ -165,6 +165,38 @@ describe("the drawing", () => {
     await expect.poll(fits).toBe(true);
   });
 
+  it("zooms by two fingers round their middle, and moves by one", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    const svg = pane().locator(".lp-drawn svg");
+    const { x, y, width, height } = (await pane().locator(".lp-stage").boundingBox())!;
+    const [cx, cy] = [x + width / 2, y + height / 2];
+    const first = (await svg.boundingBox())!;
+    const hand = await t.page.context().newCDPSession(t.page);
+    const touch = (type: "touchStart" | "touchMove" | "touchEnd", ...at: (readonly [number, number])[]) =>
+      hand.send("Input.dispatchTouchEvent", {
+        type,
+        touchPoints: at.map(([left, top], id) => ({ x: left, y: top, id })),
+      });
+    await touch("touchStart", [cx - 30, cy], [cx + 30, cy]);
+    for (const apart of [40, 60, 80, 90]) await touch("touchMove", [cx - apart, cy], [cx + apart, cy]);
+    await touch("touchEnd");
+    await expect.poll(async () => (await svg.boundingBox())!.width).toBeGreaterThan(2 * first.width);
+    // What lay under the middle of the fingers lies there still, to the few pixels that labels take.
+    const middle = async () => {
+      const box = (await svg.boundingBox())!;
+      return [(cx - box.x) / box.width, (cy - box.y) / box.height] as const;
+    };
+    const before = [(cx - first.x) / first.width, (cy - first.y) / first.height] as const;
+    const after = await middle();
+    for (const i of [0, 1] as const) expect(Math.abs(after[i] - before[i])).toBeLessThan(0.08);
+    const from = (await svg.boundingBox())!;
+    await touch("touchStart", [cx, cy]);
+    for (const by of [10, 20, 40]) await touch("touchMove", [cx + by, cy + by]);
+    await touch("touchEnd");
+    await expect.poll(async () => Math.round((await svg.boundingBox())!.x - from.x)).toBeGreaterThan(20);
+    await hand.detach();
+  });
+
   it("turns the frame by dragging, by arrow keys and to four standing views", async () => {
     await t.open("", { viewport: { width: 1280, height: 720 } });
     await pane().getByRole("button", { name: "3-D" }).click();

@@ -83,6 +83,21 @@ describe("a piece is one thing", () => {
     ).toBe(true);
   });
 
+  it("goes by keyboard straight to the card of a hip and of a common", async () => {
+    await t.open("", { viewport: { width: 1280, height: 720 } });
+    for (const mark of ["H", "C"]) {
+      const button = pane()
+        .locator("#lp-schedule ~ .lp-marks")
+        .getByRole("button", { name: `Open the card of ${mark}`, exact: true });
+      await button.press("Enter");
+      await pane()
+        .getByRole("region", { name: `Card of ${mark}`, exact: true })
+        .waitFor();
+      await t.page.keyboard.press("Escape");
+      await expect.poll(() => button.evaluate((one) => one === document.activeElement)).toBe(true);
+    }
+  });
+
   it("goes with the roof: a card follows what is typed and closes when its piece is no more", async () => {
     await t.open("", { viewport: { width: 1440, height: 900 } });
     await letGo();

@@ -66,6 +66,11 @@ export function useZoom(
       const [a, b] = [...fingers.values()];
       return a && b ? Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY) : 0;
     };
+    /** The middle of two fingers stays where it is. */
+    const between = () => {
+      const [a, b] = [...fingers.values()] as [PointerEvent, PointerEvent];
+      return { x: (a.clientX + b.clientX) / 2, y: (a.clientY + b.clientY) / 2 };
+    };
     const keys: Record<string, () => void> = {
       "+": () => by(1.5),
       "=": () => by(1.5),
@@ -103,7 +108,7 @@ export function useZoom(
         moved += Math.abs(dx) + Math.abs(dy);
         const was = apart();
         fingers.set(event.pointerId, event);
-        if (fingers.size === 2 && was > 0) by(apart() / was, { x: event.clientX, y: event.clientY });
+        if (fingers.size === 2 && was > 0) by(apart() / was, between());
         else if (at.value.z > 1 || slack().y > 0 || turn()) {
           place.current!.setPointerCapture(event.pointerId);
           drag(dx, dy);

@@ -4,6 +4,7 @@ import type { RoofState } from "../state/paneState.ts";
 import { groupedNotes } from "./groupedNotes.ts";
 import { TableView } from "../controls/tableView.tsx";
 import { tableTexts } from "../controls/tableTexts.ts";
+import { lookTexts } from "../words/lookTexts.ts";
 import { texts } from "../words/texts.ts";
 
 const COLUMNS = [
@@ -28,6 +29,7 @@ export function ScheduleSection({ state }: { state: RoofState }) {
   const longOf = new Map(model?.pieces.map(({ mark, longPoint }) => [mark, longPoint]));
   const jacks = model?.pieces.filter(({ member }) => member === "jack") ?? [];
   const marks = shown ? shown.rows.map(([mark]) => mark!) : [];
+  const listed = new Set(marks);
   const longest = Math.max(...marks.map((mark) => longOf.get(mark) ?? 0));
   return (
     <section aria-labelledby="lp-schedule">
@@ -46,6 +48,22 @@ export function ScheduleSection({ state }: { state: RoofState }) {
             pieces={marks}
             racked={marks.map((mark) => (longOf.get(mark) ?? 0) / longest)}
           />
+          <p class="lp-marks">
+            {texts.otherMembers}
+            {model?.pieces
+              .filter(({ mark }) => !listed.has(mark))
+              .map(({ mark }) => (
+                <button
+                  key={mark}
+                  type="button"
+                  class="lp-word"
+                  data-piece={mark}
+                  aria-label={lookTexts.openCard(mark)}
+                >
+                  {mark}
+                </button>
+              ))}
+          </p>
           <ul class="lp-notes">
             {groupedNotes(jacks, unit).map(({ note, marks }) => (
               <li key={note}>

@@ -108,6 +108,8 @@ export const texts = {
   jackCount: (jacks: number, kinds: number) =>
     `${many(jacks, "jack", "jacks")} of ${many(kinds, "length", "lengths")}.`,
 
+  otherMembers: "Other members:",
+
   roofBlock: "Roof block",
   roofSheet: "Roof",
   /** What the sheet of a table is called where it stands alone. */

@@ -4,6 +4,7 @@ import { boundedFormulas } from "./boundedFormulas.ts";
 import { growingSpills } from "./growingSpills.ts";
 import { namesFollowed } from "./namesFollowed.ts";
 import { nothingFetched } from "./nothingFetched.ts";
+import { shortTurns } from "./shortTurns.ts";
 import { wholeQuotes } from "./wholeQuotes.ts";
 
 /** Mends what goes wrong inside the engine, one fault a file. Each has a test that fails when the engine changes. */
@@ -13,4 +14,5 @@ export function engineMends(injector: Injector, messages: Messages): void {
   growingSpills(injector, messages);
   nothingFetched(injector);
   namesFollowed(injector);
+  shortTurns(injector);
 }

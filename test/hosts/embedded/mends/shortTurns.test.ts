@@ -1,0 +1,42 @@
+import { expect, it } from "vitest";
+import { worksheetFunction } from "../../../../src/registry/worksheetFunction.ts";
+import type { Headless } from "../headless.ts";
+import { useHeadless } from "../useHeadless.ts";
+
+const make = useHeadless(() => undefined);
+
+// Some milliseconds of work, and how many turns the page had had by then.
+let worked = 0;
+let turns = 0;
+const seen: number[] = [];
+const slow = worksheetFunction({
+  name: "SLOW",
+  family: "test",
+  summary: "Takes its time.",
+  parameters: [{ name: "value", description: "Anything.", quantity: "number", read: (cell) => Number(cell) }],
+  result: "value",
+  returns: "the value.",
+  examples: [
+    { cells: [1], result: 1 },
+    { cells: [2], result: 2 },
+  ],
+  compute({ value }) {
+    for (let i = 0; i < 3_000_000; i++) worked += Math.sqrt(i);
+    seen.push(turns);
+    return value as number;
+  },
+});
+
+it("a calculation of many formulas lets the page take its turns", async () => {
+  const t: Headless = make([slow]);
+  await t.values("A1");
+  const turning = setInterval(() => void turns++);
+  t.worksheet()
+    .getRange(0, 0, 200, 1)
+    .setValues(Array.from({ length: 200 }, (_, i) => [{ f: `=RAFTER.SLOW(${i})` }]));
+  expect((await t.values("A1:A200")).flat()).toEqual(Array.from({ length: 200 }, (_, i) => i));
+  clearInterval(turning);
+  // The engine by itself would do it all in one piece.
+  expect(worked).toBeGreaterThan(0);
+  expect(new Set(seen).size).toBeGreaterThan(3);
+});

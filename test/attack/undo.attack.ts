@@ -13,8 +13,8 @@ const BLOCK = [
   ["Spacing", 24],
 ] as const;
 
-/** Beside the block: a formula within it that reads a table of it goes in a circle, and its value hangs on what was there before. */
-const COLUMNS = "DEGHK";
+/** Beside the block, and within it: a formula there that reads a table of the block goes in a circle, which is an error. */
+const COLUMNS = "BDEGHK";
 
 /** What a user may do next. */
 function nextStep(pick: (most: number) => number, made: number): Step {

@@ -10,6 +10,7 @@ import type { EngineFunction } from "./engineFunction.ts";
 import { engineFunction } from "./engineFunction.ts";
 import { askNoProtection, endQuietly, watchResults, watchSpills } from "./engineHooks.ts";
 import { engineMends } from "./mends/engineMends.ts";
+import { namedCircles } from "./mends/namedCircles.ts";
 import { functionInfo } from "./functionInfo.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { LateAnswers } from "./lateAnswers.ts";
@@ -63,6 +64,7 @@ export function embeddedSheet(
   const calculation = new Calculation(injector);
   watchResults(injector, messages);
   watchSpills(injector, calculation);
+  namedCircles(injector, calculation, messages);
   watchUndo(injector);
   askNoProtection(injector);
   endQuietly(injector);

@@ -45,6 +45,21 @@ describe("files of the user's own", () => {
     expect(await says().textContent()).toBe("");
   });
 
+  it("can be stopped while they are opened, and the sheets stay", async () => {
+    await t.open();
+    const before = await shown();
+    let go = () => {};
+    const held = new Promise<void>((resolve) => (go = resolve));
+    const script = "**/reader.*.js";
+    await t.page.route(script, (route) => held.then(() => route.continue()));
+    await choose("bid.xlsx", sampleBytes("bid"));
+    await t.page.locator("#files .message").getByRole("button", { name: "Stop" }).click();
+    await said("bid.xlsx was not opened. You stopped it. Your sheets are as they were.");
+    go();
+    await t.page.unroute(script);
+    expect(await shown()).toEqual(before);
+  });
+
   it("that were changed on the disk after they were chosen are asked for again", async () => {
     await t.open();
     await t.page.evaluate(() => {

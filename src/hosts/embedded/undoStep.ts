@@ -1,7 +1,13 @@
-import type { IMutationInfo, Injector } from "@univerjs/core";
+import type { ICellData, IMutationInfo, Injector } from "@univerjs/core";
 import { ICommandService, IUndoRedoService } from "@univerjs/core";
-import { RemoveDefinedNameMutation, SetDefinedNameMutation } from "@univerjs/engine-formula";
-import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
+import {
+  FormulaDataModel,
+  initSheetFormulaData,
+  RemoveDefinedNameMutation,
+  SetDefinedNameMutation,
+  SetFormulaDataMutation,
+} from "@univerjs/engine-formula";
+import type { IInsertSheetMutationParams, ISetRangeValuesMutationParams } from "@univerjs/sheets";
 import {
   InsertSheetMutation,
   InsertSheetUndoMutationFactory,
@@ -46,6 +52,30 @@ export class UndoStep {
     if (!this.#run(change)) throw new Error(`The sheet did not take a change (${change.id}).`);
     this.#redo.push(change);
     this.#undo.unshift(...undo);
+  }
+
+  /**
+   * Brings in a sheet. Its cells come a row at a time, with a call between two, for a large sheet would hold up the page; formulas are to be
+   * calculated afterwards.
+   */
+  async bring(params: IInsertSheetMutationParams, between: (cells: number) => Promise<void>): Promise<void> {
+    const { unitId, sheet } = params;
+    const { cellData, ...empty } = sheet;
+    const change = { id: InsertSheetMutation.id, params: { ...params, sheet: { ...empty, cellData: {} } } };
+    this.do(change);
+    this.#redo[this.#redo.length - 1] = { id: change.id, params };
+    const matrix = this.#workbook.getWorkbook().getSheetBySheetId(sheet.id)!.getCellMatrix();
+    for (const [row, line] of Object.entries(cellData)) {
+      const cells = Object.entries(line as Record<string, ICellData>);
+      // A copy, as below.
+      for (const [column, cell] of cells) matrix.setValue(Number(row), Number(column), { ...cell });
+      await between(cells.length);
+    }
+    const model = this.#injector.get(FormulaDataModel);
+    const formulaData = initSheetFormulaData(model.getFormulaData(), unitId, sheet.id, matrix);
+    this.#injector
+      .get(ICommandService)
+      .syncExecuteCommand(SetFormulaDataMutation.id, { formulaData }, { onlyLocal: true });
   }
 
   // The page draws the active sheet, and fails when that one is taken from under it.

@@ -15,6 +15,7 @@ import { openBook } from "../../hosts/embedded/openBook.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
 import { watchEdits } from "../../hosts/embedded/watchEdits.ts";
 import { whenCalculated } from "../../hosts/embedded/whenCalculated.ts";
+import { readFile } from "./readFile.ts";
 import { printSheet } from "./printSheet.ts";
 import type { Start } from "./startBook.ts";
 
@@ -58,11 +59,15 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
     message.classList.toggle("shown", text !== "");
   };
   /** One thing at a time: a second press would open a file into a file. */
-  const busy = async (doing: string, work: () => Promise<string | readonly [string, HTMLElement]>) => {
+  const busy = async (
+    doing: string,
+    work: () => Promise<string | readonly [string, HTMLElement]>,
+    ...buttons: HTMLElement[]
+  ) => {
     const controls = [samples, open, save, plain, print];
     const focused = controls.find((control) => control === document.activeElement);
     for (const control of controls) control.disabled = true;
-    say(doing);
+    say(doing, ...buttons);
     const end = await work();
     if (typeof end === "string") say(end);
     else say(...end);
@@ -110,14 +115,23 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
   bar.append(message);
 
   /** @param disk a file of the user's own, which is kept whole beside its sheets; a sample is all in them. */
-  const show = (name: string, bytes: () => Promise<Uint8Array>, disk?: File) =>
-    busy(fileWords.opening(name), async () => {
+  const show = (name: string, bytes: () => Promise<Uint8Array>, disk?: File) => {
+    const stopping = new AbortController();
+    const stop = element("button", { type: "button", textContent: fileWords.stop });
+    stop.addEventListener("click", () => stopping.abort(new Error(fileWords.stopped)));
+    const { signal } = stopping;
+    let told = fileWords.opening(name);
+    const progress = (done: number, of: number) => {
+      const text =
+        done < of ? fileWords.building(name, Math.floor((10 * done) / of) * 10) : fileWords.calculating(name);
+      if (text !== told) say((told = text), ...(done < of ? [stop] : []));
+    };
+    const opened = async () => {
       try {
-        const { readBook } = await import("../../xlsx/readBook.ts");
         const own = disk && crypto.getRandomValues(new Uint32Array(4)).join("-");
         const all = await bytes();
-        const { book, left } = await readBook(all, name.replace(/\.xls[xm]$/i, ""), own);
-        const others = await keeper.replace(book.title, () => openBook(sheet, book));
+        const { book, left } = await readFile([all, name.replace(/\.xls[xm]$/i, ""), own], signal);
+        const others = await keeper.replace(book.title, () => openBook(sheet, book, { signal, progress }));
         if (own) {
           const as = bookOf(sheet, book.title).book;
           originals.keep(own, { bytes: all, as, unknown: unknownCells(as, book) }, disk);
@@ -129,7 +143,9 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
         const gone = kind === "NotReadableError" || kind === "NotFoundError";
         return fileWords.notOpened(name, gone ? fileWords.changedOnDisk : message);
       }
-    });
+    };
+    return busy(told, opened, stop);
+  };
 
   samples.addEventListener("change", () => {
     const name = samples.value;

@@ -17,6 +17,10 @@ export const fileWords = {
       .join(" "),
   close: "Close this message",
   opening: (name: string) => `Opening ${name} …`,
+  building: (name: string, percent: number) => `Opening ${name}: ${percent} % …`,
+  calculating: (name: string) => `Calculating ${name} …`,
+  stop: "Stop",
+  stopped: "You stopped it.",
   opened: (title: string, left: readonly string[], others: readonly string[], whole: boolean) =>
     [
       `${title} is open. Undo brings back the sheets that were here.`,

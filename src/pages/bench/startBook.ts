@@ -1,6 +1,7 @@
 import { ferry } from "../../../samples/ferry.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { fileWords } from "./fileWords.ts";
+import { readFile } from "./readFile.ts";
 import { isSample, sampleFile, SAMPLES } from "./sampleFiles.ts";
 
 /** The workbook that the page starts with, and what there is to say about it. */
@@ -16,8 +17,7 @@ export async function startBook(search: string): Promise<Start> {
   if (name === null) return own("");
   if (!isSample(name)) return own(fileWords.noSample(name.slice(0, 40), Object.keys(SAMPLES)));
   try {
-    const { readBook } = await import("../../xlsx/readBook.ts");
-    const { book, left } = await readBook(await sampleFile(name), name);
+    const { book, left } = await readFile([await sampleFile(name), name]);
     return { book, says: fileWords.started(book.title, left) };
   } catch (error) {
     return own(fileWords.notOpened(name, (error as Error).message));

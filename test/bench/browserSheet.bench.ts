@@ -1,0 +1,252 @@
+import { build } from "esbuild";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { ROOT } from "../../src/build/root.ts";
+import { texts } from "../../src/pane/words/texts.ts";
+import type { BookCell } from "../../src/xlsx/book.ts";
+import { MOST_CELLS } from "../../src/xlsx/checkCells.ts";
+import { writeBook } from "../../src/xlsx/writeBook.ts";
+import prepare from "../browser/build.ts";
+import type { Opened } from "../browser/open.ts";
+import { closeBrowser, open, openBench } from "../browser/open.ts";
+import type { Row } from "./row.ts";
+
+const PAGES = 3;
+/** Most bytes of script, compressed, until the sheet is ready. */
+const FIRST_VIEW = 1_200_000;
+/** Most milliseconds in which the page takes no key. */
+const LONGEST_TASK = 200;
+/** Most bytes that 2,000 edits may leave behind: what the undo list and the caches may hold. */
+const MOST_LEFT = 3_000_000;
+
+/** The browser's sheet: how soon it is there, against its maker's page without anything of ours, and how long it holds the page up. */
+export async function bench(): Promise<Row[]> {
+  await prepare();
+  try {
+    const rows: Row[] = [];
+    for await (const one of steps()) rows.push(one);
+    return rows;
+  } finally {
+    await closeBrowser();
+  }
+}
+
+async function buildBare(): Promise<void> {
+  const folder = join(ROOT, "dist/bare");
+  mkdirSync(folder, { recursive: true });
+  await build({
+    entryPoints: [join(import.meta.dirname, "bareSheet.ts")],
+    outfile: join(folder, "bare.js"),
+    bundle: true,
+    minify: true,
+    format: "iife",
+    target: "es2022",
+    define: { "process.env.NODE_ENV": '"production"' },
+    logLevel: "error",
+  });
+  writeFileSync(
+    join(folder, "index.html"),
+    `<!doctype html><html><head><link rel="icon" href="data:,"><link rel="stylesheet" href="bare.css"><script defer src="bare.js"></script></head>
+<body style="margin:0;height:100vh"><div id="app" style="height:100%"></div></body></html>`,
+  );
+}
+
+async function starts(slow: number): Promise<Row[]> {
+  const times = { bare: [] as number[], ready: [] as number[], answers: [] as number[], bytes: [] as number[] };
+  for (let i = 0; i < PAGES; i++) {
+    const bare = await slowed("bare", slow);
+    times.bare.push(
+      await bare.page
+        .waitForFunction(() => window.bareAfter, null, { timeout: 120_000 })
+        .then((got) => got.jsonValue() as Promise<number>),
+    );
+    await bare.close();
+    const ours = await slowed("bench", slow);
+    await ours.page.waitForFunction(() => "longpoint" in window, null, { timeout: 120_000 });
+    await ours.page.evaluate(() => window.longpoint.ready);
+    const got = await ours.page.evaluate(() => ({
+      ready: window.longpoint.readyAfter,
+      answers: (window as { answered?: number }).answered ?? Number.NaN,
+      bytes: (performance.getEntriesByType("resource") as PerformanceResourceTiming[])
+        .filter(({ name, responseEnd }) => name.endsWith(".js") && responseEnd <= window.longpoint.readyAfter)
+        .reduce((sum, { encodedBodySize }) => sum + encodedBodySize, 0),
+    }));
+    times.ready.push(got.ready);
+    times.answers.push(got.answers);
+    times.bytes.push(got.bytes);
+    await ours.close();
+  }
+  const [bare, ready, answers, bytes] = [times.bare, times.ready, times.answers, times.bytes].map(median) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const ms = (value: number) => `${value.toFixed(0)} ms`;
+  const how = slow === 1 ? "" : `, ${slow} times as slow`;
+  return [
+    {
+      name: `pane answers${how}`,
+      ratio: answers / ready,
+      most: 1,
+      what: `after ${ms(answers)}, over the sheet ready after ${ms(ready)}`,
+    },
+    {
+      name: `sheet ready${how}`,
+      ratio: ready / bare,
+      most: 1.1,
+      what: `after ${ms(ready)} with every cell calculated, over its maker's page without ours, ${ms(bare)}`,
+    },
+    ...(slow === 1
+      ? [
+          {
+            name: "script of the first view",
+            ratio: bytes / FIRST_VIEW,
+            most: 1,
+            what: `${(bytes / 1e6).toFixed(2)} MB compressed, over ${FIRST_VIEW / 1e6} MB`,
+          },
+        ]
+      : []),
+  ];
+}
+
+/** A key typed as soon as there is a field, and the time until the plan has followed it. */
+const TYPES = `
+const look = () => {
+  const input = document.getElementById("lp-span");
+  const drawn = () => document.querySelector("#pane .lp-drawn svg")?.outerHTML;
+  if (!input || !drawn()) return setTimeout(look, 1);
+  const before = drawn();
+  input.value = "25'";
+  input.dispatchEvent(new Event("input", { bubbles: true }));
+  const wait = () => (drawn() === before ? setTimeout(wait, 1) : requestAnimationFrame(() => (window.answered = performance.now())));
+  wait();
+};
+look();
+`;
+
+/** A page on a processor that is so many times as slow from its start on. */
+async function slowed(folder: string, times: number): Promise<Opened> {
+  const opened = await open(folder, "", {}, {}, "");
+  const session = await opened.page.context().newCDPSession(opened.page);
+  await opened.page.goto("about:blank");
+  await session.send("Network.clearBrowserCache");
+  await session.send("Emulation.setCPUThrottlingRate", { rate: times });
+  if (folder === "bench") await opened.page.addInitScript(TYPES);
+  await opened.page.goto(opened.url);
+  return opened;
+}
+
+/** Each as it is measured. */
+export async function* steps(): AsyncGenerator<Row> {
+  await buildBare();
+  for (const slow of [1, 4]) yield* await starts(slow);
+  const page = await openBench();
+  await page.page.evaluate(() => {
+    const tasks: number[] = ((window as { tasks?: number[] }).tasks = []);
+    new PerformanceObserver((list) => tasks.push(...list.getEntries().map(({ duration }) => duration))).observe({
+      type: "longtask",
+    });
+  });
+  yield task("all tables filled", await longest(page, () => fillAll(page)));
+  for (const [cells, name] of [
+    [60_000, "a file of 60,000 cells opened"],
+    [MOST_CELLS, `a file of ${MOST_CELLS.toLocaleString("en")} cells opened, the most`],
+  ] as const) {
+    const bytes = Buffer.from(await largeFile(cells));
+    yield task(name, await longest(page, () => openFile(page, `${cells}.xlsx`, bytes)));
+  }
+  await page.close();
+  yield await edits();
+}
+
+const task = (name: string, { most, took }: { most: number; took: number }): Row => ({
+  name,
+  ratio: most / LONGEST_TASK,
+  most: 1,
+  what: `the longest that the page takes no key, ${most.toFixed(0)} ms of ${took.toFixed(0)} ms, over ${LONGEST_TASK} ms`,
+});
+
+/** The longest task while something is done, in milliseconds. */
+async function longest({ page }: Opened, does: () => Promise<void>): Promise<{ most: number; took: number }> {
+  const tasks = () => page.evaluate(() => (window as unknown as { tasks: number[] }).tasks.splice(0));
+  await page.waitForTimeout(500);
+  await tasks();
+  const start = performance.now();
+  await does();
+  const took = performance.now() - start;
+  await page.waitForTimeout(300);
+  return { most: Math.max(0, ...(await tasks())), took };
+}
+
+async function fillAll({ page }: Opened): Promise<void> {
+  const pane = page.locator("#pane");
+  await pane
+    .locator("section[aria-labelledby=lp-fill] input[type=checkbox]:not(:checked)")
+    .evaluateAll((boxes) => boxes.forEach((box) => (box as HTMLElement).click()));
+  await pane.getByRole("button", { name: texts.fill, exact: true }).click();
+  await pane.getByRole("button", { name: /^Undo this fill/ }).waitFor({ timeout: 120_000 });
+  await page.evaluate(() => window.longpoint.settled());
+}
+
+async function openFile({ page }: Opened, name: string, buffer: Buffer): Promise<void> {
+  await page
+    .locator("#files .message")
+    .getByRole("button", { name: "Close this message" })
+    .click({ timeout: 1_000 })
+    .catch(() => undefined);
+  await page.locator("#files input[type=file]").setInputFiles({ name, mimeType: "application/octet-stream", buffer });
+  await page.locator("#files .message [role=status]", { hasText: "Large is open" }).waitFor({ timeout: 180_000 });
+}
+
+/** A list of goods, a tenth of it formulas. */
+function largeFile(cells: number): Promise<Uint8Array> {
+  const columns = 10;
+  const rows = Array.from({ length: cells / columns }, (_, i): BookCell[] =>
+    Array.from({ length: columns }, (__, j) =>
+      j === 0
+        ? { value: `Item ${i % 500}` }
+        : j === columns - 1
+          ? { value: null, formula: `=B${i + 1}*C${i + 1}` }
+          : { value: i * j + 0.5 },
+    ),
+  );
+  return writeBook({ title: "Large", sheets: [{ name: "Goods", rows }] });
+}
+
+/** What 2,000 edits leave in memory. */
+async function edits(): Promise<Row> {
+  const page = await openBench();
+  const session = await page.page.context().newCDPSession(page.page);
+  const type = (count: number) =>
+    page.page.evaluate(async (many) => {
+      const { host, settled } = window.longpoint;
+      for (let i = 0; i < many; i++) {
+        await host.write({
+          title: "edit",
+          blocks: [{ sheet: "Bid", row: 4, column: 1, cells: [[{ content: `${20 + (i % 12)}'` }]] }],
+        });
+        if (i % 20 === 0) await settled();
+      }
+      await settled();
+    }, count);
+  const heap = async () => {
+    for (let i = 0; i < 3; i++) await session.send("HeapProfiler.collectGarbage");
+    return (await session.send("Runtime.getHeapUsage")).usedSize;
+  };
+  await type(200);
+  const before = await heap();
+  await type(2_000);
+  const left = (await heap()) - before;
+  await page.close();
+  return {
+    name: "memory after 2,000 edits",
+    ratio: left / MOST_LEFT,
+    most: 1,
+    what: `${(left / 1e6).toFixed(2)} MB more than after 200 (${(before / 1e6).toFixed(0)} MB), over ${MOST_LEFT / 1e6} MB`,
+  };
+}
+
+function median(times: readonly number[]): number {
+  return [...times].sort((a, b) => a - b)[times.length >> 1]!;
+}

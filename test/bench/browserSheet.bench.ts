@@ -115,11 +115,11 @@ const TYPES = `
 const look = () => {
   const input = document.getElementById("lp-span");
   const drawn = () => document.querySelector("#pane .lp-drawn svg")?.outerHTML;
-  if (!input || !drawn()) return setTimeout(look, 1);
+  if (!input || !drawn()) return setTimeout(look, 20);
   const before = drawn();
   input.value = "25'";
   input.dispatchEvent(new Event("input", { bubbles: true }));
-  const wait = () => (drawn() === before ? setTimeout(wait, 1) : requestAnimationFrame(() => (window.answered = performance.now())));
+  const wait = () => (drawn() === before ? setTimeout(wait, 20) : requestAnimationFrame(() => (window.answered = performance.now())));
   wait();
 };
 look();

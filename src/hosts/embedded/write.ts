@@ -15,6 +15,7 @@ import { cells } from "./cells.ts";
 import { cellData } from "./cellStyle.ts";
 import { findSheet } from "./findSheet.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
+import { turns } from "./turns.ts";
 import { inOneStep, type UndoStep } from "./undoStep.ts";
 
 // Small enough that a key pressed meanwhile is not felt to wait.
@@ -38,15 +39,19 @@ export async function write(
   const planned = blocks.map((block) => ({ block, parts: partsOf(cellsToWrite(block)) }));
   const of = planned.reduce((sum, { parts }) => sum + parts.flat().length, 0);
   const made: string[] = [];
+  const turn = turns(signal);
   const step = await inOneStep(sheet, async (undo) => {
-    for (const one of newSheets) made.push(insertSheet(sheet, undo, one));
+    for (const one of newSheets) {
+      made.push(insertSheet(sheet, undo, one));
+      await turn();
+    }
     let done = 0;
     for (const { block, parts } of planned) {
       const target = findSheet(sheet.workbook, block.area.sheet)!;
       const at = { unitId: target.getUnitId(), subUnitId: target.getSheetId() };
       makeRoom(undo, target, block);
       for (const part of parts) {
-        if (done > 0 && parts.length > 1) await new Promise((resolve) => setTimeout(resolve));
+        await turn();
         undo.do({ id: SetRangeValuesMutation.id, params: { ...at, cellValue: matrixOf(part) } });
         done += part.length;
         progress?.(done, of);

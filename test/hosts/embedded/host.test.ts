@@ -164,3 +164,19 @@ describe("what is remembered", () => {
     expect(JSON.stringify(t.sheet.workbook.save().custom)).toContain("24'");
   });
 });
+
+it("writes many tables in turns with the page", async () => {
+  let turns = 0;
+  const seen = new Set<number>();
+  const turning = setInterval(() => void turns++);
+  const cells = Array.from({ length: 300 }, (_, i) => Array.from({ length: 8 }, (__, j) => ({ content: i * j })));
+  await t.host.write(
+    {
+      title: "many",
+      blocks: Array.from({ length: 12 }, (_, k) => ({ sheet: `Many ${k}`, newSheet: true, row: 0, column: 0, cells })),
+    },
+    { progress: () => void seen.add(turns) },
+  );
+  clearInterval(turning);
+  expect(seen.size).toBeGreaterThan(1);
+});

@@ -33,6 +33,8 @@ export interface BookSheet {
   readonly valueRules?: readonly ValueRule[];
   /** Texts beside cells, in a sheet of a file that is kept whole. */
   readonly notes?: readonly Note[];
+  /** Where texts of cells lead, in a sheet of a file that is kept whole. */
+  readonly links?: readonly Link[];
   /** The sheet of a file that this one was opened from, which is kept whole beside it. */
   readonly from?: Origin;
 }
@@ -44,6 +46,13 @@ export interface Note {
   readonly text: string;
   /** It is seen always, not only while its cell is pointed at. */
   readonly shown?: true;
+}
+
+/** A cell's text that leads to a page or to mail (ECMA-376, 18.3.1.47). */
+export interface Link {
+  readonly row: number;
+  readonly column: number;
+  readonly to: string;
 }
 
 /** What may be typed into some cells (ECMA-376, 18.3.1.32). Formulas with their "=", and as they read at the first of the cells. */

@@ -4,7 +4,9 @@ import type { Book, BookName, BookSheet, InputRule, Line, Note, Print, Rectangle
 import { cellsOnly } from "./carry/cellsOnly.ts";
 import { fileSheets } from "./carry/fileSheets.ts";
 import { inputRulesIn } from "./carry/inputRules.ts";
+import { linksIn } from "./carry/links.ts";
 import { notesIn } from "./carry/notes.ts";
+import { picturesIn, type FilePictures } from "./carry/pictures.ts";
 import { Parts } from "./carry/parts.ts";
 import { checkCells } from "./checkCells.ts";
 import { checkFile, hasMacros, MOST_BYTES } from "./checkFile.ts";
@@ -22,6 +24,8 @@ const PAST = { rows: 200, columns: 50 };
 export interface ReadFile {
   readonly book: Book;
   readonly left: readonly string[];
+  /** Of a file that is kept beside its book: shown from its bytes, and no part of the book. */
+  readonly pictures: FilePictures["sheets"];
 }
 
 /**
@@ -42,7 +46,11 @@ export async function readBook(bytes: Uint8Array, title: string, file?: string):
     left,
   );
   const resolve = colors(workbook);
-  const live = file === undefined ? null : liveParts(bytes, workbook, resolve);
+  const parts = file === undefined ? null : new Parts(bytes);
+  const live = parts && liveParts(parts, workbook, resolve);
+  const none: FilePictures = { sheets: new Map(), left: [] };
+  const pictures = parts ? unlessBroken(() => picturesIn(parts), { ...none, left: ["pictures"] }) : none;
+  for (const words of pictures.left) left.add(words);
   const sheets = await understood(() =>
     workbook.sheets.map((sheet, i) => ({
       ...sheetOf(sheet, `s${i}`, workbook, resolve, left, live?.get(sheet.name)),
@@ -61,7 +69,17 @@ export async function readBook(bytes: Uint8Array, title: string, file?: string):
       ...(Object.keys(kept).length > 0 && { kept }),
     },
     left: [...left],
+    pictures: pictures.sheets,
   };
+}
+
+/** Reads a part that cells do without; where it is broken, something else in its place. */
+function unlessBroken<T>(read: () => T, other: T): T {
+  try {
+    return read();
+  } catch {
+    return other;
+  }
 }
 
 /** What of a file's sheet lives in the sheet here and is written back into the file. */
@@ -69,24 +87,30 @@ interface LiveParts {
   readonly inputRules: readonly InputRule[];
   readonly valueRules: ReturnType<typeof valueRulesOf>;
   readonly notes: readonly Note[];
+  readonly links: ReturnType<typeof linksIn>;
 }
 
 function liveParts(
-  bytes: Uint8Array,
+  parts: Parts,
   { sheets }: Workbook,
   resolve: (color: Color) => string | null,
 ): ReadonlyMap<string, LiveParts> {
-  const parts = new Parts(bytes);
   const paths = new Map(fileSheets(parts).map(({ name, path }) => [name, path]));
   return new Map(
-    sheets.map(({ name, conditionalRules = [] }) => {
+    sheets.map(({ name, conditionalRules = [], rows, cells }) => {
       const path = paths.get(name);
+      // A text of one line: a number with a link would become a text here.
+      const isText = (row: number, column: number) => {
+        const value = rows[row]?.[column];
+        return typeof value === "string" && /^.+$/.test(value) && cells?.get(`${row},${column}`)?.formula === undefined;
+      };
       return [
         name,
         {
           inputRules: path ? inputRulesIn(parts.text(path)) : [],
           valueRules: valueRulesOf(conditionalRules, resolve),
-          notes: path ? notesIn(parts, path) : [],
+          notes: path ? unlessBroken(() => notesIn(parts, path), []) : [],
+          links: path ? linksIn(parts, path, isText) : { links: [], all: true },
         },
       ];
     }),
@@ -175,10 +199,13 @@ function sheetOf(
     const there = sheet[part];
     if (part === "conditionalRules" && live?.valueRules.all) continue;
     if (part === "dataValidations" && live?.inputRules.length === sheet.dataValidations?.length) continue;
+    if (part === "images" && live) continue;
     if (Array.isArray(there) ? there.length > 0 : there) left.add(words);
   }
   const cells = [...(sheet.cells?.values() ?? [])];
   if (cells.filter(({ comment }) => comment).length > (live?.notes.length ?? 0)) left.add("comments");
+  if (live ? !live.links.all : cells.some(({ hyperlink }) => hyperlink))
+    left.add(live?.links.links.length ? "other links than those of texts to pages and mail" : "links");
   const columns = sheet.columns?.map(({ width, hidden }): Line | null =>
     width === undefined && !hidden
       ? null
@@ -208,6 +235,7 @@ function sheetOf(
     ...(live && live.inputRules.length > 0 && { inputRules: live.inputRules }),
     ...(live && live.valueRules.rules.length > 0 && { valueRules: live.valueRules.rules }),
     ...(live && live.notes.length > 0 && { notes: live.notes }),
+    ...(live && live.links.links.length > 0 && { links: live.links.links }),
   };
 }
 

@@ -71,7 +71,6 @@ function areaOf(reference: string): { row: number; column: number; rows: number;
 
 function notice(cell: Cell | undefined, left: Set<string>): void {
   if (!cell) return;
-  if (cell.hyperlink) left.add("links");
   if (cell.checkbox) left.add("check boxes (they show TRUE or FALSE)");
   if ((cell.richText?.length ?? 0) > 1) left.add("formats of single words in a cell");
 }

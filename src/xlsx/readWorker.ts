@@ -1,12 +1,12 @@
-import type { Book, BookSheet } from "./book.ts";
-import { readBook } from "./readBook.ts";
+import type { BookSheet } from "./book.ts";
+import { readBook, type ReadFile } from "./readBook.ts";
 
 /** What a file is read from, as {@link readBook} takes it. */
 export type ReadAsk = Parameters<typeof readBook>;
 
 /** What comes of it, in parts that the page takes one at a time: first the book without its rows, then those, then the end; or why there is none. */
 export type ReadPart =
-  | { readonly book: Book; readonly left: readonly string[] }
+  | ReadFile
   | { readonly sheet: number; readonly rows: BookSheet["rows"] }
   | { readonly end: true }
   | { readonly fault: string };
@@ -17,8 +17,8 @@ const CELLS_AT_ONCE = 5_000;
 self.addEventListener("message", async ({ data }: MessageEvent<ReadAsk>) => {
   const post = (part: ReadPart) => self.postMessage(part);
   try {
-    const { book, left } = await readBook(...data);
-    post({ book: { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, rows: [] })) }, left });
+    const { book, ...rest } = await readBook(...data);
+    post({ book: { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, rows: [] })) }, ...rest });
     book.sheets.forEach(({ rows }, sheet) => {
       for (let from = 0; from < rows.length;) {
         let to = from;

@@ -41,6 +41,8 @@ function sheetOf(sheet: BookSheet): WriteSheet {
   sheet.rows.forEach((row, i) => row.forEach((cell, j) => cell && cells.set(`${i},${j}`, cellOf(cell, i, j))));
   for (const { row, column, text } of sheet.notes ?? [])
     cells.set(`${row},${column}`, { value: null, ...cells.get(`${row},${column}`), comment: { text } });
+  for (const { row, column, to } of sheet.links ?? [])
+    cells.set(`${row},${column}`, { value: null, ...cells.get(`${row},${column}`), hyperlink: { target: to } });
   const { columns, heights, merges, frozenRows = 0, frozenColumns = 0, hidden, print, tab } = sheet;
   return {
     name: sheet.name,

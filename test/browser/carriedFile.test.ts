@@ -60,7 +60,9 @@ function changedParts(before: Uint8Array, after: Uint8Array): string[] {
 describe("an estimator's own workbook", () => {
   it("says what is not shown, offers another name at the first save, and carries every part but the cells that changed", async () => {
     await open();
-    expect(await says().textContent()).toMatch(/Not shown here, but saved with the file as it is: .*charts; pictures/);
+    expect(await says().textContent()).toMatch(
+      /Not shown here, but saved with the file as it is: (?!.*pictures).*charts/,
+    );
     await type(1, 1, 50);
     await t.page.getByRole("button", { name: "Save .xlsx" }).click();
     const field = t.page.locator("#files .message").getByLabel("Name");

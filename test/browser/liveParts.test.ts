@@ -113,6 +113,57 @@ it("a note is shown at its cell, typed over and made there, goes with its row, a
   ]);
 });
 
+it("a link of the file shows its address and opens only when pressed; one is made on a text, none of what is typed or of a number", async () => {
+  await open();
+  expect(await says().textContent()).not.toContain("links");
+  await t.page.getByRole("button", { name: "Close this message" }).click();
+  await t.page.evaluate(() => {
+    const opened: unknown[][] = ((window as any).opened = []);
+    window.open = (...how: unknown[]) => (opened.push(how), null);
+  });
+  const opened = () => t.page.evaluate(() => (window as any).opened);
+  const { x, y, height } = await t.page.evaluate(() => window.longpoint.rect(6, 0));
+  await t.page.mouse.move(x + 15, y + height / 2);
+  await t.page.mouse.move(x + 20, y + height / 2, { steps: 3 });
+  const address = t.page.getByText("https://example.org/plans");
+  await address.waitFor();
+  expect(await opened()).toEqual([]);
+  await address.click();
+  await expect.poll(opened).toEqual([["https://example.org/plans", "_blank", "noopener,noreferrer"]]);
+  const link = async (row: number, column: number) => {
+    await keys.click(row, column);
+    await t.page.keyboard.press("Control+k");
+    await t.page.getByPlaceholder("Enter link").fill("https://example.org/boards");
+    await t.page.getByRole("button", { name: "Confirm" }).click();
+  };
+  await link(1, 0);
+  await link(1, 1);
+  await t.page.getByText("Put the link on a cell with a text.").first().waitFor();
+  await keys.type(10, 2, [["8.in", 0]]);
+  await t.page.evaluate(() => window.longpoint.insertRows("Estimate", 2, 2));
+  await keys.settled();
+  const parts = await saved();
+  expect([...parts[SHEET]!.matchAll(/<hyperlink [^>]*ref="(\w+)"/g)].map(([, place]) => place)).toEqual(["A9", "A2"]);
+  expect(parts["xl/worksheets/_rels/sheet1.xml.rels"]).toContain(
+    'Target="https://example.org/boards" TargetMode="External"',
+  );
+  expect(parts[SHEET]).toMatch(/<c r="A2"[^>]* t="s"/);
+  expect(parts[SHEET]).toMatch(/<c r="B2"[^>]*><v>40<\/v>/);
+  expect(t.requests.filter((url) => !url.startsWith(t.url))).toEqual([]);
+});
+
+it("a picture of the file is shown at its cells, and goes with them", async () => {
+  await open();
+  expect(await says().textContent()).not.toContain("pictures");
+  const green = "#80ff80";
+  await expect.poll(() => inkOf(2, 5)).toBe(green);
+  await t.page.evaluate(() => window.longpoint.insertRows("Estimate", 0, 1));
+  await keys.settled();
+  await expect.poll(() => inkOf(3, 5)).toBe(green);
+  // Where the new row is there is none, though the selection may shade it.
+  await expect.poll(() => inkOf(1, 5)).not.toBe(green);
+});
+
 /** The middle of a cell on the page. */
 async function middle(row: number, column: number): Promise<[number, number]> {
   const { x, y, width, height } = await t.page.evaluate(([r, c]) => window.longpoint.rect(r, c), [

@@ -37,7 +37,8 @@ it("Ctrl+S saves, an open edit included", async () => {
   expect((await keys.cell("Bid", 6, 7)).value).toBe(2);
 });
 
-it("Ctrl+F finds cells by what they show or hold, forward and back, and gives the keyboard back", async () => {
+it("Ctrl+F finds cells by what they show or hold, forward and back, and gives the keyboard back; it replaces what is found", async () => {
+  await keys.type(4, 7, [["zig ZIG 1", 0]]);
   await keys.click(0, 0);
   await t.page.keyboard.press("Control+f");
   await t.page.keyboard.type("longest board");
@@ -48,6 +49,11 @@ it("Ctrl+F finds cells by what they show or hold, forward and back, and gives th
   expect((await keys.cell("Bid", found.row, found.column)).value).toMatch(/Longest board/);
   await t.page.keyboard.press("Shift+Enter");
   await expect.poll(() => says.textContent()).toMatch(/^(\d+) of \1$/);
+  await t.page.getByRole("searchbox", { name: "Find in all sheets" }).fill("zig");
+  await t.page.getByRole("textbox", { name: "Replace with" }).fill("zag");
+  await t.page.getByRole("button", { name: "Replace all" }).click();
+  await expect.poll(() => says.textContent()).toBe("Replaced in 1 cell; one undo takes it back.");
+  expect((await keys.cell("Bid", 4, 7)).value).toBe("zag zag 1");
   await t.page.keyboard.press("Escape");
   expect(await part()).toBe("sheet");
 });

@@ -38,6 +38,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
   const inputRules = live.inputRules?.of(worksheet, left) ?? [];
   const valueRules = live.valueRules?.of(worksheet, left) ?? [];
   const notes = live.notes?.of(worksheet, left) ?? [];
+  const links = live.links?.of(worksheet, left) ?? [];
   return {
     name: worksheet.getName(),
     rows: rowsOf(sheet, worksheet, left),
@@ -52,6 +53,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     ...(inputRules.length > 0 && { inputRules }),
     ...(valueRules.length > 0 && { valueRules }),
     ...(notes.length > 0 && { notes }),
+    ...(links.length > 0 && { links }),
     ...(from && { from }),
   };
 }
@@ -91,7 +93,9 @@ function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): 
     );
   const put = (row: number, column: number) => {
     const cell = matrix.getValue(row, column);
-    if (cell?.p?.body?.textRuns?.length) left.add("formats of single words in a cell");
+    // A text with a link has one format for all of it.
+    if ((cell?.p?.body?.textRuns?.length ?? 0) > (cell?.p?.body?.customRanges?.length ? 1 : 0))
+      left.add("formats of single words in a cell");
     const { formula, value } = at.at(row, column);
     const look = lookOf(styles.getStyleByCell(cell), left);
     const range = spills[row]?.[column];

@@ -69,7 +69,8 @@ export function cells({ univer, workbook }: EmbeddedSheet, worksheet: Worksheet)
 }
 
 function valueOf(cell: Nullable<ICellData>): number | string | boolean {
-  const value = cell?.v;
-  if (value === undefined || value === null) return "";
+  // A text with a link may be in its document only, which ends with two signs of its own.
+  const value = cell?.v ?? cell?.p?.body?.dataStream.replace(/\r\n$/, "").replaceAll("\r", "\n");
+  if (value === undefined) return "";
   return cell!.t === CellValueType.BOOLEAN ? Number(value) === 1 : value;
 }

@@ -6,7 +6,7 @@ import { address } from "../address.ts";
 import type { Book } from "../../xlsx/book.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
-import { fillLiveParts, startLiveParts } from "./live/liveParts.ts";
+import { fillLiveParts, liveParts, startLiveParts } from "./live/liveParts.ts";
 import { ReplaceKeptMutation } from "./workbookTexts.ts";
 import { knownNames, nameParams } from "./names.ts";
 import { printNames } from "./printSetup.ts";
@@ -36,14 +36,14 @@ export async function openBook(
   const unitId = workbook.getId();
   const old = workbook.getWorkbook().getSheetOrders().slice();
   const turn = turns(signal);
+  await startLiveParts(sheet, book);
   const made: ReturnType<typeof sheetData>[] = [];
   for (const one of book.sheets) {
-    made.push(sheetData(one));
+    made.push(sheetData(one, liveParts(sheet)));
     await turn();
   }
   const first = made.find(({ hidden }) => !hidden) ?? made[0];
   if (!first) throw new Error("A workbook has at least one sheet.");
-  await startLiveParts(sheet, book);
   const of = book.sheets.reduce((sum, { rows }) => sum + rows.reduce((cells, row) => cells + row.length, 0), 0);
   let done = 0;
   await inOneStep(sheet, async (undo) => {

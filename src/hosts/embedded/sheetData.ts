@@ -1,8 +1,10 @@
-import type { ICellData, IColumnData, IRowData, IWorksheetData } from "@univerjs/core";
+import type { ICellData, IColumnData, IRowData, IStyleData, IWorksheetData } from "@univerjs/core";
 import { BooleanNumber, CellValueType, generateRandomId } from "@univerjs/core";
 import type { BookCell, BookSheet, Rectangle } from "../../xlsx/book.ts";
 import { rangeOf } from "./areas.ts";
 import { columnMarks, originMark, rowMarks } from "./followedLines.ts";
+import { linkText } from "./linkText.ts";
+import type { LiveParts } from "./live/livePart.ts";
 import { styleOf } from "./lookStyle.ts";
 
 /** What of a book's sheet the embedded sheet keeps for the file only. */
@@ -14,22 +16,30 @@ const LEAST_COLUMNS = 26;
 const SPARE = 20;
 
 /** A book's sheet as the embedded sheet's own data. Formulas come without their results: the sheet calculates them. */
-export function sheetData({
-  name,
-  rows,
-  columns = [],
-  heights,
-  merges = [],
-  frozenRows = 0,
-  frozenColumns = 0,
-  hidden,
-  print,
-  tab,
-  from,
-}: BookSheet): Partial<IWorksheetData> & { id: string } {
+export function sheetData(
+  {
+    name,
+    rows,
+    columns = [],
+    heights,
+    merges = [],
+    frozenRows = 0,
+    frozenColumns = 0,
+    hidden,
+    print,
+    tab,
+    from,
+    links = [],
+  }: BookSheet,
+  live: Readonly<LiveParts> = {},
+): Partial<IWorksheetData> & { id: string } {
   const id = generateRandomId();
   const cellData: Record<number, Record<number, ICellData>> = {};
   rows.forEach((row, i) => row.forEach((cell, j) => cell && ((cellData[i] ??= {})[j] = dataOf(cell, id))));
+  for (const { row, column, to } of live.links ? links : []) {
+    const cell = cellData[row]?.[column];
+    if (typeof cell?.v === "string") cell.p = linkText(cell.v, to, (cell.s ?? {}) as IStyleData);
+  }
   const last = (of: (merge: Rectangle) => number) => merges.reduce((most, merge) => Math.max(most, of(merge)), 0);
   const rowCount = Math.max(
     LEAST_ROWS,

@@ -11,7 +11,7 @@ const NAMES = "SHEET_DEFINED_NAME_PLUGIN";
 
 /** A book as a workbook that the embedded sheet starts with. */
 export function workbookData({ title, sheets, names = [], kept = {} }: Book): Partial<IWorkbookData> {
-  const data = sheets.map(sheetData);
+  const data = sheets.map((sheet) => sheetData(sheet));
   const all = [
     ...names.map((name) => nameParams(ID, name)),
     ...sheets.flatMap(({ name, print }, i) => printNames(ID, { id: data[i]!.id, name }, print)),

@@ -3,7 +3,8 @@ import type { EmbeddedSheet } from "../../hosts/embedded/runningSheet.ts";
 import { element } from "./element.ts";
 import "./fileBar.css";
 import { fileWords } from "./fileWords.ts";
-import { Originals } from "./originals.ts";
+import { fileOf, Originals } from "./originals.ts";
+import { picturesOf, showPictures } from "./filePictures.ts";
 import { askName } from "./askName.ts";
 import { download, fileToSave, unknownCells } from "./saveFile.ts";
 import { jobKeeper, type JobKeeper } from "./jobs/jobKeeper.ts";
@@ -84,7 +85,12 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
       store: jobStore(globalThis.indexedDB, originals),
       locks: navigator.locks,
       book: () => bookOf(sheet, start.book.title).book,
-      open: async (book) => void (await openBook(sheet, book)),
+      open: async (book) => {
+        await openBook(sheet, book);
+        const file = fileOf(book);
+        const original = file === null ? null : originals.get(file);
+        if (file !== null && original) await showPictures(sheet, file, await picturesOf(original));
+      },
       told: () => told(),
     },
     start.book.title,
@@ -130,12 +136,13 @@ export function fileBar(bar: HTMLElement, sheet: EmbeddedSheet, start: Start): F
       try {
         const own = disk && crypto.getRandomValues(new Uint32Array(4)).join("-");
         const all = await bytes();
-        const { book, left } = await readFile([all, name.replace(/\.xls[xm]$/i, ""), own], signal);
+        const { book, left, pictures } = await readFile([all, name.replace(/\.xls[xm]$/i, ""), own], signal);
         const others = await keeper.replace(book.title, () => openBook(sheet, book, { signal, progress }));
         if (own) {
           const as = bookOf(sheet, book.title).book;
           originals.keep(own, { bytes: all, as, unknown: unknownCells(as, book) }, disk);
           unsaved.add(own);
+          await showPictures(sheet, own, pictures);
         }
         return fileWords.opened(book.title, left, others, disk !== undefined);
       } catch (error) {

@@ -73,6 +73,13 @@ export const fileWords = {
     close: "Close the search",
     found: (at: number, of: number) => `${at} of ${of}`,
     nothing: (text: string) => `No cell holds "${text}".`,
+    by: "Replace with",
+    replace: "Replace",
+    all: "Replace all",
+    replaced: (cells: number, found: number) =>
+      cells === 0
+        ? "Nothing was replaced: these cells show it as a result. Change what they are calculated from."
+        : `Replaced in ${cells === 1 ? "1 cell" : `${cells.toLocaleString("en")} cells`}; one undo takes it back.${found > cells ? ` ${(found - cells).toLocaleString("en")} more show it as a result.` : ""}`,
   },
   notSaved: (why: string) => `The workbook was not saved: ${why}`,
 } as const;

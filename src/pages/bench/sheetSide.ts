@@ -3,6 +3,7 @@ import { commitEdit } from "../../hosts/embedded/editing.ts";
 import { embeddedHost } from "../../hosts/embedded/embeddedHost.ts";
 import { embeddedSheet } from "../../hosts/embedded/embeddedSheet.ts";
 import { findCells } from "../../hosts/embedded/findCells.ts";
+import { replaceCells } from "../../hosts/embedded/replaceCells.ts";
 import { loadFunctionWords } from "../../hosts/embedded/functionWords.ts";
 import { pageParts } from "../../hosts/embedded/pageParts.ts";
 import { releaseTabDrag } from "../../hosts/embedded/releaseTabDrag.ts";
@@ -68,6 +69,7 @@ export function sheetSide(start: Start): SheetSide {
   host.onOtherWorkbook(actions.other);
   const search = findBar(files, {
     find: (text) => findCells(sheet, text),
+    replace: (areas, text, by) => replaceCells(sheet, areas, text, by),
     selected: () => host.selection(),
     show: (area) => host.show(area),
     leave: focusSheet,

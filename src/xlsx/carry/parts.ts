@@ -13,6 +13,8 @@ export interface Relation {
   readonly kind: string;
   /** The part's path; null for something outside. */
   readonly to: string | null;
+  /** As the file says it. */
+  readonly target: string;
 }
 
 /** The parts of a workbook's file (ECMA-376, part 2), each as it is until it is set. */
@@ -46,6 +48,10 @@ export class Parts {
     return new TextDecoder(wide === true ? "utf-16be" : wide)
       .decode(bytes)
       .replace(/^(<\?xml[^>]*encoding=["'])[^"']*/, "$1UTF-8");
+  }
+
+  bytesOf(path: string): Uint8Array {
+    return this.#parts.get(path) ?? new Uint8Array();
   }
 
   set(path: string, text: string): void {
@@ -101,11 +107,21 @@ export class Parts {
         id: attribute(tag, "Id") ?? "",
         kind: (attribute(tag, "Type") ?? "").split("/").at(-1)!,
         to: outside ? null : this.#known(resolved(from, attribute(tag, "Target") ?? "")),
+        target: attribute(tag, "Target") ?? "",
       };
     });
   }
 
   relate(from: string, to: string, kind: string): string {
+    return this.#relate(from, kind, `Target="/${escaped(to)}"`);
+  }
+
+  /** Relates a part to an address outside the file. */
+  relateOutside(from: string, address: string, kind: string): string {
+    return this.#relate(from, kind, `Target="${escaped(address)}" TargetMode="External"`);
+  }
+
+  #relate(from: string, kind: string, target: string): string {
     const path = relationsPath(from);
     if (!this.has(path))
       this.set(
@@ -118,7 +134,7 @@ export class Parts {
     for (let n = 2; taken.has(id); n++) id = `rId${n}`;
     const xml = this.text(path);
     const { close } = rootOf(xml);
-    const line = `<Relationship Id="${id}" Type="${RELATIONS}/${kind}" Target="/${escaped(to)}"/>`;
+    const line = `<Relationship Id="${id}" Type="${RELATIONS}/${kind}" ${target}/>`;
     this.set(path, replaced(xml, [{ start: close, end: close, by: line }]));
     return id;
   }

@@ -3,6 +3,7 @@ import type { CellTools } from "./cell.ts";
 import { dynamicMark } from "./dynamicMark.ts";
 import { fileSheets, workbookPath, type FileSheet } from "./fileSheets.ts";
 import { isStill, Lines, movedSheet, MOST, type MovedSheet } from "./moved.ts";
+import { linksInto } from "./links.ts";
 import { moveParts } from "./moveParts.ts";
 import { namesXml } from "./names.ts";
 import { notesInto } from "./notes.ts";
@@ -112,6 +113,7 @@ export function writeInto({ bytes, as }: Original, book: Book): Written {
     const was = file && asOpened.get(file.name);
     const moved = (file && sheets.get(file.name.toLowerCase())) ?? STILL;
     notesInto(parts, path, was?.notes ?? [], sheet.notes ?? [], moved);
+    linksInto(parts, path, was?.links ?? [], sheet.links ?? [], moved);
   }
 
   const order = book.sheets.map((sheet) => fileOf.get(sheet)?.name ?? null);

@@ -13,7 +13,9 @@ import type { EmbeddedSheet } from "../../../src/hosts/embedded/runningSheet.ts"
 import { embeddedSheet } from "../../../src/hosts/embedded/embeddedSheet.ts";
 import { engineParts } from "../../../src/hosts/embedded/engineParts.ts";
 import { bookOf } from "../../../src/hosts/embedded/bookOf.ts";
+import { findCells } from "../../../src/hosts/embedded/findCells.ts";
 import { openBook } from "../../../src/hosts/embedded/openBook.ts";
+import { replaceCells } from "../../../src/hosts/embedded/replaceCells.ts";
 import type { Host } from "../../../src/hosts/host.ts";
 import type { WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
 import { testFunctions } from "./testFunctions.ts";
@@ -38,6 +40,8 @@ export interface Headless {
   calculated(): Promise<number>;
   readonly bookOf: typeof bookOf;
   readonly openBook: typeof openBook;
+  readonly findCells: typeof findCells;
+  readonly replaceCells: typeof replaceCells;
   undo(): void;
   redo(): void;
   dispose(): void;
@@ -108,6 +112,8 @@ export function headless(
       }),
     bookOf,
     openBook,
+    findCells,
+    replaceCells,
     undo: () => void workbook.undo(),
     redo: () => void workbook.redo(),
     dispose: () => univer.dispose(),

@@ -109,10 +109,12 @@ function moved(original: Original, rows: readonly number[] | null, columns: read
   };
   // What lives in the sheet goes with its cells there.
   const to = (all: readonly number[] | null, index: number) => (all ? all.indexOf(index) : index);
-  const notes = first!.notes
-    ?.map((note) => ({ ...note, row: to(rows, note.row), column: to(columns, note.column) }))
-    .filter(({ row, column }) => row >= 0 && column >= 0);
-  return { ...original.as, sheets: [{ ...first!, rows: here, from, ...(notes && { notes }) }, ...rest] };
+  const at = <One extends { readonly row: number; readonly column: number }>(all: readonly One[] = []) =>
+    all
+      .map((one) => ({ ...one, row: to(rows, one.row), column: to(columns, one.column) }))
+      .filter(({ row, column }) => row >= 0 && column >= 0);
+  const live = { notes: at(first!.notes), links: at(first!.links) };
+  return { ...original.as, sheets: [{ ...first!, rows: here, from, ...live }, ...rest] };
 }
 const until = (n: number, from = 0) => Array.from({ length: n }, (_, i) => from + i);
 

@@ -1,5 +1,5 @@
 import type { Worksheet } from "@univerjs/core";
-import type { InputRule, Note, ValueRule } from "../../../xlsx/book.ts";
+import type { InputRule, Link, Note, ValueRule } from "../../../xlsx/book.ts";
 
 /** Something of a file that lives in a running sheet: one list of it for every sheet. */
 export interface LivePart<One> {
@@ -14,6 +14,7 @@ export interface Kinds {
   inputRules: InputRule;
   valueRules: ValueRule;
   notes: Note;
+  links: Link;
 }
 
 /** The parts of a running sheet that were started because a file has them, or may come to have them. */

@@ -14,10 +14,11 @@ const START: { [Name in keyof Kinds]: (sheet: EmbeddedSheet) => Promise<LivePart
   inputRules: async (sheet) => (await import("./inputRules.ts")).startInputRules(sheet),
   valueRules: async (sheet) => (await import("./valueRules.ts")).startValueRules(sheet),
   notes: async (sheet) => (await import("./notes.ts")).startNotes(sheet),
+  links: async (sheet) => (await import("./links.ts")).startLinks(sheet),
 };
 const NAMES = Object.keys(START) as (keyof Kinds)[];
 /** What may be made anew in any file of the user's own. */
-const ADDED: ReadonlySet<keyof Kinds> = new Set(["notes"]);
+const ADDED: ReadonlySet<keyof Kinds> = new Set(["notes", "links"]);
 
 /**
  * Starts what a book has and the sheet cannot do by itself. It is loaded when a file first needs it, for most have none.

@@ -56,7 +56,7 @@ export const piecesParameter: Parameter<PieceSource, "pieces"> = {
   quantity: "pieces",
   block: true,
   description:
-    "A roof block, or a list with the headings Piece, Size, Length, Count; with Pitch (and for jacks Hand and Saw tilt, for feet on a valley Foot tilt) pieces share slanting cuts, and Length is along the top edge, tail to long point; with Join a piece too long is joined where it says.",
+    "A roof block, or a list with the headings Piece, Size, Length, Count. With Pitch (jacks: Hand, Saw tilt; feet on a valley: Foot tilt) pieces share slanting cuts, Length along the top edge, tail to long point. Join: where a piece too long is joined.",
   read(input, reading) {
     const rows = headedBlock<Heading>(input, reading, REQUIRED, OPTIONAL);
     if (rows instanceof Failure) return rows;

@@ -79,14 +79,16 @@ function strip(
   for (const mark of together(marks)) {
     if (mark.to < from || mark.from > to) continue;
     const [top, bottom] = [Math.max(mark.from, from), Math.min(mark.to, to)];
-    for (const edge of [mark.from, mark.to])
+    for (const edge of new Set([mark.from, mark.to]))
       if (within(edge))
         lines.push(`<path d="M0 ${y(edge)}H${WIDE - 34}" stroke-width="${edge === mark.from ? 1.6 : 0.75}"/>`);
-    const x = (value: number) => ((value - mark.from) / (mark.to - mark.from)) * 34;
-    // The X of the trade: a strip's end cuts it where it cuts the board.
-    lines.push(
-      `<path d="M${x(top)} ${y(top)}L${x(bottom)} ${y(bottom)}M${34 - x(top)} ${y(top)}L${34 - x(bottom)} ${y(bottom)}"/>`,
-    );
+    if (mark.to > mark.from) {
+      const x = (value: number) => ((value - mark.from) / (mark.to - mark.from)) * 34;
+      // The X of the trade: a strip's end cuts it where it cuts the board.
+      lines.push(
+        `<path d="M${x(top)} ${y(top)}L${x(bottom)} ${y(bottom)}M${34 - x(top)} ${y(top)}L${34 - x(bottom)} ${y(bottom)}"/>`,
+      );
+    }
     if (within(mark.from) && y(mark.from) <= high - 16)
       texts.push(
         ...mark.names.map((name, n) => write(38, y(mark.from) + 12 + n * LINE, name, 'font-weight="600"')),

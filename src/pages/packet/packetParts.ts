@@ -1,7 +1,8 @@
 import { cautions } from "../../../functions/cautions.ts";
 import { members } from "../../../functions/members.ts";
 import { jackTable } from "../../../functions/jackTable.ts";
-import { hookText, plateMarks, plateName } from "../../../functions/plateMarks.ts";
+import { plateMarks } from "../../../functions/plateMarks.ts";
+import { plateStrips } from "../../../functions/plateStrips.ts";
 import type { RoofModel } from "../../../functions/arguments/roofModel.ts";
 import { fieldText } from "../../../functions/words/problemText.ts";
 import { cardSheets } from "../../drawing/cards/cardPages.ts";
@@ -18,7 +19,6 @@ import { ridgeMarks } from "../../drawing/views/drawRidge.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { Failure, type Result } from "../../measure/result.ts";
 import type { TableFunction } from "../../registry/worksheetFunction.ts";
-import { plateMarks as plateLists } from "../../roof/tables/plateMarks.ts";
 import { tableTexts } from "../../pane/controls/tableTexts.ts";
 import { blockRows } from "../../pane/state/blockCells.ts";
 import { evaluateFunction, type Table } from "../../pane/state/evaluateFunction.ts";
@@ -199,18 +199,8 @@ function cuttingBlocks({ order, model, kerf }: PacketOf, width: number): (Block 
 
 /** Every plate's marks, and the ridge's, which on a roof without wings stand on its card alone. */
 function stripLists({ frame, pieces }: RoofModel): PlateStrip[] {
-  const byMark = new Map(pieces.map((piece) => [piece.mark, piece]));
-  const plates = plateLists(frame).map((list): PlateStrip => ({
-    name: plateName(list),
-    hook: hookText(list),
-    marks: list.marks.map(({ piece, hand, mark }) => ({
-      name: hand === "plain" ? piece : `${piece} ${hand === "left" ? WORDS.leftShort : WORDS.rightShort}`,
-      from: mark,
-      to: mark + byMark.get(piece)!.section.thickness,
-    })),
-  }));
   const ridge = pieces.find(({ member }) => member === "ridge");
-  if (!ridge || frame.spec.wings.length > 0) return plates;
+  if (!ridge || frame.spec.wings.length > 0) return plateStrips(frame);
   const marks = ridgeMarks(frame, ridge).map(({ mark, from, to }) => ({ name: mark, from, to }));
-  return [...plates, { name: WORDS.ridge, hook: words.ridgeHook, marks }];
+  return [...plateStrips(frame), { name: WORDS.ridge, hook: words.ridgeHook, marks }];
 }

@@ -42,6 +42,13 @@ describe("layoutStrips", () => {
     const at = ["VJ1 L", "VJ1 R"].map((name) => Number(new RegExp(`y="([\\d.]+)"[^>]*>${name}<`).exec(page!)![1]));
     expect(at[1]! - at[0]!).toBe(13);
   });
+  it("draws a place without a board on it, an inner corner, as one line with its name", () => {
+    const marks = [{ name: "VL-A L", from: 5, to: 5 }];
+    const [page] = layoutStrips([{ ...LIST, marks }], { paper: "letter", unit: "in", length: inches });
+    expect(page).not.toContain("NaN");
+    expect(page!.match(/<path d="M0 480H\d+"/g)).toHaveLength(1);
+    expect(page).toContain(">VL-A L<");
+  });
   it("has a line to check the printer by on each page: 6 in, or 150 mm", () => {
     for (const [unit, pixels] of [
       ["in", 6 * PIXELS],

@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import { jackTable } from "../../../functions/jackTable.ts";
 import { members } from "../../../functions/members.ts";
 import { plateMarks } from "../../../functions/plateMarks.ts";
+import { plateStrips } from "../../../functions/plateStrips.ts";
+import { layoutStrips } from "../../../src/drawing/packet/layoutStrips.ts";
 import { lengthText } from "../../../src/measure/lengthText.ts";
 import { Failure } from "../../../src/measure/result.ts";
 import { columnAt } from "../../../src/registry/columns.ts";
@@ -119,6 +121,20 @@ describe("packetPage", () => {
     const sheet = named(await made(inputs, "letter", new Set(["cutting"] as const)), "Cutting plan");
     const list = sheet.slice(sheet.indexOf("Off-cuts to keep"));
     for (const left of kept) expect(list).toContain(lengthText(left, "in"));
+  });
+
+  it("draws the plates on its strips as the pane does, an inner corner as one line", async () => {
+    const inputs = PACKET_ROOFS.winged;
+    const { frame } = packetAsked(hashOf(inputs))!.model;
+    const plates = plateStrips(frame);
+    expect(plates.flatMap(({ marks }) => marks).some(({ from, to }) => from === to)).toBe(true);
+    const html = await made(inputs, "letter", new Set(["strips"] as const));
+    for (const page of layoutStrips(plates, {
+      paper: "letter",
+      unit: "in",
+      length: (value) => lengthText(value, "in"),
+    }))
+      expect(html.includes(page)).toBe(true);
   });
 
   it("holds what is chosen only", async () => {

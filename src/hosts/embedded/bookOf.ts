@@ -1,7 +1,7 @@
-import type { IRange, Worksheet } from "@univerjs/core";
+import type { ICellData, IRange, Nullable, Worksheet } from "@univerjs/core";
 import { BooleanNumber } from "@univerjs/core";
 import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
-import type { Book, BookCell, BookSheet, Line } from "../../xlsx/book.ts";
+import type { Book, BookCell, BookSheet, Line, Look } from "../../xlsx/book.ts";
 import { areaOf } from "./areas.ts";
 import { cells } from "./cells.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
@@ -86,18 +86,29 @@ function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): 
   const ranges = Object.values(spills).flatMap((columns) =>
     Object.values(columns ?? {}).filter((range): range is IRange => range !== null),
   );
+  const byRow: IRange[][] = [];
+  for (const range of ranges)
+    for (let row = range.startRow; row <= range.endRow; row++) (byRow[row] ??= []).push(range);
   const spilledAt = (row: number, column: number) =>
-    ranges.some(
-      (range) =>
-        row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn,
-    );
+    byRow[row]?.some(({ startColumn, endColumn }) => column >= startColumn && column <= endColumn) ?? false;
+  // Most cells share a few styles.
+  const looks = new Map<string, Look | null>();
+  const lookAt = (cell: Nullable<ICellData>) => {
+    const style = cell?.s;
+    if (typeof style !== "string") return lookOf(styles.getStyleByCell(cell), left);
+    const known = looks.get(style);
+    if (known !== undefined) return known;
+    const look = lookOf(styles.getStyleByCell(cell), left);
+    looks.set(style, look);
+    return look;
+  };
   const put = (row: number, column: number) => {
     const cell = matrix.getValue(row, column);
     // A text with a link has one format for all of it.
     if ((cell?.p?.body?.textRuns?.length ?? 0) > (cell?.p?.body?.customRanges?.length ? 1 : 0))
       left.add("formats of single words in a cell");
     const { formula, value } = at.at(row, column);
-    const look = lookOf(styles.getStyleByCell(cell), left);
+    const look = lookAt(cell);
     const range = spills[row]?.[column];
     if (formula === null && value === "" && !look) return;
     if (formula === null && typeof value === "string" && ERROR_TYPE_SET.has(value as never) && cell?.v === value)

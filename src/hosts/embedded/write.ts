@@ -57,6 +57,7 @@ export async function write(
         progress?.(done, of);
         signal?.throwIfAborted();
       }
+      await turn();
       setWidths(undo, target, block);
     }
   });
@@ -113,14 +114,19 @@ function makeRoom(undo: UndoStep, target: Worksheet, { area }: BlockCells): void
     undo.do({ id: SetWorksheetColumnCountMutation.id, params: { ...at, columnCount } });
 }
 
+// One change for all, for the page lays the sheet out anew after each.
 function setWidths(undo: UndoStep, target: Worksheet, { widths }: BlockCells): void {
-  for (const { column, width } of widths) {
-    const range = { startRow: 0, endRow: target.getRowCount() - 1, startColumn: column, endColumn: column };
-    undo.do({
-      id: SetWorksheetColWidthMutation.id,
-      params: { unitId: target.getUnitId(), subUnitId: target.getSheetId(), ranges: [range], colWidth: width },
-    });
-  }
+  if (widths.length === 0) return;
+  const all = { startRow: 0, endRow: target.getRowCount() - 1 };
+  undo.do({
+    id: SetWorksheetColWidthMutation.id,
+    params: {
+      unitId: target.getUnitId(),
+      subUnitId: target.getSheetId(),
+      ranges: widths.map(({ column }) => ({ ...all, startColumn: column, endColumn: column })),
+      colWidth: Object.fromEntries(widths.map(({ column, width }) => [column, width])),
+    },
+  });
 }
 
 function matrixOf(part: readonly PlacedCell[]): Record<number, Record<number, ICellData>> {

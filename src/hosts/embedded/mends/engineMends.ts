@@ -5,6 +5,7 @@ import { growingSpills } from "./growingSpills.ts";
 import { namesFollowed } from "./namesFollowed.ts";
 import { nothingFetched } from "./nothingFetched.ts";
 import { shortTurns } from "./shortTurns.ts";
+import { treesInTurns } from "./treesInTurns.ts";
 import { wholeQuotes } from "./wholeQuotes.ts";
 
 /** Mends what goes wrong inside the engine, one fault a file. Each has a test that fails when the engine changes. */
@@ -15,4 +16,5 @@ export function engineMends(injector: Injector, messages: Messages): void {
   nothingFetched(injector);
   namesFollowed(injector);
   shortTurns(injector);
+  treesInTurns(injector);
 }

@@ -12,6 +12,7 @@ import {
 import type { Calculation } from "../calculation.ts";
 import type { Messages } from "../messages.ts";
 import { onEdit } from "../onEdit.ts";
+import type { Generator, Tree, Turn } from "./treesInTurns.ts";
 
 const WORDS =
   "This formula goes round in a circle: it reads a cell that is calculated from its own result. Point it at other cells.";
@@ -20,22 +21,6 @@ interface Place {
   readonly unitId: string;
   readonly sheetId: string;
   readonly range: IRange;
-}
-
-/** A formula that is to be calculated. */
-interface Tree {
-  readonly treeId: number;
-  readonly unitId: string;
-  readonly subUnitId: string;
-  readonly row: number;
-  readonly column: number;
-  toRTreeItem(): Place[];
-}
-
-/** The engine's part that finds out what is to be calculated after what. */
-interface Generator {
-  readonly _dependencyManagerService: { searchDependency(places: readonly Place[]): ReadonlySet<number> };
-  _checkIsCycleDependency(trees: readonly Tree[]): boolean;
 }
 
 type Spills = Record<string, Record<string, Record<number, Record<number, IRange | null> | null> | null> | null>;
@@ -60,18 +45,23 @@ export function namedCircles(injector: Injector, calculation: Calculation, messa
   let again = false;
   let told = 0;
 
-  generator._checkIsCycleDependency = (trees) => {
+  generator._checkIsCycleDependency = async (trees, turn) => {
     const spills = runtime.getUnitArrayFormula() as Spills;
     const filled = ({ unitId, subUnitId, row, column }: Tree) => {
       const area = spills[unitId]?.[subUnitId]?.[row]?.[column];
       const first = runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column);
       return area && first?.v !== ErrorType.SPILL ? area : null;
     };
-    const circles = circlesOf(trees, (tree) =>
-      generator._dependencyManagerService.searchDependency([
-        ...tree.toRTreeItem(),
-        ...[filled(tree)].flatMap((range) => (range ? [{ unitId: tree.unitId, sheetId: tree.subUnitId, range }] : [])),
-      ]),
+    const circles = await circlesOf(
+      trees,
+      (tree) =>
+        generator._dependencyManagerService.searchDependency([
+          ...tree.toRTreeItem(),
+          ...[filled(tree)].flatMap((range) =>
+            range ? [{ unitId: tree.unitId, sheetId: tree.subUnitId, range }] : [],
+          ),
+        ]),
+      turn,
     );
     round = new Set(circles.flat().map(keyOf));
     for (const circle of circles.filter((one) => one.some(filled)))
@@ -138,7 +128,11 @@ function keyOf({ unitId, subUnitId, row, column }: Pick<Tree, "unitId" | "subUni
 }
 
 /** Those that can be come back to from themselves, each circle by itself (Tarjan, Depth-first search and linear graph algorithms, 1972; without recursion). */
-function circlesOf(trees: readonly Tree[], after: (tree: Tree) => ReadonlySet<number>): Tree[][] {
+async function circlesOf(
+  trees: readonly Tree[],
+  after: (tree: Tree) => ReadonlySet<number>,
+  turn: Turn,
+): Promise<Tree[][]> {
   const byId = new Map(trees.map((tree) => [tree.treeId, tree]));
   const order = new Map<number, number>();
   const lowest = new Map<number, number>();
@@ -159,6 +153,7 @@ function circlesOf(trees: readonly Tree[], after: (tree: Tree) => ReadonlySet<nu
     };
     enter(start);
     for (let here = path.at(-1); here; here = path.at(-1)) {
+      await turn();
       const { tree, next, toItself } = here;
       const child = next.pop();
       if (child) {

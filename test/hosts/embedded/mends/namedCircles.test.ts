@@ -96,4 +96,15 @@ describe("a circle of formulas", () => {
     t.type("B1", "24'");
     expect(await everything()).toBe(right);
   });
+
+  it("through a table's own cells hangs on nothing that stood there: one that fills none of them is none", async () => {
+    t.type("H1", "=SEQUENCE(4)");
+    await t.values("H1");
+    // Nothing is counted where nothing is filled, which fills nothing: it stays so.
+    t.type("H1", "=SEQUENCE(COUNT(H2:H5))");
+    expect(await t.values("H1:H3")).toEqual([["#CALC!"], [""], [""]]);
+    t.type("H1", "=SEQUENCE(COUNT(H2:H5)+2)");
+    expect(await t.values("H1:H3")).toEqual([["#VALUE!"], [""], [""]]);
+    expect(await why(0, 7)).toContain("goes round in a circle");
+  });
 });

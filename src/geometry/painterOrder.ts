@@ -88,11 +88,7 @@ const dot = (a: Vector3, b: Vector3) => a.x * b.x + a.y * b.y + a.z * b.z;
 function shadowOf(corners: readonly Vector3[], towards: Vector3): readonly (readonly [number, number])[] {
   const level = Math.hypot(towards.x, towards.y);
   const right: Vector3 = { x: -towards.y / level, y: towards.x / level, z: 0 };
-  const up: Vector3 = {
-    x: towards.y * right.z - towards.z * right.y,
-    y: towards.z * right.x - towards.x * right.z,
-    z: towards.x * right.y - towards.y * right.x,
-  };
+  const up: Vector3 = { x: -towards.z * right.y, y: towards.z * right.x, z: towards.x * right.y - towards.y * right.x };
   const seen = corners.map((corner) => [dot(corner, right), dot(corner, up)] as const);
   return DIRECTIONS.map(([cos, sin]) => {
     let [least, most] = [Infinity, -Infinity];

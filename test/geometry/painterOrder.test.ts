@@ -132,6 +132,107 @@ describe("painted", () => {
       ).toEqual([1, 0]);
   });
 
+  it("paints a small plate that lies on a large one after it where their common side is seen, else before, wherever it lies", () => {
+    const share = fc.double({ min: 0.05, max: 0.9, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.tuple(fc.integer({ min: 2, max: 20 }), fc.integer({ min: 2, max: 20 })),
+        fc.tuple(share, share),
+        fc.tuple(turn, turn, turn),
+        fc.boolean(),
+        ([width, depth], [x, y], by, first) => {
+          const large: Box = { from: { x: 0, y: 0, z: 0 }, to: { x: width, y: depth, z: 1 } };
+          const small: Box = {
+            from: { x: x * width, y: y * depth, z: 1 },
+            to: { x: (x + 0.1) * width, y: (y + 0.1) * depth, z: 1.2 },
+          };
+          const up = turned({ x: 0, y: 0, z: 1 }, by);
+          const facing = up.x * TOWARDS.x + up.y * TOWARDS.y + up.z * TOWARDS.z;
+          fc.pre(Math.abs(facing) > 0.01);
+          const boxes = first ? [small, large] : [large, small];
+          const order = painterOrder(
+            boxes.map((one) => sidesOf(one).map(({ corners }) => ({ corners: corners.map((at) => turned(at, by)) }))),
+            TOWARDS,
+          );
+          expect(order.map((i) => boxes[i])).toEqual(facing > 0 ? [large, small] : [small, large]);
+        },
+      ),
+      { seed: 4, numRuns: 200 },
+    );
+  });
+
+  it("goes by depth where shadows miss each other along one of eight lines across the sight, though a plane says otherwise", () => {
+    // From high above. The picture's unit vectors: one level, and one square to that and to the line of sight.
+    const [tx, ty, tz] = [2 / 7, -3 / 7, 6 / 7];
+    const level = Math.sqrt(1 - tz * tz);
+    const right: Vector3 = { x: -ty / level, y: tx / level, z: 0 };
+    const up: Vector3 = { x: -tz * right.y, y: tz * right.x, z: level };
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 15 }),
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        fc.boolean(),
+        fc.tuple(turn, turn, turn),
+        (eighth, deeper, nearer, by) => {
+          const angle = (eighth * Math.PI) / 8;
+          const across = (at: Vector3) =>
+            Math.cos(angle) * (at.x * right.x + at.y * right.y) +
+            Math.sin(angle) * (at.x * up.x + at.y * up.y + at.z * up.z);
+          // A shadow of the cube is as long as those of three edges that meet; the next cube's starts a little after it.
+          const edges = [
+            turned({ x: 1, y: 0, z: 0 }, by),
+            turned({ x: 0, y: 1, z: 0 }, by),
+            turned({ x: 0, y: 0, z: 1 }, by),
+          ];
+          const off = edges.reduce((sum, edge) => sum + Math.abs(across(edge)), 0.01);
+          const [cos, sin] = [off * Math.cos(angle), off * Math.sin(angle)];
+          const depth = nearer ? deeper : -deeper;
+          const cube = sidesOf({ from: { x: 0, y: 0, z: 0 }, to: { x: 1, y: 1, z: 1 } }).map(({ corners }) => ({
+            corners: corners.map((at) => turned(at, by)),
+          }));
+          const moved = cube.map(({ corners }) => ({
+            corners: corners.map(({ x, y, z }) => ({
+              x: x + cos * right.x + sin * up.x + depth * tx,
+              y: y + cos * right.y + sin * up.y + depth * ty,
+              z: z + sin * up.z + depth * tz,
+            })),
+          }));
+          expect(painterOrder([cube, moved], { x: tx, y: ty, z: tz })).toEqual(nearer ? [0, 1] : [1, 0]);
+        },
+      ),
+      { seed: 4, numRuns: 400 },
+    );
+  });
+
+  it("does not take for hidden what only touches in the picture, on either hand", () => {
+    const towards: Vector3 = { x: 0, y: -0.8, z: 0.6 };
+    const cube = (x: number, y: number, z: number) =>
+      sidesOf({ from: { x, y, z }, to: { x: x + 1, y: y + 1, z: z + 1 } });
+    // Higher than the first cube, so before its top; farther back, by 0.8 * 0.9 - 0.6; and beside it, or half before it.
+    for (const x of [1, -1]) expect(painterOrder([cube(0, 0, 0), cube(x, 0.9, 1)], towards)).toEqual([1, 0]);
+    expect(painterOrder([cube(0, 0, 0), cube(0.5, 0.9, 1)], towards)).toEqual([0, 1]);
+  });
+
+  it("goes by the mean depth of the corners, however many there are, of solids of which no plane tells", () => {
+    const upright = sidesOf({ from: { x: 4, y: 4, z: 3 }, to: { x: 5, y: 5, z: 7 } });
+    const lying = sidesOf({ from: { x: 0, y: 4.2, z: 4 }, to: { x: 9, y: 4.8, z: 4.5 } });
+    // Corners of equal weight: 0.5 of depth between the two, both ways round.
+    const towards: Vector3 = { x: 0.1, y: -0.1, z: 1 };
+    expect(painterOrder([upright, lying], towards)).toEqual([1, 0]);
+    expect(painterOrder([lying, upright], towards)).toEqual([0, 1]);
+    // A single triangle of depth 6 across a box of depth 4 has fewer corners, and still is the nearer.
+    const triangle: Side = {
+      corners: [
+        { x: 0, y: 0, z: 3 },
+        { x: 9, y: 0, z: 3 },
+        { x: 4, y: 9, z: 12 },
+      ],
+    };
+    const box = sidesOf({ from: { x: 3, y: 3, z: 3 }, to: { x: 6, y: 6, z: 5 } });
+    expect(painterOrder([[triangle], box], { x: 1e-3, y: 0, z: 1 })).toEqual([1, 0]);
+    expect(painterOrder([box, [triangle]], { x: 1e-3, y: 0, z: 1 })).toEqual([0, 1]);
+  });
+
   it("gives every solid once, also those that hide one another in a ring", () => {
     const bars: Box[] = [
       { from: { x: 0, y: 0, z: 0 }, to: { x: 9, y: 1, z: 1 } },

@@ -20,7 +20,11 @@ function sample(files: readonly string[], every: number, from: number): string[]
 /** Puts faults into one room of the code, one at a time, runs its tests on each, and lists those that no test found. */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { every: { type: "string", default: "1" }, from: { type: "string", default: "0" } },
+  options: {
+    every: { type: "string", default: "1" },
+    from: { type: "string", default: "0" },
+    workers: { type: "string", default: "2" },
+  },
 });
 const [name = "", ...only] = positionals;
 const room = rooms[name];
@@ -34,14 +38,17 @@ if (room) {
     testRunner: "vitest",
     vitest: { configFile: "test/mutation/vitest.config.ts", related: false },
     coverageAnalysis: "perTest",
-    concurrency: 2,
+    concurrency: Number(values.workers),
+    // Long, for a busy machine is not to be taken for a fault found; a loop without an end is told by how often it comes by.
+    timeoutMS: 60_000,
+    timeoutFactor: 4,
     mutate: only.length > 0 ? only : sample(files, Number(values.every), Number(values.from)),
     // What the compiler holds: a kind or a choice misspelt does not compile, and words have tests of their own.
     mutator: { excludedMutations: ["StringLiteral"] },
     // A fault in what is made once, when a file is loaded, needs a test run of its own.
     ignoreStatic: true,
     tempDirName: ".cache/mutation",
-    ignorePatterns: ["dist", "samples", "manifest"],
+    ignorePatterns: [".cache", "dist", "samples", "manifest"],
     reporters: ["clear-text", "json"],
     clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
     jsonReporter: { fileName: `.cache/mutation-${name}.json` },

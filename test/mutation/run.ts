@@ -49,7 +49,7 @@ if (room) {
     ignoreStatic: true,
     tempDirName: ".cache/mutation",
     ignorePatterns: [".cache", "dist", "samples", "manifest"],
-    reporters: ["clear-text", "json"],
+    reporters: ["clear-text", "progress-append-only", "json"],
     clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
     jsonReporter: { fileName: `.cache/mutation-${name}.json` },
   }).runMutationTest();

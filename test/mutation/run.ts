@@ -40,7 +40,7 @@ if (room) {
     coverageAnalysis: "perTest",
     concurrency: Number(values.workers),
     // Long, for a busy machine is not to be taken for a fault found; a loop without an end is told by how often it comes by.
-    timeoutMS: 60_000,
+    timeoutMS: 300_000,
     timeoutFactor: 4,
     mutate: only.length > 0 ? only : sample(files, Number(values.every), Number(values.from)),
     // What the compiler holds: a kind or a choice misspelt does not compile, and words have tests of their own.

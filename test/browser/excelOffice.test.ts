@@ -1,7 +1,7 @@
-import { afterAll, afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { ADDRESS } from "../hosts/office/loadOffice.ts";
 import type { Calculate, OfficeHost } from "./officeBeneath.ts";
-import { closeBrowser, type Opened } from "./open.ts";
+import { type Opened } from "./open.ts";
 import { openOfficePane } from "./openExcelPane.ts";
 
 type Page = typeof globalThis & { excel: OfficeHost; calculate: Calculate };
@@ -16,8 +16,6 @@ afterEach(async () => {
   // The content security policy of the page is in force: what it stops is reported here.
   expect(problems).toEqual([]);
 });
-afterAll(closeBrowser);
-
 const pane = () => t.page.locator("#pane");
 const says = () => pane().locator(".lp-says").textContent();
 const everything = () => t.page.evaluate(() => JSON.stringify((globalThis as Page).excel.everything()));

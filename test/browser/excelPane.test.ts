@@ -1,8 +1,7 @@
-import { afterAll, afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { functions } from "../../functions/index.ts";
 import type { ExcelFake } from "../hosts/excelFake.ts";
 import type { Opened } from "./open.ts";
-import { closeBrowser } from "./open.ts";
 import { openExcelPane } from "./openExcelPane.ts";
 
 /** What the stand-in leaves on the page for the test. */
@@ -17,8 +16,6 @@ afterEach(async () => {
   await t.close();
   expect(problems).toEqual([]);
 });
-afterAll(closeBrowser);
-
 const pane = () => t.page.locator("#pane");
 const everything = () =>
   t.page.evaluate(

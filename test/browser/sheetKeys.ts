@@ -38,10 +38,11 @@ export function sheetKeys(t: Bench) {
       if (end) await t.page.keyboard.press(end);
       await settled();
     },
-    /** Makes the page's processor so many times as slow. */
+    /** Makes the page's processor so many times as slow, until that ends. */
     async slow(times: number) {
       const session = await t.page.context().newCDPSession(t.page);
       await session.send("Emulation.setCPUThrottlingRate", { rate: times });
+      return { end: () => session.send("Emulation.setCPUThrottlingRate", { rate: 1 }).then(() => session.detach()) };
     },
   };
 }

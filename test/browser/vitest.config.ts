@@ -6,6 +6,8 @@ export default defineConfig({
     include: ["test/browser/**/*.test.ts"],
     globalSetup: ["test/browser/build.ts"],
     maxWorkers: 2,
+    // A worker reads a module once, not once a file, and keeps its browser and its tab; so no test may leave anything behind.
+    isolate: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,
     // A busy machine takes more than the second that is usual.

@@ -21,7 +21,7 @@ const slow = worksheetFunction({
     { cells: [2], result: 2 },
   ],
   compute({ value }) {
-    for (let i = 0; i < 3_000_000; i++) worked += Math.sqrt(i);
+    for (let i = 0; i < 1_200_000; i++) worked += Math.sqrt(i);
     seen.push(turns);
     return value as number;
   },
@@ -32,9 +32,9 @@ it("a calculation of many formulas lets the page take its turns", async () => {
   await t.values("A1");
   const turning = setInterval(() => void turns++);
   t.worksheet()
-    .getRange(0, 0, 200, 1)
-    .setValues(Array.from({ length: 200 }, (_, i) => [{ f: `=RAFTER.SLOW(${i})` }]));
-  expect((await t.values("A1:A200")).flat()).toEqual(Array.from({ length: 200 }, (_, i) => i));
+    .getRange(0, 0, 100, 1)
+    .setValues(Array.from({ length: 100 }, (_, i) => [{ f: `=RAFTER.SLOW(${i})` }]));
+  expect((await t.values("A1:A100")).flat()).toEqual(Array.from({ length: 100 }, (_, i) => i));
   clearInterval(turning);
   // The engine by itself would do it all in one piece.
   expect(worked).toBeGreaterThan(0);

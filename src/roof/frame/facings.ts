@@ -71,12 +71,17 @@ export function crossings(facings: readonly Facing[], at: number): Crossing[] {
   for (const facing of facings) {
     const up = facing.at + facing.per * at;
     const along = (at - facing.foot.x) * facing.heading.x + (up - facing.foot.y) * facing.heading.y;
-    if (along >= facing.from - ON && along <= facing.to + ON) found.push({ facing, up });
+    if (along < facing.from - ON || along > facing.to + ON) continue;
+    // There are a few: put in where they belong, they need no sorting.
+    let i = found.length;
+    for (; i > 0 && found[i - 1]!.up > up; i--) found[i] = found[i - 1]!;
+    found[i] = { facing, up };
   }
-  return found.sort((a, b) => a.up - b.up);
+  return found;
 }
 
 /** How far along a plane's plate line a place lies from the foot of a hip or valley, in the direction in which that rises over the plane. */
-export function offsetFrom({ foot, heading }: Bearer, plane: RoofPlane, at: number): number {
-  return (dot(heading, plane.right) < 0 ? -1 : 1) * (at - fromPlane(plane, foot).x);
+export function offsetFrom({ foot, heading }: Bearer, { right, corner }: RoofPlane, at: number): number {
+  const along = (foot.x - corner.x) * right.x + (foot.y - corner.y) * right.y;
+  return (dot(heading, right) < 0 ? -1 : 1) * (at - along);
 }

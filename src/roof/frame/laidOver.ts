@@ -85,13 +85,11 @@ export function valleyBoardOf(wing: Wing, side: Side, at: Corner, { valley }: Ro
 export type LaidTail =
   { readonly mouth: string } | { readonly bearer: ValleyBoard; readonly cut: PlumbCut; readonly face: Side };
 
-/** How a laid-over wing ends the tail of a rafter which stands on a plate at a station. */
-export function laidTail({ plane, at }: Station, bearers: readonly Bearer[], thickness: number): LaidTail | null {
-  if (plane.overhang === 0) return null;
+/** How a laid-over wing, one of whose boards lies along the plane, ends the tail of a rafter which stands on a plate at a station. */
+export function laidTail({ plane, at }: Station, boards: readonly ValleyBoard[], thickness: number): LaidTail | null {
+  if (plane.overhang === 0 || boards.length === 0) return null;
   const half = thickness / 2;
-  const beside = valleyBoardsIn({ bearers })
-    .filter((one) => sideOn(one, plane))
-    .map((bearer) => ({ bearer, offset: offsetFrom(bearer, plane, at) }));
+  const beside = boards.map((bearer) => ({ bearer, offset: offsetFrom(bearer, plane, at) }));
   for (const { bearer, offset } of beside) {
     // Within the mouth a main rafter lies inside of both corners.
     const other = beside.find((one) => one.bearer.wing === bearer.wing && one.bearer !== bearer);

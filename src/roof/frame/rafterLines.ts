@@ -1,10 +1,10 @@
 import { heightOver } from "../../geometry/plane.ts";
 import type { Point } from "../../geometry/point.ts";
-import { endReach, type PlumbCut } from "../members/plumbEnd.ts";
-import { sideOn, type Bearer, type Hip } from "./bearers.ts";
+import type { PlumbCut } from "../members/plumbEnd.ts";
+import { sideOn, type Bearer, type Hip, type ValleyBoard } from "./bearers.ts";
 import { alongBlock, onPlane, planesOf, type Block, type RoofPlane } from "./blocks.ts";
 import { crossings, dot, facingsOf, offsetFrom, ON, type Crossing, type Facing } from "./facings.ts";
-import { isLaid, laidTail } from "./laidOver.ts";
+import { isLaid, laidTail, valleyBoardsIn } from "./laidOver.ts";
 import type { RoofSpec } from "./roofSpec.ts";
 import type { Station } from "./stations.ts";
 
@@ -81,9 +81,10 @@ export function lowReach(rafter: Rafter, across: number): number {
 
 /** Level runs of a rafter from its foot to its head on its longer and its shorter face: one formula for all of them. */
 export function headRuns(rafter: Rafter, thickness: number): { readonly long: number; readonly short: number } {
-  const [one, other] = [thickness / 2, -thickness / 2].map(
-    (across) => endReach([rafter.head], across) - footReach(rafter, across),
-  ) as [number, number];
+  const { at, per } = rafter.head;
+  const half = thickness / 2;
+  const one = at + per * half - footReach(rafter, half);
+  const other = at - per * half - footReach(rafter, -half);
   return { long: Math.max(one, other), short: Math.min(one, other) };
 }
 
@@ -106,27 +107,25 @@ export interface RafterGround {
 
 /** Every rafter of some stations; what is too short to stand is left out. */
 export function rafterLines(stations: readonly Station[], { blocks, bearers, spec }: RafterGround): readonly Rafter[] {
+  const tops = blocks.map((block) => ({ block, planes: planesOf(block) }));
+  // A laid-over wing hides what is framed whole under it.
+  const whole = tops.filter(({ block }) => !isLaid(block));
+  const ridges = blocks.map(({ index }) => bearers.find((one) => one.kind === "ridge" && one.block === index) ?? null);
+  const { thickness } = spec.rafter;
   const planes = new Map<RoofPlane, PlaneFacings>();
   const rafters: Rafter[] = [];
-  // A laid-over wing hides what is framed whole under it.
-  const whole = blocks.filter((block) => !isLaid(block));
   for (const station of stations) {
-    const { plane, at, king } = station;
-    const over = isLaid(blocks[plane.block]!) ? blocks : whole;
-    const square = (member: "common" | "king common", bearer: Bearer | null, short: number): Rafter =>
-      rafterOf(station, member, PLATE, { bearer, face: null, line: plane.run, at: plane.run - short, per: 0 });
-    const ridge = bearers.find((one) => one.kind === "ridge" && one.block === station.of) ?? null;
+    const { plane, at, king, of } = station;
+    const ridge = ridges[of]!;
     // An end king common butts the ridge's end, or the side of a king common; without a ridge the side ones meet.
-    if (king && plane.end && plane.block === station.of) {
-      rafters.push(square("king common", ridge, spec.rafter.thickness / 2));
+    const onEnd = plane.end && plane.block === of;
+    if (king && (onEnd || ridge === null)) {
+      const head = { bearer: ridge, face: null, line: plane.run, at: plane.run - (onEnd ? thickness / 2 : 0), per: 0 };
+      rafters.push(rafterOf(station, "king common", PLATE, head, NO_TAIL_CUT));
       continue;
     }
-    if (king && ridge === null) {
-      rafters.push(square("king common", null, 0));
-      continue;
-    }
-    const facings = planes.get(plane) ?? planeFacings(plane, bearers);
-    planes.set(plane, facings);
+    let facings = planes.get(plane);
+    if (!facings) planes.set(plane, (facings = planeFacings(plane, bearers)));
     let foot: Crossing | null = null;
     let open = true;
     for (const crossing of crossings(facings.all, at)) {
@@ -135,10 +134,12 @@ export function rafterLines(stations: readonly Station[], { blocks, bearers, spe
         open = true;
         continue;
       }
-      const middle = (Math.max(foot?.up ?? 0, 0) + crossing.up) / 2;
-      if (open && crossing.up > 0 && isRoof(over, plane, onPlane(plane, at, middle))) {
-        const made = built(station, facings, foot, crossing.facing, spec, bearers);
-        if (made) rafters.push(made);
+      if (open && crossing.up > 0) {
+        const middle = (Math.max(foot?.up ?? 0, 0) + crossing.up) / 2;
+        if (isRoof(isLaid(blocks[plane.block]!) ? tops : whole, plane, onPlane(plane, at, middle))) {
+          const made = built(station, facings, foot?.facing ?? null, crossing.facing, thickness);
+          if (made) rafters.push(made);
+        }
       }
       open = false;
     }
@@ -146,73 +147,89 @@ export function rafterLines(stations: readonly Station[], { blocks, bearers, spe
   return rafters;
 }
 
-/** The faces on a plane, and those of valleys that a foot may stand on. */
+/** The faces on a plane, those of valleys that a foot may stand on, and the valley boards that end a tail. */
 interface PlaneFacings {
   readonly all: readonly Facing[];
   readonly feet: readonly Facing[];
+  readonly boards: readonly ValleyBoard[];
 }
 
 function planeFacings(plane: RoofPlane, bearers: readonly Bearer[]): PlaneFacings {
   const all = facingsOf(plane, bearers);
-  return { all, feet: all.filter(({ bearer, ahead }) => bearer.kind === "valley" && !ahead) };
+  return {
+    all,
+    feet: all.filter(({ bearer, ahead }) => bearer.kind === "valley" && !ahead),
+    boards: valleyBoardsIn({ bearers }).filter((one) => sideOn(one, plane)),
+  };
 }
 
 /** Whether a plane is the finished roof over a point of the plan: the highest block's lowest plane. */
-function isRoof(blocks: readonly Block[], plane: RoofPlane, point: Point): boolean {
+function isRoof(
+  tops: readonly { readonly block: Block; readonly planes: readonly RoofPlane[] }[],
+  plane: RoofPlane,
+  point: Point,
+): boolean {
   let top = -Infinity;
-  for (const block of blocks) {
-    const { ends, wing, length } = block;
+  for (const { block, planes } of tops) {
     const depth = alongBlock(block, point);
     // A wing's roof runs from its outer end in to its host's ridge line.
-    if (wing && (depth > length || (ends[0] === null && depth < 0))) continue;
-    top = Math.max(top, Math.min(...planesOf(block).map((one) => heightOver(one, point))));
+    if (block.wing && (depth > block.length || (block.ends[0] === null && depth < 0))) continue;
+    let lowest = Infinity;
+    for (const one of planes) lowest = Math.min(lowest, heightOver(one, point));
+    top = Math.max(top, lowest);
   }
   return Math.abs(top - heightOver(plane, point)) < ON;
 }
 
+/** The rafter between two faces, or from the plate; null where it is too short to stand. */
 function built(
   station: Station,
-  { feet: valleys }: PlaneFacings,
-  center: Crossing | null,
-  head: Facing,
-  { rafter: { thickness } }: RoofSpec,
-  bearers: readonly Bearer[],
+  { feet, boards }: PlaneFacings,
+  behind: Facing | null,
+  ahead: Facing,
+  thickness: number,
 ): Rafter | null {
-  const { plane, at, king } = station;
+  const { plane, king } = station;
   const half = thickness / 2;
-  const both = [half, -half] as const;
-  const end = (facing: Facing): RafterEnd => endAt(station, facing);
-  const reach = ({ at: from, per }: PlumbCut) => both.map((across) => from + per * across) as [number, number];
-  const headEnd = end(head);
-  const heads = reach(headEnd);
+  const head = endAt(station, ahead);
+  const heads = faceReach(head, half);
   // A valley under its center, or under either of its faces, cuts the foot or the tail.
-  const cut =
-    center?.facing ??
-    both
-      .map((across) => across * -1)
-      .flatMap((across) => crossings(valleys, at + across))
-      .filter(({ up }) => up > -plane.overhang + ON && up < Math.max(...heads))
-      .at(-1)?.facing;
+  const cut = behind ?? valleyUnder(station, feet, half, heads.most);
   const board = cut?.bearer.kind === "valley board";
-  const valley = board || cut?.bearer.kind === "valley" ? end(cut!) : null;
-  const feet = valley ? reach(valley) : ([-Infinity, -Infinity] as [number, number]);
-  const onValley = Math.max(...feet) > ON;
-  const onPlate = !board && Math.min(...feet) < plane.seat - ON;
-  const short = Math.min(...heads.map((run, i) => run - (onValley ? feet[i]! : 0)));
-  const onRidge = head.bearer.kind === "ridge";
+  const valley = board || cut?.bearer.kind === "valley" ? endAt(station, cut!) : null;
+  const low = valley && faceReach(valley, half);
+  const onValley = low !== null && low.most > ON;
+  const short = onValley ? Math.min(heads.left - low.left, heads.right - low.right) : heads.least;
+  const onRidge = ahead.bearer.kind === "ridge";
   if (
     onValley
       ? short < thickness - ON
       : !onRidge && (short < plane.seat - 1e-9 || thickness > (station.offset ?? Infinity))
   )
     return null;
-  const foot = onValley ? valley! : PLATE;
-  const member = memberOf(king, onValley, head.bearer.kind);
-  if (onValley) return rafterOf(station, member, foot, headEnd, { over: onPlate });
-  const laid = laidTail(station, bearers, thickness);
-  if (laid && "mouth" in laid) return rafterOf(station, member, foot, headEnd, { mouth: laid.mouth });
-  const tailCut = laid ? { ...laid.cut, bearer: laid.bearer, face: laid.face, line: laid.cut.at } : valley;
-  return rafterOf(station, member, foot, headEnd, { tailCut });
+  const member = memberOf(king, onValley, ahead.bearer.kind);
+  if (onValley) {
+    const over = !board && low.least < plane.seat - ON;
+    return rafterOf(station, member, valley!, head, { ...NO_TAIL_CUT, over });
+  }
+  const laid = laidTail(station, boards, thickness);
+  if (laid && "mouth" in laid) return rafterOf(station, member, PLATE, head, { ...NO_TAIL_CUT, mouth: laid.mouth });
+  const tailCut = laid ? { bearer: laid.bearer, face: laid.face, line: laid.cut.at, ...laid.cut } : valley;
+  return rafterOf(station, member, PLATE, head, tailCut ? { ...NO_TAIL_CUT, tailCut } : NO_TAIL_CUT);
+}
+
+/** Where the two faces of a rafter end on a plumb plane. */
+function faceReach({ at, per }: PlumbCut, half: number) {
+  const [left, right] = [at + per * half, at - per * half];
+  return { left, right, least: Math.min(left, right), most: Math.max(left, right) };
+}
+
+/** The valley that either face of a rafter crosses between the fascia and its head, the highest on its right face first. */
+function valleyUnder({ plane, at }: Station, feet: readonly Facing[], half: number, most: number): Facing | null {
+  for (const across of [half, -half])
+    for (const { facing, up } of crossings(feet, at + across).reverse())
+      if (up > -plane.overhang + ON && up < most) return facing;
+  return null;
 }
 
 /** Where a rafter ends on a face. From the bearer's own corner and plan angle, so that pieces alike are alike to the last bit. */
@@ -234,31 +251,30 @@ function memberOf(king: boolean, onValley: boolean, head: Bearer["kind"]): Rafte
   return onValley ? "hip-valley cripple" : "jack";
 }
 
-function rafterOf(
-  station: Station,
-  member: RafterMember,
-  foot: RafterEnd,
-  head: RafterEnd,
-  { tailCut = null, over = false, mouth = null }: Partial<Pick<Rafter, "tailCut" | "over" | "mouth">> = {},
-): Rafter {
+/** What ends a rafter's tail before the fascia does. */
+type Tail = Pick<Rafter, "tailCut" | "over" | "mouth">;
+const NO_TAIL_CUT: Tail = { tailCut: null, over: false, mouth: null };
+
+function rafterOf(station: Station, member: RafterMember, foot: RafterEnd, head: RafterEnd, tail: Tail): Rafter {
   const { plane, at, of, slid } = station;
   // The corner that offsets run from: the valley's under its foot, else that of the hip or valley that it meets.
   const corner = foot.bearer ?? (head.bearer?.kind === "ridge" ? null : head.bearer);
+  const offset = corner && offsetOf(station, corner);
   return {
     kind: "rafter",
     member,
     plane,
     station: at,
-    spot: corner?.kind === "hip" ? beside(corner, plane, offsetOf(station, corner)) : onPlane(plane, at, 0),
+    spot: corner?.kind === "hip" ? beside(corner, plane, offset!) : onPlane(plane, at, 0),
     of,
     slid,
     // No -0, over an inner corner.
-    offset: corner && offsetOf(station, corner) + 0,
+    offset: offset === null ? null : offset + 0,
     foot,
     head,
-    tailCut,
-    over,
-    mouth,
+    tailCut: tail.tailCut,
+    over: tail.over,
+    mouth: tail.mouth,
   };
 }
 

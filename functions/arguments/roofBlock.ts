@@ -160,9 +160,9 @@ export function readRows(name: string, input: Input): Result<BlockReading, Argum
   });
   blockUnit(reading, [main, ...wings]);
   const spec = mainSpec(main.read, reading, wings.length > 0);
-  const read = wings.map(({ column, wrong }) =>
-    readWing(column, reading, { ...spec, readSpan: spanReader("Span", main.read.has("Unit")), readOut }, wrong),
-  );
+  const { pitch, ridge } = spec;
+  const part = { pitch, ridge, readSpan: spanReader("Span", main.read.has("Unit")), readOut };
+  const read = wings.map(({ column, wrong }) => readWing(column, reading, part, wrong));
   const job = jobName(main.read.cell("Job name"));
   return { spec: { ...spec, wings: read.map((wing) => wing.spec) }, job, problems, wings: read };
 }

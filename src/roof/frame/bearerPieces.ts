@@ -45,7 +45,7 @@ const VALLEYS = { level: "V", flush: "V", supporting: "VL", shortened: "VS" } as
 /** What is written on a valley. */
 export const valleyMark = (valley: Valley): string => marked(VALLEYS[valley.role], valley);
 
-/** What no ridge, hip or valley has. */
+/** What no ridge, hip or valley has. Spread last: what is added to an object after a spread takes microseconds each. */
 const NONE = {
   planes: [],
   tape: null,
@@ -63,7 +63,6 @@ const bevels = (cuts: readonly PlumbCut[]) => cuts.filter(({ per }) => Math.abs(
 function ridgePiece(frame: Frame, ridge: Bearer): Piece {
   const length = boardRun(ridge);
   return {
-    ...NONE,
     mark: marked("R", ridge),
     member: "ridge",
     left: 0,
@@ -86,6 +85,7 @@ function ridgePiece(frame: Frame, ridge: Bearer): Piece {
     notch: 0,
     notes: ridgeNotes(frame, ridge),
     stands: [ridge],
+    ...NONE,
   };
 }
 
@@ -98,7 +98,6 @@ function hipPiece(frame: Frame, hips: readonly Hip[]): Piece {
   const count = (hand: Bearer["hand"]) => (plain ? 0 : hips.filter((one) => one.hand === hand).length);
   const longPoint = alongHip(hip, headRun);
   return {
-    ...NONE,
     mark: marked("H", hip),
     member: "hip",
     left: count("left"),
@@ -121,6 +120,7 @@ function hipPiece(frame: Frame, hips: readonly Hip[]): Piece {
     notch: notchOfSeat(slope, seat),
     notes: hipNotes(frame, hip),
     stands: hips,
+    ...NONE,
   };
 }
 
@@ -177,7 +177,6 @@ function valleyPiece(frame: Frame, valleys: readonly Valley[]): Piece {
   const [longRun, shortRun] = [Math.max(...faces), Math.min(...faces)];
   const count = (hand: Bearer["hand"]) => valleys.filter((one) => one.hand === hand).length;
   return {
-    ...NONE,
     mark: valleyMark(valley),
     member: "valley",
     left: count("left"),
@@ -200,6 +199,7 @@ function valleyPiece(frame: Frame, valleys: readonly Valley[]): Piece {
     notch: notchOfSeat(slope, seat),
     notes: valleyNotes(frame, valley),
     stands: valleys,
+    ...NONE,
   };
 }
 
@@ -210,7 +210,6 @@ function boardPieces(boards: readonly ValleyBoard[]): Piece[] {
   const count = (hand: Bearer["hand"]) => boards.filter((one) => one.hand === hand).length;
   return [
     {
-      ...NONE,
       mark: marked("VB", board),
       member: "valley board",
       left: count("left"),
@@ -233,6 +232,7 @@ function boardPieces(boards: readonly ValleyBoard[]): Piece[] {
       notch: 0,
       notes: boardNotes(board),
       stands: boards,
+      ...NONE,
     },
   ];
 }

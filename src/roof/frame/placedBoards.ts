@@ -52,7 +52,7 @@ export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly P
       // A valley board may be a triangle, which its middle misses.
       const middle = board.flat ? (hand === "left" ? left : right) : 0;
       const { from, to } = reachAt(plan, middle);
-      return { ...board, from: at({ x: from, y: middle }), to: at({ x: to, y: middle }), plan: plan.map(at) };
+      return { from: at({ x: from, y: middle }), to: at({ x: to, y: middle }), plan: plan.map(at), ...board };
     });
   });
 }

@@ -66,7 +66,7 @@ function cornerBlocks(frame: Frame): Piece[] {
     [hip.near, hip.far].flatMap((side): Block[] => {
       const block = cornerBlock(frame, hip, side.plane);
       if (!block) return [];
-      return [{ ...block, plane: side.plane, hand: faceOn(hip, side), tan: side.tan }];
+      return [{ plane: side.plane, hand: faceOn(hip, side), tan: side.tan, ...block }];
     }),
   );
   return piecesOf(frame, "BC", blocks);
@@ -115,7 +115,6 @@ function blockPiece(frame: Frame, mark: string, own: readonly Block[]): Piece {
   if (open > NONE) notes.push({ kind: "block open", by: open });
   if (tan === null && frame.spec.wings.length > 0) notes.push({ kind: "valley bays" });
   return {
-    ...LEVEL_PIECE,
     mark,
     member: "block",
     planes: own.map((one) => one.plane),
@@ -132,5 +131,6 @@ function blockPiece(frame: Frame, mark: string, own: readonly Block[]): Piece {
     // From square to the hip's face, which leans towards the plate line by f.
     head: { ...SQUARE, tilts: tan === null ? [] : [slopeAngle(1 / tan)] },
     notes,
+    ...LEVEL_PIECE,
   };
 }

@@ -71,10 +71,10 @@ export function wingCommons(setOut: SetOut & { block: Wing }, spec: RoofSpec): C
 /** Commons, then king commons of sides and ends, then jacks from the longest on: of one block. */
 export function blockStations({ block, ridge }: SetOut, commons: CommonPlaces, spec: RoofSpec): Station[] {
   const kings = spec.hipHead === "king commons";
-  const { thickness } = spec.rafter;
+  const setOut = { setOutFrom: spec.setOutFrom, spacing: spec.spacing, thickness: spec.rafter.thickness };
   const { sides, ends, length } = block;
   const last = block.wing ? block.wing.spec.out + block.wing.reach : length;
-  const jacks = (king: number) => jackOffsets({ ...spec, thickness }, king);
+  const jacks = (king: number) => jackOffsets(setOut, king);
   const station = (plane: RoofPlane, at: number, king: boolean, offset: number | null = null): Station => ({
     plane,
     at,

@@ -141,10 +141,16 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
 
   /** The pieces of a stretch whose ends lean in by so much; `length` is its lower edge. */
   function laid(length: number, left: number, right: number, rips: number): CoursePiece[] {
-    const piece = (from: number, to: number, ends: { left?: number; right?: number }, used: OffCut | null) => ({
-      ...{ from, to, left: ends.left ?? 0, right: ends.right ?? 0, times: 1 },
-      ...(used === null ? newSheet(rips) : { sheet: used.sheet, offCut: true }),
-    });
+    const piece = (
+      from: number,
+      to: number,
+      { left = 0, right = 0 }: { left?: number; right?: number },
+      used: OffCut | null,
+      times = 1,
+    ): CoursePiece => {
+      const { sheet, offCut } = used ? { sheet: used.sheet, offCut: true } : newSheet(rips);
+      return { from, to, left, right, times, sheet, offCut };
+    };
     if (Math.max(length, length - left - right) <= sheet.long * (1 + NONE)) {
       const used = take("right", right, length - right / 2) ?? take("left", left, length - left / 2);
       const whole = piece(0, length, { left, right }, used);
@@ -170,7 +176,7 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
     const from = pieces[0]!.to;
     const whole = Math.max(0, Math.ceil((end - from) / sheet.long - NONE * Math.max(1, length / sheet.long)));
     if (rip === null && whole > 0) {
-      pieces.push({ ...piece(from, end, {}, null), times: whole });
+      pieces.push(piece(from, end, {}, null, whole));
       sheets += whole - 1;
     } else
       for (let n = 0; n < whole; n++)
@@ -232,7 +238,11 @@ function stretches(face: RoofFace, wide: number): Stretch[] {
       found.push(
         straight
           ? {
-              ...{ course, from, to, start: low.from, length: low.to - low.from },
+              course,
+              from,
+              to,
+              start: low.from,
+              length: low.to - low.from,
               left: clean((high.from - low.from) * per, wide),
               right: clean((low.to - high.to) * per, wide),
             }

@@ -90,18 +90,16 @@ export function spareRafter(pieces: readonly Piece[]): Piece {
 function sizeTotals(frame: Frame, pieces: readonly Piece[]): SizeTotal[] {
   const { unit, spares, rafter } = frame.spec;
   const spare = spareRafter(pieces);
-  const counted = pieces.map((piece) => ({ ...piece, spares: 0 }));
-  if (spares > 0) counted.push({ ...spare, left: 0, right: 0, plain: spares, spares });
+  const counted = spares === 0 ? pieces : [...pieces, { ...spare, left: 0, right: 0, plain: spares }];
   const names = [...new Set([rafter.name, ...counted.map(({ section }) => section.name)])];
   return names.map((size) => {
     const own = counted.filter(({ section }) => section.name === size);
-    const sum = (of: (piece: Piece & { spares: number }) => number) =>
-      own.reduce((total, piece) => total + of(piece), 0);
+    const sum = (of: (piece: Piece) => number) => own.reduce((total, piece) => total + of(piece), 0);
     const count = ({ left, right, plain }: Piece) => left + right + plain;
     return {
       size,
       pieces: sum(count),
-      spares: sum((piece) => piece.spares),
+      spares: size === spare.section.name ? spares : 0,
       lineal: sum((piece) => count(piece) * piece.shortestBoard),
       boardFeet: sum((piece) => pieceBoardFeet(piece, unit)),
     };

@@ -45,8 +45,10 @@ export function edges(
       // Going up, or along a level line as it comes.
       const sign = line.z < 0 ? -1 : 1;
       const along = { x: (sign * line.x) / level, y: (sign * line.y) / level };
-      const here = sides[i]!.filter((side) => onBoth(side, one, other, slack));
-      const there = sides[j]!.filter((side) => onBoth(side, one, other, slack));
+      const most = slack * Math.hypot(one.x - other.x, one.y - other.y);
+      const here = sides[i]!.filter((side) => onBoth(side, one, other, most));
+      if (here.length === 0) continue;
+      const there = sides[j]!.filter((side) => onBoth(side, one, other, most));
       for (const [from, to, { inside }] of joined(here, there, along, slack)) {
         const left = along.x * (inside.y - from.y) - along.y * (inside.x - from.x) > 0;
         found.push({
@@ -70,10 +72,10 @@ function sidesOf(part: readonly Point[]): Side[] {
   return part.map((b, i) => ({ a: part.at(i - 1)!, b, inside }));
 }
 
-/** Whether a side lies where two planes meet. */
-function onBoth({ a, b }: Side, one: Plane, other: Plane, slack: number): boolean {
-  const most = slack * Math.hypot(one.x - other.x, one.y - other.y);
-  return [a, b].every((end) => Math.abs(heightOver(one, end) - heightOver(other, end)) <= most);
+/** Whether a side lies where two planes meet, their heights over its ends no more apart than that. */
+function onBoth({ a, b }: Side, one: Plane, other: Plane, most: number): boolean {
+  const apart = (end: Point) => Math.abs(heightOver(one, end) - heightOver(other, end));
+  return apart(a) <= most && apart(b) <= most;
 }
 
 /** What sides on one line share, as its ends along that line; stretches that touch are one. */

@@ -26,12 +26,13 @@ export function faces(planes: readonly Plane[], covers: readonly Cover[]): Point
   const all = covers.flatMap(({ outline }) => outline);
   const size = Math.max(...all.map(({ x }) => x)) - Math.min(...all.map(({ x }) => x));
   const parts: Point[][][] = planes.map(() => []);
+  const bounds = covers.map(({ outline }) => boundsOf(outline));
   for (const [own, cover] of covers.entries()) {
     for (const plane of cover.planes) {
       const whole = lowest(planes, cover, plane, cover.outline);
       let seen = [whole];
       for (const [other, { outline, planes: others }] of covers.entries()) {
-        if (other === own) continue;
+        if (other === own || areApart(bounds[own]!, bounds[other]!)) continue;
         const shared = others.includes(plane);
         if (shared && other > own) continue;
         const hides = shared
@@ -44,6 +45,17 @@ export function faces(planes: readonly Plane[], covers: readonly Cover[]): Point
   }
   return parts;
 }
+
+type Bounds = readonly [left: number, right: number, low: number, high: number];
+
+function boundsOf(outline: readonly Point[]): Bounds {
+  const [x, y] = [outline.map((point) => point.x), outline.map((point) => point.y)];
+  return [Math.min(...x), Math.max(...x), Math.min(...y), Math.max(...y)];
+}
+
+/** Two covers that stand apart, as most wings do, hide nothing of each other. */
+const areApart = (one: Bounds, other: Bounds): boolean =>
+  one[1] <= other[0] || other[1] <= one[0] || one[3] <= other[2] || other[3] <= one[2];
 
 /** Where this plane is the lowest of its cover. */
 function lowest(planes: readonly Plane[], cover: Cover, plane: number, outline: readonly Point[]): Point[] {
@@ -60,10 +72,12 @@ function less(polygon: Point[], hole: readonly Point[], none: number): Point[][]
   if (polygonArea(hole) <= none) return [polygon];
   const parts: Point[][] = [];
   let rest = polygon;
-  for (const [i, b] of hole.entries()) {
+  for (let i = 0; i < hole.length; i++) {
     const a = hole.at(i - 1)!;
+    const b = hole[i]!;
     // The hole lies to the left of each of its sides.
-    const [x, y] = [b.y - a.y, a.x - b.x];
+    const x = b.y - a.y;
+    const y = a.x - b.x;
     if (x * x + y * y <= none) continue;
     const c = x * a.x + y * a.y;
     parts.push(clipped(rest, -x, -y, -c));

@@ -10,15 +10,18 @@ import type { Point } from "./point.ts";
  */
 export function clipped(polygon: readonly Point[], a: number, b: number, c: number): Point[] {
   const kept: Point[] = [];
-  for (const [i, to] of polygon.entries()) {
-    const from = polygon.at(i - 1)!;
-    const before = a * from.x + b * from.y - c;
+  if (polygon.length === 0) return kept;
+  let from = polygon.at(-1)!;
+  let before = a * from.x + b * from.y - c;
+  for (const to of polygon) {
     const after = a * to.x + b * to.y - c;
     if ((before < 0 && after > 0) || (before > 0 && after < 0)) {
       const part = before / (before - after);
       kept.push({ x: from.x + part * (to.x - from.x), y: from.y + part * (to.y - from.y) });
     }
     if (after <= 0) kept.push(to);
+    from = to;
+    before = after;
   }
   return kept;
 }
@@ -31,9 +34,10 @@ export function clipped(polygon: readonly Point[], a: number, b: number, c: numb
  */
 export function polygonArea(polygon: readonly Point[]): number {
   let double = 0;
-  for (const [i, b] of polygon.entries()) {
-    const a = polygon.at(i - 1)!;
-    double += a.x * b.y - b.x * a.y;
+  let a = polygon.at(-1);
+  for (const b of polygon) {
+    double += a!.x * b.y - b.x * a!.y;
+    a = b;
   }
   return double / 2;
 }

@@ -22,10 +22,12 @@ export const MAIN_HEADING = "Main roof";
 /** How a wing's column is headed. */
 export const wingHeading = (letter: string) => `Wing ${letter}`;
 
+const WINGS = new Map(LETTERS.map((letter) => [plainLabel(wingHeading(letter)), letter]));
+
 /** The letter in a wing's heading, or null. */
 export function letterIn(heading: Input): string | null {
   if (typeof heading !== "string" || heading.length > 64) return null;
-  return LETTERS.find((letter) => plainLabel(heading) === plainLabel(wingHeading(letter))) ?? null;
+  return WINGS.get(plainLabel(heading)) ?? null;
 }
 
 /**

@@ -110,14 +110,16 @@ function isSame(
 function cutsOf(rafter: Rafter): number[] {
   const { foot, head, tailCut, plane, over } = rafter;
   const way = handOf(rafter) === "right" ? -1 : 1;
-  // Only a foot that stands over the plate, or is cut by the fascia, is not the same wherever it stands.
-  const low = over ? [foot.at, footReach(rafter, 1), footReach(rafter, -1)] : [0, 0, 0];
   return [
     head.at - foot.at,
     way * head.per,
     way * foot.per,
-    ...(tailCut ? [tailCut.at, way * tailCut.per] : [0, 0]),
-    ...(way < 0 ? [low[0]!, low[2]!, low[1]!] : low),
+    tailCut ? tailCut.at : 0,
+    tailCut ? way * tailCut.per : 0,
+    // Only a foot that stands over the plate, or is cut by the fascia, is not the same wherever it stands.
+    over ? foot.at : 0,
+    over ? footReach(rafter, way) : 0,
+    over ? footReach(rafter, -way) : 0,
     foot.bearer === null ? plane.overhang : 0,
     head.bearer?.kind === "ridge" ? 0 : 1,
   ];

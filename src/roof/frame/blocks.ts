@@ -225,7 +225,8 @@ export function onPlane({ corner, right, inward }: RoofPlane, along: number, up:
 
 /** {@link onPlane} turned round: x along the plate line, y up from it. */
 export function fromPlane({ corner, right, inward }: RoofPlane, { x, y }: Point): Point {
-  const [dx, dy] = [x - corner.x, y - corner.y];
+  const dx = x - corner.x;
+  const dy = y - corner.y;
   return { x: dx * right.x + dy * right.y, y: dx * inward.x + dy * inward.y };
 }
 

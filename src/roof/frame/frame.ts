@@ -96,13 +96,9 @@ function framed(
   if (layers.rows.every(({ jacks }) => jacks.length === 0))
     return new Failure({ kind: "no jack fits", at: "span", span: spec.span, spacing: spec.spacing });
   const groups = alike(layers);
-  return {
-    spec,
-    heel,
-    ...layers,
-    alike: groups,
-    marks: new Map(groups.flatMap(({ mark, rafters: own }) => own.map((rafter) => [rafter, mark]))),
-  };
+  const marks = new Map<Rafter, string>();
+  for (const { mark, rafters } of groups) for (const rafter of rafters) marks.set(rafter, mark);
+  return { spec, heel, alike: groups, marks, ...layers };
 }
 
 /** A correction that would take the shortest jack below the plate, or that is a whole step. */

@@ -111,7 +111,7 @@ function rowOf(
   stations: readonly Station[],
 ): JackRow {
   const jacks = rafters.filter(
-    (one): one is Jack => one.member === "jack" && one.head.bearer === hip && one.plane === plane,
+    (one): one is Jack => one.plane === plane && one.member === "jack" && one.head.bearer === hip,
   );
   const least = jacks.at(-1)?.offset ?? Infinity;
   const own = ({ at, offset, of }: Station) =>

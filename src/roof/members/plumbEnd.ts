@@ -12,7 +12,9 @@ export interface PlumbCut {
 
 /** Where a board ends at a level distance across: at the plane that it meets first. */
 export function endReach(cuts: readonly PlumbCut[], across: number): number {
-  return Math.min(...cuts.map(({ at, per }) => at + per * across));
+  let least = Infinity;
+  for (const { at, per } of cuts) least = Math.min(least, at + per * across);
+  return least;
 }
 
 /** The plumb plane that a board meets first at a level distance across. */

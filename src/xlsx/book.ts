@@ -35,6 +35,8 @@ export interface BookSheet {
   readonly notes?: readonly Note[];
   /** Where texts of cells lead, in a sheet of a file that is kept whole. */
   readonly links?: readonly Link[];
+  /** At most one, in a sheet of a file that is kept whole. The rows that it hides are hidden ones of `heights`. */
+  readonly filters?: readonly Filter[];
   /** The sheet of a file that this one was opened from, which is kept whole beside it. */
   readonly from?: Origin;
 }
@@ -53,6 +55,22 @@ export interface Link {
   readonly row: number;
   readonly column: number;
   readonly to: string;
+}
+
+/** Rows that are shown by what stands in their cells (ECMA-376, 18.3.1.2); the first of the area has the headings. */
+export interface Filter {
+  readonly area: Rectangle;
+  readonly columns: readonly FilterColumn[];
+}
+
+/** What a filter lets through by one column, counted in the sheet: some values as they are seen, or one or two conditions. */
+export interface FilterColumn {
+  readonly column: number;
+  readonly values?: readonly string[];
+  readonly blank?: true;
+  /** Without an operator a text with * and ?, or an equal number. */
+  readonly conditions?: readonly { readonly operator?: string; readonly value: string }[];
+  readonly and?: true;
 }
 
 /** What may be typed into some cells (ECMA-376, 18.3.1.32). Formulas with their "=", and as they read at the first of the cells. */

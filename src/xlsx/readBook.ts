@@ -1,8 +1,9 @@
 import type { Color, Sheet, Workbook } from "hucre";
 import { EncryptedFileError, readXlsx, resolveThemeColor } from "hucre";
-import type { Book, BookName, BookSheet, InputRule, Line, Note, Print, Rectangle } from "./book.ts";
+import type { Book, BookName, BookSheet, Filter, InputRule, Line, Note, Print, Rectangle } from "./book.ts";
 import { cellsOnly } from "./carry/cellsOnly.ts";
 import { fileSheets } from "./carry/fileSheets.ts";
+import { filterIn } from "./carry/filters.ts";
 import { inputRulesIn } from "./carry/inputRules.ts";
 import { linksIn } from "./carry/links.ts";
 import { notesIn } from "./carry/notes.ts";
@@ -88,6 +89,7 @@ interface LiveParts {
   readonly valueRules: ReturnType<typeof valueRulesOf>;
   readonly notes: readonly Note[];
   readonly links: ReturnType<typeof linksIn>;
+  readonly filter: Filter | null;
 }
 
 function liveParts(
@@ -111,6 +113,7 @@ function liveParts(
           valueRules: valueRulesOf(conditionalRules, resolve),
           notes: path ? unlessBroken(() => notesIn(parts, path), []) : [],
           links: path ? linksIn(parts, path, isText) : { links: [], all: true },
+          filter: path ? filterIn(parts.text(path)) : null,
         },
       ];
     }),
@@ -200,7 +203,9 @@ function sheetOf(
     if (part === "conditionalRules" && live?.valueRules.all) continue;
     if (part === "dataValidations" && live?.inputRules.length === sheet.dataValidations?.length) continue;
     if (part === "images" && live) continue;
-    if (Array.isArray(there) ? there.length > 0 : there) left.add(words);
+    if (part === "autoFilter" && live?.filter) continue;
+    const said = part === "autoFilter" && live ? "filters by color, date, average or rank" : words;
+    if (Array.isArray(there) ? there.length > 0 : there) left.add(said);
   }
   const cells = [...(sheet.cells?.values() ?? [])];
   if (cells.filter(({ comment }) => comment).length > (live?.notes.length ?? 0)) left.add("comments");
@@ -236,6 +241,7 @@ function sheetOf(
     ...(live && live.valueRules.rules.length > 0 && { valueRules: live.valueRules.rules }),
     ...(live && live.notes.length > 0 && { notes: live.notes }),
     ...(live && live.links.links.length > 0 && { links: live.links.links }),
+    ...(live?.filter && { filters: [live.filter] }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type {
+  AutoFilter,
   Cell,
   CellValue,
   DataValidation,
@@ -9,7 +10,7 @@ import type {
   WriteSheet,
 } from "hucre";
 import { rangeRef, writeXlsx } from "hucre/xlsx";
-import type { Book, BookCell, BookSheet, InputRule, Print } from "./book.ts";
+import type { Book, BookCell, BookSheet, Filter, InputRule, Print } from "./book.ts";
 import { placeOf, storedIn } from "./carry/inputRules.ts";
 import { rgb, styleOf } from "./fileLook.ts";
 import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
@@ -74,6 +75,7 @@ function sheetOf(sheet: BookSheet): WriteSheet {
       })),
     }),
     ...(frozenRows + frozenColumns > 0 && { freezePane: { rows: frozenRows, columns: frozenColumns } }),
+    ...(sheet.filters?.[0] && { autoFilter: filterOf(sheet.filters[0]) }),
     ...(sheet.inputRules && { dataValidations: sheet.inputRules.flatMap(validationsOf) }),
     ...(hidden && { hidden }),
     ...(tab && { view: { tabColor: rgb(tab) } }),
@@ -81,6 +83,16 @@ function sheetOf(sheet: BookSheet): WriteSheet {
       pageSetup: pageOf(print),
       ...((print.header || print.footer) && { headerFooter: marginTexts(print) }),
     }),
+  };
+}
+
+/** What a new file can have of a filter: its cells, and the values that it lets through. */
+function filterOf({ area, columns }: Filter): AutoFilter {
+  return {
+    range: placeOf(area),
+    columns: columns.flatMap(({ column, values }) =>
+      values ? [{ colIndex: column - area.column, filters: [...values] }] : [],
+    ),
   };
 }
 

@@ -165,6 +165,45 @@ it("a picture of the file is shown at its cells, and goes with them", async () =
   await expect.poll(() => inkOf(1, 5)).not.toBe(green);
 });
 
+it("a filter of the file has its arrows, hides by what is chosen there, goes with its cells, and is in the file with what it hides; another is set", async () => {
+  await open();
+  expect(await says().textContent()).not.toContain("filters");
+  const height = async (row: number) => (await t.page.evaluate((r) => window.longpoint.rect(r, 0), row)).height;
+  const { x, y, width, height: high } = await t.page.evaluate(() => window.longpoint.rect(0, 0));
+  await t.page.mouse.click(x + width - 9, y + high - 9);
+  const panel = t.page.locator('[data-u-comp="sheets-filter-panel"]').first();
+  await panel.getByText("Nails").waitFor();
+  expect(await panel.getByText(/sort/i).count()).toBe(0);
+  expect(await panel.getByText("By Colors").isVisible()).toBe(false);
+  const nails = (await panel.getByText("Nails").boundingBox())!;
+  await t.page.mouse.click(nails.x - 20, nails.y + nails.height / 2);
+  await panel.getByRole("button", { name: "Confirm" }).click();
+  await expect.poll(() => height(2)).toBe(0);
+  await t.page.evaluate(() => window.longpoint.insertRows("Estimate", 0, 1));
+  await expect.poll(async () => [(await height(2)) > 0, await height(3)]).toEqual([true, 0]);
+  await t.page.evaluate(() => window.longpoint.undo());
+  await expect.poll(async () => [await height(2), (await height(3)) > 0]).toEqual([0, true]);
+  await t.page.evaluate(() => window.longpoint.redo());
+  await expect.poll(async () => [(await height(2)) > 0, await height(3)]).toEqual([true, 0]);
+  const first = (await saved())[SHEET]!;
+  expect(first).toContain(
+    '<autoFilter ref="A2:D5"><filterColumn colId="0"><filters><filter val="Boards"/><filter val="Hangers"/></filters></filterColumn></autoFilter>',
+  );
+  expect(first.match(/<row [^>]*hidden="1"[^>]*>/g)).toEqual([expect.stringContaining('r="4"')]);
+  await keys.click(1, 0);
+  await t.page.keyboard.press("Control+Shift+L");
+  await expect.poll(async () => (await height(3)) > 0).toBe(true);
+  await t.page.keyboard.down("Shift");
+  await keys.click(4, 2);
+  await t.page.keyboard.up("Shift");
+  await t.page.keyboard.press("Control+Shift+L");
+  const coming = t.page.waitForEvent("download");
+  await t.page.getByRole("button", { name: "Save .xlsx" }).click();
+  const second = partsOf(readFileSync(await (await coming).path()))[SHEET]!;
+  expect(second).toContain('<autoFilter ref="A2:C5"/>');
+  expect(second).not.toContain("hidden=");
+});
+
 /** The middle of a cell on the page. */
 async function middle(row: number, column: number): Promise<[number, number]> {
   const { x, y, width, height } = await t.page.evaluate(([r, c]) => window.longpoint.rect(r, c), [

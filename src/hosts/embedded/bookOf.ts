@@ -39,6 +39,10 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
   const valueRules = live.valueRules?.of(worksheet, left) ?? [];
   const notes = live.notes?.of(worksheet, left) ?? [];
   const links = live.links?.of(worksheet, left) ?? [];
+  const filters = live.filters?.of(worksheet, left) ?? [];
+  for (const { area } of filters)
+    for (let row = area.row + 1; row < area.row + area.rows; row++)
+      if (worksheet.getRowFiltered(row)) heights.set(row, { ...heights.get(row), hidden: true });
   return {
     name: worksheet.getName(),
     rows: rowsOf(sheet, worksheet, left),
@@ -54,6 +58,7 @@ function sheetOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>):
     ...(valueRules.length > 0 && { valueRules }),
     ...(notes.length > 0 && { notes }),
     ...(links.length > 0 && { links }),
+    ...(filters.length > 0 && { filters }),
     ...(from && { from }),
   };
 }

@@ -1,6 +1,7 @@
 import type { ICellData, IColumnData, IRowData, IStyleData, IWorksheetData } from "@univerjs/core";
 import { BooleanNumber, CellValueType, generateRandomId } from "@univerjs/core";
 import type { BookCell, BookSheet, Rectangle } from "../../xlsx/book.ts";
+import { rowsFilteredOut } from "../../xlsx/filteredRows.ts";
 import { rangeOf } from "./areas.ts";
 import { columnMarks, originMark, rowMarks } from "./followedLines.ts";
 import { linkText } from "./linkText.ts";
@@ -16,8 +17,8 @@ const LEAST_COLUMNS = 26;
 const SPARE = 20;
 
 /** A book's sheet as the embedded sheet's own data. Formulas come without their results: the sheet calculates them. */
-export function sheetData(
-  {
+export function sheetData(sheet: BookSheet, live: Readonly<LiveParts> = {}): Partial<IWorksheetData> & { id: string } {
+  const {
     name,
     rows,
     columns = [],
@@ -30,9 +31,7 @@ export function sheetData(
     tab,
     from,
     links = [],
-  }: BookSheet,
-  live: Readonly<LiveParts> = {},
-): Partial<IWorksheetData> & { id: string } {
+  } = sheet;
   const id = generateRandomId();
   const cellData: Record<number, Record<number, ICellData>> = {};
   rows.forEach((row, i) => row.forEach((cell, j) => cell && ((cellData[i] ??= {})[j] = dataOf(cell, id))));
@@ -62,12 +61,13 @@ export function sheetData(
         ...(line.hidden && { hd: BooleanNumber.TRUE }),
       };
   });
+  const filteredOut = new Set(live.filters ? rowsFilteredOut(sheet) : []);
   const rowData = rowMarks(origin) as Record<number, IRowData>;
   for (const [i, line] of heights ?? [])
     rowData[i] = {
       ...rowData[i],
       ...(line.size !== undefined && { h: line.size, ia: BooleanNumber.FALSE }),
-      ...(line.hidden && { hd: BooleanNumber.TRUE }),
+      ...(line.hidden && !filteredOut.has(i) && { hd: BooleanNumber.TRUE }),
     };
   return {
     id,

@@ -80,6 +80,9 @@ export interface MovedSheet {
   readonly columns: Lines;
 }
 
+/** Lines of which none has moved. */
+export const STILL = { rows: new Lines(null, 0, MOST.rows), columns: new Lines(null, 0, MOST.columns) };
+
 export function movedSheet(origin: Origin, name: string): MovedSheet {
   return {
     was: origin.sheet,

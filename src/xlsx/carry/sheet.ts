@@ -2,6 +2,7 @@ import type { BookSheet, Line } from "../book.ts";
 import { lettersOf } from "../columnLetters.ts";
 import { WIDTH_PIXELS } from "../fileUnits.ts";
 import type { CellTools } from "./cell.ts";
+import { filterIn, filterXml, isOtherFilter } from "./filters.ts";
 import { inputRulesXml } from "./inputRules.ts";
 import { isStill, MOST, type MovedSheet } from "./moved.ts";
 import { movedInSheet } from "./movedParts.ts";
@@ -49,6 +50,11 @@ export function sheetXml(
     put("sheetViews", viewsXml(xml, part("sheetViews"), now, prefix));
   if (!same(was?.inputRules, now.inputRules))
     put("dataValidations", inputRulesXml(xml, part("dataValidations"), now.inputRules ?? [], prefix));
+  if (isOtherFilter(was?.filters?.[0], now.filters?.[0], moved)) {
+    const its = part("autoFilter");
+    if (its && filterIn(xml) === null) tools.lost.add(`the filter that ${now.name} had in the file`);
+    put("autoFilter", filterXml(xml, its, now.filters?.[0], prefix));
+  }
   if (still && !same(was?.valueRules, now.valueRules))
     tools.lost.add("changes to formats that depend on values, which stay as the file has them");
   if (was?.tab !== now.tab) put("sheetPr", tabXml(xml, part("sheetPr"), now, prefix));

@@ -2,7 +2,7 @@ import type { Book, BookSheet, Original } from "../book.ts";
 import type { CellTools } from "./cell.ts";
 import { dynamicMark } from "./dynamicMark.ts";
 import { fileSheets, workbookPath, type FileSheet } from "./fileSheets.ts";
-import { isStill, Lines, movedSheet, MOST, type MovedSheet } from "./moved.ts";
+import { isStill, movedSheet, STILL, type MovedSheet } from "./moved.ts";
 import { linksInto } from "./links.ts";
 import { moveParts } from "./moveParts.ts";
 import { namesXml } from "./names.ts";
@@ -15,7 +15,6 @@ import { attribute, elements, escaped, prefixOf, replaced, rootOf, tagOf, withAt
 
 const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const STYLES_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml";
-const STILL = { rows: new Lines(null, 0, MOST.rows), columns: new Lines(null, 0, MOST.columns) };
 
 /** A file that was written into. */
 export interface Written {

@@ -18,6 +18,7 @@ import { openBook } from "../../../src/hosts/embedded/openBook.ts";
 import { replaceCells } from "../../../src/hosts/embedded/replaceCells.ts";
 import type { Host } from "../../../src/hosts/host.ts";
 import type { WorksheetFunction } from "../../../src/registry/worksheetFunction.ts";
+import { startFilters, type HeadlessFilters } from "./headlessFilters.ts";
 import { testFunctions } from "./testFunctions.ts";
 
 /** The embedded sheet without a page, and the hands of a user on it. */
@@ -38,6 +39,8 @@ export interface Headless {
   values(a1: string): Promise<(string | number | boolean)[][]>;
   /** Milliseconds that the next calculation takes, from its start until its results stand in the cells. */
   calculated(): Promise<number>;
+  /** Starts the plug-in for filters. */
+  filters(): Promise<HeadlessFilters>;
   readonly bookOf: typeof bookOf;
   readonly openBook: typeof openBook;
   readonly findCells: typeof findCells;
@@ -110,6 +113,7 @@ export function headless(
           void sheet.calculation.settled().then(() => resolve(performance.now() - start));
         });
       }),
+    filters: () => startFilters(sheet),
     bookOf,
     openBook,
     findCells,

@@ -113,7 +113,12 @@ function moved(original: Original, rows: readonly number[] | null, columns: read
     all
       .map((one) => ({ ...one, row: to(rows, one.row), column: to(columns, one.column) }))
       .filter(({ row, column }) => row >= 0 && column >= 0);
-  const live = { notes: at(first!.notes), links: at(first!.links) };
+  const filters = (first!.filters ?? []).map(({ area, ...filter }) => {
+    const [row, column] = [to(rows, area.row), to(columns, area.column)];
+    const [last, end] = [to(rows, area.row + area.rows - 1), to(columns, area.column + area.columns - 1)];
+    return { ...filter, area: { row, column, rows: last - row + 1, columns: end - column + 1 } };
+  });
+  const live = { notes: at(first!.notes), links: at(first!.links), filters };
   return { ...original.as, sheets: [{ ...first!, rows: here, from, ...live }, ...rest] };
 }
 const until = (n: number, from = 0) => Array.from({ length: n }, (_, i) => from + i);

@@ -15,10 +15,11 @@ const START: { [Name in keyof Kinds]: (sheet: EmbeddedSheet) => Promise<LivePart
   valueRules: async (sheet) => (await import("./valueRules.ts")).startValueRules(sheet),
   notes: async (sheet) => (await import("./notes.ts")).startNotes(sheet),
   links: async (sheet) => (await import("./links.ts")).startLinks(sheet),
+  filters: async (sheet) => (await import("./filters.ts")).startFilters(sheet),
 };
 const NAMES = Object.keys(START) as (keyof Kinds)[];
 /** What may be made anew in any file of the user's own. */
-const ADDED: ReadonlySet<keyof Kinds> = new Set(["notes", "links"]);
+const ADDED: ReadonlySet<keyof Kinds> = new Set(["notes", "links", "filters"]);
 
 /**
  * Starts what a book has and the sheet cannot do by itself. It is loaded when a file first needs it, for most have none.
@@ -43,7 +44,7 @@ export function fillLiveParts(sheet: EmbeddedSheet, subUnitId: string, book: Boo
   const lists: { readonly [Name in keyof Kinds]?: readonly Kinds[Name][] } = book;
   const fill = <Name extends keyof Kinds>(name: Name) => {
     const all = lists[name];
-    if (all) liveParts(sheet)[name]?.put(sheet.workbook.getId(), subUnitId, all);
+    if (all) liveParts(sheet)[name]?.put(sheet.workbook.getId(), subUnitId, all, book);
   };
   NAMES.forEach(fill);
 }

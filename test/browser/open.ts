@@ -101,7 +101,7 @@ export async function open(
     await page.goto("about:blank");
     problems.length = requests.length = 0;
     await page.setViewportSize(viewport);
-    await page.emulateMedia({ colorScheme });
+    await page.emulateMedia({ colorScheme, media: null });
     await page.goto(served.url + next);
   };
   await again(path, view);

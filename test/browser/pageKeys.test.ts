@@ -87,4 +87,23 @@ it("Ctrl+P prints the sheet, and asks where several cells are selected", async (
   await t.page.getByRole("button", { name: "The selection, Bid!A5:B5" }).click();
   await expect.poll(async () => (await printed()).length).toBe(2);
   expect((await printed())[1]!.trim().split(/\s+/)).toEqual(["Span", "24'"]);
+  // In the pane it is left to the browser: on paper the page is the roof, without the sheet and what is pressed.
+  await t.page.locator("#lp-span").focus();
+  await t.page.evaluate(() => {
+    addEventListener("keydown", (event) => {
+      (window as any).left = event.key === "p" && !event.defaultPrevented;
+      event.preventDefault();
+    });
+  });
+  await t.page.keyboard.press("Control+p");
+  expect(await t.page.evaluate(() => (window as any).left as boolean)).toBe(true);
+  expect(await printed()).toHaveLength(2);
+  await t.page.emulateMedia({ media: "print" });
+  const shown = (where: string) => t.page.locator(where).first().isVisible();
+  for (const where of [".lp-drawn svg", ".lp-values", "#lp-schedule"])
+    expect([where, await shown(where)]).toEqual([where, true]);
+  for (const where of ["#sheet", "#files", "#lp-span", ".lp-foot"])
+    expect([where, await shown(where)]).toEqual([where, false]);
+  expect(await t.page.locator("#pane").innerText()).not.toContain("Fill the sheet");
+  await t.page.emulateMedia({ media: null });
 });

@@ -15,7 +15,7 @@ const CAN_BE_IN =
 
 /**
  * F6 leaves the sheet, which keeps Tab for its cells, and comes back in (WCAG 2.1.2); Ctrl+S, Ctrl+P and Ctrl+F work on the sheet and not
- * on the page around it.
+ * on the page around it. In the pane Ctrl+P is the browser's, whose print of the page is the roof.
  */
 export function pageKeys({ commit, save, print, find }: PageActions): void {
   let wanted: Element | null;
@@ -40,6 +40,7 @@ export function pageKeys({ commit, save, print, find }: PageActions): void {
       const does =
         event.key === "F6" ? moving(() => moveFocus(event.shiftKey ? -1 : 1)) : ctrl[event.key.toLowerCase()];
       if (!does || !meant(event)) return;
+      if (event.key.toLowerCase() === "p" && partOf(document.activeElement) === "pane") return;
       event.preventDefault();
       event.stopImmediatePropagation();
       does();

@@ -6,7 +6,7 @@ import { attribute, elements, escaped, rootOf, tagOf, withAttribute, type Xml } 
 /** Attributes of a column that one here has too. */
 const PLAIN = /^<(?:[\w.-]+:)?filterColumn\s+colId\s*=\s*(?:"\d+"|'\d+')\s*\/?>$/;
 
-/** The filter of a sheet's XML; null where there is none, or one that cannot live here: by colour, date, average or rank. */
+/** The filter of a sheet's XML; null where there is none, or one that cannot live here: by color, date, average or rank. */
 export function filterIn(xml: string): Filter | null {
   const at = elements(xml, rootOf(xml)).find(({ name }) => name === "autoFilter");
   return at ? filterAt(xml, at) : null;

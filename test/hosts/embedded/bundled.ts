@@ -1,6 +1,10 @@
 import { loadBundled } from "../../../src/build/loadBundled.ts";
 
-/** The headless sheet as one module. Everything they share must come out of this bundle. */
-export async function bundled(): Promise<typeof import("./headless.ts")> {
-  return loadBundled<typeof import("./headless.ts")>("test/hosts/embedded/headless.ts");
+type Headless = typeof import("./headless.ts");
+
+let loaded: Promise<Headless> | undefined;
+
+/** The headless sheet as one module, made once for all the files of a worker. Everything they share must come out of this bundle. */
+export function bundled(): Promise<Headless> {
+  return (loaded ??= loadBundled<Headless>("test/hosts/embedded/headless.ts"));
 }

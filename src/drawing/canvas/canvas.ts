@@ -170,12 +170,20 @@ export class Canvas {
 
   /** Writes a text at the first of some places that is clear, else where it breaks off lines but no board's edge, else, unless told not to, where it is free. Gives the place. */
   label(places: readonly Point[], text: string, style: TextStyle = {}, onEdges = true): Point | undefined {
-    const free = places.filter((at) => this.isFree(at, text, style));
-    const boxes = free.map((at) => this.boxOf(at, text, style));
-    const place =
-      free.find((_, i) => !this.#isStruck(boxes[i]!)) ??
-      free.find((_, i) => !this.#isStruck(boxes[i]!, [this.#edges])) ??
-      (onEdges ? free[0] : undefined);
+    let free: Point | undefined;
+    let offEdges: Point | undefined;
+    let clear: Point | undefined;
+    for (const at of places) {
+      if (!this.isFree(at, text, style)) continue;
+      free ??= at;
+      const box = this.boxOf(at, text, style);
+      if (this.#isStruck(box, [this.#edges])) continue;
+      offEdges ??= at;
+      if (this.#isStruck(box, [this.#rules])) continue;
+      clear = at;
+      break;
+    }
+    const place = clear ?? offEdges ?? (onEdges ? free : undefined);
     if (place) this.text(place, text, style);
     return place;
   }

@@ -26,16 +26,16 @@ export function segmentIn([a, b]: Segment, { left, top, right, bottom }: Box): S
     Math.min(a.y, b.y) > bottom
   )
     return null;
-  let [from, to] = [0, 1];
-  for (const [step, room] of [
-    [a.x - b.x, a.x - left],
-    [b.x - a.x, right - a.x],
-    [a.y - b.y, a.y - top],
-    [b.y - a.y, bottom - a.y],
-  ] as const) {
+  let from = 0;
+  let to = 1;
+  const clip = (step: number, room: number) => {
     if (step < 0) from = Math.max(from, room / step);
     if (step > 0) to = Math.min(to, room / step);
-  }
+  };
+  clip(a.x - b.x, a.x - left);
+  clip(b.x - a.x, right - a.x);
+  clip(a.y - b.y, a.y - top);
+  clip(b.y - a.y, bottom - a.y);
   const at = (part: number): Point => ({ x: a.x + part * (b.x - a.x), y: a.y + part * (b.y - a.y) });
   return from > to ? null : [at(from), at(to)];
 }

@@ -4,7 +4,7 @@ import type { Piece } from "../../roof/frame/piece.ts";
 import { placedBoards, type PlacedBoard } from "../../roof/frame/placedBoards.ts";
 import { dimensionDepth, drawDimensions } from "../canvas/dimensions.ts";
 import { boardShape, colorOf, isBearer, labelOf } from "../canvas/labelOf.ts";
-import { boxAround } from "../canvas/segment.ts";
+import { boxAround, type Box } from "../canvas/segment.ts";
 import { labelBoard } from "../cards/labelBoard.ts";
 import { drawLit, seenInPlan, type InHand } from "./litInPlan.ts";
 import { planChains } from "./planChains.ts";
@@ -98,7 +98,8 @@ export function drawPlan(frame: Frame, pieces: readonly Piece[], options: PlanOp
   signCautions(canvas, view, boards, options.cautions ?? new Map());
   const missing = writeLabels(canvas, view, canvas.brief ? outside : rafters, upright, named);
   if (frame.blocks.length > 1 && !canvas.brief) writeRest(canvas, view, missing);
-  for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, rafters);
+  const stand = rafters.map(({ from, to }) => boxAround([onCanvas(view, from), onCanvas(view, to)]));
+  for (const board of boards) if (isBearer(board.piece.member)) writeInside(canvas, view, board, stand);
 
   if (seen && inHand) drawLit(canvas, view, seen, inHand.text);
   // Extension lines begin beyond the marks, so that none is struck through.
@@ -256,7 +257,7 @@ function writeAside(canvas: Canvas, view: View, board: PlacedBoard): boolean {
 }
 
 /** A hip's or the ridge's mark beside it, where it touches no other member if there is such a place. */
-function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: readonly PlacedBoard[]): void {
+function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: readonly Box[]): void {
   const a = onCanvas(view, board.from);
   const b = onCanvas(view, board.to);
   const text = canvas.brief ? board.piece.mark : labelOf(board, canvas.words);
@@ -270,16 +271,9 @@ function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: rea
       y: a.y + part * (b.y - a.y) + side * off.y + canvas.size * 0.3,
     })),
   );
-  const stand = others.map(({ from, to }) => [onCanvas(view, from), onCanvas(view, to)] as const);
   const clear = places.filter((at) => {
     const { left, right, top, bottom } = canvas.boxOf(at, text, style);
-    return !stand.some(
-      ([c, d]) =>
-        Math.min(c.x, d.x) < right + 1 &&
-        Math.max(c.x, d.x) > left - 1 &&
-        Math.min(c.y, d.y) < bottom &&
-        Math.max(c.y, d.y) > top,
-    );
+    return !others.some((one) => one.left < right + 1 && one.right > left - 1 && one.top < bottom && one.bottom > top);
   });
   // In small room what would stand on others is named where it is pointed at.
   canvas.label(canvas.brief ? clear : [...clear, ...places], text, style);

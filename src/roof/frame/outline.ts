@@ -27,7 +27,8 @@ export function outline(frame: Frame, piece: Piece, hand: Hand): Outline {
   return { ...outlineOf(shapeOf(piece, hand)), marks: outlineMarks(frame, piece, hand) };
 }
 
-function shapeOf(piece: Piece, hand: Hand): OutlineShape {
+/** What the outline of a piece follows from. */
+export function shapeOf(piece: Piece, hand: Hand): OutlineShape {
   const [stand] = piece.stands as readonly [Rafter | Bearer | Hip | Valley];
   if (stand.kind === "rafter") return rafterShape(piece, hand);
   if (stand.kind === "valley board") return valleyBoardShape(stand as ValleyBoard, hand);

@@ -4,7 +4,7 @@ import { alongSlope } from "../../geometry/alongSlope.ts";
 import { endReach } from "../members/plumbEnd.ts";
 import type { ValleyBoard } from "./bearers.ts";
 import type { Frame } from "./frame.ts";
-import { outline, type Outline } from "./outline.ts";
+import { outline, shapeOf, type Outline } from "./outline.ts";
 import { reachAt } from "./outlineFace.ts";
 import { drawnAs } from "./outlineShape.ts";
 import type { Hand, Piece } from "./piece.ts";
@@ -16,6 +16,7 @@ import { handOf } from "./rafterLines.ts";
 export interface PlacedBoard {
   readonly piece: Piece;
   readonly hand: Hand;
+  /** Made when it is asked for: a plan needs none. */
   readonly outline: Outline;
   /** Where its own line crosses the plate line (a hip: the corner; the ridge: its first end), and the level direction up the slope, of length 1. */
   readonly foot: Point;
@@ -34,27 +35,51 @@ export interface PlacedBoard {
 /** Every board of a roof, piece by piece in the order of the pieces. */
 export function placedBoards(frame: Frame, pieces: readonly Piece[]): readonly PlacedBoard[] {
   return pieces.flatMap((piece) => {
-    const known = new Map<Hand, Outline>();
+    const known = new Map<Hand, Shown>();
     return piece.stands.map((stand): PlacedBoard => {
-      const spot = spotOf(frame, piece, stand);
-      const { hand } = spot;
-      const shown = known.get(hand) ?? outline(frame, piece, hand);
-      known.set(hand, shown);
-      const board = { piece, outline: shown, ...spot };
-      const { plan, left, right } = shown.shape;
-      const at = ({ x, y }: Point): Point => {
-        const point = board.flat ? inSpace(board, { x, y: 0 }, y) : null;
-        const { foot, heading } = spot;
-        return point
-          ? { x: point.x, y: point.y }
-          : { x: foot.x + x * heading.x - y * heading.y, y: foot.y + x * heading.y + y * heading.x };
+      const { hand, foot, heading, height, flat } = spotOf(frame, piece, stand);
+      let shown = known.get(hand);
+      if (!shown) known.set(hand, (shown = shownOf(frame, piece, hand)));
+      const { plan, from, to, middle, outline } = shown;
+      const at = (x: number, y: number): Point => {
+        if (!flat) return { x: foot.x + x * heading.x - y * heading.y, y: foot.y + x * heading.y + y * heading.x };
+        const lies = lying(flat, foot, height, { x, y: 0 }, y);
+        return { x: lies.x, y: lies.y };
       };
-      // A valley board may be a triangle, which its middle misses.
-      const middle = board.flat ? (hand === "left" ? left : right) : 0;
-      const { from, to } = reachAt(plan, middle);
-      return { from: at({ x: from, y: middle }), to: at({ x: to, y: middle }), plan: plan.map(at), ...board };
+      return {
+        piece,
+        hand,
+        foot,
+        heading,
+        height,
+        flat,
+        from: at(from, middle),
+        to: at(to, middle),
+        plan: plan.map(({ x, y }) => at(x, y)),
+        get outline() {
+          return outline();
+        },
+      };
     });
   });
+}
+
+/** What the boards of a piece have in common that are of one hand. */
+interface Shown {
+  /** As on the saw horses, seen from above; how far it reaches along its own line, and where across it that is. */
+  readonly plan: readonly Point[];
+  readonly from: number;
+  readonly to: number;
+  readonly middle: number;
+  readonly outline: () => Outline;
+}
+
+function shownOf(frame: Frame, piece: Piece, hand: Hand): Shown {
+  const { plan, left, right } = shapeOf(piece, hand);
+  // A valley board may be a triangle, which its middle misses.
+  const middle = piece.member === "valley board" ? (hand === "left" ? left : right) : 0;
+  let made: Outline | null = null;
+  return { plan, middle, outline: () => (made ??= outline(frame, piece, hand)), ...reachAt(plan, middle) };
 }
 
 /**
@@ -67,21 +92,29 @@ export function inSpace(
   { x, y }: Point,
   across: number,
 ): Vector3 {
-  if (flat) {
-    const [along, left, up] = flat;
-    const by = (a: number, b: number, c: number) => x * a + across * b + y * c;
-    return {
-      x: foot.x + by(along.x, left.x, up.x),
-      y: foot.y + by(along.y, left.y, up.y),
-      z: height + by(along.z, left.z, up.z),
-    };
-  }
+  if (flat) return lying(flat, foot, height, { x, y }, across);
   const along = alongSlope(shape.slope);
   const level = (x - shape.slope * y) / along;
   return {
     x: foot.x + level * heading.x - across * heading.y,
     y: foot.y + level * heading.y + across * heading.x,
     z: height + (y + shape.slope * x) / along,
+  };
+}
+
+/** The same of a board that lies flat. */
+function lying(
+  [along, left, up]: NonNullable<PlacedBoard["flat"]>,
+  foot: Point,
+  height: number,
+  { x, y }: Point,
+  across: number,
+): Vector3 {
+  const by = (a: number, b: number, c: number) => x * a + across * b + y * c;
+  return {
+    x: foot.x + by(along.x, left.x, up.x),
+    y: foot.y + by(along.y, left.y, up.y),
+    z: height + by(along.z, left.z, up.z),
   };
 }
 

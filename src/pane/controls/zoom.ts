@@ -129,8 +129,10 @@ export function useZoom(
         moved = 0;
       },
     };
-    /** Once it is drawn anew, which may be in another size than was thought. */
-    const settle = () => set(at.value);
+    /** Once it is drawn anew, which may be in another size than was thought. What was not moved needs no look at sizes, which lays the page out. */
+    const settle = () => {
+      if (at.value.x !== 0 || at.value.y !== 0) set(at.value);
+    };
     return { at: at as ReadonlySignal<Zoom>, by, fit: () => void (at.value = FIT), settle, listeners };
   }, []);
 }

@@ -42,6 +42,7 @@ export function Stage({
 }) {
   const { view, eye, lit } = state.looking;
   const place = useRef<HTMLDivElement>(null);
+  const drawn = useRef<HTMLDivElement>(null);
   const size = useSignal({ width: 0, height: 0 });
   const round = view.value === "round";
   const zoom = useZoom(place, () =>
@@ -79,7 +80,11 @@ export function Stage({
     return fit(draw, wide, high, Math.min(wide, (READABLE[shown] ?? LEAST) * z));
   }, [model, shown, width, height, z, missing, round && eye.value, inHand?.row, inHand?.wing, inHand?.text]);
   const high = drawnHeight(svg) > height + 1;
-  useLayoutEffect(zoom.settle, [svg]);
+  useLayoutEffect(() => {
+    // Preact would write the old drawing out as text to compare it.
+    drawn.current!.innerHTML = svg;
+    zoom.settle();
+  }, [svg]);
   return (
     <>
       <header>
@@ -131,9 +136,9 @@ export function Stage({
           {!model && <p class="lp-note">{texts.notYet}</p>}
           {missing && <Waiting />}
           <div
+            ref={drawn}
             class={shown === "plan" && isBrief(width * z, height * z) ? "lp-drawn lp-brief" : "lp-drawn"}
             style={`--room:${height}px;transform:translate(${-x}px,${-y}px)`}
-            dangerouslySetInnerHTML={{ __html: svg }}
           />
         </div>
         {round && (

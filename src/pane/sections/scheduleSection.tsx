@@ -1,5 +1,7 @@
 import { jackTable } from "../../../functions/jackTable.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
+import { useComputed } from "@preact/signals";
+import { useLater } from "../controls/useLater.ts";
 import type { RoofState } from "../state/paneState.ts";
 import { groupedNotes } from "./groupedNotes.ts";
 import { TableView } from "../controls/tableView.tsx";
@@ -21,10 +23,11 @@ const COLUMNS = [
   "Hip mark",
 ];
 
-/** The jacks of the roof as it is typed, redrawn with every keystroke. */
+/** The jacks of the roof as it is typed, redrawn after every keystroke, when the plan is on the screen. */
 export function ScheduleSection({ state }: { state: RoofState }) {
-  const table = state.schedule.value;
-  const { unit, model } = state.report.value;
+  const now = useComputed(() => ({ table: state.schedule.value, report: state.report.value }));
+  const { table, report } = useLater(now);
+  const { unit, model } = report;
   const shown = table && tableTexts(jackTable.columns, table, unit, COLUMNS);
   const longOf = new Map(model?.pieces.map(({ mark, longPoint }) => [mark, longPoint]));
   const jacks = model?.pieces.filter(({ member }) => member === "jack") ?? [];

@@ -75,50 +75,41 @@ export function blockStations({ block, ridge }: SetOut, commons: CommonPlaces, s
   const { sides, ends, length } = block;
   const last = block.wing ? block.wing.spec.out + block.wing.reach : length;
   const jacks = (king: number) => jackOffsets(setOut, king);
-  const station = (plane: RoofPlane, at: number, king: boolean, offset: number | null = null): Station => ({
-    plane,
-    at,
-    of: block.index,
-    king,
-    offset,
-    slid: 0,
-  });
+  const stations: Station[] = [];
+  const add = (plane: RoofPlane, at: number, king: boolean, offset: number | null = null) => {
+    if (block.wing === null || plane.end || king || depthOf(block, plane, at) <= last * (1 + NONE))
+      stations.push({ plane, at, of: block.index, king, offset, slid: 0 });
+  };
   // A flush side's plate line runs on as the end's, so its stations are found through the plan.
   const along = (plane: RoofPlane, i: number, from: number) =>
     plane.block === block.index ? (i === 0 ? from : plane.width - from) : fromPlane(plane, inBlock(block, from, 0)).x;
-  const onSides = (from: number, king: boolean, offset: number | null = null) =>
-    sides.map((plane, i) => station(plane, along(plane, i, from), king, offset));
+  const addOnSides = (from: number, king: boolean, offset: number | null = null) => {
+    add(sides[0], along(sides[0], 0, from), king, offset);
+    add(sides[1], along(sides[1], 1, from), king, offset);
+  };
   const hipped = ends.filter((end) => end !== null);
   const first = ends[0]?.run ?? 0;
   // Two apexes in one point have one pair of king commons.
   const apexes = [...(ends[0] ? [first] : []), ...(ends[1] === null || ridge === null ? [] : [length - ends[1].run])];
-  const sideJacks = hipped.map((end) =>
-    jacks(end.run).map((offset) => ({ offset, from: end === ends[0] ? offset : length - offset })),
-  );
-  const endJacks = jacks(block.span / 2);
+  for (const from of commons) addOnSides(from, false);
+  if (kings) {
+    for (const from of apexes) addOnSides(from, true);
+    for (const plane of hipped) add(plane, plane.width / 2, true);
+  }
+  const sideJacks = hipped.map((end) => jacks(end.run));
   const most = Math.max(0, ...sideJacks.map((own) => own.length));
-  return [
-    ...commons.flatMap((from) => onSides(from, false)),
-    ...(kings
-      ? [
-          ...apexes.flatMap((from) => onSides(from, true)),
-          ...hipped.map((plane) => station(plane, plane.width / 2, true)),
-        ]
-      : []),
-    ...Array.from({ length: most }, (_, i) =>
-      sideJacks.flatMap((own) => own.slice(i, i + 1).flatMap(({ offset, from }) => onSides(from, false, offset))),
-    ).flat(),
-    ...endJacks.flatMap((offset) =>
-      hipped.flatMap((plane, i) => {
-        // The corner on the right of the ridge first: at a first end that is the plate's right end.
-        const right = station(plane, plane.width - offset, false, offset);
-        const left = station(plane, offset, false, offset);
-        return i === 0 && plane === ends[0] ? [right, left] : [left, right];
-      }),
-    ),
-  ].filter(
-    ({ plane, king, at }) => block.wing === null || plane.end || king || depthOf(block, plane, at) <= last * (1 + NONE),
-  );
+  for (let i = 0; i < most; i++)
+    for (const [k, own] of sideJacks.entries()) {
+      const offset = own[i];
+      if (offset !== undefined) addOnSides(hipped[k] === ends[0] ? offset : length - offset, false, offset);
+    }
+  for (const offset of jacks(block.span / 2))
+    for (const plane of hipped) {
+      // The corner on the right of the ridge first: at a first end that is the plate's right end.
+      const [right, left] = [plane.width - offset, offset];
+      for (const at of plane === ends[0] ? [right, left] : [left, right]) add(plane, at, false, offset);
+    }
+  return stations;
 }
 
 /** Whether a plane is the one that a wing shares with an end. */

@@ -1,11 +1,7 @@
 import { BooleanNumber, ICommandService, LocaleService, LocaleType, mergeLocales } from "@univerjs/core";
 import { SheetsRenderService } from "@univerjs/preset-sheets-core";
 import type { IAutoFilter } from "@univerjs/sheets-filter";
-import {
-  SheetsFilterService,
-  SmartToggleSheetsFilterCommand,
-  UniverSheetsFilterPlugin,
-} from "@univerjs/sheets-filter";
+import { SheetsFilterService, SmartToggleSheetsFilterCommand, UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import words from "@univerjs/sheets-filter/locale/en-US";
 import { UniverSheetsFilterUIPlugin } from "@univerjs/sheets-filter-ui";
 import "@univerjs/sheets-filter-ui/lib/index.css";

@@ -5,6 +5,7 @@ import { join } from "node:path";
 import TerserPlugin from "terser-webpack-plugin";
 import type { Configuration } from "webpack";
 import webpack from "webpack";
+import { closedChannels } from "./closedChannels.ts";
 import { embeddedAliases } from "./embeddedAliases.ts";
 import { licenses } from "./licenses.ts";
 import { pageRules } from "./pageRules.ts";
@@ -33,6 +34,11 @@ export function benchConfig(root: string, outDir: string): Configuration {
           test: /@univerjs.(docs|sheets)-ui.lib.es.index\.js$/,
           loader: join(root, "src/build/transformLoader.mjs"),
           options: { transform: withoutPictures },
+        },
+        {
+          test: /@univerjs.core.lib.es.index\.js$/,
+          loader: join(root, "src/build/transformLoader.mjs"),
+          options: { transform: closedChannels },
         },
       ],
     },

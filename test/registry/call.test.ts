@@ -117,6 +117,25 @@ describe("call", () => {
     expect([call(one, [error]), call(one, [[[error]]]), call(found, [[[error]]])]).toEqual([error, error, error]);
   });
 
+  it("shows an error, alone or as a 1 x 1 range, to no reader of one value", () => {
+    const error = new CellError("#DIV/0!");
+    const never = () => {
+      throw new Error("read an error");
+    };
+    const one = worksheetFunction({
+      ...base,
+      name: "ONE",
+      parameters: [{ ...raw("one"), read: never }],
+      compute: () => 1,
+    });
+    expect([call(one, [error]), call(one, [[[error]]])]).toEqual([error, error]);
+  });
+
+  it.each([[[[1, 2]]], [[[1], [2]]], [[]], [[[]]]])("refuses %j for one value, under the argument's name", (cell) => {
+    const two = worksheetFunction({ ...base, name: "TWO", parameters: [raw("one"), raw("two")], compute: () => 1 });
+    expect(call(two, [1, cell])).toEqual(new Refusal({ kind: "range for one value" }, { argument: "two" }, null));
+  });
+
   it("stops at the first refusal, and computes nothing", () => {
     let computed = 0;
     const refusal = new Refusal({ kind: "none" }, { argument: "one" }, null);

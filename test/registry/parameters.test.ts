@@ -68,6 +68,58 @@ describe("every reader", () => {
   );
 });
 
+describe("a refused cell", () => {
+  const problem = (parameter: Parameter, cell: unknown, reading = blank()) => {
+    const value = read(parameter, cell, reading);
+    return value instanceof Refusal ? value.problem : value;
+  };
+  const rise = length("rise", "It.", { example: ["4", "5"] });
+  const count = number("count", "It.", { from: 1, to: 9, whole: true, example: "pieces" });
+  it.each<[string, Parameter, unknown, object]>([
+    ["no length", rise, "", { kind: "no length", examples: ["4", "5"] }],
+    [
+      "no length, of no examples of its own",
+      length("it", "It."),
+      null,
+      { kind: "no length", examples: ["48", `9' 4 5/8"`] },
+    ],
+    ["a flag", rise, true, { kind: "not a length", read: true, examples: ["4", "5"] }],
+    ["a text", rise, "high", { kind: "not a length", read: "high", examples: ["4", "5"] }],
+    ["a decimal comma", rise, "4,5", { kind: "decimal comma", read: "4,5" }],
+    ["a length of 0", rise, "0", { kind: "length of 0", read: "0", examples: ["4", "5"] }],
+    ["a length below 0", rise, -2, { kind: "length below 0", read: -2, examples: ["4", "5"] }],
+    ["no pitch", pitch("it", "It."), undefined, { kind: "no pitch" }],
+    ["a flag for a pitch", pitch("it", "It."), false, { kind: "not a pitch", read: false }],
+    ["no size", size("it", "It."), "", { kind: "no size" }],
+    ["a number for a size", size("it", "It."), 2, { kind: "not a size", read: 2 }],
+    ["no number", count, "", { kind: "no number", example: "pieces" }],
+    [
+      "a broken count",
+      count,
+      2.5,
+      { kind: "number out of range", read: 2.5, from: 1, to: 9, whole: true, example: "pieces" },
+    ],
+    ["a comma in a count", count, "2,5", { kind: "decimal comma", read: "2,5" }],
+    ["no word", choice("it", "It.", ["a", "b"]), "", { kind: "no word", choices: ["a", "b"] }],
+    ["another word", choice("it", "It.", ["a", "b"]), "c", { kind: "no such word", read: "c", choices: ["a", "b"] }],
+    ["a corner out of range", cornerAngle(), 180, { kind: "corner out of range", read: 180 }],
+    ["a comma in a corner", cornerAngle(), "67,5", { kind: "decimal comma", read: "67,5" }],
+  ])("is data that words and tests can rely on: %s", (_, parameter, cell, expected) =>
+    expect(problem(parameter, cell)).toEqual(expected),
+  );
+  it("names what decided the unit that a length or a size goes against", () => {
+    const from = { argument: "span" };
+    expect(problem(rise, `4"`, metric("span"))).toEqual({ kind: "other unit", read: `4"`, unit: "in", from });
+    const feet: Reading = { unit: "in", unitFrom: from, argument: "" };
+    expect(problem(size("it", "It."), "45 x 195 mm", feet)).toEqual({
+      kind: "size in other unit",
+      read: "45 x 195 mm",
+      unit: "mm",
+      from,
+    });
+  });
+});
+
 describe("length", () => {
   const zero = length("overhang", "It.", { zero: true, example: "16" });
   it("takes 0 only where it is a value, and less only where that is one", () => {
@@ -86,6 +138,11 @@ describe("length", () => {
       "mm",
       { argument: "overhang" },
     ]);
+  });
+  it("learns nothing from a text without a unit, and takes it in the unit that there is", () => {
+    const reading = blank();
+    expect([read(zero, "48", reading), reading.unit, reading.unitFrom]).toEqual([48, null, null]);
+    expect([read(zero, "48", metric("span")), read(zero, "1.2 m", metric("span"))]).toEqual([48, 1200]);
   });
   it("names itself and the argument that it goes against", () =>
     expect(message(zero, `4'`, metric("span"))).toBe(

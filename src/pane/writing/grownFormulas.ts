@@ -12,8 +12,9 @@ export async function grownFormulas(host: Host, from: Area, to: Area): Promise<B
     const cells = await host.read({ sheet, row: 0, column: 0, ...LOOKED_AT });
     cells.forEach((line, row) =>
       line.forEach(({ formula }, column) => {
-        const grown = formula === null ? null : grownFormula(formula, sheet, from, to);
-        if (grown !== null && grown !== formula) found.push({ sheet, row, column, cells: [[{ content: grown }]] });
+        if (formula === null) return;
+        const grown = grownFormula(formula, sheet, from, to);
+        if (grown !== formula) found.push({ sheet, row, column, cells: [[{ content: grown }]] });
       }),
     );
   }

@@ -1,6 +1,7 @@
+import { signal } from "@preact/signals";
 import { describe, expect, it, vi } from "vitest";
 import type { Host, WriteStep } from "../../../src/hosts/host.ts";
-import { START_INPUTS } from "../../../src/pane/state/fields.ts";
+import { emptyWing, START_INPUTS, type Inputs } from "../../../src/pane/state/fields.ts";
 import { fill } from "../../../src/pane/writing/fill.ts";
 import { useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { updateBlock } from "../../../src/pane/writing/updateBlock.ts";
@@ -85,6 +86,56 @@ describe("a button pressed again before the sheet has answered", () => {
     await impatiently(() => putCards(state));
     expect(written).toHaveLength(1);
   });
+});
+
+describe("what is written", () => {
+  const at = { row: 0, column: 0 };
+  const { host } = sheetHost([]);
+  /** What one press writes for these inputs, what it says, and the field that it names. */
+  async function pressed(inputs: Partial<Inputs>, general: string | null = null) {
+    const written: WriteStep[] = [];
+    const write = async (step: WriteStep) => (
+      written.push(step),
+      { title: step.title, areas: [{ sheet: "Roof", ...at, rows: 1, columns: 1 }] }
+    );
+    const own = paneState({ ...host, write });
+    own.inputs.value = { ...START_INPUTS, Span: "24'", Length: "40'", Pitch: "6", ...inputs };
+    const state = general === null ? own : { ...own, report: signal({ ...own.report.value, general }) };
+    const filled = fill(state, { block: true, tables: () => [], newSheets: true });
+    await vi.advanceTimersByTimeAsync(500);
+    return { field: await filled, says: state.says.value, written };
+  }
+
+  it("is nothing while a field is at fault, which is named, or the roof as a whole", async () => {
+    const field = await pressed({ Span: "wide" });
+    expect([field.written, field.field]).toEqual([[], { row: "Span" }]);
+    expect(field.says).toBe(texts.fixFirst("Span"));
+    const whole = await pressed({}, "It is upside down.");
+    expect([whole.written, whole.field, whole.says]).toEqual([[], null, texts.fixGeneral("It is upside down.")]);
+    expect((await pressed({})).written).toHaveLength(1);
+  });
+
+  it.each([
+    ["", /^(left|right)$/],
+    [" left ", /^left$/],
+    [" right ", /^right$/],
+  ])(
+    "says which valley of a wing runs on to the ridge, so that a later change does not turn it over: %j",
+    async (typed, said) => {
+      const wing = {
+        ...emptyWing("A"),
+        Wall: "front",
+        "From left corner": "14'",
+        "Out from wall": "8'",
+        Span: "12'",
+        Ends: "gable",
+        "Long valley": typed,
+      };
+      const { written } = await pressed({ wings: [wing] });
+      const line = written[0]!.blocks[0]!.cells.find(([label]) => label?.content === "Long valley")!;
+      expect(line.at(-1)!.content).toMatch(said);
+    },
+  );
 });
 
 describe("cells that are not empty", () => {

@@ -37,6 +37,9 @@ describe("layoutFill", () => {
     const end = 1 + rows.length;
     expect(step.blocks[1]!.cells[0]![0]!.content).toBe(`=RAFTER.JACKTABLE(Roof!$A$2:$B$${end})`);
     expect(step.blocks[2]!.cells[0]![0]!.content).toBe(`=RAFTER.MEMBERS(Roof!$A$2:$B$${end})`);
+    // Labels and values of the block: a width for each column, and room for a label of some ten letters.
+    expect(step.blocks[0]!.widths).toHaveLength(2);
+    for (const width of step.blocks[0]!.widths!) expect(width).toBeGreaterThanOrEqual(100);
     expect(checkStep(step, request.sheets)).toBeNull();
   });
 

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import type { Area } from "../../../src/hosts/host.ts";
 import { paneState } from "../../../src/pane/state/paneState.ts";
 import { putCards } from "../../../src/pane/writing/putCards.ts";
 import { sheetHost } from "../sheetHost.ts";
@@ -6,24 +7,27 @@ import { sheetHost } from "../sheetHost.ts";
 /** A sheet without cells that takes so many pictures, then fails; and what was taken back. */
 function pane(most: number) {
   const takenBack: string[] = [];
+  const shown: Area[] = [];
   let pictures = 0;
   const { host } = sheetHost([], {
     write: async ({ title }) => ({ title, areas: [{ sheet: "Cut cards", row: 0, column: 0, rows: 1, columns: 1 }] }),
     picture: async () => {
       if (++pictures > most) throw new Error("The sheet is full.");
     },
+    show: async (area) => void shown.push(area),
     takeBack: async ({ title }) => (takenBack.push(title), []),
   });
-  return { state: paneState(host), takenBack, pictures: () => pictures };
+  return { state: paneState(host), takenBack, shown, pictures: () => pictures };
 }
 
 it("puts a picture of every card into the sheet, as one step that can be taken back", async () => {
-  const { state, takenBack, pictures } = pane(Infinity);
+  const { state, takenBack, shown, pictures } = pane(Infinity);
   await putCards(state);
   // A card for each piece, and a second one for the hip with its marks.
   // Commons and king commons are one card, and the hip has two.
   expect(pictures()).toBe(state.report.value.model!.pieces.length - 2 + 1);
   expect([state.written.value.length, takenBack]).toEqual([1, []]);
+  expect(shown).toEqual([{ sheet: "Cut cards", row: 0, column: 0, rows: 1, columns: 1 }]);
 });
 
 it("leaves nothing where a picture fails, and says why", async () => {

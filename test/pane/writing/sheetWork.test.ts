@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from "vitest";
 import type { WriteStep } from "../../../src/hosts/host.ts";
+import { PartlyWritten } from "../../../src/hosts/partlyWritten.ts";
 import { paneState } from "../../../src/pane/state/paneState.ts";
 import { once, takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
 import { ownClock } from "../ownClock.ts";
@@ -36,6 +37,15 @@ describe("writing", () => {
     );
     expect(await once(state, () => writeStep(state, step))).toBeNull();
     expect(state.says.value).toBe("Nothing was written. The sheet is protected.");
+  });
+  it("keeps what a failed write left, where the sheet knows how to take it away, and says where to look", async () => {
+    const left = { title: "Jacks", areas: [] };
+    for (const written of [left, null]) {
+      const failure = new PartlyWritten("Look at Jacks!B4.", written);
+      const state = paneState(sheetHost(roofRows(), { write: () => Promise.reject(failure) }).host);
+      expect(await once(state, () => writeStep(state, step))).toBeNull();
+      expect([state.written.value, state.says.value]).toEqual([written ? [left] : [], "Look at Jacks!B4."]);
+    }
   });
   it("is taken back, or says which cells were edited since", async () => {
     let edited = ["Jacks!B4"];

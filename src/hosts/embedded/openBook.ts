@@ -62,7 +62,11 @@ export async function openBook(
       for (const params of printNames(unitId, { id, name }, print)) undo.do({ id: SetDefinedNameMutation.id, params });
     });
     undo.do({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId: first.id } });
-    for (const subUnitId of old) undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
+    // The engine looks through every cell that there is whenever a sheet goes.
+    for (const subUnitId of old) {
+      await turn();
+      undo.do({ id: RemoveSheetMutation.id, params: { unitId, subUnitId } });
+    }
     undo.do({ id: ReplaceKeptMutation.id, params: { unitId, kept: book.kept ?? {} } });
   });
   made.forEach(({ id }, i) => fillLiveParts(sheet, id, book.sheets[i]!));
@@ -75,16 +79,21 @@ export async function openBook(
   );
   await whenCalculated(sheet);
   const others: string[] = [];
+  // It is open by now, and there is nothing to stop.
+  const rest = turns();
   for (const [i, { name, rows }] of book.sheets.entries()) {
     const worksheet = workbook.getWorkbook().getSheetBySheetId(made[i]!.id);
     if (!worksheet) continue;
     const at = cells(sheet, worksheet);
-    for (const [r, row] of rows.entries())
+    for (const [r, row] of rows.entries()) {
+      await rest();
       row.forEach((cell, c) => {
         if (!cell || cell.value === null || !(cell.formula ?? cell.shared ?? cell.spilled)) return;
         if (!same(cell.value, at.at(r, c).value)) others.push(address(name, r, c));
       });
+    }
   }
+  await rest();
   return others;
 }
 

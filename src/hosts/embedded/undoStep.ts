@@ -71,6 +71,7 @@ export class UndoStep {
       for (const [column, cell] of cells) matrix.setValue(Number(row), Number(column), { ...cell });
       await between(cells.length);
     }
+    await between(0);
     const model = this.#injector.get(FormulaDataModel);
     const formulaData = initSheetFormulaData(model.getFormulaData(), unitId, sheet.id, matrix);
     this.#injector

@@ -1,7 +1,7 @@
-import { describe, expect, it } from "vitest";
-import { benchForEach } from "./bench.ts";
+import { beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { bench } from "./bench.ts";
 
-const t = benchForEach();
+const t = bench();
 
 /** Clicks a cell of the active sheet, as a user does. */
 async function click(row: number, column: number): Promise<void> {
@@ -30,6 +30,8 @@ async function column(sheet: string, row: number, col: number, rows: number): Pr
 }
 
 describe("the bench page", () => {
+  beforeAll(() => t.open());
+
   it("asks for nothing but itself, and every cell of the sample job but one has its value", async () => {
     expect(await t.page.title()).toBe("Longpoint");
     expect(t.requests.length).toBeGreaterThan(0);
@@ -42,26 +44,6 @@ describe("the bench page", () => {
     // By hand: the main king common stands 144 x 6 / 8 = 108 in from the corner, so 84, 60, 36 and 12 in are main jacks; the end one at
     // 144 in leaves 120, 96, 72, 48 and 24: nine at each of the four corners.
     expect(await column("Bid", 17, 4, 1)).toEqual([4 * 4 + 4 * 5]);
-  });
-
-  it("answers in the pane while the sheet is still on its way, and keeps what is typed", async () => {
-    let come = () => {};
-    const held = new Promise<void>((resolve) => (come = resolve));
-    const script = "**/sheet.*.js";
-    await t.page.route(script, (route) => held.then(() => route.continue()));
-    await t.page.reload({ waitUntil: "domcontentloaded" });
-    const span = t.page.getByLabel("Span", { exact: true });
-    const facts = () => t.page.locator("#pane .lp-facts").textContent();
-    await span.waitFor();
-    const before = await facts();
-    await span.fill("20'");
-    await expect.poll(facts).not.toBe(before);
-    expect(await t.page.evaluate(() => "longpoint" in window)).toBe(false);
-    come();
-    await t.page.waitForFunction(() => "longpoint" in window);
-    await t.page.evaluate(() => window.longpoint.ready);
-    expect(await span.inputValue()).toBe("20'");
-    await t.page.unroute(script);
   });
 
   it("shows the value of a formula typed with the keyboard", async () => {
@@ -130,6 +112,37 @@ describe("the bench page", () => {
     expect(await counted()).toBe(await byHand());
   });
 
+  it("takes bad input without an error of its own, and goes on calculating", async () => {
+    for (const bad of ["0", "-3", "1e308", "🪚", "'", "2024-06-12", "6:12", "x".repeat(30)]) await enter(6, 1, bad);
+    expect((await column("Jacks", 0, 0, 1))[0]).toBe("#VALUE!");
+    await enter(6, 1, "6");
+    expect((await column("Jacks", 0, 0, 1))[0]).toBe("Piece");
+  });
+});
+
+describe("the bench page, opened anew", () => {
+  beforeEach(() => t.open());
+
+  it("answers in the pane while the sheet is still on its way, and keeps what is typed", async () => {
+    let come = () => {};
+    const held = new Promise<void>((resolve) => (come = resolve));
+    const script = "**/sheet.*.js";
+    await t.page.route(script, (route) => held.then(() => route.continue()));
+    await t.page.reload({ waitUntil: "domcontentloaded" });
+    const span = t.page.getByLabel("Span", { exact: true });
+    const facts = () => t.page.locator("#pane .lp-facts").textContent();
+    await span.waitFor();
+    const before = await facts();
+    await span.fill("20'");
+    await expect.poll(facts).not.toBe(before);
+    expect(await t.page.evaluate(() => "longpoint" in window)).toBe(false);
+    come();
+    await t.page.waitForFunction(() => "longpoint" in window);
+    await t.page.evaluate(() => window.longpoint.ready);
+    expect(await span.inputValue()).toBe("20'");
+    await t.page.unroute(script);
+  });
+
   it("writes a step that one undo takes away, a new sheet included, and redo brings back", async () => {
     await t.page.evaluate(() =>
       window.longpoint.host.write({
@@ -190,12 +203,5 @@ describe("the bench page", () => {
     await t.page.locator("#files .message [role=status]", { hasText: "is open" }).waitFor();
     await t.page.locator("#sheet").getByText("Measured", { exact: true }).waitFor();
     expect(await t.page.locator("#sheet").getByText("Cuts", { exact: true }).count()).toBe(0);
-  });
-
-  it("takes bad input without an error of its own, and goes on calculating", async () => {
-    for (const bad of ["0", "-3", "1e308", "🪚", "'", "2024-06-12", "6:12", "x".repeat(30)]) await enter(6, 1, bad);
-    expect((await column("Jacks", 0, 0, 1))[0]).toBe("#VALUE!");
-    await enter(6, 1, "6");
-    expect((await column("Jacks", 0, 0, 1))[0]).toBe("Piece");
   });
 });

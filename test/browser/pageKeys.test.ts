@@ -1,8 +1,9 @@
-import { expect, it } from "vitest";
-import { benchForEach } from "./bench.ts";
+import { beforeAll, expect, it } from "vitest";
+import { bench } from "./bench.ts";
 import { sheetKeys } from "./sheetKeys.ts";
 
-const t = benchForEach();
+const t = bench();
+beforeAll(() => t.open());
 const keys = sheetKeys(t);
 
 /** Which part of the page has the keyboard. */

@@ -127,25 +127,28 @@ describe("the parts of a face", () => {
     expect(faces(planes, twice).map(area)).toEqual(faces(planes, covers).map(area));
   });
 
-  it("are no slivers, where roofs only touch or lie in line to the last bit", () => {
-    for (let n = 3; n < 60; n++) {
-      // A wing as wide as the roof is deep, so that four planes meet in one point; thirds and sevenths are no exact doubles.
-      const [wide, pitch] = [n / 7, 1 / 3 + n / 90];
-      const from = 10 / 3 + n / 11;
-      const own: Plane[] = [
-        { x: 0, y: pitch, z: 0 },
-        { x: 0, y: -pitch, z: pitch * wide },
-        { x: pitch, y: 0, z: -pitch * from },
-        { x: -pitch, y: 0, z: pitch * (from + wide) },
-      ];
-      const seen = faces(own, [
-        { outline: rectangle(0, 0, 40, wide), planes: [0, 1] },
-        { outline: rectangle(from, -5, from + wide, wide / 2), planes: [2, 3] },
-        { outline: rectangle(from + wide, wide, from + 2 * wide, wide + 1), planes: [2] },
-      ]);
-      for (const part of seen.flat()) expect(polygonArea(part)).toBeGreaterThan(1e-9);
-    }
-  });
+  it.each([1, 1000])(
+    "are no slivers, where roofs only touch or lie in line to the last bit, of %s the size",
+    (scale) => {
+      for (let n = 3; n < 60; n++) {
+        // A wing as wide as the roof is deep, so that four planes meet in one point; thirds and sevenths are no exact doubles.
+        const [wide, pitch] = [(scale * n) / 7, 1 / 3 + n / 90];
+        const from = scale * (10 / 3 + n / 11);
+        const own: Plane[] = [
+          { x: 0, y: pitch, z: 0 },
+          { x: 0, y: -pitch, z: pitch * wide },
+          { x: pitch, y: 0, z: -pitch * from },
+          { x: -pitch, y: 0, z: pitch * (from + wide) },
+        ];
+        const seen = faces(own, [
+          { outline: rectangle(0, 0, 40 * scale, wide), planes: [0, 1] },
+          { outline: rectangle(from, -5 * scale, from + wide, wide / 2), planes: [2, 3] },
+          { outline: rectangle(from + wide, wide, from + 2 * wide, wide + scale), planes: [2] },
+        ]);
+        for (const part of seen.flat()) expect(polygonArea(part)).toBeGreaterThan(1e-9 * scale * scale);
+      }
+    },
+  );
 });
 
 describe("edges", () => {

@@ -23,6 +23,26 @@ describe("headedBlock", () => {
     ]);
   });
 
+  it("passes over headings that a stacked list brings along, and keeps a row of which a cell is blank or like its heading", () => {
+    expect(
+      read([
+        ["Piece", "Length", "Hand"],
+        ["a", 8, ""],
+        [" piece: ", "LENGTH", "hand"],
+        ["Piece", 9, "left"],
+        ["b", "Length", "Hand"],
+        ["c", 0, null],
+        ["Length", "Hand", "Piece"],
+      ]),
+    ).toEqual([
+      { row: 2, cells: { Piece: "a", Length: 8, Hand: "" } },
+      { row: 4, cells: { Piece: "Piece", Length: 9, Hand: "left" } },
+      { row: 5, cells: { Piece: "b", Length: "Length", Hand: "Hand" } },
+      { row: 6, cells: { Piece: "c", Length: 0, Hand: null } },
+      { row: 7, cells: { Piece: "Length", Length: "Hand", Hand: "Piece" } },
+    ]);
+  });
+
   it.each([
     ["a text", "Piece"],
     ["nothing", undefined],

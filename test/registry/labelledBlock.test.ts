@@ -26,6 +26,7 @@ describe("labelledBlock", () => {
       ]),
     ).toEqual(rows(["End pitch", 6], ["Span", 288]));
     expect(plainLabel(" Set  Out\tFROM: ")).toBe("set out from");
+    expect(plainLabel("Set: out")).toBe("set: out");
   });
 
   it.each([undefined, null, ""])("leaves out a row whose value is blank: %j", (blank) =>

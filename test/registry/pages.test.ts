@@ -66,6 +66,18 @@ describe("the reference page", () => {
       expect(page).toContain(part);
   });
 
+  it("names a source for the examples that have one, and for no other", () => {
+    const sources = functions.flatMap(({ examples }) => examples.filter(({ source }) => source !== undefined));
+    expect(referencePage(functions, when).split("Checked against: ")).toHaveLength(sources.length + 1);
+    const examples = [
+      { cells: [1], result: 1 },
+      { cells: [2], result: 2 },
+    ] as const;
+    expect(referencePage([{ ...table, examples }], when)).toContain(
+      "\n    =RAFTER.TABLE(1)\n    1\n\n    =RAFTER.TABLE(2)\n    2\n\nRefuses",
+    );
+  });
+
   it("has a section for every function", () => {
     const page = referencePage(functions, when);
     for (const definition of functions) {

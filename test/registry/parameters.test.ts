@@ -107,6 +107,8 @@ describe("a refused cell", () => {
   ])("is data that words and tests can rely on: %s", (_, parameter, cell, expected) =>
     expect(problem(parameter, cell)).toEqual(expected),
   );
+  it("is not a number with a fraction, unless it is to be whole", () =>
+    expect(read(number("it", "It.", { from: 1, to: 9, example: "pieces" }), 2.5)).toBe(2.5));
   it("names what decided the unit that a length or a size goes against", () => {
     const from = { argument: "span" };
     expect(problem(rise, `4"`, metric("span"))).toEqual({ kind: "other unit", read: `4"`, unit: "in", from });

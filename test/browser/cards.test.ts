@@ -1,4 +1,4 @@
-import { chromium, type Browser, type Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { cardPages } from "../../src/drawing/cards/cardPages.ts";
 import { PAPERS, type CardPaper } from "../../src/drawing/cards/cardStyles.ts";
@@ -9,18 +9,16 @@ import { noteText } from "../../functions/words/notes.ts";
 import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import { ROOFS } from "../drawing/allDrawings.ts";
 import { framed } from "../roof/outlineSpecs.ts";
-import { findBrowser } from "./findBrowser.ts";
+import { browser } from "./open.ts";
 
-let browser: Browser;
 let page: Page;
 
 beforeAll(async () => {
-  browser = await chromium.launch({ executablePath: await findBrowser(), args: ["--no-sandbox", "--disable-gpu"] });
-  page = await browser.newPage({ viewport: { width: 900, height: 1200 } });
+  page = await (await browser()).newPage({ viewport: { width: 900, height: 1200 } });
   await page.emulateMedia({ media: "print" });
 });
 
-afterAll(() => browser?.close());
+afterAll(() => page.close());
 
 function htmlOf(spec: RoofSpec, paper: CardPaper): { html: string; cards: number } {
   const { frame, pieces } = framed(spec);

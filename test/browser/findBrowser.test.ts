@@ -34,6 +34,11 @@ describe("findInstalled", () => {
     const chrome = put("Applications/Google Chrome.app/Contents/MacOS/Google Chrome");
     expect(findInstalled({ HOME: home }, "darwin")).toBe(chrome);
   });
+  it("takes the one without a window before others beside it", () => {
+    const shell = put("both/chromium-headless-shell");
+    put("both/chromium");
+    expect(findInstalled({ PATH: join(home, "both") }, "linux")).toBe(shell);
+  });
   it("finds nothing where there is nothing", () => {
     expect(findInstalled({ PATH: join(home, "none") }, "linux")).toBeNull();
   });

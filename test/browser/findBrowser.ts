@@ -55,6 +55,8 @@ function usualPlaces(env: NodeJS.ProcessEnv, platform: string): string[] {
     ]);
   }
   const names = [
+    // Chromium without a window around its pages: the tests take a fifth less with it.
+    "chromium-headless-shell",
     "google-chrome-stable",
     "google-chrome",
     "chromium",
@@ -74,8 +76,8 @@ function fromDebian(): string | null {
     spawnSync("apt-get", args, { stdio: "ignore", env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } })
       .status === 0;
   run("update", "-qq");
-  if (!run("install", "-y", "-qq", "--no-install-recommends", "chromium")) return null;
-  return findInstalled();
+  const install = (name: string) => run("install", "-y", "-qq", "--no-install-recommends", name);
+  return install("chromium-headless-shell") || install("chromium") ? findInstalled() : null;
 }
 
 // The package brings the program itself, so nothing is fetched from anywhere but the registry; it is kept out of the project's own packages.

@@ -49,7 +49,7 @@ export interface Opened {
 let running: Promise<Running> | null = null;
 
 /** One browser for all the files that a worker runs; each page has a context of its own, so nothing is left from the last. */
-async function browser(): Promise<Running> {
+export async function browser(): Promise<Running> {
   running ??= findBrowser().then((executablePath) => chromium.launch({ executablePath, args: QUIET }));
   return running;
 }

@@ -278,10 +278,10 @@ describe("large lists", { timeout: 60_000 }, () => {
     expect((await rows("STICKPLAN", pieces, [[96], [192]])).length).toBeLessThan(50);
   });
 
-  it("three hundred different lengths get an answer with its gap in words, or its proof", async () => {
+  it("a hundred different lengths get an answer with its gap in words, or its proof", async () => {
     const pieces = [
       HEADS,
-      ...Array.from({ length: 300 }, (_, i) => [`p${i}`, "2x4", 20 + ((i * 7919) % 1000) / 8, 1 + (i % 3)]),
+      ...Array.from({ length: 100 }, (_, i) => [`p${i}`, "2x4", 20 + ((i * 7919) % 1000) / 8, 1 + (i % 3)]),
     ];
     const order = await rows("LUMBERORDER", pieces, FEET);
     const cost = order.slice(0, -1).reduce((sum, row) => sum + Number(paid(row)), 0);

@@ -16,6 +16,7 @@ kernel.setup();
  */
 export class Shop {
   readonly #made: Solid[] = [];
+  readonly #corners = new WeakMap<Solid, Vec[]>();
 
   #keep(solid: Solid): Solid {
     this.#made.push(solid);
@@ -74,9 +75,12 @@ export class Shop {
   /**
    * The corners of a solid in double precision.
    *
-   * The kernel's meshes are single precision, but a warp is handed the doubles it holds: so a warp that moves nothing reads them.
+   * The kernel's meshes are single precision, but a warp is handed the doubles it holds: so a warp that moves nothing reads them. That takes
+   * as long as cutting the solid did, so each is read once.
    */
   corners(solid: Solid): Vec[] {
+    const known = this.#corners.get(solid);
+    if (known) return [...known];
     let flat = new Float64Array();
     const same = solid.warpBatch((all, count) => {
       flat = Float64Array.from(all.subarray(0, 3 * count));
@@ -86,7 +90,13 @@ export class Shop {
     } finally {
       same.delete();
     }
-    return Array.from({ length: flat.length / 3 }, (_, i): Vec => [flat[3 * i]!, flat[3 * i + 1]!, flat[3 * i + 2]!]);
+    const corners = Array.from({ length: flat.length / 3 }, (_, i): Vec => [
+      flat[3 * i]!,
+      flat[3 * i + 1]!,
+      flat[3 * i + 2]!,
+    ]);
+    this.#corners.set(solid, corners);
+    return [...corners];
   }
 
   /** The surface of a solid in triangles, counter-clockwise seen from outside, its corners in double precision. */

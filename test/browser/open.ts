@@ -74,7 +74,13 @@ export async function open(
   first?: string,
 ): Promise<Opened> {
   const served = await serve(join(DIST, folder));
-  const context = await (await browser()).newContext(view.touch ? { hasTouch: true, isMobile: true } : {});
+  const context = await (
+    await browser()
+  ).newContext({
+    // Without a window nobody is there to allow what a press of Ctrl+C is allowed.
+    permissions: ["clipboard-read", "clipboard-write"],
+    ...(view.touch && { hasTouch: true, isMobile: true }),
+  });
   if (!view.offline)
     await context.addInitScript(() => delete (Navigator.prototype as { serviceWorker?: unknown }).serviceWorker);
   for (const [address, body] of Object.entries(scripts))

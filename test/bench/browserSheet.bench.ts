@@ -222,13 +222,16 @@ async function edits(): Promise<Row> {
   const type = (count: number) =>
     page.page.evaluate(async (many) => {
       const { host, settled } = window.longpoint;
-      const edit = (i: number) =>
-        host.write({
-          title: "edit",
-          blocks: [{ sheet: "Bid", row: 4, column: 1, cells: [[{ content: `${20 + (i % 12)}'` }]] }],
-        });
+      // Written without a name of its own, which the loader of sources would hang on it.
       for (let i = 0; i < many; i += 20) {
-        await Promise.all(Array.from({ length: 20 }, (_, k) => edit(i + k)));
+        await Promise.all(
+          Array.from({ length: 20 }, (_, k) =>
+            host.write({
+              title: "edit",
+              blocks: [{ sheet: "Bid", row: 4, column: 1, cells: [[{ content: `${20 + ((i + k) % 12)}'` }]] }],
+            }),
+          ),
+        );
         await settled();
       }
     }, count);

@@ -15,6 +15,7 @@ import { placeOf, storedIn } from "./carry/inputRules.ts";
 import { rgb, styleOf } from "./fileLook.ts";
 import { POINT_PIXELS, WIDTH_PIXELS } from "./fileUnits.ts";
 import { propertiesOf } from "./keptTexts.ts";
+import { sheetPrefix } from "./sheetPrefix.ts";
 import { storedFormula } from "./storedFormula.ts";
 
 // Nothing is told about when and where a file was made, so the same book gives the same bytes.
@@ -143,7 +144,7 @@ function marginTexts({ header, footer }: Print): HeaderFooter {
 
 // Written as names: the writer's own setting leaves the sheet's name unquoted, and a file with a blank in it is broken then.
 function printNames(sheet: string, print: Print | undefined): NamedRange[] {
-  const there = `'${sheet.replaceAll("'", "''")}'!`;
+  const there = sheetPrefix(sheet);
   return [
     ...(print?.area ? [{ name: "_xlnm.Print_Area", range: there + print.area, scope: sheet }] : []),
     ...(print?.titleRows ? [{ name: "_xlnm.Print_Titles", range: there + print.titleRows, scope: sheet }] : []),

@@ -11,6 +11,8 @@ export function panePage(t: Bench) {
       .evaluate((button) => (button as HTMLElement).click());
   };
   const pane = () => t.page.locator("#pane");
+  /** In a narrow window sheet and pane take turns. */
+  const showPane = () => t.page.evaluate(() => document.body.setAttribute("data-shows", "pane"));
   const show = (sheet: string, row: number, column: number): Promise<void> =>
     t.page.evaluate((area) => window.longpoint.host.show(area), { sheet, row, column, rows: 1, columns: 1 });
   const sheets = () => t.page.evaluate(() => window.longpoint.host.sheets());
@@ -23,6 +25,15 @@ export function panePage(t: Bench) {
     button: (name: string | RegExp) => pane().getByRole("button", { name }),
     unfold: (name: string) => pane().locator("summary", { hasText: name }).click(),
     says: () => pane().locator(".lp-says"),
+    showPane,
+
+    /** Lays the page out in a window of that size, the pane in view. */
+    async inWindow(width: number, height: number): Promise<void> {
+      await t.page.setViewportSize({ width, height });
+      await showPane();
+      await t.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+    },
+
     everything: () =>
       t.page.evaluate(async () =>
         Promise.all(

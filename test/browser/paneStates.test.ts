@@ -9,7 +9,7 @@ const SHOTS = ".cache/screenshots";
 const shooting = process.env["LONGPOINT_SHOTS"] === "1";
 
 const t = bench();
-const { letGo } = panePage(t);
+const { inWindow, letGo, showPane } = panePage(t);
 const pane = () => t.page.locator("#pane");
 const field = (name: string) => pane().getByLabel(name, { exact: true });
 const unfold = (name: string) => pane().locator("summary", { hasText: name }).first().click();
@@ -42,9 +42,6 @@ async function misplaced(): Promise<string[]> {
     return found;
   });
 }
-
-/** In a narrow window sheet and pane take turns. */
-const showPane = () => t.page.evaluate(() => document.body.setAttribute("data-shows", "pane"));
 
 /** Every state that a pane can be seen in, and how it is come to. */
 const STATES: Readonly<Record<string, () => Promise<void>>> = {
@@ -114,9 +111,7 @@ describe("every state", () => {
           [1440, 900],
           [1920, 1080],
         ] as const) {
-          await t.page.setViewportSize({ width, height });
-          await showPane();
-          await t.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+          await inWindow(width, height);
           expect([width, await pane().evaluate((one) => one.scrollWidth - one.clientWidth)]).toEqual([width, 0]);
           expect([width, await misplaced()]).toEqual([width, []]);
           if (shooting)

@@ -2,6 +2,7 @@ import type { Worksheet } from "@univerjs/core";
 import { generateRandomId } from "@univerjs/core";
 import type { ISetDefinedNameMutationParam } from "@univerjs/engine-formula";
 import type { Print } from "../../xlsx/book.ts";
+import { sheetPrefix } from "../../xlsx/sheetPrefix.ts";
 import { knownNames } from "./names.ts";
 import type { EmbeddedSheet } from "./runningSheet.ts";
 import { PRINT_KEY } from "./sheetData.ts";
@@ -15,7 +16,7 @@ export function printNames(
   { id, name }: { readonly id: string; readonly name: string },
   print: Print | undefined,
 ): ISetDefinedNameMutationParam[] {
-  const there = `'${name.replaceAll("'", "''")}'!`;
+  const there = sheetPrefix(name);
   return (["area", "titleRows"] as const).flatMap((part) => {
     // Of several areas a name stands for one at most.
     const place = print?.[part]?.split(",")[0];

@@ -1,6 +1,6 @@
+import { useComputed } from "@preact/signals";
 import { jackTable } from "../../../functions/jackTable.ts";
 import { nonBreaking } from "../../drawing/canvas/nonBreaking.ts";
-import { useComputed } from "@preact/signals";
 import { useLater } from "../controls/useLater.ts";
 import type { RoofState } from "../state/paneState.ts";
 import { groupedNotes } from "./groupedNotes.ts";

@@ -81,7 +81,6 @@ export function crossings(facings: readonly Facing[], at: number): Crossing[] {
 }
 
 /** How far along a plane's plate line a place lies from the foot of a hip or valley, in the direction in which that rises over the plane. */
-export function offsetFrom({ foot, heading }: Bearer, { right, corner }: RoofPlane, at: number): number {
-  const along = (foot.x - corner.x) * right.x + (foot.y - corner.y) * right.y;
-  return (dot(heading, right) < 0 ? -1 : 1) * (at - along);
+export function offsetFrom({ foot, heading }: Bearer, plane: RoofPlane, at: number): number {
+  return (dot(heading, plane.right) < 0 ? -1 : 1) * (at - fromPlane(plane, foot).x);
 }

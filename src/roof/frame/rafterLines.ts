@@ -81,10 +81,10 @@ export function lowReach(rafter: Rafter, across: number): number {
 
 /** Level runs of a rafter from its foot to its head on its longer and its shorter face: one formula for all of them. */
 export function headRuns(rafter: Rafter, thickness: number): { readonly long: number; readonly short: number } {
-  const { at, per } = rafter.head;
   const half = thickness / 2;
-  const one = at + per * half - footReach(rafter, half);
-  const other = at - per * half - footReach(rafter, -half);
+  const { left, right } = faceReach(rafter.head, half);
+  const one = left - footReach(rafter, half);
+  const other = right - footReach(rafter, -half);
   return { long: Math.max(one, other), short: Math.min(one, other) };
 }
 

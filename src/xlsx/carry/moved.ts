@@ -1,5 +1,6 @@
 import type { Origin } from "../book.ts";
 import { columnOf, lettersOf } from "../columnLetters.ts";
+import { sheetPrefix } from "../sheetPrefix.ts";
 
 /** Most rows and columns of a sheet in the format. */
 export const MOST = { rows: 1_048_576, columns: 16_384 } as const;
@@ -116,7 +117,7 @@ export function movedFormula(
     if (its === undefined) return whole;
     if (its === null) return "#REF!";
     const moved = movedReference(reference, its);
-    return `${prefix === undefined ? "" : its.name === its.was ? prefix : `'${its.name.replaceAll("'", "''")}'!`}${moved ?? "#REF!"}`;
+    return `${prefix === undefined ? "" : its.name === its.was ? prefix : sheetPrefix(its.name)}${moved ?? "#REF!"}`;
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Book } from "../book.ts";
 import { lettersOf } from "../columnLetters.ts";
+import { sheetPrefix } from "../sheetPrefix.ts";
 import { storedFormula } from "../storedFormula.ts";
 import { isOtherFilter } from "./filters.ts";
 import { movedFormula, STILL, type MovedSheet } from "./moved.ts";
@@ -27,7 +28,7 @@ function filterNames(as: Book, { sheets }: Book, moved: SheetPlaces["sheets"]): 
       if (!now) return [[place, null]];
       const at = (row: number, column: number) => `$${lettersOf(column)}$${row + 1}`;
       const last = at(now.row + now.rows - 1, now.column + now.columns - 1);
-      return [[place, `'${name.replaceAll("'", "''")}'!${at(now.row, now.column)}:${last}`]];
+      return [[place, `${sheetPrefix(name)}${at(now.row, now.column)}:${last}`]];
     }),
   );
 }

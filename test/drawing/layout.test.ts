@@ -4,18 +4,28 @@ import { faults } from "./faults.ts";
 import { drawnSize } from "./readDrawing.ts";
 import { struckTexts } from "./struckTexts.ts";
 
+// Marks among many boards, and numbers on sheets that a hip runs over, may break lines off behind them. Nothing else needs to.
+const crowded = /^(plan( in small room)?|corner|frame|courses|set out)$/;
+
 describe("texts of every drawing", () => {
   const cases = Object.entries(ROOFS).flatMap(([name, spec]) =>
     [288, 320, 400, 640, 1000].map((width) => [name, width, spec] as const),
   );
-  it.each(cases)("stand clear of one another on the sheet, %s at %i px", (_, width, spec) => {
-    for (const [drawing, svg] of allDrawings(spec, { width })) expect([drawing, faults(svg)]).toEqual([drawing, []]);
+  it.each(cases)("stand clear of one another and of lines, or break them off, %s at %i px", (name, width, spec) => {
+    for (const [drawing, svg] of allDrawings(spec, { width })) {
+      expect([drawing, faults(svg)]).toEqual([drawing, []]);
+      const struck = struckTexts(svg);
+      expect([drawing, struck.filter(({ backed }) => !backed)]).toEqual([drawing, []]);
+      if (!crowded.test(drawing) && width > (name === "small" ? 320 : 288))
+        expect([drawing, struck]).toEqual([drawing, []]);
+    }
   });
 
-  it("stand clear on the small drawings of cards", () => {
-    for (const spec of Object.values(ROOFS))
-      for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" }))
-        expect([drawing, faults(svg)]).toEqual([drawing, []]);
+  it.each(Object.entries(ROOFS))("stand clear on the small drawings of cards, %s", (_, spec) => {
+    for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" })) {
+      expect([drawing, faults(svg)]).toEqual([drawing, []]);
+      if (!crowded.test(drawing)) expect([drawing, struckTexts(svg)]).toEqual([drawing, []]);
+    }
   });
 
   it("are never smaller than 9 px, and the drawing is as wide as asked", () => {
@@ -43,27 +53,6 @@ describe("texts of every drawing", () => {
 });
 
 describe("lines of every drawing", () => {
-  // Marks among many boards, and numbers on sheets that a hip runs over, may break lines off behind them. Nothing else needs to.
-  const crowded = /^(plan( in small room)?|corner|frame|courses|set out)$/;
-  const cases = Object.entries(ROOFS).flatMap(([name, spec]) =>
-    [320, 480, 1000].map((width) => [name, width, spec] as const),
-  );
-
-  it.each(cases)("run through no text, or are broken off behind it, %s at %i px", (name, width, spec) => {
-    for (const [drawing, svg] of allDrawings(spec, { width })) {
-      const struck = struckTexts(svg);
-      expect([drawing, struck.filter(({ backed }) => !backed)]).toEqual([drawing, []]);
-      if (!crowded.test(drawing) && !(name === "small" && width === 320))
-        expect([drawing, struck]).toEqual([drawing, []]);
-    }
-  });
-
-  it("run through no text on the small drawings of cards", () => {
-    for (const spec of Object.values(ROOFS))
-      for (const [drawing, svg] of allDrawings(spec, { width: 345, brief: true, theme: "print" }))
-        if (!crowded.test(drawing)) expect([drawing, struckTexts(svg)]).toEqual([drawing, []]);
-  });
-
   it("that strike a text through are found, whole boards and what shows of them in an opening", () => {
     const root = '<svg width="100" height="50" font-size="10">';
     const text = '<text x="10" y="20">Tail</text>';

@@ -45,7 +45,7 @@ function counted(report: string, well: boolean): Tally {
   }
 }
 
-/** In order; those that stand together are one-handed and run side by side. */
+/** In order; those that stand together run side by side: the first four are one-handed, and a browser's page waits more than it works. */
 const parts: readonly (readonly (readonly [string, () => Promise<Tally>])[])[] = [
   [
     ["typecheck", () => check("typecheck")],
@@ -55,8 +55,10 @@ const parts: readonly (readonly (readonly [string, () => Promise<Tally>])[])[] =
     ["build", () => check("build")],
     ["build:bench", () => check("build:bench")],
   ],
-  [["unit", () => tests("unit")]],
-  [["browser", () => tests("browser")]],
+  [
+    ["unit", () => tests("unit")],
+    ["browser", () => tests("browser")],
+  ],
 ];
 
 mkdirSync(reports, { recursive: true });

@@ -3,7 +3,7 @@ import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { pane, show, sheets, field, button, says, values, enter, unfold } = panePage(t);
+const { pane, show, sheets, field, button, says, values, enter, unfold, keepPrints, printed } = panePage(t);
 
 /** Inserts rows above a row of the active sheet, as a user does from the menu of its heading. */
 async function insertAbove(row: number, count: number): Promise<void> {
@@ -27,24 +27,10 @@ async function renameSheet(from: string, to: string): Promise<void> {
   await expect.poll(sheets).toContain(to);
 }
 
-/** Keeps what is printed, in the place of the browser's own window. */
-const keepPrints = () =>
-  t.page.evaluate(() => {
-    const pages: string[] = [];
-    Object.assign(window, { printed: pages });
-    new MutationObserver(() => {
-      const frame = document.querySelector<HTMLIFrameElement>("#pane iframe");
-      const print = () => void pages.push(frame!.contentDocument!.documentElement.outerHTML);
-      frame?.addEventListener("load", () => (frame.contentWindow!.print = print), { capture: true });
-    }).observe(document.getElementById("pane")!, { childList: true, subtree: true });
-  });
-
 /** The page of cards that is printed, as the number `count` of those printed so far. */
 async function cardsPrinted(count: number): Promise<string> {
   await button(/^Print the cut cards, roof/).click();
-  const pages = () => t.page.evaluate(() => (window as unknown as { printed: string[] }).printed);
-  await expect.poll(async () => (await pages()).length).toBe(count);
-  return (await pages())[count - 1]!;
+  return printed(count);
 }
 
 const jacks = (sheet: string) => values(sheet, 0, 0, 60, 12);

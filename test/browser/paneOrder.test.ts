@@ -4,7 +4,7 @@ import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { letGo, pane, field, sheets } = panePage(t);
+const { letGo, pane, field, sheets, keepPrints, printed } = panePage(t);
 beforeEach(letGo);
 
 const section = () =>
@@ -115,25 +115,10 @@ describe("the order in the pane", () => {
   it("prints the plan on its own pages: every board once, its cautions, black and white", async () => {
     await unfold();
     await expect.poll(total).toMatch(/boards to buy/);
-    await t.page.evaluate(() => {
-      Object.assign(window, { printed: [] as string[] });
-      new MutationObserver(() => {
-        const frame = document.querySelector<HTMLIFrameElement>("#pane iframe");
-        frame?.addEventListener(
-          "load",
-          () =>
-            (frame.contentWindow!.print = () =>
-              void (window as unknown as { printed: string[] }).printed.push(
-                frame.contentDocument!.documentElement.outerHTML,
-              )),
-          { capture: true },
-        );
-      }).observe(document.getElementById("pane")!, { childList: true, subtree: true });
-    });
+    await keepPrints();
     const drawn = await section().locator("svg g[data-view^='board ']").count();
     await section().getByRole("button", { name: "Print the cutting plan" }).click();
-    await expect.poll(() => t.page.evaluate(() => (window as unknown as { printed: string[] }).printed.length)).toBe(1);
-    const html = (await t.page.evaluate(() => (window as unknown as { printed: string[] }).printed[0]))!;
+    const html = await printed(1);
     expect(html.match(/<figure>/g)).toHaveLength(drawn);
     expect(html.replace(/&nbsp;|\u00a0/g, " ")).toMatch(
       /For a roof of 24' 0" by 36' 0" over the plates\. Kerf 1\/8"\./,

@@ -1,3 +1,4 @@
+import { expect } from "vitest";
 import { texts } from "../../src/pane/words/texts.ts";
 import type { Bench } from "./bench.ts";
 
@@ -32,6 +33,29 @@ export function panePage(t: Bench) {
       await t.page.setViewportSize({ width, height });
       await showPane();
       await t.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+    },
+
+    /** Keeps what is printed from the pane from now on, in the place of the browser's own window. */
+    keepPrints: () =>
+      t.page.evaluate(() => {
+        const pages: string[] = [];
+        Object.assign(window, { printed: pages });
+        new MutationObserver(() => {
+          const frame = document.querySelector<HTMLIFrameElement>("#pane iframe");
+          if (!frame) return;
+          const keep = () =>
+            (frame.contentWindow!.print = () => void pages.push(frame.contentDocument!.documentElement.outerHTML));
+          // A page that is there at once is printed at once; another gets a window of its own when it is read.
+          keep();
+          frame.addEventListener("load", keep, { capture: true });
+        }).observe(document.getElementById("pane")!, { childList: true, subtree: true });
+      }),
+
+    /** The page that was printed as the number `count` of those kept, once it is there. */
+    async printed(count: number): Promise<string> {
+      const pages = () => t.page.evaluate(() => (window as unknown as { printed: string[] }).printed);
+      await expect.poll(async () => (await pages()).length).toBe(count);
+      return (await pages())[count - 1]!;
     },
 
     everything: () =>

@@ -3,7 +3,7 @@ import { benchForEach } from "./bench.ts";
 import { panePage } from "./panePage.ts";
 
 const t = benchForEach();
-const { letGo, pane, show, sheets, field, button, unfold, says } = panePage(t);
+const { letGo, pane, show, sheets, field, button, unfold, says, keepPrints, printed } = panePage(t);
 beforeEach(letGo);
 
 describe("the pane at work", () => {
@@ -56,34 +56,11 @@ describe("the pane at work", () => {
   });
 
   it("prints a card for each distinct piece, with the cautions on every one", async () => {
-    await t.page.evaluate(() => Object.assign(window, { printed: [] as string[] }));
+    await keepPrints();
     await unfold("Cut cards");
     await pane().getByLabel("Cards to a page").selectOption("4");
-    // The page inside is printed from at once; the test reads what it would print.
-    await t.page.evaluate(() => {
-      new MutationObserver(() => {
-        const frame = document.querySelector<HTMLIFrameElement>("#pane iframe");
-        if (frame?.contentWindow)
-          frame.contentWindow.print = () =>
-            void (window as unknown as { printed: string[] }).printed.push(
-              frame.contentDocument!.documentElement.outerHTML,
-            );
-        frame?.addEventListener(
-          "load",
-          () =>
-            (frame.contentWindow!.print = () =>
-              void (window as unknown as { printed: string[] }).printed.push(
-                frame.contentDocument!.documentElement.outerHTML,
-              )),
-          { capture: true },
-        );
-      }).observe(document.getElementById("pane")!, { childList: true, subtree: true });
-    });
     await button("Print the cut cards").click();
-    await expect
-      .poll(() => t.page.evaluate(() => (window as unknown as { printed: string[] }).printed.length))
-      .toBeGreaterThan(0);
-    const html = (await t.page.evaluate(() => (window as unknown as { printed: string[] }).printed[0]))!;
+    const html = await printed(1);
     for (const mark of ["R", "C", "K", "KE", "H", "J1", "J5"]) expect(html).toContain(`data-piece="${mark}"`);
     expect(html.match(/class="cautions"/g)!.length).toBe(html.match(/<article/g)!.length);
   });

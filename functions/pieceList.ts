@@ -71,7 +71,7 @@ export const pieceList = worksheetFunction({
       result: [
         headings(columns),
         ["", "R", "38 x 184 mm", 5519, 1, "plain", "", "",
-         "619 mm, 1219 mm, 1819 mm, 2419 mm, 3019 mm, 3619 mm, 4219 mm, 4819 mm, 5419 mm, 5500 mm"],
+         "619 mm, 1219 mm, 1819 mm, 2419 mm, 3019 mm, 3619 mm, 4219 mm, 4819 mm, 5419 mm"],
         ["", "C", "38 x 140 mm", 2773.8423, 20, "plain", 6, "", ""],
         ["", "K", "38 x 140 mm", 2773.8423, 2, "plain", 6, "", ""],
         ["", "KE", "38 x 140 mm", 2773.8423, 1, "plain", 6, "", ""],

@@ -59,8 +59,8 @@ describe("eaves and blocks counted by hand", () => {
    * end grows: 469 1/2 and 470 1/4. One end eave. The last pair stands at 432 - 3/4, and 408 before it: bays at 24 ... 408 sixteen, and one of 23 1/4 - 1 1/2 =
    * 21 3/4. Two hips, four corner blocks.
    */
-  it("one end a gable", () => {
-    expect(eaves([...hall, ["Ends", "hip and gable"]])).toEqual([
+  it.each(["hip and gable", "gable and hip"])("one end a gable: %s", (ends) => {
+    expect(eaves([...hall, ["Ends", ends]])).toEqual([
       ["SF1", 2, 469.5, 468],
       ["SF2", 1, 327, 324],
       ["F1", 2, 470.25, 469.5],
@@ -68,6 +68,26 @@ describe("eaves and blocks counted by hand", () => {
       ["BP1", 42, 22.5, 22.5],
       ["BP2", 2, 21.75, 21.75],
       ["BC", 4, 22.1893, 20.6893],
+    ]);
+  });
+
+  // Runs of 6' and 12': a hip lies at tan 2 to the end plate and 1/2 to the main one, so half its 1 1/2 in takes 0.8385 and 1.6771 of the 23 1/4 to the jack,
+  // and 1 1/2 in farther in 3/4 and 3 in more. The longer block comes first.
+  it("corner blocks of a steeper main roof", () => {
+    const rows = [["Span", "12'"], ["Length", "36'"], ["Pitch", 12], ["End pitch", 6], ...hall.slice(3)];
+    expect(eaves(rows).filter(([mark]) => String(mark).startsWith("BC"))).toEqual([
+      ["BC1", 4, 22.4115, 21.6615],
+      ["BC2", 4, 21.5729, 18.5729],
+    ]);
+  });
+
+  // Four eaves of 24' + 3'; on each plate rafters at 24 ... 264. One kind of each board needs no number.
+  it("a pyramid", () => {
+    expect(eaves(hall.map(([label, value]) => [label, label === "Length" ? "24'" : value]))).toEqual([
+      ["SF", 4, 327, 324],
+      ["F", 4, 328.5, 327],
+      ["BP", 40, 22.5, 22.5],
+      ["BC", 8, 22.1893, 20.6893],
     ]);
   });
 

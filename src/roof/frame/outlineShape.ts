@@ -35,7 +35,7 @@ export interface OutlineShape {
   /** Level, from x = 0 to where the seat runs out of the underside; null for a piece without a seat. */
   readonly seat: number | null;
   /** Its foot is a level seat that starts at its top edge, on a valley board. */
-  readonly feather: boolean;
+  readonly feather?: boolean;
   /** Level, how far the lower edge of its head stops short of its top: 0 where that cut is plumb. */
   readonly headLean: number;
 }
@@ -94,7 +94,6 @@ export function ridgeShape(ridge: Bearer): OutlineShape {
     slope: 0,
     heel: 0,
     seat: null,
-    feather: false,
     headLean: ridge.headLean,
     tailEnd: PLUMB_END,
     plumbDepth: section!.depth,
@@ -122,7 +121,6 @@ export function hipShape(hip: Hip | Valley, hand: Hand): OutlineShape {
     heel: height,
     // A broken hip stands on no plate.
     seat: start > 0 ? null : seat,
-    feather: false,
     headLean: 0,
     tailEnd: PLUMB_END,
     plumbDepth: plumbDepthOf(slope, section.depth),
@@ -157,7 +155,6 @@ export function valleyBoardShape({ outer, inner, section, near }: ValleyBoard, h
     slope: 0,
     heel: 0,
     seat: null,
-    feather: false,
     headLean: 0,
     tailEnd: PLUMB_END,
     plumbDepth: section.thickness,

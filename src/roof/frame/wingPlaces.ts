@@ -37,7 +37,7 @@ export function placeProblem(
   if (block.span > length) return wrong({ kind: "wing wider than wall", at: "wingSpan", wing: letter, most: length });
   if (flush) {
     const end = endBeside(main, wall, flush)!;
-    if (end.pitch !== block.sides[flush === "left" ? 0 : 1].pitch)
+    if (end.pitch !== own.pitch)
       return wrong({
         kind: "flush at another pitch",
         at: "wingFrom",

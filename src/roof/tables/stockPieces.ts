@@ -202,14 +202,15 @@ function hipStock({ spec }: Frame, piece: Piece): Shape {
 }
 
 /** Where a piece may be joined, from its first end: a ridge where rafters hold it, a board along an eave at tails. */
-export function joinPlaces(frame: Frame, { member, stands, joints = [] }: Piece): readonly number[] {
-  return member === "ridge" ? ridgePlaces(frame, stands[0] as Bearer) : joints;
+export function joinPlaces(frame: Frame, { member, stands, shortestBoard, joints = [] }: Piece): readonly number[] {
+  return member === "ridge" ? ridgePlaces(frame, stands[0] as Bearer, shortestBoard) : joints;
 }
 
-/** Where rafters but the king commons hold a ridge. */
-function ridgePlaces(frame: Frame, ridge: Bearer): number[] {
-  const rafters = frame.rafters.filter(({ head, member }) => head.bearer === ridge && member !== "king common");
-  return [...new Set(rafters.map(({ spot }) => alongBoard(ridge, spot)))].sort((a, b) => a - b);
+/** Where rafters hold a ridge, but for those at its ends: a joint there would leave a stub. */
+function ridgePlaces({ rafters, spec }: Frame, ridge: Bearer, length: number): number[] {
+  const least = 2 * spec.rafter.thickness;
+  const places = rafters.filter(({ head }) => head.bearer === ridge).map(({ spot }) => alongBoard(ridge, spot));
+  return [...new Set(places)].filter((at) => at >= least && at <= length - least).sort((a, b) => a - b);
 }
 
 /** How much more of a board each miter takes than a square cut does, and the slant under which mitered pieces go. */

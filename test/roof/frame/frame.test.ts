@@ -208,6 +208,12 @@ describe("frame", () => {
       { kind: "too many rafters", at: "span", rafters: 1000, spacing: 3, most: 3000 },
     ],
     [
+      "a length over the limit beside a span at it",
+      { span: 3000, length: 3000, spacing: 3 },
+      { span: 3000, length: 4000, spacing: 3 },
+      { kind: "too many rafters", at: "length", rafters: 1000, spacing: 3, most: 3000 },
+    ],
+    [
       "a spacing under the shorter run",
       { endPitch: 1, spacing: 60 },
       { endPitch: 1, spacing: 72 },

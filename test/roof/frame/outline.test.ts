@@ -5,6 +5,8 @@ import type { Point } from "../../../src/geometry/point.ts";
 import { outline, rafterOutline, type Outline } from "../../../src/roof/frame/outline.ts";
 import { outlineFace, reachAt, type OutlineFace } from "../../../src/roof/frame/outlineFace.ts";
 import type { Piece } from "../../../src/roof/frame/piece.ts";
+import { main } from "../../solids/wings/cases.ts";
+import { modelOf } from "../../solids/wings/frameOf.ts";
 import { anyRoof, framed, HALL, handsOf, SHAPES } from "../outlineSpecs.ts";
 
 const distance = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
@@ -62,6 +64,21 @@ describe("outline", () => {
   it.each(Object.entries(SHAPES))("of every piece of the hall, %s, measures what the piece says", (_, spec) => {
     const { frame, pieces } = framed(spec);
     for (const piece of pieces) for (const hand of handsOf(piece)) measure(outline(frame, piece, hand), piece);
+  });
+
+  it("of a valley board lies flat: its outer edge, its thickness and its whole width", () => {
+    const { frame, pieces } = modelOf({
+      ...main,
+      wings: [{ wall: "front", from: 150, out: 120, span: 192, end: "gable", framing: "laid over" }],
+    });
+    const board = pieces.find(({ member }) => member === "valley board")!;
+    for (const hand of ["left", "right"] as const) {
+      const { shape } = outline(frame, board, hand);
+      const outer = hand === "left" ? shape.left : shape.right;
+      const edge = shape.plan.filter(({ y }) => Math.abs(y - outer) < 1e-9).map(({ x }) => x);
+      close(Math.max(...edge) - Math.min(...edge), board.longPoint);
+      expect([shape.plumbDepth, shape.left - shape.right]).toEqual([board.section.thickness, board.section.depth]);
+    }
   });
 
   it("does so on any roof", () => {

@@ -4,6 +4,8 @@ import { MM_PER_INCH } from "../../../src/measure/unit.ts";
 import { pieceBoardFeet } from "../../../src/roof/tables/pieceBoardFeet.ts";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
 import { sideName, type Piece } from "../../../src/roof/frame/piece.ts";
+import { wingedCases } from "../../solids/wings/cases.ts";
+import { modelOf } from "../../solids/wings/frameOf.ts";
 import { anyFrame, framed, usual } from "../anySpec.ts";
 
 const jacksOf = (all: readonly Piece[]) => all.filter(({ member }) => member === "jack");
@@ -23,6 +25,24 @@ describe("pieces", () => {
     const jacks = jacksOf(pieces(framed()));
     jacks.slice(1).forEach(({ longPoint }, i) => expect(jacks[i]!.longPoint - longPoint).toBeCloseTo(26.83, 2));
     expect(jacks.map(({ left, right, plain }) => [left, right, plain])).toEqual(Array(5).fill([4, 4, 0]));
+  });
+
+  it("only a jack is marked on the plate, from the corner to its nearer face", () => {
+    // Centers at 24, 48 ... 120 from the corner; half of 1 1/2 in nearer.
+    const marks = pieces(framed()).map(({ mark, foot }) => [mark, foot.mark]);
+    expect(marks.filter(([, at]) => at !== null)).toEqual(
+      [120, 96, 72, 48, 24].map((at, i) => [`J${i + 1}`, at - 0.75]),
+    );
+  });
+
+  it("a valley jack is marked on its valley midway between the feet of its two edges", () => {
+    // At 6 in 12, 18 in from the inner corner, 139.6864 long as the solid models measure it. In plan its center meets the valley's center 18 sqrt 2 up from
+    // the corner, and the face of 1 1/2 in half of that farther; the valley rises 6 in 12 sqrt 2.
+    const { pieces: all } = modelOf(wingedCases["a T with a lower ridge"]!);
+    const jack = all.find(
+      ({ member, longPoint }) => member === "valley jack" && Math.abs(longPoint - 139.6864) < 1e-4,
+    )!;
+    expect(jack.foot.mark).toBeCloseTo((18 * Math.SQRT2 + 0.75) * Math.hypot(1, 0.5 / Math.SQRT2), 9);
   });
 
   it("hips have a hand where their two cheeks differ, and where they lie on the ridge", () => {

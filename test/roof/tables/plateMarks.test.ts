@@ -3,12 +3,23 @@ import { describe, expect, it } from "vitest";
 import { pieces } from "../../../src/roof/frame/pieces.ts";
 import { plateMarks } from "../../../src/roof/tables/plateMarks.ts";
 import type { PlateList } from "../../../src/roof/tables/plateList.ts";
+import { wingedCases } from "../../solids/wings/cases.ts";
+import { modelOf } from "../../solids/wings/frameOf.ts";
 import { anyFrame, framed } from "../anySpec.ts";
 
 const brief = ({ marks }: PlateList) =>
   marks.map(({ piece, hand, mark }) => [hand === "plain" ? piece : `${piece} ${hand}`, mark]);
 
 describe("plateMarks", () => {
+  // The gable's rafters are flush with the ridge's end, the others stand every 24 from there; edges 3/4 in nearer the hook.
+  it("lists what meets a wing's ridge, face by face", () => {
+    const lists = plateMarks(modelOf(wingedCases["a T with a lower ridge"]!).frame);
+    const { marks } = lists.find(({ place }) => place?.kind === "ridge" && place.wing === "A")!;
+    const pairs = [0.75, 24, 48, 72, 96, 120, 144, 168, 192].flatMap((center) => [center - 0.75, center - 0.75]);
+    expect(marks.map(({ mark }) => mark)).toEqual(pairs.map((mark) => expect.closeTo(mark, 9) as number));
+    expect(marks.flatMap(({ notes }) => notes)).toEqual([]);
+  });
+
   // By hand: jacks at 24 and 48, king common at the end's run of 72, commons every 24; edges 3/4 in nearer the hook.
   it("lists a plain roof's two kinds of plates once each", () => {
     const [main, end, ...more] = plateMarks(framed({ span: 144, length: 192 }));

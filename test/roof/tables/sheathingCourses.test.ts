@@ -48,10 +48,11 @@ describe("sheathingCourses", () => {
     expect(leanOf(courses[0]!.runs[0]!.left, sheet)).toBeCloseTo(38.6598, 4);
   });
 
-  const level = (width: number, up: number) => {
+  /** A face whose ends lean in by so much on each 48 of its height. */
+  const level = (width: number, up: number, left = 0, right = 0) => {
     const figures = { pitch: 1e-9, run: up, overhang: 0, seat: 0, correction: 0 };
     const [plane] = mainBlock(usual, { heel: 0, side: figures, end: figures }).sides;
-    const part = [0, up].map((at) => ({ at, from: 0, to: width }));
+    const part = [0, up].map((at) => ({ at, from: (left * at) / 48, to: width - (right * at) / 48 }));
     const face = { plane, parts: [part], top: up, plan: 0, sloped: 0, eave: 0, gableRake: 0, cornerRake: 0 };
     return { side: "Main", faces: [face], plan: 0, sloped: 0 } as const;
   };
@@ -63,10 +64,32 @@ describe("sheathingCourses", () => {
     ["an off-cut of two bays is used again", 144, 96, 24, ["96.0 1, 48.0 2", "96.0 3, 48.0 (2)"]],
     ["an end shorter than that takes from its neighbor", 120, 48, 24, ["72.0 1, 48.0 2"]],
     ["at 16 in on centers two bays are 32", 160, 96, 16, ["96.0 1, 64.0 2", "96.0 3, 64.0 4"]],
-    ["a course that an off-cut holds takes no sheet", 40, 96, 16, ["40.0 1", "40.0 (1)"]],
+    [
+      "a course that an off-cut holds takes no sheet, and an off-cut serves once",
+      40,
+      144,
+      16,
+      ["40.0 1", "40.0 (1)", "40.0 2"],
+    ],
     ["strips of a ripped course serve another so wide", 96, 64, 24, ["96.0 1", "96.0 2"]],
   ])("%s", (_, width, up, bay, expected) => {
     expect(brief(width, up, bay)).toEqual(expected);
+  });
+
+  // Lengths half way up: of a sheet of 96 cut on the slant, one piece takes 40 and leaves 56, or 48 and leaves 48.
+  it.each([
+    ["a right end", [level(50, 48, 0, 20), level(60, 48, 0, 20)], ["40.0 1", "50.0 (1)"]],
+    ["a left end", [level(150, 48, 20, 0), level(55, 48, 20, 0)], ["48.0 1, 92.0 2", "45.0 (1)"]],
+    ["but not where it is cut to the other hand", [level(50, 48, 0, 20), level(60, 48, 20, 0)], ["40.0 1", "50.0 2"]],
+  ])("an off-cut that leans serves again: %s", (_, groups, expected) => {
+    expect(sheathingCourses(groups, sheet, 24).map((course) => eachPiece(course).map(said).join(", "))).toEqual(
+      expected,
+    );
+  });
+
+  it("a course that grows past a sheet towards its top takes two", () => {
+    const [course] = sheathingCourses([level(80, 48, -20, -20)], sheet, 24);
+    expect(eachPiece(course!).length).toBe(2);
   });
 
   it("rips one sheet for the last courses of two planes", () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { planCutsNow } from "../../cutting/planCutsNow.ts";
 import { Failure } from "../../../src/measure/result.ts";
 import { ridgeJoints } from "../../../src/roof/members/ridgeJoints.ts";
-import { stockPieces, type RoofStock } from "../../../src/roof/tables/stockPieces.ts";
+import { joinPlaces, stockPieces, type RoofStock } from "../../../src/roof/tables/stockPieces.ts";
 import { ROOFS } from "../../drawing/allDrawings.ts";
 import { wingedCases } from "../../solids/wings/cases.ts";
 import { modelOf } from "../../solids/wings/frameOf.ts";
@@ -150,6 +150,22 @@ describe("stockPieces", () => {
     for (const at of joined[0]!.joints)
       expect(frame.commons.stations.some((x) => Math.abs(x - 144 + 0.75 - at) < 1e-9)).toBe(true);
     expect(Math.max(...parts.map(({ length }) => length))).toBeLessThanOrEqual(288);
+  });
+
+  it("a ridge may be joined over its own rafters, in order from its first end, but for those at its ends", () => {
+    const places = ({ frame, pieces }: ReturnType<typeof modelOf> | ReturnType<typeof framed>) =>
+      pieces.filter(({ member }) => member === "ridge").map((ridge) => joinPlaces(frame, ridge));
+    const close = (at: number) => expect.closeTo(at, 9) as number;
+    // King commons stand half a thickness inside the ridge's ends, 144 apart; between them the layout goes on at 24.
+    expect(places(framed(HALL))).toEqual([[24.75, 48.75, 72.75, 96.75, 120.75].map(close)]);
+    // 192 between the king commons of the main roof; one of them is a valley jack on the wing's side. The wing is set out from its gable, whose rafter is flush.
+    expect(places(modelOf(wingedCases["a T with a lower ridge"]!))).toEqual([
+      [24.75, 48.75, 72.75, 96.75, 120.75, 144.75, 168.75].map(close),
+      [24, 48, 72, 96, 120, 144, 168, 192].map(close),
+    ]);
+    // A gable's rafter is flush with the ridge's end.
+    const [gabled] = places(framed(SHAPES["one end a gable"]!));
+    expect(gabled!.at(-1)).toBeCloseTo(288.75 - 24, 9);
   });
 
   it("leaves the ridge whole where no joint will do, so that it is refused by its own length", () => {

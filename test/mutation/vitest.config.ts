@@ -18,7 +18,7 @@ export default defineConfig({
     // Each fault has a process of its own: within it the files may share what they load, which is most of their time.
     isolate: false,
     sequence: { sequencer: QuickFirst },
-    setupFiles: ["test/mutation/noShrinking.ts"],
+    setupFiles: ["test/mutation/setup.ts"],
     testTimeout: 120_000,
   },
 });

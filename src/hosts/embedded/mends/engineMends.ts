@@ -4,6 +4,7 @@ import { boundedFormulas } from "./boundedFormulas.ts";
 import { growingSpills } from "./growingSpills.ts";
 import { namesFollowed } from "./namesFollowed.ts";
 import { nothingFetched } from "./nothingFetched.ts";
+import { presentSheets } from "./presentSheets.ts";
 import { shortTurns } from "./shortTurns.ts";
 import { treesInTurns } from "./treesInTurns.ts";
 import { wholeQuotes } from "./wholeQuotes.ts";
@@ -15,6 +16,7 @@ export function engineMends(injector: Injector, messages: Messages): void {
   growingSpills(injector, messages);
   nothingFetched(injector);
   namesFollowed(injector);
+  presentSheets(injector);
   shortTurns(injector);
   treesInTurns(injector);
 }

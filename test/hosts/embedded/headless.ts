@@ -1,6 +1,7 @@
 import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { CellValueType, ICommandService } from "@univerjs/core";
 import {
+  IDependencyManagerService,
   IFormulaRuntimeService,
   LexerTreeBuilder,
   SetFormulaCalculationResultMutation,
@@ -39,6 +40,8 @@ export interface Headless {
   values(a1: string): Promise<(string | number | boolean)[][]>;
   /** Milliseconds that the next calculation takes, from its start until its results stand in the cells. */
   calculated(): Promise<number>;
+  /** How many areas of more than a cell the engine knows that formulas read. */
+  areasRead(): number;
   /** Starts the plug-in for filters. */
   filters(): Promise<HeadlessFilters>;
   readonly bookOf: typeof bookOf;
@@ -113,6 +116,13 @@ export function headless(
           void sheet.calculation.settled().then(() => resolve(performance.now() - start));
         });
       }),
+    areasRead() {
+      const manager = univer.__getInjector().get(IDependencyManagerService) as unknown as {
+        _dependencyRTreeCache: { _tree: Map<string, Map<string, { all(): unknown[] }>> };
+      };
+      const trees = [...manager._dependencyRTreeCache._tree.values()].flatMap((sheets) => [...sheets.values()]);
+      return trees.reduce((sum, tree) => sum + tree.all().length, 0);
+    },
     filters: () => startFilters(sheet),
     bookOf,
     openBook,

@@ -86,7 +86,8 @@ const REMOVERS = [
  *
  * In 0.25.1 that is one task, at every calculation, of all the formulas that there are: 20,000 take more than a second. The steps are the
  * engine's own; between two of them an edit may come now, as it may between two formulas that are calculated. It ends this calculation, and
- * what is half known is forgotten; a change that ends none has it found out anew.
+ * what is half known is forgotten; a change that ends none has it found out anew. The areas that formulas read were also put in once more at
+ * every calculation, beside those of before, for as long as the page is open.
  */
 export function treesInTurns(injector: Injector): void {
   const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator;
@@ -137,7 +138,8 @@ export function treesInTurns(injector: Injector): void {
   /** Every formula with the cells that it reads. */
   const register = async (turn: Turn): Promise<Tree[]> => {
     const trees: Tree[] = [];
-    if (config.isForceCalculate()) manager.reset();
+    // Each formula is put in anew below, beside what is there of it.
+    manager.reset();
     await registerFormulas(trees, turn);
     const more = others.getOtherFormulaData();
     generator._registerOtherFormulas(more, Object.keys(more), trees);
@@ -214,12 +216,6 @@ export function treesInTurns(injector: Injector): void {
 
   generator.generate = async () => {
     generator._updateRangeFlatten();
-    for (const [unit, sheets] of Object.entries(config.getClearDependencyTreeCache() ?? {}))
-      for (const sheet of Object.keys(sheets ?? {})) {
-        manager.clearOtherFormulaDependency(unit, sheet);
-        manager.clearFeatureFormulaDependency(unit, sheet);
-        manager.clearFormulaDependency(unit, sheet);
-      }
     for (;;) {
       changed = false;
       const due = turns();
@@ -236,10 +232,9 @@ export function treesInTurns(injector: Injector): void {
         forget();
         return order;
       } catch (fault) {
-        if (!(fault instanceof Halted)) throw fault;
         const some = [...generator._dependencyTreeCache.values()].find(({ formula }) => formula);
         forget();
-        manager.reset();
+        if (!(fault instanceof Halted)) throw fault;
         // Before its first formula the engine sees that it is to stop, and tells.
         if (runtime.isStopExecution() || generator._disposed) return some ? [some] : [];
         config.registerFormulaData(model.getFormulaData());

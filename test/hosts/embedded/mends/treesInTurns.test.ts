@@ -54,6 +54,16 @@ it("what is to be calculated is found out in turns with the page", async () => {
   expect(seen.size).toBeGreaterThan(3);
 });
 
+it("what formulas read is known once, however often they are calculated", async () => {
+  t.type("B1", "=SUM(A1:A3)");
+  t.type("B2", "=SUM(A2:A4)+SUM(C1:D2)");
+  for (const value of [1, 2, 3]) {
+    t.type("A2", value);
+    expect(await t.values("B1:B2")).toEqual([[value], [value]]);
+    expect(t.areasRead()).toBe(3);
+  }
+});
+
 describe("while that is found out", () => {
   const halfWay = (act: () => void) => {
     let at = -1;

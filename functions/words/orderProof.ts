@@ -8,7 +8,7 @@ export const PROVED = {
 } as const;
 
 /** That the order is the least there is, or how much could still be saved at most. */
-export function orderProof({ plan, priced, unit }: CutOrder): string {
+export function orderProof({ plan, priced, unit }: Pick<CutOrder, "plan" | "priced" | "unit">): string {
   const out = plan.missing.map(({ size }) => size).join(", ");
   if (out !== "") return `no least: ${out} ${plan.missing.length === 1 ? "is" : "are"} not in the order`;
   if (plan.proved) return PROVED[priced ? "cost" : "length"];

@@ -19,7 +19,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   cutting: {
     folder: "src/cutting",
-    tests: ["test/cutting/**/!(largePlans|leastPlans|publishedPlans).test.ts", "test/functions/lumberOrder*.test.ts"],
+    tests: ["test/cutting/**/!(largePlans).test.ts", "test/functions/lumberOrder*.test.ts"],
   },
   functions: {
     folder: "functions",

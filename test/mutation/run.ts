@@ -34,7 +34,7 @@ function faults(mutate: readonly string[], whole: boolean): Promise<MutantResult
     ignoreStatic: !whole,
     concurrency: Number(values.workers),
     // Long, for a busy machine is not to be taken for a fault found; a loop without an end is told by how often it comes by.
-    timeoutMS: 300_000,
+    timeoutMS: 120_000,
     timeoutFactor: 4,
     dryRunTimeoutMinutes: 60,
     mutate: [...mutate],

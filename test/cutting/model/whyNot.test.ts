@@ -15,6 +15,20 @@ describe("whyNot", () => {
     expect(whyNot([piece, { ...piece, count: 0, size: "2x12" }])).toBeNull();
   });
 
+  // By hand: a piece of 90 whose foot and head turn on one face to the same side is as long as ever; to two sides, both turns come off that face.
+  it.each<[string, Partial<StockPiece>, boolean]>([
+    ["a head that ends at its tail's corner", { turn: 90, hand: "left" }, true],
+    ["a head past it", { turn: 90.001, hand: "left" }, false],
+    ["of the other hand", { turn: 90.001, hand: "right" }, false],
+    ["one that is not wanted", { turn: 91, hand: "left", count: 0 }, true],
+    ["parallel ends", { slants: [89, 89] }, true],
+    ["ends that lean to each other on the left face", { slants: [-46, 46] }, false],
+    ["on the right face", { slants: [46, -46] }, false],
+    ["but no farther than it is long", { slants: [-45, 45] }, true],
+  ])("tells whether a piece can be: %s", (_, more, can) => {
+    expect(whyNot([piece, { ...piece, ...more }]) === null).toBe(can);
+  });
+
   it.each<[string, Partial<StockPiece>[], Partial<StockBoard>[], StockProblem]>([
     ["no pieces", [], [{}], { kind: "no pieces" }],
     ["none wanted", [{ count: 0 }], [{}], { kind: "no pieces" }],
@@ -60,6 +74,16 @@ describe("missingSizes", () => {
       [{}],
       0,
       [{ kind: "piece too long", row: 1, name: "jack", size: "2x6", length: 94, needs: 97, longest: 96 }],
+    ],
+    [
+      "but not for the slant of a piece that is not wanted",
+      [
+        { length: 94, slant: "a" },
+        { length: 40, lean: 3, slant: "a", count: 0 },
+      ],
+      [{}],
+      0,
+      [],
     ],
     ["no boards", [{}], [], 0, [{ kind: "no board of that size", row: 1, name: "jack", size: "2x6" }]],
     ["none", [{}], [{}], 0, []],

@@ -165,6 +165,10 @@ describe("a block is refused by the label at fault", () => {
       expect(refusal(table, block)).toMatch(words);
   });
 
+  it("a length beside the block in another unit, and says that the block set the first", () => {
+    expect(refusal("SALVAGE", usual, "Main", "left", "2 m")).toMatch(/"2 m" is metric, but roof is feet and inches/);
+  });
+
   it("no block at all", () => {
     for (const block of [undefined, "roof", 24, [], [[]], [["Span", { feet: 24 }], ...usual.slice(1)]])
       expect(refusal("MEMBERS", block)).toMatch(/^(roof|Span): /);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { sayIn } from "../../../functions/words/words.ts";
 import { fieldText, messageOf } from "../../../functions/words/problemText.ts";
 import { Refusal, type Place } from "../../../src/registry/refusal.ts";
 import type { Unit } from "../../../src/measure/unit.ts";
@@ -64,5 +65,15 @@ describe("fieldText", () => {
       for (const example of examples)
         expect(report({ ...START_INPUTS, Rafter: example }).messages.Rafter ?? "", example).not.toMatch(/was read/);
     }
+  });
+});
+
+describe("sayIn", () => {
+  it("says a length in its unit, and as a bare number where there is none", () => {
+    expect([null, "in" as const, "mm" as const].map((unit) => sayIn(unit, "formula").length(18.00004))).toEqual([
+      "18",
+      `1' 6"`,
+      "18 mm",
+    ]);
   });
 });

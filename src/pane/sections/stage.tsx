@@ -8,6 +8,7 @@ import type { PlanOptions } from "../../drawing/views/drawPlan.ts";
 import { lengthText } from "../../measure/lengthText.ts";
 import { valleysIn } from "../../roof/frame/frame.ts";
 import { fitted, LEAST } from "../controls/fitted.ts";
+import { redrawn } from "../controls/redrawn.ts";
 import { useZoom } from "../controls/zoom.ts";
 import { columnReport } from "../state/report.ts";
 import type { RoofState } from "../state/paneState.ts";
@@ -43,6 +44,7 @@ export function Stage({
   const { view, eye, lit } = state.looking;
   const place = useRef<HTMLDivElement>(null);
   const drawn = useRef<HTMLDivElement>(null);
+  const redraw = useRef<(svg: string) => void>(null);
   const size = useSignal({ width: 0, height: 0 });
   const round = view.value === "round";
   const zoom = useZoom(place, () =>
@@ -81,8 +83,8 @@ export function Stage({
   }, [model, shown, width, height, z, missing, round && eye.value, inHand?.row, inHand?.wing, inHand?.text]);
   const high = drawnHeight(svg) > height + 1;
   useLayoutEffect(() => {
-    // Preact would write the old drawing out as text to compare it.
-    drawn.current!.innerHTML = svg;
+    redraw.current ??= redrawn(drawn.current!);
+    redraw.current(svg);
     zoom.settle();
   }, [svg]);
   return (

@@ -1,0 +1,143 @@
+import { describe, expect, it } from "vitest";
+import { escaped } from "../../../src/measure/escaped.ts";
+import { redrawn } from "../../../src/pane/controls/redrawn.ts";
+import { drawFrame3d } from "../../../src/drawing/views/drawFrame3d.ts";
+import { drawPlan } from "../../../src/drawing/views/drawPlan.ts";
+import { lengthText } from "../../../src/measure/lengthText.ts";
+import { framed, HALL, SHAPES } from "../../roof/outlineSpecs.ts";
+
+/** As much of a browser's element as a drawing needs; `set` counts what was set in all of them. */
+class Fake {
+  static set = 0;
+  readonly attributes = new Map<string, string>();
+  children: Fake[] = [];
+  #text = "";
+  #parent: Fake | null = null;
+  readonly name: string;
+  constructor(name: string) {
+    this.name = name;
+  }
+
+  get firstElementChild(): Fake | null {
+    return this.children[0] ?? null;
+  }
+  get lastElementChild(): Fake | null {
+    return this.children.at(-1) ?? null;
+  }
+  get previousElementSibling(): Fake | null {
+    const all = this.#parent!.children;
+    return all[all.indexOf(this) - 1] ?? null;
+  }
+  setAttribute(name: string, value: string): void {
+    Fake.set++;
+    this.attributes.set(name, value);
+  }
+  removeAttribute(name: string): void {
+    Fake.set++;
+    this.attributes.delete(name);
+  }
+  remove(): void {
+    Fake.set++;
+    this.#parent!.children = this.#parent!.children.filter((one) => one !== this);
+  }
+  insertAdjacentHTML(where: "beforebegin" | "beforeend", html: string): void {
+    const parent = where === "beforeend" ? this : this.#parent!;
+    const at = where === "beforeend" ? parent.children.length : parent.children.indexOf(this);
+    const holder = new Fake("");
+    holder.innerHTML = html;
+    for (const one of holder.children) one.#parent = parent;
+    parent.children.splice(at, 0, ...holder.children);
+  }
+  set textContent(text: string) {
+    Fake.set++;
+    this.#text = text;
+  }
+  set innerHTML(html: string) {
+    Fake.set++;
+    this.children = [];
+    const open: Fake[] = [this];
+    const decoded = (text: string) => text.replace(/&#(\d+);/g, (_, code) => String.fromCharCode(code));
+    for (const [, end, name, attributes, single, text] of html.matchAll(/<(\/?)(\w+)([^>]*?)(\/?)>([^<]*)/g)) {
+      if (end) {
+        open.pop();
+        continue;
+      }
+      const one = new Fake(name!);
+      one.#parent = open.at(-1)!;
+      one.#parent.children.push(one);
+      for (const [, key, value] of attributes!.matchAll(/ ([\w:-]+)="([^"]*)"/g))
+        one.attributes.set(key!, decoded(value!));
+      one.#text = decoded(text!);
+      if (!single) open.push(one);
+    }
+  }
+  get innerHTML(): string {
+    return this.children.map((one) => one.outerHTML).join("");
+  }
+  get outerHTML(): string {
+    const list = [...this.attributes].map(([key, value]) => ` ${key}="${escaped(value)}"`).sort();
+    return `<${this.name}${list.join("")}>${escaped(this.#text)}${this.innerHTML}</${this.name}>`;
+  }
+}
+
+const inches = (value: number) => lengthText(value, "in");
+const fresh = (svg: string) => {
+  const place = new Fake("div");
+  place.innerHTML = svg;
+  return place.innerHTML;
+};
+const start = () => {
+  const place = new Fake("div");
+  return { place, draw: redrawn(place as unknown as Element) };
+};
+const plan = (spec: (typeof SHAPES)[string], width: number, brief = false) => {
+  const { frame, pieces } = framed(spec);
+  return drawPlan(frame, pieces, { width, length: inches, brief, cautions: new Map([["J2", "head"]]) });
+};
+
+describe("redrawn", () => {
+  it("makes of any drawing any other", () => {
+    const { place, draw } = start();
+    const { frame, pieces } = framed(HALL);
+    const round = (turn: number) =>
+      drawFrame3d(frame, pieces, { width: 500, length: inches }, { turn, down: 30, height: 400 });
+    const drawings = [
+      ...Object.values(SHAPES).map((spec, i) => plan(spec, i % 2 ? 330 : 900, i % 2 === 1)),
+      round(20),
+      round(110),
+      "",
+      plan(HALL, 700),
+      plan({ ...HALL, span: 300 }, 700),
+      round(-60),
+    ];
+    for (const svg of [...drawings, ...drawings.reverse()]) {
+      draw(svg);
+      expect(place.innerHTML).toBe(fresh(svg));
+    }
+  });
+
+  it("leaves the elements of what is alike, and sets what differs only", () => {
+    const { place, draw } = start();
+    draw(plan(HALL, 700));
+    const before = [...place.children[0]!.children];
+    Fake.set = 0;
+    draw(plan(HALL, 700));
+    expect(Fake.set).toBe(0);
+    const longer = plan({ ...HALL, span: 288.5 }, 700);
+    draw(longer);
+    expect(place.innerHTML).toBe(fresh(longer));
+    expect(place.children[0]!.children).toEqual(before);
+    const elements = longer.match(/<\w/g)!.length;
+    expect(Fake.set).toBeGreaterThan(0);
+    // A board's corners, a text's place: hardly more than one of each.
+    expect(Fake.set).toBeLessThan(2.5 * elements);
+  });
+
+  it("writes a text as it reads", () => {
+    const { place, draw } = start();
+    const one = (text: string) => `<svg data-a="${escaped(text)}"><g><text x="1">${escaped(text)}</text></g></svg>`;
+    draw(one("a"));
+    draw(one(`24' 6" < 3 & "4"`));
+    expect(place.innerHTML).toBe(fresh(one(`24' 6" < 3 & "4"`)));
+  });
+});

@@ -1,3 +1,4 @@
+import { useComputed } from "@preact/signals";
 import { WING_NEEDED } from "../../../functions/arguments/wingRows.ts";
 import { inputAt, NEEDED, type Field, type FieldPlace } from "../state/fields.ts";
 import type { PaneState } from "../state/paneState.ts";
@@ -22,10 +23,11 @@ export function FieldView({ state, field, wing }: { state: PaneState; field: Fie
   const { inHand, lit, help } = state.looking;
   const place = wing === undefined ? { row } : { row, wing };
   const id = fieldId(place);
-  const value = inputAt(state.inputs.value, place);
-  const { messages, understood } = columnReport(state.report.value, wing);
-  const wrong = messages[row] !== undefined;
-  const words = understood[row];
+  // Texts, each by itself: a keystroke draws those fields anew whose own have changed.
+  const value = useComputed(() => inputAt(state.inputs.value, place)).value;
+  const wrong = useComputed(() => messageAt(state, place) !== undefined).value;
+  const read = useComputed(() => columnReport(state.report.value, wing).understood[row] ?? "").value;
+  const follows = useComputed(() => row === "Heel" || (row === "Seat" && state.inputs.value.Heel.trim() !== "")).value;
   return (
     <div
       class="lp-field"
@@ -42,20 +44,19 @@ export function FieldView({ state, field, wing }: { state: PaneState; field: Fie
     >
       <label for={id}>{row}</label>
       <span class="lp-understood" id={`${id}-read`}>
-        {!wrong && words && !(field.kind === "choice" && value === "") ? emptyWords(state, place, value, words) : ""}
+        {wrong || read === "" || (field.kind === "choice" && value === "")
+          ? ""
+          : value.trim() !== ""
+            ? read
+            : wing === undefined && follows
+              ? texts.follows(read)
+              : texts.empty(read)}
       </span>
       <span class="lp-entry">
-        <Entry state={state} field={field} place={place} id={id} wrong={wrong} read={words ?? ""} />
+        <Entry state={state} field={field} place={place} id={id} value={value} wrong={wrong} read={read} />
       </span>
     </div>
   );
-}
-
-/** What a field comes to, named as what stands for it where it is empty: the default, or what follows from the other of two. */
-function emptyWords({ inputs }: PaneState, { row, wing }: FieldPlace, value: string, words: string): string {
-  if (value.trim() !== "") return words;
-  const follows = wing === undefined && (row === "Heel" || (row === "Seat" && inputs.value.Heel.trim() !== ""));
-  return follows ? texts.follows(words) : texts.empty(words);
 }
 
 interface EntryProps {
@@ -63,14 +64,14 @@ interface EntryProps {
   field: Field;
   place: FieldPlace;
   id: string;
+  value: string;
   wrong: boolean;
   /** How it was understood. */
   read: string;
 }
 
-function Entry({ state, field, place, id, wrong, read }: EntryProps) {
+function Entry({ state, field, place, id, value, wrong, read }: EntryProps) {
   const { row, kind, choices } = field;
-  const value = inputAt(state.inputs.value, place);
   const type = (text: string) => setInput(state, row, text, place.wing);
   const described = wrong ? `${id}-wrong` : `${id}-read`;
   if (kind === "choice" && choices) {

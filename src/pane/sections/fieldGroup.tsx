@@ -1,4 +1,4 @@
-import { useSignal } from "@preact/signals";
+import { useComputed, useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import type { BlockRow, Row } from "../../../functions/arguments/roofBlock.ts";
 import type { WingRow } from "../../../functions/arguments/wingRows.ts";
@@ -34,13 +34,19 @@ export function FieldGroup({
           ))}
         </div>
       ))}
-      {fields.map(({ row }) => {
-        const place = wing === undefined ? { row } : { row, wing };
-        return <Wrong key={row} id={`${fieldId(place)}-wrong`} of={row} words={messageAt(state, place) ?? ""} />;
-      })}
+      {fields.map(({ row }) => (
+        <Fault key={row} state={state} row={row} wing={wing} />
+      ))}
       {asked && <Help row={at.row} wing={wing} />}
     </>
   );
+}
+
+/** What is wrong with a field. */
+function Fault({ state, row, wing }: { state: PaneState; row: BlockRow; wing: string | undefined }) {
+  const place = wing === undefined ? { row } : { row, wing };
+  const words = useComputed(() => messageAt(state, place) ?? "").value;
+  return <Wrong id={`${fieldId(place)}-wrong`} of={row} words={words} />;
 }
 
 function Help({ row, wing }: { row: BlockRow; wing: string | undefined }) {
@@ -71,12 +77,12 @@ export function FieldFold({
   const open = useSignal(false);
   const fields = fieldsIn(fold);
   const place = wing === undefined ? {} : { wing };
-  const fault = fields.some(({ row }) => messageAt(state, { row, ...place }) !== undefined);
+  const fault = useComputed(() => fields.some(({ row }) => messageAt(state, { row, ...place }) !== undefined)).value;
   return (
     <details class="lp-fold" open={open.value || fault} onToggle={(event) => (open.value = event.currentTarget.open)}>
       <summary>
         <h3>{lookTexts.folds[fold]}</h3>
-        <FoldWords said={foldWords(fold, state.inputs.value, state.report.value, wing)} />
+        <FoldWords said={() => foldWords(fold, state.inputs.value, state.report.value, wing)} />
       </summary>
       <FieldGroup state={state} rows={[fields]} {...place} />
       {children}
@@ -85,14 +91,15 @@ export function FieldFold({
 }
 
 /** Values in words; what differs from the default has a mark, and words for whoever does not see it. */
-export function FoldWords({ said }: { said: readonly Said[] }) {
+export function FoldWords({ said }: { said: () => readonly Said[] }) {
+  const all = said();
   return (
     <span class="lp-said">
-      {said.map(({ words, own }, i) => (
+      {all.map(({ words, own }, i) => (
         <span key={words} class={own ? "lp-own" : undefined}>
           {own && <span class="lp-hidden">{lookTexts.differs}</span>}
           {words}
-          {i < said.length - 1 ? ", " : ""}
+          {i < all.length - 1 ? ", " : ""}
         </span>
       ))}
     </span>

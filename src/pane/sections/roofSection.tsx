@@ -1,3 +1,4 @@
+import { useComputed } from "@preact/signals";
 import type { Row } from "../../../functions/arguments/roofBlock.ts";
 import { FIELDS, FOLDS, START_INPUTS } from "../state/fields.ts";
 import { FieldFold, FieldGroup } from "./fieldGroup.tsx";
@@ -19,7 +20,7 @@ const FIRST_FIELDS = FIRST.map((rows) => rows.map((row) => FIELDS.find((field) =
 
 /** What the roof is made from, and the block in the sheet that it follows. */
 export function RoofSection({ state }: { state: PaneState }) {
-  const { general } = state.report.value;
+  const general = useComputed(() => state.report.value.general).value;
   return (
     <section aria-labelledby="lp-roof">
       <h2 id="lp-roof" class="lp-hidden">

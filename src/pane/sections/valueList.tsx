@@ -1,28 +1,36 @@
-import { FIELDS, inputAt, WING_FIELDS, type Field, type FieldPlace } from "../state/fields.ts";
+import { useComputed } from "@preact/signals";
+import type { BlockRow } from "../../../functions/arguments/roofBlock.ts";
+import { FIELDS, inputAt, WING_FIELDS } from "../state/fields.ts";
 import type { RoofState } from "../state/paneState.ts";
 import { columnReport } from "../state/report.ts";
 import { texts } from "../words/texts.ts";
 
 /** What the roof is made from, in words: on paper, and where nothing is typed. */
 export function ValueList({ state }: { state: RoofState }) {
-  const { wings } = state.inputs.value;
+  const wings = useComputed(() => state.inputs.value.wings).value;
   return (
     <dl class="lp-values">
-      {FIELDS.map((field) => said(state, field, { row: field.row }))}
-      {wings.map(({ letter }) => WING_FIELDS.map((field) => said(state, field, { row: field.row, wing: letter })))}
+      {FIELDS.map(({ row }) => (
+        <Value key={row} state={state} row={row} />
+      ))}
+      {wings.map(({ letter }) =>
+        WING_FIELDS.map(({ row }) => <Value key={`${letter} ${row}`} state={state} row={row} wing={letter} />),
+      )}
     </dl>
   );
 }
 
 /** A row that is left out is left out here, too. */
-function said({ inputs, report }: RoofState, { row }: Field, place: FieldPlace) {
-  const typed = inputAt(inputs.value, place).trim();
-  if (typed === "") return null;
-  const { understood } = columnReport(report.value, place.wing);
+function Value({ state: { inputs, report }, row, wing }: { state: RoofState; row: BlockRow; wing?: string }) {
+  const words = useComputed(() => {
+    const typed = inputAt(inputs.value, wing === undefined ? { row } : { row, wing }).trim();
+    return typed && (columnReport(report.value, wing).understood[row] || (texts.choices[typed] ?? typed));
+  }).value;
+  if (words === "") return null;
   return (
-    <div key={`${place.wing} ${row}`}>
-      <dt>{texts.place(row, place.wing)}</dt>
-      <dd>{understood[place.row] || (texts.choices[typed] ?? typed)}</dd>
+    <div>
+      <dt>{texts.place(row, wing)}</dt>
+      <dd>{words}</dd>
     </div>
   );
 }

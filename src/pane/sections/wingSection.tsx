@@ -1,4 +1,4 @@
-import { useSignal } from "@preact/signals";
+import { useComputed, useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import { fieldId } from "../controls/fieldView.tsx";
 import { WING_FIELDS } from "../state/fields.ts";
@@ -13,8 +13,12 @@ const FIRST = WING_FIELDS.filter(({ fold }) => !fold);
 
 /** The wings of the roof: a small form for each, and the buttons that add and remove one. */
 export function WingSection({ state }: { state: PaneState }) {
-  const { wings } = state.inputs.value;
-  const said = [
+  const wings = useComputed(() => state.inputs.value.wings).value;
+  const hasValley = useComputed(() => {
+    const { wings, Valley: valley } = state.inputs.value;
+    return wings.length > 0 || valley !== "";
+  }).value;
+  const said = () => [
     ...wings.map(({ letter, Wall: wall, Span: span, "Out from wall": out }) => ({
       words: lookTexts.oneWing(letter, wall, span, out),
       own: true,
@@ -63,7 +67,7 @@ export function WingSection({ state }: { state: PaneState }) {
         </fieldset>
       ))}
       {/* A block in the sheet may hold one for wings that are no more. */}
-      {(wings.length > 0 || state.inputs.value.Valley !== "") && <FieldGroup state={state} rows={[valley]} />}
+      {hasValley && <FieldGroup state={state} rows={[valley]} />}
     </div>
   );
 }

@@ -169,7 +169,7 @@ export class Canvas {
   }
 
   /** Writes a text at the first of some places that is clear, else where it breaks off lines but no board's edge, else, unless told not to, where it is free. Gives the place. */
-  label(places: readonly Point[], text: string, style: TextStyle = {}, onEdges = true): Point | undefined {
+  label(places: Iterable<Point>, text: string, style: TextStyle = {}, onEdges = true): Point | undefined {
     let free: Point | undefined;
     let offEdges: Point | undefined;
     let clear: Point | undefined;

@@ -19,10 +19,16 @@ export class LineIndex {
 
   /** Whether any line runs through a box. */
   crosses(box: Box): boolean {
-    const last = Math.floor(box.right / STRIP);
-    for (let strip = Math.floor(box.left / STRIP); strip <= last; strip++) {
-      if (this.#strips.get(strip)?.some((segment) => segmentIn(segment, box) !== null)) return true;
-    }
+    const { left, right, top, bottom } = box;
+    const last = Math.floor(right / STRIP);
+    for (let strip = Math.floor(left / STRIP); strip <= last; strip++)
+      for (const segment of this.#strips.get(strip) ?? []) {
+        const [a, b] = segment;
+        // Most are on one side of it.
+        if ((a.y < top && b.y < top) || (a.y > bottom && b.y > bottom)) continue;
+        if ((a.x < left && b.x < left) || (a.x > right && b.x > right)) continue;
+        if (segmentIn(segment, box) !== null) return true;
+      }
     return false;
   }
 }

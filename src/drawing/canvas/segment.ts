@@ -47,8 +47,14 @@ export function sidesOfPolygon(polygon: readonly Point[]): Segment[] {
 
 /** The box round some points. */
 export function boxAround(points: readonly Point[]): Box {
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  return { left, right, top, bottom };
 }
 
 /** Whether a box lies in a polygon, by its corners: a ray to the right of each crosses the polygon's sides an odd number of times. */

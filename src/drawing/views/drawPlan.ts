@@ -271,10 +271,15 @@ function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: rea
       y: a.y + part * (b.y - a.y) + side * off.y + canvas.size * 0.3,
     })),
   );
-  const clear = places.filter((at) => {
+  const isClear = (at: Point) => {
     const { left, right, top, bottom } = canvas.boxOf(at, text, style);
     return !others.some((one) => one.left < right + 1 && one.right > left - 1 && one.top < bottom && one.bottom > top);
-  });
-  // In small room what would stand on others is named where it is pointed at.
-  canvas.label(canvas.brief ? clear : [...clear, ...places], text, style);
+  };
+  // Most stand at the first place that is tried.
+  function* tried(): Generator<Point> {
+    for (const at of places) if (isClear(at)) yield at;
+    // In small room what would stand on others is named where it is pointed at.
+    if (!canvas.brief) yield* places;
+  }
+  canvas.label(tried(), text, style);
 }

@@ -86,4 +86,16 @@ describe("slanting cuts at both ends", () => {
       expect(plan.boards[0]!.pieces.some(({ flipped }) => flipped)).toBe(false);
     }
   });
+
+  it.each([
+    [3, 1],
+    [5, 2],
+    [1, 6],
+  ])("every board's pieces have the side they are cut to: %d lefts and %d rights", (left, right) => {
+    const cripple = (count: number, slant: number) => piece(30, count, { lean: 3, slant: "a", slants: [slant, slant] });
+    const pieces = [cripple(left, 2), cripple(right, -2)];
+    const plan = planOf(planCutsNow(pieces, boards(70), { kerf: 1 }));
+    expect(plan).toMatchObject({ cost: 70 * Math.ceil((left + right) / 2), proved: true });
+    checkPlan(plan, { pieces, boards: boards(70), kerf: 1 });
+  });
 });

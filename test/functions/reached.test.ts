@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
 import type { Problem } from "../../functions/problem.ts";
-import { WORDS } from "../../functions/words/problemText.ts";
-import type { Refusal } from "../../src/registry/refusal.ts";
-import { CellError } from "../../src/registry/refusal.ts";
+import { messageOf, WORDS } from "../../functions/words/problemText.ts";
+import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import { asked } from "./asked.ts";
 
 const LONG = "x".repeat(100);
@@ -247,6 +246,8 @@ it.each(Object.entries(CALLS).filter(([, given]) => typeof given !== "string"))(
     const [name, ...cells] = given as readonly [string, ...unknown[]];
     const answer = await asked(name, ...cells);
     expect(answer).toMatchObject({ problem: { kind } });
+    // It has words, and a value for each of their figures.
+    if (answer instanceof Refusal) expect(messageOf(answer)).not.toMatch(/undefined|: \.$/);
     // Of what comes in wrong only an error passes without a place.
     if (kind !== "cell error" && kind !== "too many arguments")
       expect((answer as Refusal).place?.argument).toBeTruthy();

@@ -145,19 +145,20 @@ export function faceWidth({ parts }: Pick<RoofFace, "parts">, up: number): numbe
 
 /** How far a face reaches along its eave between two levels: one stretch, or where a wing parts it more, from the left. */
 export function faceStretches({ parts }: Pick<RoofFace, "parts">, low: number, high: number): Omit<Level, "at">[] {
-  const hulls = parts
-    .map((levels) => {
-      const [first, last] = [levels[0]!.at, levels.at(-1)!.at];
-      if (first >= high || last <= low) return null;
-      const within = [
-        partAt(levels, Math.max(first, low)),
-        ...levels.filter(({ at }) => at > low && at < high),
-        partAt(levels, Math.min(last, high)),
-      ];
-      return { from: Math.min(...within.map(({ from }) => from)), to: Math.max(...within.map(({ to }) => to)) };
-    })
-    .filter((hull) => hull !== null)
-    .sort((a, b) => a.from - b.from);
+  const hulls: { from: number; to: number }[] = [];
+  for (const levels of parts) {
+    const [first, last] = [levels[0]!.at, levels.at(-1)!.at];
+    if (first >= high || last <= low) continue;
+    let { from, to } = partAt(levels, Math.max(first, low));
+    const reach = (level: Omit<Level, "at">) => {
+      from = Math.min(from, level.from);
+      to = Math.max(to, level.to);
+    };
+    for (const level of levels) if (level.at > low && level.at < high) reach(level);
+    reach(partAt(levels, Math.min(last, high)));
+    hulls.push({ from, to });
+  }
+  hulls.sort((a, b) => a.from - b.from);
   return hulls.reduce<{ from: number; to: number }[]>((joined, next) => {
     const last = joined.at(-1);
     if (last && next.from <= last.to * (1 + NONE) + NONE) last.to = Math.max(last.to, next.to);

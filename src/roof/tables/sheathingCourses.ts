@@ -80,6 +80,13 @@ const NONE = 1e-9;
  */
 export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, bay: number): readonly Course[] {
   const kept = new Map<string, OffCut[]>();
+  // A roof has few slants, and writing a number out takes longer than finding it.
+  const written = new Map<number, string>();
+  const fixed = (lean: number): string => {
+    const text = written.get(lean) ?? lean.toFixed(6);
+    written.set(lean, text);
+    return text;
+  };
   let sheets = 0;
   /** What the course that is laid is ripped to; null for the whole width. Off-cuts and strips of one width serve each other. */
   let rip: string | null = null;
@@ -95,9 +102,10 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
   }
   const poolOf = (end: "left" | "right", lean: number): OffCut[] => {
     // Square off-cuts serve at either end.
-    const key = `${rip} ${Math.abs(lean) < NONE ? "square" : `${end} ${lean.toFixed(6)}`}`;
-    if (!kept.has(key)) kept.set(key, []);
-    return kept.get(key)!;
+    const key = `${rip} ${Math.abs(lean) < NONE ? "square" : `${end} ${fixed(lean)}`}`;
+    let pool = kept.get(key);
+    if (!pool) kept.set(key, (pool = []));
+    return pool;
   };
   /** Keeps what a new sheet leaves beside a piece. */
   const keep = (end: "left" | "right", lean: number, middle: number, from: number) => {
@@ -109,11 +117,11 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
   };
   /** Takes the shortest kept off-cut that holds a piece. */
   const take = (end: "left" | "right", lean: number, middle: number): OffCut | null => {
-    const fit = poolOf(end, lean)
-      .filter((one) => one.middle >= middle * (1 - NONE))
-      .sort((a, b) => a.middle - b.middle)[0];
-    drop(end, lean, fit ?? null);
-    return fit ?? null;
+    let fit: OffCut | null = null;
+    for (const one of poolOf(end, lean))
+      if (one.middle >= middle * (1 - NONE) && (fit === null || one.middle < fit.middle)) fit = one;
+    drop(end, lean, fit);
+    return fit;
   };
 
   // No end piece is shorter than two bays, and none longer than a sheet gives.
@@ -158,13 +166,15 @@ export function sheathingCourses(groups: readonly PlaneGroup[], sheet: Sheet, ba
       return [whole];
     }
     const middle = length - (left + right) / 2;
-    const ends = [null, ...poolOf("left", left)].flatMap((one) =>
-      [null, ...poolOf("right", right)]
-        .filter((other) => one === null || one !== other)
-        .map((other) => splitOf(middle, left, right, one, other)),
-    );
     // The fewest new sheets, and of those ways the one that trims the least off off-cuts.
-    const best = ends.filter((split) => split !== null).sort((a, b) => a.taken - b.taken || a.lost - b.lost)[0];
+    let best: ReturnType<typeof splitOf> = null;
+    const others = [null, ...poolOf("right", right)];
+    for (const one of [null, ...poolOf("left", left)])
+      for (const other of others) {
+        if (one !== null && one === other) continue;
+        const split = splitOf(middle, left, right, one, other);
+        if (split && (best === null || (split.taken - best.taken || split.lost - best.lost) < 0)) best = split;
+      }
     // Ends that lean too much for any two of a sheet are cut off square sheets.
     if (!best) return laid(Math.max(length, length - left - right), 0, 0, rips);
     const { first, last, one, other } = best;
@@ -223,11 +233,12 @@ function stretches(face: RoofFace, wide: number): Stretch[] {
   for (let course = 1; (course - 1) * wide < top * (1 - NONE); course++) {
     const [from, to] = [(course - 1) * wide, Math.min(course * wide, top)];
     const thin = (to - from) * THIN;
-    for (const { from: start, to: end } of faceStretches(face, from / along, to / along)) {
-      const within = (low: number, high: number) =>
-        faceStretches(face, low / along, high / along).filter((one) => one.to > start && one.from < end);
-      const [low, ...lowMore] = within(from, from + thin);
-      const [high, ...highMore] = within(to - thin, to);
+    const within = (low: number, high: number) => faceStretches(face, low / along, high / along);
+    const [lowest, highest] = [within(from, from + thin), within(to - thin, to)];
+    for (const { from: start, to: end } of within(from, to)) {
+      const own = (list: typeof lowest) => list.filter((one) => one.to > start && one.from < end);
+      const [low, ...lowMore] = own(lowest);
+      const [high, ...highMore] = own(highest);
       const straight =
         low &&
         high &&

@@ -109,6 +109,22 @@ describe("the pane", () => {
   });
 });
 
+describe("the pane in forced colors", () => {
+  it("shows what folds as text, not as a link", async () => {
+    await t.open("", { colorScheme: "dark" });
+    await t.page.emulateMedia({ forcedColors: "active" });
+    try {
+      const colors = (of: string) =>
+        pane()
+          .locator(of)
+          .evaluateAll((all) => [...new Set(all.map((one) => getComputedStyle(one).color))]);
+      expect(await colors("summary, summary *")).toEqual(await colors(".lp-field label"));
+    } finally {
+      await t.page.emulateMedia({ forcedColors: "none" });
+    }
+  });
+});
+
 describe("the pane by keyboard alone", () => {
   it("goes through its parts in the order they are read, shows where it is, and fills the sheet", async () => {
     await t.open();

@@ -19,6 +19,6 @@ export default defineConfig({
     isolate: false,
     sequence: { sequencer: QuickFirst },
     setupFiles: ["test/mutation/setup.ts"],
-    testTimeout: 120_000,
+    testTimeout: 60_000,
   },
 });

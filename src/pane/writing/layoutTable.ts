@@ -42,7 +42,7 @@ export function layoutTable(place: TablePlace, { formula, columns, now, onTape, 
   ];
   return blockAt(place, [heading, ...Array.from({ length: tapes.length > 0 ? rows : 0 }, (_, i) => line(i))], {
     spill: { row: 0, column: 0, rows: rows + 1, columns: columns.length, formats: columns.map(({ format }) => format) },
-    widths: [...columns.map(({ width }) => width), ...tapes.map(() => 130)],
+    widths: [...columns.map(({ width }) => width), ...tapes.map(() => 150)],
   });
 }
 

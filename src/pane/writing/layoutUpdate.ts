@@ -138,7 +138,7 @@ class Room {
   /** The caution that the pane wrote below the block goes down with its end. */
   movedNote(): { row: number; text: string }[] | null {
     const at = this.#noteAt();
-    if (at < 0 || this.rows === this.#before) return null;
+    if (at < 0) return null;
     return [
       ...(at >= this.rows ? [{ row: at, text: "" }] : []),
       { row: at + this.rows - this.#before, text: texts.cautionInSheet },

@@ -17,10 +17,16 @@ describe("cut cards", () => {
   it("stand in a sheet under their names, no picture over the next", () => {
     const { block, pictures } = cardSheet(model, "Cut cards", {});
     expect(checkStep({ title: "", blocks: [block] }, [])).toBeNull();
+    expect(block.cells.flat()).toEqual(
+      block.cells.flat().map(() => expect.objectContaining({ content: expect.any(String) as string }) as object),
+    );
     pictures.forEach(({ row, height, svg }, i) => {
       expect(svg).toMatch(/^<svg/);
       expect(block.cells[row - 1]![0]).toMatchObject({ style: "title" });
-      expect(row + height / 20).toBeLessThan(pictures[i + 1]?.row ?? block.cells.length);
+      // Under it a line or two are free, and then comes the next card's name.
+      const next = (pictures[i + 1]?.row ?? block.cells.length + 1) - 1;
+      expect(next - (row + height / 20)).toBeGreaterThanOrEqual(2);
+      expect(next - (row + height / 20)).toBeLessThan(3);
     });
   });
 });

@@ -5,12 +5,13 @@ import { emptyWing, START_INPUTS, type Inputs } from "../../../src/pane/state/fi
 import { fill } from "../../../src/pane/writing/fill.ts";
 import { useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { updateBlock } from "../../../src/pane/writing/updateBlock.ts";
-import { paneState, setInput } from "../../../src/pane/state/paneState.ts";
+import { paneState, setInput, type Question } from "../../../src/pane/state/paneState.ts";
 import { putCards } from "../../../src/pane/writing/putCards.ts";
-import { blockUnder } from "../../../src/pane/state/sheetBlock.ts";
 import { texts } from "../../../src/pane/words/texts.ts";
 import { ownClock } from "../ownClock.ts";
-import { sheetHost } from "../sheetHost.ts";
+import { roofRows, sheetHost } from "../sheetHost.ts";
+import { blockUnder, readAgain } from "../../../src/pane/state/sheetBlock.ts";
+import type { TableToWrite } from "../../../src/pane/writing/layoutFill.ts";
 
 ownClock();
 
@@ -220,5 +221,66 @@ describe("cells that are not empty", () => {
     const sheet = overFilled([["Bid!A1"]], ["sheets"]);
     await sheet.done();
     expect(sheet.written.map(({ blocks }) => blocks[0]!.newSheet)).toEqual([true]);
+  });
+});
+
+describe("tables on a block that the fields no longer agree with", () => {
+  const jacks: TableToWrite = {
+    title: "Jacks",
+    sheet: "Jacks",
+    layout: ({ sheet, row, column }, { block }) => ({
+      sheet,
+      newSheet: true,
+      row,
+      column,
+      cells: [[{ content: block }]],
+    }),
+  };
+  /** What is asked where the fields say this span, what is written on these answers, and the sheet's span afterwards. */
+  async function pressed(span: string, ...answers: string[]) {
+    const [rows, titles, asked] = [roofRows(), [] as string[], [] as Question[]];
+    const { host } = sheetHost(rows);
+    const write: Host["write"] = async (step) => {
+      titles.push(step.title);
+      if (step.title === "Jacks")
+        return { title: step.title, areas: [{ sheet: "Jacks", row: 0, column: 0, rows: 1, columns: 1 }] };
+      return host.write(step);
+    };
+    const state = paneState({ ...host, write });
+    await useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
+    setInput(state, "Span", span);
+    state.question.subscribe((question) => {
+      if (!question) return;
+      asked.push(question);
+      setTimeout(() => question.answer(answers[asked.length - 1] ?? "cancel"), 10);
+    });
+    const filled = fill(state, { block: false, tables: () => [jacks], newSheets: true });
+    await vi.advanceTimersByTimeAsync(500);
+    await filled;
+    return {
+      asked: asked.map(({ title, lines, choices }) => [title, lines, choices.map(({ id }) => id)]),
+      titles,
+      span: rows[1]![1],
+    };
+  }
+  const question = [
+    texts.ask.differsTitle,
+    [texts.differs(["Span"]), texts.ask.differsWhy],
+    ["update", "sheet", "cancel"],
+  ];
+
+  it("asks nothing while they agree", async () => {
+    expect(await pressed("24'")).toEqual({ asked: [], titles: ["Jacks"], span: "24'" });
+  });
+  it("can have the sheet count, which stays as it is", async () => {
+    expect(await pressed("26'", "sheet")).toEqual({ asked: [question], titles: ["Jacks"], span: "24'" });
+  });
+  it("can have the block updated first", async () => {
+    const { asked, titles, span } = await pressed("26'", "update", "yes");
+    expect([asked.length, asked[0], titles, span]).toEqual([2, question, [texts.updated, "Jacks"], "26'"]);
+  });
+  it("are not written on any other answer", async () => {
+    expect(await pressed("26'", "cancel")).toEqual({ asked: [question], titles: [], span: "24'" });
+    expect(await pressed("26'", "update", "cancel")).toMatchObject({ titles: [], span: "24'" });
   });
 });

@@ -5,6 +5,7 @@ import { blockRows } from "../../../src/pane/state/blockCells.ts";
 import { checkCuts } from "../../../src/pane/state/checkCuts.ts";
 import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { layoutCheck } from "../../../src/pane/writing/layoutCheck.ts";
+import { columnsOf } from "../../../src/pane/writing/roofTables.ts";
 import { report } from "../../../src/pane/state/report.ts";
 import { evaluateFunction, type Table } from "../../../src/pane/state/evaluateFunction.ts";
 
@@ -17,7 +18,7 @@ describe("layoutCheck", () => {
   const now = evaluateFunction(jackTable, [rows]) as Table;
   const { cuts } = checkCuts(report(START_INPUTS).model!, { J1: "150", J3: "100 1/2" });
   it("keeps each tape beside the name of its jack, and looks the rest up in a live schedule", () => {
-    const { cells, spill } = layoutCheck(own, on, { cuts, now });
+    const { cells, spill, widths } = layoutCheck(own, on, { cuts, now });
     expect(cells[0]!.slice(0, 7).map((cell) => cell?.content)).toEqual([
       "Piece",
       "Tape measured",
@@ -36,6 +37,8 @@ describe("layoutCheck", () => {
     expect(cells[1]![2]!.content).toMatch(
       /^=IF\(OR\(A2="",B2=""\),"",INDEX\(\$L\$2:\$L\$\d+,MATCH\(A2,\$G\$2:\$G\$\d+,0\)\)\)$/,
     );
+    expect(widths).toHaveLength(cells[0]!.length);
+    expect(widths!.slice(6)).toEqual(columnsOf(jackTable).map(({ width }) => width));
     expect(spill).toMatchObject({ row: 0, column: 6, columns: now[0]!.length + footColumns.length });
   });
   it.each([own, at])("fits a place, %j", (place) => {

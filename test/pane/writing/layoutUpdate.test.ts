@@ -44,6 +44,27 @@ describe("layoutUpdate", () => {
       { at: "Bid!A9", from: "", to: "Hip", formula: false },
     ]);
   });
+  it.each([4, 5, 6])(
+    "moves the caution %i lines below the block's first down by as many as come to it, and leaves none behind",
+    (at) => {
+      const below = Array.from({ length: 5 }, (_, i) => [i + 4 === at ? texts.cautionInSheet : "", ""]);
+      const { blocks } = layoutUpdate(area, [...cells, ...cellsOf(below)], inputs, "in");
+      const now = new Map([[at, texts.cautionInSheet as string]]);
+      for (const {
+        row,
+        column,
+        cells: [[cell]],
+      } of blocks as any)
+        if (column === 0) now.set(row - area.row, cell.content);
+      expect(now).toEqual(
+        new Map([
+          [at, at === 4 ? "Hip" : ""],
+          [4, "Hip"],
+          [at + 1, texts.cautionInSheet],
+        ]),
+      );
+    },
+  );
   it("never moves the caution below the block onto what stands there", () => {
     const below = [
       ...cells,

@@ -1,7 +1,9 @@
 import { describe, expect, it, vi } from "vitest";
-import type { WriteStep } from "../../../src/hosts/host.ts";
+import type { Host, WriteStep } from "../../../src/hosts/host.ts";
 import { PartlyWritten } from "../../../src/hosts/partlyWritten.ts";
 import { paneState } from "../../../src/pane/state/paneState.ts";
+import { readAgain } from "../../../src/pane/state/sheetBlock.ts";
+import { useBlock } from "../../../src/pane/state/syncWithSheet.ts";
 import { once, takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
 import { ownClock } from "../ownClock.ts";
 import { roofRows, sheetHost } from "../sheetHost.ts";
@@ -10,6 +12,7 @@ ownClock();
 
 describe("writing", () => {
   const step: WriteStep = { title: "Jacks", blocks: [] };
+  let [rows, deaf] = [roofRows(), false];
   it("shows its progress after half a second, and leaves nothing when it is stopped", async () => {
     const { host } = sheetHost(roofRows(), {
       write: (_, options) =>
@@ -59,6 +62,28 @@ describe("writing", () => {
     edited = [];
     await takeBack(state);
     expect([state.says.value, state.written.value.length]).toEqual(["Undone: Jacks.", 0]);
+  });
+  it("takes the last step back alone", async () => {
+    const state = paneState(sheetHost(roofRows()).host);
+    await writeStep(state, step);
+    await writeStep(state, { ...step, title: "Members" });
+    await takeBack(state);
+    expect(state.written.value.map(({ title }) => title)).toEqual(["Jacks"]);
+  });
+  it.each<[string, Partial<Host>, boolean]>([
+    ["that stands", {}, true],
+    ["that went with it", { takeBack: async () => (rows.splice(0), []) }, false],
+    ["that cannot be read now", { takeBack: async () => ((deaf = true), []) }, true],
+  ])("then follows a block %s: %o", async (_, more, followed) => {
+    rows = roofRows();
+    deaf = false;
+    const { host } = sheetHost(rows, more);
+    const read: Host["read"] = (area) => (deaf ? Promise.reject(new Error("Busy.")) : host.read(area));
+    const state = paneState({ ...host, read });
+    await useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
+    await writeStep(state, step);
+    await takeBack(state);
+    expect([state.link.value !== null, state.says.value]).toEqual([followed, "Undone: Jacks."]);
   });
   it("takes back what was written when a stop came too late for the sheet", async () => {
     const rows = roofRows();

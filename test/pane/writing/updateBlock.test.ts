@@ -41,4 +41,13 @@ describe("updateBlock", () => {
     const grown = { sheet: "Bid", row: 1, column: 0, rows: 4, columns: 2 };
     expect([state.link.value!.area, names.get("RoofBlock")]).toEqual([grown, grown]);
   });
+
+  it("asks nothing where the block says what the fields say", async () => {
+    const rows = roofRows();
+    const written: unknown[] = [];
+    const { host } = sheetHost(rows);
+    const state = paneState({ ...host, write: async (step) => (written.push(step), host.write(step)) });
+    await useBlock(state, (await readAgain(host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
+    expect([await updateBlock(state), state.question.value, written]).toEqual([true, null, []]);
+  });
 });

@@ -1,6 +1,8 @@
 /** An element of a drawing: what is written of it, where it stands in the whole, and what the browser made of it. */
 interface Part {
   readonly name: string;
+  /** What it is known by from drawing to drawing: its name with its text, or with the piece that it is. */
+  readonly key: string;
   /** Names and values in turn, a name with the signs round it. */
   readonly attributes: readonly string[];
   /** At its head. */
@@ -41,10 +43,13 @@ function read(svg: string): Part {
     } else {
       const [tag, ...attributes] = svg.slice(from + 1, to).split('"');
       const single = svg[to - 2] === "/";
+      const name = /^\w+/.exec(tag!)![0];
+      const text = single ? "" : svg.slice(to, next);
       const part: Part = {
-        name: /^\w+/.exec(tag!)![0],
+        name,
+        key: tag!.endsWith("piece=") ? `${name} ${attributes[0]} ${attributes[2]}` : `${name} ${text}`,
         attributes: [tag!.slice(tag!.indexOf(" ")), ...attributes],
-        text: single ? "" : svg.slice(to, next),
+        text,
         parts: [],
         from,
         to,
@@ -74,13 +79,22 @@ function change(was: Part, now: Part, svg: string): void {
     if (before[i] !== after[i] || before[i + 1] !== after[i + 1])
       element.setAttribute(nameOf(after[i]!), plain(after[i + 1]!));
   if (was.text !== now.text) element.textContent = plain(now.text);
+  const [gone, come] = [was.parts, now.parts];
   let i = 0;
-  for (const part of now.parts) {
-    // One that is no longer there, such as the ground of a text, or one that is new.
-    if (was.parts[i]?.name !== part.name && was.parts[i + 1]?.name === part.name) was.parts[i++]!.element!.remove();
-    const old = was.parts[i];
-    if (old?.name === part.name) {
-      change(old, part, svg);
+  for (const [k, part] of come.entries()) {
+    let old = gone[i];
+    let stays = old?.key === part.key;
+    if (old && !stays) {
+      // Either some before it are gone or some are new, whichever are fewer; one that is nowhere else becomes the other.
+      const [away, back] = [stepsTo(part, gone, i), stepsTo(old, come, k)];
+      stays = away <= back && (away < Infinity || old.name === part.name);
+      if (stays && away < Infinity) {
+        for (const one of gone.slice(i, i + away)) one.element!.remove();
+        old = gone[(i += away)];
+      }
+    }
+    if (stays) {
+      change(old!, part, svg);
       i++;
       continue;
     }
@@ -89,7 +103,13 @@ function change(was: Part, now: Part, svg: string): void {
     else element.insertAdjacentHTML("beforeend", text);
     made(part, old ? old.element!.previousElementSibling! : element.lastElementChild!);
   }
-  for (const old of was.parts.slice(i)) old.element!.remove();
+  for (const old of gone.slice(i)) old.element!.remove();
+}
+
+/** How far on in a list the next one is that is known as this one; Infinity where there is none. */
+function stepsTo({ key }: Part, list: readonly Part[], from: number): number {
+  for (let i = from; i < list.length; i++) if (list[i]!.key === key) return i - from;
+  return Infinity;
 }
 
 /** A name without ` ` before and `=` after it. */

@@ -133,6 +133,25 @@ describe("redrawn", () => {
     expect(Fake.set).toBeLessThan(2.5 * elements);
   });
 
+  it("knows pieces and texts again where others come or go before them", () => {
+    const { place, draw } = start();
+    const polygon = (mark: string, hand = "left") => `<polygon data-piece="${mark}" data-hand="${hand}" points="0,0"/>`;
+    const text = (words: string) => `<text x="1">${words}</text>`;
+    const one = (parts: string[]) => `<svg><g>${parts.join("")}</g></svg>`;
+    const first = [polygon("C", "plain"), polygon("J1"), polygon("J1", "right"), polygon("H"), text("J1"), text("24'")];
+    const group = () => place.children[0]!.children[0]!.children;
+    draw(one(first));
+    const [common, left, right, hip, mark, size] = group();
+    draw(one([first[0]!, first[0]!, first[1]!, "<rect/>", first[3]!, "<rect/>", first[4]!, text("25'")]));
+    expect(group().filter((element) => [common, left, hip, mark, size].includes(element))).toHaveLength(5);
+    expect(group()).not.toContain(right);
+    expect(group()[2]).toBe(left);
+    expect(group()[4]).toBe(hip);
+    draw(one(first));
+    expect(place.innerHTML).toBe(fresh(one(first)));
+    expect(group()[3]).toBe(hip);
+  });
+
   it("writes a text as it reads", () => {
     const { place, draw } = start();
     const one = (text: string) => `<svg data-a="${escaped(text)}"><g><text x="1">${escaped(text)}</text></g></svg>`;

@@ -15,6 +15,7 @@ describe("updateBlock", () => {
     await vi.waitFor(() => expect(state.question.value).not.toBeNull());
     // Jacks stood at 120, 96, 72, 48 and 24 in, and stand at 132, 108, 84, 60, 36 and 12: forty are cut from the old ones, and the ridge. Eight jacks of 132, four
     // hips, twelve commons and six kings are longer than what was cut.
+    expect(state.question.value!.lines[0]).toContain("24' becomes 26'");
     expect(state.question.value!.lines.join()).toContain(
       "0 of the new roof's serve as they are, 41 are cut shorter, 30 cut anew",
     );

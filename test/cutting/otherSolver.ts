@@ -104,15 +104,28 @@ export async function leastByPatterns(list: Instance): Promise<number | null> {
     });
   }
   if (columns.length === 0) return null;
-  const rows = pieces.map(
-    (piece, i) =>
-      `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${piece.count}`,
+  return leastOfColumns(
+    pieces.map((piece) => piece.count),
+    columns,
+    boards.map((board) => ({ cost: board.price ?? board.length, count: board.count ?? Infinity })),
+  );
+}
+
+/** The least cost of whole numbers of given ways to cut boards; null when no numbers of them do. */
+export async function leastOfColumns(
+  demands: readonly number[],
+  columns: readonly { readonly way: readonly number[]; readonly board: number }[],
+  boards: readonly { readonly cost: number; readonly count: number }[],
+): Promise<number | null> {
+  const rows = demands.map(
+    (count, i) =>
+      `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${count}`,
   );
   boards.forEach((board, j) => {
     const own = columns.flatMap((column, c) => (column.board === j ? [`x${c}`] : []));
-    if (board.count !== undefined && own.length > 0) rows.push(`b${j}: ${own.join(" + ")} <= ${board.count}`);
+    if (board.count < Infinity && own.length > 0) rows.push(`b${j}: ${own.join(" + ")} <= ${board.count}`);
   });
-  const costs = columns.map(({ board }, c) => `${boards[board]!.price ?? boards[board]!.length} x${c}`);
+  const costs = columns.map(({ board }, c) => `${boards[board]!.cost} x${c}`);
   return optimum(
     `Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`,
   );

@@ -71,6 +71,20 @@ export class SimplexBasis {
     this.variable(range);
   }
 
+  /** Starts from a basis of these variables, none of them twice; where one depends on the others, or some are missing, rows' own variables stand in. */
+  startFrom(variables: readonly number[]): void {
+    this.place.fill(-1);
+    this.basis.fill(-1);
+    variables.forEach((v, r) => (this.basis[r] = v));
+    for (let v = 0; v < this.at.length; v++) this.at[v] = this.lower[v]!;
+    this.renew();
+  }
+
+  /** Whether a variable is in the basis. */
+  isBasic(variable: number): boolean {
+    return this.place[variable]! >= 0;
+  }
+
   /** New bounds for a variable; `dual` then finds the way back to the optimum. */
   bound(variable: number, lower: number, upper: number): void {
     this.lower[variable] = lower;
@@ -108,13 +122,19 @@ export class SimplexBasis {
   }
 
   /** A vector from `from` on times a variable's column. */
-  protected times(vector: Float64Array, from: number, variable: number): number {
+  times(vector: Float64Array, from: number, variable: number): number {
     const column = variable - this.size;
     if (column < 0) return -vector[from + variable]!;
     let sum = 0;
     for (let e = this.starts[column]!, end = this.starts[column + 1]!; e < end; e++)
       sum += vector[from + this.rows[e]!]! * this.entries[e]!;
     return sum;
+  }
+
+  /** The row of the inverse of a variable in the basis. */
+  inverseRow(variable: number): Float64Array {
+    const from = this.place[variable]! * this.size;
+    return this.inverse.slice(from, from + this.size);
   }
 
   /** The inverse times a variable's column. */

@@ -1,5 +1,6 @@
 import { costOf } from "../model/costOf.ts";
 import { LinearProgram } from "./linearProgram.ts";
+import { roundingCuts, type RoundingCut } from "./roundingCuts.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
 
 /** A plan in whole boards, or null where none was found, and what no plan cut in the patterns given costs less than. */
@@ -10,10 +11,17 @@ export interface Whole {
 
 /** A value is whole when it is as close as this to a whole number. */
 const WHOLE = 1e-5;
+/** Rounds of cuts at most, and those in a row that may bring the bound no nearer to the target by this part of what is left, nor leave out this part of the columns. */
+const ROUNDS = 30;
+const STALLED = 4;
+const NEARER = 0.02;
+const FEWER = 0.05;
+/** No cuts where the linear program's cost is as close to the target, as a part of it. */
+const CLOSE = 1e-5;
 
 /**
- * The cheapest plan, in whole numbers, that cuts boards in the patterns given: branch and bound on a linear program, first on the number of boards of a type, then
- * on the boards of one pattern.
+ * The cheapest plan, in whole numbers, that cuts boards in the patterns given: cuts that raise the linear program's bound and leave patterns out, then branch and bound,
+ * first on the number of boards of a type, then on the boards of one pattern.
  *
  * @param target what a plan must cost less than. @param useful given a plan's cost, what a better one must cost less than.
  */
@@ -36,9 +44,12 @@ interface Node {
 }
 
 class WholeSearch {
-  readonly program: LinearProgram;
+  private program: LinearProgram;
   private readonly problem: Problem;
-  private readonly patterns: readonly Pattern[];
+  /** Patterns that a useful plan may hold, and how often at most. */
+  private columns: readonly { readonly pattern: Pattern; readonly most: number }[];
+  private rounding: readonly RoundingCut[] = [];
+  /** Where the rows of cuts begin. */
   private readonly first: number;
   private readonly useful: (cost: number) => number;
   private readonly spent: (steps: number) => boolean;
@@ -46,6 +57,8 @@ class WholeSearch {
   private target: number;
   private cuts: readonly Cut[] | null = null;
   private cost = Infinity;
+  /** Work done on programs before this one. */
+  private before = 0;
 
   constructor(
     problem: Problem,
@@ -54,26 +67,44 @@ class WholeSearch {
     useful: (cost: number) => number,
     spent: (steps: number) => boolean,
   ) {
+    const { items, types } = problem;
     this.problem = problem;
-    this.patterns = patterns;
     this.target = target;
     this.useful = useful;
     this.spent = spent;
-    const { items, types } = problem;
+    this.first = items.length + types.length;
+    this.columns = patterns.map((pattern) => ({
+      pattern,
+      // More boards than that cut nothing that is wanted.
+      most: Math.max(...pattern.items.map((item, n) => Math.ceil(items[item]!.demand / pattern.copies[n]!))),
+    }));
+    this.program = this.made();
+  }
+
+  private made(): LinearProgram {
+    const { items, types } = this.problem;
     const pieces = items.reduce((sum, item) => sum + item.demand, 0);
-    this.program = new LinearProgram([
+    const program = new LinearProgram([
       ...items.map((item) => ({ lower: item.demand, upper: Infinity, cost: 0 })),
       ...types.map((type) => ({ lower: 0, upper: Math.min(type.count, pieces), cost: 0 })),
+      ...this.rounding.map(({ least }) => ({ lower: least, upper: Infinity, cost: 0 })),
     ]);
-    this.first = items.length + types.length;
-    for (const { type, items: own, copies } of patterns) {
-      // More boards than that cut nothing that is wanted.
-      const upper = Math.max(...own.map((item, n) => Math.ceil(items[item]!.demand / copies[n]!)));
-      this.program.add([...own, items.length + type], [...copies, 1], { lower: 0, upper, cost: types[type]!.cost });
-    }
+    this.columns.forEach(({ pattern: { type, items: own, copies }, most }, c) => {
+      const rows = [...own, items.length + type];
+      const entries = [...copies, 1];
+      this.rounding.forEach((cut, n) => {
+        if (cut.entries[c] === 0) return;
+        rows.push(this.first + n);
+        entries.push(cut.entries[c]!);
+      });
+      program.add(rows, entries, { lower: 0, upper: most, cost: types[type]!.cost });
+    });
+    program.steps += this.columns.length * (this.rounding.length + 10);
+    return program;
   }
 
   *run(): Generator<void, Whole> {
+    if (yield* this.cutOff()) return { cuts: null, bound: Infinity };
     const { program } = this;
     const stack: Node[] = [{ mark: 0, variable: 0, lower: program.lower[0]!, upper: program.upper[0]! }];
     let bound = Infinity;
@@ -81,7 +112,7 @@ class WholeSearch {
       this.undo(node.mark);
       this.bound(node.variable, node.lower, node.upper);
       const status = yield* program.dual(this.target);
-      if (this.spent(program.steps)) return { cuts: this.cuts, bound: 0 };
+      if (this.out) return { cuts: this.cuts, bound: 0 };
       if (status === "over") continue;
       let floor = program.floor();
       if (floor >= this.target) continue;
@@ -97,6 +128,57 @@ class WholeSearch {
       bound = Math.min(bound, floor);
     }
     return { cuts: this.cuts, bound };
+  }
+
+  private get out(): boolean {
+    return this.spent(this.before + this.program.steps);
+  }
+
+  /** Cuts round after round, as long as they help. @returns whether no plan costs less than the target. */
+  private *cutOff(): Generator<void, boolean> {
+    let [best, width] = [-Infinity, Infinity];
+    for (let round = 0, stalled = 0; round < ROUNDS && stalled < STALLED; round++) {
+      const { program } = this;
+      const status = yield* program.dual(this.target);
+      if (status === "over") return true;
+      if (status === "stuck" || this.out) return false;
+      // From as close as this cuts have nothing to raise, and would but slow the search for a plan that wastes nothing.
+      if (round === 0 && program.floor() > this.target * (1 - CLOSE)) return false;
+      yield* program.refine();
+      const floor = program.floor();
+      if (floor >= this.target) return true;
+      if (this.fractional() < 0) return false;
+      this.tighten(floor);
+      const helped = floor > best + NEARER * (this.target - best) || this.columns.length < (1 - FEWER) * width;
+      stalled = helped ? 0 : stalled + 1;
+      best = Math.max(best, floor);
+      width = this.columns.length;
+      const fresh = yield* roundingCuts(program);
+      if (fresh.length === 0) return false;
+      this.renew(fresh);
+    }
+    return false;
+  }
+
+  /** The program with fresh cuts, without patterns that are of no use any more and cuts that hold nothing back, started where it was. */
+  private renew(fresh: readonly RoundingCut[]): void {
+    const { first, program: old, rounding } = this;
+    const held = [...rounding.keys()].filter((n) => !old.isBasic(first + n));
+    const stay = [...this.columns.keys()].filter((c) => old.upper[old.size + c]! > 0);
+    this.columns = stay.map((c) => ({ ...this.columns[c]!, most: old.upper[old.size + c]! }));
+    this.rounding = [...held.map((n) => rounding[n]!), ...fresh].map(({ entries, least }) => ({
+      least,
+      entries: Float64Array.from(stay, (c) => entries[c]!),
+    }));
+    this.before += old.steps;
+    this.trail.length = 0;
+    this.program = this.made();
+    const { size } = this.program;
+    this.program.startFrom([
+      ...[...Array(first).keys()].filter((r) => old.isBasic(r)),
+      ...fresh.map((_, n) => first + held.length + n),
+      ...stay.flatMap((c, n) => (old.isBasic(old.size + c) ? [size + n] : [])),
+    ]);
   }
 
   private bound(variable: number, lower: number, upper: number): void {
@@ -116,12 +198,13 @@ class WholeSearch {
   private tighten(floor: number): void {
     const { program } = this;
     const gap = this.target - floor;
-    for (let v = this.first; v < program.at.length; v++) {
+    for (let v = program.size; v < program.at.length; v++) {
       const [lower, upper] = [program.lower[v]!, program.upper[v]!];
       if (lower === upper) continue;
       const reduced = program.reduced(v);
-      if (reduced > 0 && lower + gap / reduced < upper - 1)
-        this.bound(v, lower, lower + Math.floor(gap / reduced + 1e-6));
+      if (reduced <= 0) continue;
+      const most = lower + Math.floor(gap / reduced + 1e-6);
+      if (most < upper) this.bound(v, lower, most);
     }
     program.steps += program.at.length * 5;
   }
@@ -132,7 +215,7 @@ class WholeSearch {
     let [worst, found] = [WHOLE, -1];
     for (let v = this.problem.items.length; v < first; v++) if (apart(v) > worst) [worst, found] = [apart(v), v];
     if (found >= 0) return found;
-    for (let v = first; v < program.at.length; v++) {
+    for (let v = program.size; v < program.at.length; v++) {
       const part = program.at[v]! - Math.floor(program.at[v]!);
       if (part > worst && part < 1 - WHOLE) [worst, found] = [part, v];
     }
@@ -145,13 +228,13 @@ class WholeSearch {
     const mark = this.trail.length;
     const down = { mark, variable, lower: program.lower[variable]!, upper: Math.floor(value) };
     const up = { mark, variable, lower: Math.ceil(value), upper: program.upper[variable]! };
-    if (variable >= this.first || value - Math.floor(value) > 0.5) stack.push(down, up);
+    if (variable >= program.size || value - Math.floor(value) > 0.5) stack.push(down, up);
     else stack.push(up, down);
   }
 
   private keep(): void {
-    const cuts = this.patterns.flatMap((pattern, n): Cut[] => {
-      const times = Math.round(this.program.at[this.first + n]!);
+    const cuts = this.columns.flatMap(({ pattern }, n): Cut[] => {
+      const times = Math.round(this.program.at[this.program.size + n]!);
       return times > 0 ? [{ pattern, times }] : [];
     });
     const cost = costOf(this.problem, cuts);

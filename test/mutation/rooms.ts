@@ -14,6 +14,7 @@ export const rooms: Readonly<Record<string, Room>> = {
     tests: [
       "test/roof/**/*.test.ts",
       "test/tables/*.test.ts",
+      "test/solids/wings/product.test.ts",
       "test/functions/{reached,arguments/wingRefusals}.test.ts",
     ],
   },

@@ -12,6 +12,8 @@ const jacksOf = (all: readonly Piece[]) => all.filter(({ member }) => member ===
 const byMark = (all: readonly Piece[], mark: string): Piece => all.find((piece) => piece.mark === mark)!;
 
 describe("pieces", () => {
+  const inT = modelOf(wingedCases["a T with a lower ridge"]!).pieces;
+
   it("come as ridge, commons, king commons, hip, and jacks from long to short", () => {
     expect(pieces(framed()).map(({ mark }) => mark)).toEqual(["R", "C", "K", "KE", "H", "J1", "J2", "J3", "J4", "J5"]);
     expect(
@@ -38,11 +40,50 @@ describe("pieces", () => {
   it("a valley jack is marked on its valley midway between the feet of its two edges", () => {
     // At 6 in 12, 18 in from the inner corner, 139.6864 long as the solid models measure it. In plan its center meets the valley's center 18 sqrt 2 up from
     // the corner, and the face of 1 1/2 in half of that farther; the valley rises 6 in 12 sqrt 2.
-    const { pieces: all } = modelOf(wingedCases["a T with a lower ridge"]!);
-    const jack = all.find(
+    const jack = inT.find(
       ({ member, longPoint }) => member === "valley jack" && Math.abs(longPoint - 139.6864) < 1e-4,
     )!;
     expect(jack.foot.mark).toBeCloseTo((18 * Math.SQRT2 + 0.75) * Math.hypot(1, 0.5 / Math.SQRT2), 9);
+  });
+
+  it("valleys of a wing of 16 feet in a roof of 24, both at 6 in 12, butt the ridge and each other", () => {
+    // In plan at 45 degrees, so that a foot of run is 12 sqrt 2 and rises 6: the long one runs to the main ridge at 12 feet and loses half its 1 1/2 in at 45 degrees,
+    // its faces half of its own more and less; the short one runs to the wing's at 8 and butts the long one square.
+    const along = Math.hypot(Math.SQRT2, 0.5);
+    const [long, short] = [byMark(inT, "VL-A"), byMark(inT, "VS-A")];
+    expect([long.longPoint, long.shortPoint].map((length) => length / along)).toEqual(
+      [144 - 0.75 + 0.75 / Math.SQRT2, 144 - 0.75 - 0.75 / Math.SQRT2].map((run) => expect.closeTo(run, 9) as number),
+    );
+    expect([short.longPoint, short.shortPoint].map((length) => length / along)).toEqual(
+      [96 - 0.75 / Math.SQRT2, 96 - 0.75 / Math.SQRT2].map((run) => expect.closeTo(run, 9) as number),
+    );
+    expect([long, short].map(({ left, right, plain }) => [left, right, plain])).toEqual([
+      [0, 1, 0],
+      [1, 0, 0],
+    ]);
+  });
+
+  it.each([
+    // 120 out and 96 in to where its height is the main plane's; pointed into two valleys of 1 1/2 in at 45 degrees.
+    ["a lower ridge", "a T with a lower ridge", 120 + 96 - 0.75 * Math.SQRT2],
+    // 120 out and 144 in to the main ridge, whose face is 3/4 nearer.
+    ["a level ridge", "a T with level ridges", 120 + 144 - 0.75],
+    // Hipped 144 out: from its apex 48 out, half a rafter before it, to the crossing 96 in; then half its thickness past it at 45 degrees, to where the broken hip's
+    // outer face leaves its own.
+    ["a flush one", "an L, flush left, lower ridge", 0.75 + 144 + 0.75 + 0.75 * Math.SQRT2],
+  ])("a wing's ridge: %s", (_, name, length) => {
+    const { pieces: all } = modelOf(wingedCases[name]!);
+    expect(byMark(all, "R-A").longPoint).toBeCloseTo(length, 9);
+  });
+
+  it("an end's king common loses half a thickness to the ridge, and notes by how much a steeper side passes over it", () => {
+    const notes = (change: Parameters<typeof framed>[0]) => byMark(pieces(framed(change)), "KE").notes;
+    // Half of 1 1/2 in; the sides rise 9 in 12 there, the ends 6.
+    expect(notes({ pitch: 9 / 12, endPitch: 6 / 12, length: 600 })).toEqual([
+      { kind: "butts", by: 0.75 },
+      { kind: "above main plane", by: (0.75 * 3) / 12 },
+    ]);
+    for (const same of [{}, { endPitch: 9 / 12 }]) expect(notes(same)).toEqual([{ kind: "butts", by: 0.75 }]);
   });
 
   it("hips have a hand where their two cheeks differ, and where they lie on the ridge", () => {

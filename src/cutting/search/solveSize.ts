@@ -47,7 +47,8 @@ export type Spent = (steps: number) => boolean;
  *
  * First a greedy plan. Then the linear program over patterns gives the bound, rounded up to the costs' grid; its rounded solution, filled up board by
  * board, is nearly always as good as the bound. If not, it is dived from: the linear program is solved again after every few boards. If that fails too, all patterns
- * that a cheaper plan can hold are written down, few as a rule, and the cheapest whole plan cut in these is looked for.
+ * that a cheaper plan can hold are written down, few as a rule, and the cheapest whole plan cut in these is looked for. What stays open is a step of the costs' grid, of orders
+ * whose boards have no prices: so many patterns are then as good that they cannot all be written down.
  *
  * @param below only plans that cost less are of use. @param floor what no plan costs less than, as far as is known. @returns no cuts when no plan was found, which only limited stock or `below` can bring about.
  */

@@ -53,7 +53,7 @@ function solved(problem: Problem, patterns: readonly Pattern[], target = 1e9): W
 describe("wholePlan", () => {
   it("costs what HiGHS finds for the same patterns, and nothing is below", async () => {
     let none = 0;
-    for (let seed = 2; seed <= 24; seed++) {
+    for (let seed = 2; seed <= 14; seed++) {
       const { problem, patterns } = patternsOf(seed);
       const least = await leastOfColumns(
         problem.items.map(({ demand }) => demand),
@@ -74,6 +74,6 @@ describe("wholePlan", () => {
       expect(solved(problem, patterns, least - 1e-3).bound, `seed ${seed}`).toBeGreaterThan(least - 1.001e-3);
       expect(costOf(problem, solved(problem, patterns, least + 1e-6).cuts!), `seed ${seed}`).toBeCloseTo(least, 6);
     }
-    expect(none).toBeLessThan(10);
+    expect(none).toBeLessThan(6);
   });
 });

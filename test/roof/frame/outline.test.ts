@@ -5,7 +5,7 @@ import type { Point } from "../../../src/geometry/point.ts";
 import { outline, rafterOutline, type Outline } from "../../../src/roof/frame/outline.ts";
 import { outlineFace, reachAt, type OutlineFace } from "../../../src/roof/frame/outlineFace.ts";
 import type { Piece } from "../../../src/roof/frame/piece.ts";
-import { main } from "../../solids/wings/cases.ts";
+import { main, wingedCases } from "../../solids/wings/cases.ts";
 import { modelOf } from "../../solids/wings/frameOf.ts";
 import { anyRoof, framed, HALL, handsOf, SHAPES } from "../outlineSpecs.ts";
 
@@ -79,6 +79,18 @@ describe("outline", () => {
       close(Math.max(...edge) - Math.min(...edge), board.longPoint);
       expect([shape.plumbDepth, shape.left - shape.right]).toEqual([board.section.thickness, board.section.depth]);
     }
+  });
+
+  it("of a wing's lower ridge is pointed into its two valleys, 45 degrees each", () => {
+    const { frame, pieces } = modelOf(wingedCases["a T with a lower ridge"]!);
+    const { plan } = outline(
+      frame,
+      pieces.find(({ mark }) => mark === "R-A")!,
+      "left",
+    ).shape;
+    const farthest = (across: number) =>
+      Math.max(...plan.filter(({ y }) => Math.abs(y - across) < 1e-9).map(({ x }) => x));
+    for (const face of [0.75, -0.75]) close(farthest(0) - farthest(face), 0.75);
   });
 
   it("does so on any roof", () => {

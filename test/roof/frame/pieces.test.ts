@@ -86,6 +86,21 @@ describe("pieces", () => {
     for (const same of [{}, { endPitch: 9 / 12 }]) expect(notes(same)).toEqual([{ kind: "butts", by: 0.75 }]);
   });
 
+  it("a level tail is plumb as far as its board is deep, and level from there; with no overhang it is plumb", () => {
+    const tail = (overhang: number) =>
+      byMark(
+        pieces(framed({ overhang, tailCut: "level", subFascia: { name: "2x4", thickness: 1.5, depth: 3.5 } })),
+        "C",
+      ).tailEnd;
+    // A 2x6 at 6 in 12 is 5 1/2 sqrt 5 / 2 deep plumb; what 3 1/2 leaves of it runs out level at 1 in 2.
+    expect(tail(16)).toEqual({
+      cut: "level",
+      plumb: 3.5,
+      soffit: expect.closeTo(((5.5 * Math.sqrt(5)) / 2 - 3.5) * 2, 9) as number,
+    });
+    expect(tail(0)).toEqual({ cut: "plumb", plumb: null, soffit: null });
+  });
+
   it("hips have a hand where their two cheeks differ, and where they lie on the ridge", () => {
     const hands = (change: Parameters<typeof framed>[0]) => {
       const { left, right, plain } = byMark(pieces(framed(change)), "H");

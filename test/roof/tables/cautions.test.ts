@@ -79,6 +79,8 @@ describe("cautions", () => {
     expect(outside.lastIndexOf(true)).toBeLessThan(outside.indexOf(false));
     expect(list.filter(({ kind }) => kind === "pitch").map(({ side }) => side)).toEqual(["Main", "End"]);
     expect(of({})).not.toHaveProperty("Main pitch");
+    const kinds = cautions(framed(), pieces(framed())).map(({ kind }) => kind);
+    expect(kinds).toEqual([...new Set(kinds)]);
   });
 
   it("cries no wolf: an ordinary roof with a tail lies inside every figure", () => {

@@ -69,11 +69,12 @@ export function blockLayout(inputs: Inputs, unit: Unit): (CellLayout | null)[][]
   );
 }
 
+const BY_LABEL = new Map(WINGED_ROWS.map((row) => [plainLabel(row), row]));
+
 /** The row of a roof block that a label means, or null. */
 export function rowOf(label: HostCell["value"]): BlockRow | null {
   if (typeof label !== "string" || label.length > 64) return null;
-  const plain = plainLabel(label);
-  return WINGED_ROWS.find((row) => plainLabel(row) === plain) ?? null;
+  return BY_LABEL.get(plainLabel(label)) ?? null;
 }
 
 /** Whether a line of cells is the headings of a block: no label, and over the values Main roof or a wing. */

@@ -5,7 +5,7 @@ import { AskDialog } from "./controls/askDialog.tsx";
 import { CautionSection, CautionTable } from "./sections/cautionSection.tsx";
 import { FillSection } from "./sections/fillSection.tsx";
 import { JobSection } from "./sections/jobSection.tsx";
-import { Later, loadWhenIdle } from "./sections/later.tsx";
+import { Later, load } from "./sections/later.tsx";
 import { Fold } from "./controls/fold.tsx";
 import { syncWithSheet } from "./state/syncWithSheet.ts";
 import "./look.ts";
@@ -25,11 +25,20 @@ export function mountPane(element: HTMLElement, host: Host): () => void {
   const state = paneState(host);
   render(<Pane state={state} />, element);
   const stop = syncWithSheet(state);
-  loadWhenIdle();
+  void load();
   return () => {
     stop();
     render(null, element);
   };
+}
+
+/** Waits until a mounted pane has drawn the roof; where a page draws nothing, as behind other tabs, a moment longer than that takes. */
+export async function paneDrawn(): Promise<void> {
+  await load();
+  await new Promise<void>((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 500);
+  });
 }
 
 function Pane({ state }: { state: PaneState }) {

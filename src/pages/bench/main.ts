@@ -1,5 +1,5 @@
 import { laterHost } from "../../hosts/laterHost.ts";
-import { mountPane } from "../../pane/pane.tsx";
+import { mountPane, paneDrawn } from "../../pane/pane.tsx";
 import "./bench.css";
 import { grip } from "./grip.ts";
 import { phoneTabs } from "./phoneTabs.ts";
@@ -7,10 +7,11 @@ import { roofNews } from "./roofNews.ts";
 import { startBook } from "./startBook.ts";
 import { typingKeys } from "./typingKeys.ts";
 
-// The pane answers while the sheet, ten times its size, is still on its way.
+// The pane answers while the sheet, ten times its size, is still on its way; once that is here it takes the page for a second.
 const start = startBook(location.search);
-const side = import(/* webpackChunkName: "sheet" */ "./sheetSide.ts").then(async ({ sheetSide }) =>
-  sheetSide(await start),
+const here = import(/* webpackChunkName: "sheet" */ "./sheetIsHere.ts");
+const side = Promise.all([start, here, paneDrawn()]).then(async ([book]) =>
+  (await import(/* webpackChunkName: "sheet" */ "./sheetSide.ts")).sheetSide(book),
 );
 void side.catch(() => {
   document.getElementById("sheet")!.textContent = "The sheet did not load. Reload the page.";

@@ -34,7 +34,7 @@ export function sheetSide(start: Start): SheetSide {
   releaseTabDrag(container);
 
   const dark = matchMedia("(prefers-color-scheme: dark)");
-  api.toggleDarkMode(dark.matches);
+  if (dark.matches) api.toggleDarkMode(true);
   dark.addEventListener("change", () => api.toggleDarkMode(dark.matches));
 
   const settled = () => whenCalculated(sheet);

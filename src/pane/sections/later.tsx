@@ -15,7 +15,7 @@ const failed = signal(false);
 let loading: Promise<void> | null = null;
 
 /** Loads the parts unless they are there or on their way. */
-function load(): Promise<void> {
+export function load(): Promise<void> {
   return (loading ??= loadNow());
 }
 
@@ -34,13 +34,6 @@ export async function withParts(state: PaneState, task: (parts: Parts) => Promis
   await load();
   if (laterParts.value) await task(laterParts.value);
   else state.says.value = laterTexts.notLoaded;
-}
-
-/** Loads the parts once the page has nothing else to do, so that nobody waits for them. */
-export function loadWhenIdle(): void {
-  // Safari has no requestIdleCallback.
-  if ("requestIdleCallback" in globalThis) requestIdleCallback(() => void load(), { timeout: 1000 });
-  else setTimeout(() => void load(), 200);
 }
 
 /** A section out of the parts, and until they are there that they are waited for. */

@@ -9,6 +9,7 @@ import { closedChannels } from "./closedChannels.ts";
 import { embeddedAliases } from "./embeddedAliases.ts";
 import { licenses } from "./licenses.ts";
 import { pageRules } from "./pageRules.ts";
+import { shownAtOnce } from "./shownAtOnce.ts";
 import { withoutPictures } from "./withoutPictures.ts";
 
 const HYPHENATION = "src/hosts/embedded/replaced/hyphenation.ts";
@@ -39,6 +40,11 @@ export function benchConfig(root: string, outDir: string): Configuration {
           test: /@univerjs.core.lib.es.index\.js$/,
           loader: join(root, "src/build/transformLoader.mjs"),
           options: { transform: closedChannels },
+        },
+        {
+          test: /@univerjs.ui.lib.es.index\.js$/,
+          loader: join(root, "src/build/transformLoader.mjs"),
+          options: { transform: shownAtOnce },
         },
       ],
     },

@@ -59,7 +59,7 @@ export function embeddedSheet(
   const injector = univer.__getInjector();
   const workbook = api.createWorkbook(snapshot);
   // The parts run once there is a workbook; the first formula is read later.
-  engineMends(injector, messages);
+  engineMends(injector, messages, parts.onPage);
   parts.mend?.(injector);
   const calculation = new Calculation(injector);
   watchResults(injector, messages);

@@ -63,6 +63,7 @@ export function headless(
   definitions: readonly WorksheetFunction[] = testFunctions,
   rowCount = 1000,
   cellData: IWorksheetData["cellData"] = {},
+  onPage = false,
 ): Headless {
   const snapshot: Partial<IWorkbookData> = {
     id: "book",
@@ -70,7 +71,7 @@ export function headless(
     sheetOrder: ["s1"],
     sheets: { s1: { id: "s1", name: "Sheet1", rowCount, columnCount: 26, cellData } },
   };
-  const sheet = embeddedSheet(engineParts, definitions, snapshot);
+  const sheet = embeddedSheet({ ...engineParts, onPage }, definitions, snapshot);
   const { univer, workbook } = sheet;
   const host = embeddedHost(sheet);
   const commands = univer.__getInjector().get(ICommandService);

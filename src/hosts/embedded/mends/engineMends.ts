@@ -1,6 +1,7 @@
 import type { Injector } from "@univerjs/core";
 import type { Messages } from "../messages.ts";
 import { boundedFormulas } from "./boundedFormulas.ts";
+import { firstInOneGo } from "./firstInOneGo.ts";
 import { growingSpills } from "./growingSpills.ts";
 import { namesFollowed } from "./namesFollowed.ts";
 import { nothingFetched } from "./nothingFetched.ts";
@@ -10,13 +11,14 @@ import { treesInTurns } from "./treesInTurns.ts";
 import { wholeQuotes } from "./wholeQuotes.ts";
 
 /** Mends what goes wrong inside the engine, one fault a file. Each has a test that fails when the engine changes. */
-export function engineMends(injector: Injector, messages: Messages): void {
+export function engineMends(injector: Injector, messages: Messages, onPage: boolean): void {
   wholeQuotes(injector);
   boundedFormulas(injector, (formula) => messages.tooDeep(formula));
   growingSpills(injector, messages);
   nothingFetched(injector);
   namesFollowed(injector);
   presentSheets(injector);
-  shortTurns(injector);
-  treesInTurns(injector);
+  const first = firstInOneGo(injector, onPage);
+  shortTurns(injector, first);
+  treesInTurns(injector, first);
 }

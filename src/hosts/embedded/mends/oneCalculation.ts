@@ -14,7 +14,8 @@ type Changed = object;
 
 // The parts of the engine that are private to it.
 interface Trigger {
-  readonly _waitingCommandQueue: readonly unknown[];
+  _waitingCommandQueue: readonly unknown[];
+  readonly _setTimeoutKey: number;
   _commandService: Pick<ICommandService, "executeCommand">;
   _executingDirtyData: Changed;
   _mergeDirty(a: Changed, b: Changed): Changed;
@@ -67,6 +68,17 @@ export function oneCalculation(injector: Injector): { readonly busy: boolean } {
   // What came since the start would go with it.
   trigger._resetExecutingDirtyData = () => undefined;
   onEdit(injector, (edited) => void (edited && running && service.stopFormulaExecution()));
+  // Others wait for what comes after them in haste, this one need not.
+  const first = onEdit(injector, () => {
+    first.dispose();
+    clearTimeout(trigger._setTimeoutKey);
+    trigger._executingDirtyData = trigger._mergeDirty(
+      trigger._executingDirtyData,
+      trigger._generateDirty(trigger._waitingCommandQueue),
+    );
+    trigger._waitingCommandQueue = [];
+    void start();
+  });
 
   const inner = service as unknown as Service;
   const step = inner._executeStep.bind(inner);

@@ -9,6 +9,7 @@ import {
   IOtherFormulaManagerService,
 } from "@univerjs/engine-formula";
 import { turns } from "../turns.ts";
+import type { First } from "./firstInOneGo.ts";
 
 /** A formula, while the engine finds out what is to be calculated. */
 export interface Tree {
@@ -89,7 +90,7 @@ const REMOVERS = [
  * what is half known is forgotten; a change that ends none has it found out anew. The areas that formulas read were also put in once more at
  * every calculation, beside those of before, for as long as the page is open.
  */
-export function treesInTurns(injector: Injector): void {
+export function treesInTurns(injector: Injector, first: First): void {
   const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator;
   const manager = injector.get(IDependencyManagerService);
   const runtime = injector.get(IFormulaRuntimeService);
@@ -220,7 +221,7 @@ export function treesInTurns(injector: Injector): void {
       changed = false;
       const due = turns();
       const turn = async () => {
-        await due();
+        if (first.over) await due();
         if (changed || runtime.isStopExecution() || generator._disposed) throw new Halted();
       };
       try {

@@ -5,6 +5,7 @@ import {
   ICalculateFormulaService,
   SetFormulaCalculationStartMutation,
   SetFormulaCalculationStopMutation,
+  SetTriggerFormulaCalculationStartMutation,
 } from "@univerjs/engine-formula";
 import { TriggerCalculationController } from "@univerjs/sheets-formula";
 import { onEdit } from "../onEdit.ts";
@@ -38,7 +39,7 @@ export function oneCalculation(injector: Injector): { readonly busy: boolean } {
   const commands = injector.get(ICommandService);
   const service = injector.get(ICalculateFormulaService);
   const trigger = injector.get(TriggerCalculationController) as unknown as Trigger;
-  let running: { readonly changed: Changed; stopped: boolean } | null = null;
+  let running: { readonly changed: Changed; asked: boolean; stopped: boolean } | null = null;
   let again = false;
   // The first is of the whole workbook, asked for as it is added.
   let begun = false;
@@ -46,15 +47,19 @@ export function oneCalculation(injector: Injector): { readonly busy: boolean } {
   const start = () => {
     const changed = trigger._executingDirtyData;
     trigger._executingDirtyData = trigger._generateDirty([]);
-    running = { changed, stopped: false };
+    running = { changed, asked: false, stopped: false };
     again = false;
     begun = true;
     return commands.executeCommand(SetFormulaCalculationStartMutation.id, { ...changed }, { onlyLocal: true });
   };
+  const stop = () => {
+    if (running) running.asked = true;
+    service.stopFormulaExecution();
+  };
   const want = () => {
     if (!running) return start();
     again = true;
-    service.stopFormulaExecution();
+    stop();
     return Promise.resolve(true);
   };
 
@@ -67,9 +72,10 @@ export function oneCalculation(injector: Injector): { readonly busy: boolean } {
   };
   // What came since the start would go with it.
   trigger._resetExecutingDirtyData = () => undefined;
-  onEdit(injector, (edited) => void (edited && running && service.stopFormulaExecution()));
+  onEdit(injector, (edited) => void (edited && running && stop()));
   // Others wait for what comes after them in haste, this one need not.
-  const first = onEdit(injector, () => {
+  const first = commands.onCommandExecuted(({ id }) => {
+    if (id !== SetTriggerFormulaCalculationStartMutation.id) return;
     first.dispose();
     clearTimeout(trigger._setTimeoutKey);
     trigger._executingDirtyData = trigger._mergeDirty(
@@ -91,7 +97,9 @@ export function oneCalculation(injector: Injector): { readonly busy: boolean } {
   service.executionCompleteListener$.subscribe(({ functionsExecutedState }) => {
     const ending = running;
     if (!ending) return;
-    if (functionsExecutedState === FormulaExecutedStateType.STOP_EXECUTION) ending.stopped = true;
+    // One that is stopped before it knows of any formula ends as if there were none.
+    const none = functionsExecutedState === FormulaExecutedStateType.NOT_EXECUTED && ending.asked;
+    if (none || functionsExecutedState === FormulaExecutedStateType.STOP_EXECUTION) ending.stopped = true;
     // Its results stand in the cells a moment later; one that is stopped tells its end twice.
     setTimeout(() => {
       if (running !== ending) return;

@@ -42,6 +42,13 @@ describe("an edit while the sheet calculates", () => {
     expect(left).toEqual([]);
   });
 
+  it("before it knows its first formula loses nothing of what was being calculated", async () => {
+    const left = whileWaiting([FormulaExecuteStageType.START_DEPENDENCY, () => t.type("A1", 2)]);
+    t.type("B1", "=20+1");
+    expect(await t.values("A1:B1")).toEqual([[2, 21]]);
+    expect(left).toEqual([]);
+  });
+
   it.each(waits.flatMap((first) => waits.map((second) => [first, second] as const)))(
     "at stage %i, and another at stage %i of the next, are both calculated",
     async (first, second) => {

@@ -7,8 +7,12 @@ import "@univerjs/sheets/facade";
 
 declare global {
   interface Window {
-    /** Milliseconds from the start of the page until the sheet is on the screen. */
-    bareAfter?: number;
+    bare: {
+      /** Its maker says that the sheet is there. */
+      readonly ready: Promise<void>;
+      /** What stands in its first cell. */
+      cell(): unknown;
+    };
   }
 }
 
@@ -22,7 +26,10 @@ for (const part of UniverSheetsCorePreset({ container: "app" }).plugins)
   if (Array.isArray(part)) univer.registerPlugin(part[0], part[1]);
   else univer.registerPlugin(part as never);
 const api = FUniver.newAPI(univer);
-api.addEvent(api.Event.LifeCycleChanged, ({ stage }) => {
-  if (stage >= api.Enum.LifecycleStages.Rendered) window.bareAfter ??= performance.now();
+const ready = new Promise<void>((resolve) => {
+  api.addEvent(api.Event.LifeCycleChanged, ({ stage }) => {
+    if (stage >= api.Enum.LifecycleStages.Rendered) resolve();
+  });
 });
-api.createWorkbook({});
+const book = api.createWorkbook({});
+window.bare = { ready, cell: () => book.getActiveSheet().getRange(0, 0).getValue() };

@@ -1,4 +1,4 @@
-import { slantsOf } from "../../src/cutting/model/itemsOf.ts";
+import { slantsOf } from "../../src/cutting/model/slants.ts";
 import type { Stick } from "../../src/drawing/cards/drawSticks.ts";
 import type { Unit } from "../../src/measure/unit.ts";
 import type { CutOrder } from "./cutOrder.ts";

@@ -6,10 +6,18 @@ const t = bench();
 const { letGo } = panePage(t);
 const pane = () => t.page.locator("#pane");
 const press = (key: string) => t.page.keyboard.press(key);
+/** What is drawn: every element with its attributes, in any order, and its text. */
 const drawn = () =>
   pane()
     .locator(".lp-drawn svg")
-    .evaluate((one) => one.outerHTML);
+    .evaluate((svg) =>
+      [svg, ...svg.querySelectorAll("*")]
+        .map((one) => {
+          const attributes = [...one.attributes].map(({ name, value }) => `${name}="${value}"`).sort();
+          return [one.tagName, ...attributes, one.children.length > 0 ? "" : one.textContent].join(" ");
+        })
+        .join("\n"),
+    );
 
 /** Whether all of an element stands in the window and under nothing else. */
 async function stands(selector: string): Promise<boolean> {

@@ -55,12 +55,12 @@ function groupsOf(task: SizeTask, cut: HandedCut, shelf: Shelf, repeat: number):
 
 /** The pieces still to be named: for each item and hand the rows given, in their order. */
 class Shelf {
-  private readonly rows: readonly Record<Hand, { piece: number; left: number }[]>[];
+  readonly #rows: readonly Record<Hand, { piece: number; left: number }[]>[];
 
   constructor(task: SizeTask, pieces: readonly StockPiece[]) {
     const queue = (list: readonly number[]): { piece: number; left: number }[] =>
       list.map((piece) => ({ piece, left: pieces[piece]!.count })).reverse();
-    this.rows = task.sources.map((source) => ({
+    this.#rows = task.sources.map((source) => ({
       left: queue(source.left),
       right: queue(source.right),
       plain: queue(source.plain),
@@ -73,7 +73,7 @@ class Shelf {
     for (const part of cut.parts) {
       for (const hand of HANDS) {
         if (part[hand] > 0)
-          boards = Math.min(boards, Math.max(1, Math.floor(this.rows[part.item]![hand].at(-1)!.left / part[hand])));
+          boards = Math.min(boards, Math.max(1, Math.floor(this.#rows[part.item]![hand].at(-1)!.left / part[hand])));
       }
     }
     return boards;
@@ -81,7 +81,7 @@ class Shelf {
 
   /** The pieces for `count` places of an item on each of `repeat` boards alike. */
   take(item: number, hand: Hand, count: number, repeat: number): number[] {
-    const queue = this.rows[item]![hand];
+    const queue = this.#rows[item]![hand];
     const taken: number[] = [];
     while (taken.length < count) {
       const row = queue.at(-1)!;

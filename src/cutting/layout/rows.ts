@@ -1,4 +1,4 @@
-import { slantKey, slantsOf } from "../model/itemsOf.ts";
+import { slantKey, slantsOf } from "../model/slants.ts";
 import type { StockPiece } from "../stock.ts";
 
 /** A piece as it lies in a board; the slants of its left and its right end there, 0 for one that is plumb across. */

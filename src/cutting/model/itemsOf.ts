@@ -1,5 +1,6 @@
 import { grouped } from "./grouped.ts";
 import { EITHER, type End } from "./problem.ts";
+import { slantKey, slantsOf } from "./slants.ts";
 import type { StockPiece } from "../stock.ts";
 
 /**
@@ -33,15 +34,6 @@ export interface GroupItems {
   /** Whether a piece has two ends that may share. */
   readonly chained: boolean;
 }
-
-/** How far a piece's cuts go along the board from its near face to its far one, minus towards the tail: at its low end and at its head. */
-export function slantsOf({ slants, hand = "plain", turn = 0 }: StockPiece): readonly [low: number, head: number] {
-  // A right's long point is on the near face.
-  return slants ?? [0, hand === "plain" ? 0 : hand === "left" ? turn : -turn];
-}
-
-/** Cuts are parallel when they are to nine digits. */
-export const slantKey = (slant: number): number => Number(slant.toPrecision(9));
 
 interface OpenEnd {
   readonly at: number;

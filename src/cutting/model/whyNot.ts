@@ -1,4 +1,4 @@
-import { slantsOf } from "./itemsOf.ts";
+import { slantsOf } from "./slants.ts";
 import type { StockProblem } from "./stockProblem.ts";
 import type { StockPiece } from "../stock.ts";
 

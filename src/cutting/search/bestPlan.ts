@@ -14,15 +14,15 @@ export class BestPlan {
   bound = 0;
   /** No sensible plan costs more: all limited boards, and for every piece the dearest of the others. */
   readonly most: number;
-  private boards = Infinity;
-  private readonly problem: Problem;
-  private readonly grid: number;
+  #boards = Infinity;
+  readonly #problem: Problem;
+  readonly #grid: number;
 
   /** @param below only plans that cost less are of use. */
   constructor(problem: Problem, below: number) {
-    this.problem = problem;
+    this.#problem = problem;
     this.cost = below;
-    this.grid = costGrid(problem.types.map((type) => type.cost));
+    this.#grid = costGrid(problem.types.map((type) => type.cost));
     const limited = problem.types.filter((type) => type.count < Infinity);
     const others = problem.types.filter((type) => type.count === Infinity);
     const pieces = problem.items.reduce((sum, item) => sum + item.demand, 0);
@@ -43,53 +43,53 @@ export class BestPlan {
 
   /** What a plan must cost less than to be of use. */
   get target(): number {
-    return this.cost < Infinity ? this.targetOf(this.cost) : this.most * (1 + 1e-5) + this.grid;
+    return this.cost < Infinity ? this.targetOf(this.cost) : this.most * (1 + 1e-5) + this.#grid;
   }
 
   /** What a plan must cost less than to be cheaper than one of this cost: a step of the grid, less a little for the last digits. */
   readonly targetOf = (cost: number): number => {
-    if (this.grid === 0) return cost * (1 - CLOSE);
-    const steps = cost / this.grid;
-    return (Math.ceil(steps - slack(steps)) - 1 + 2 * slack(steps)) * this.grid;
+    if (this.#grid === 0) return cost * (1 - CLOSE);
+    const steps = cost / this.#grid;
+    return (Math.ceil(steps - slack(steps)) - 1 + 2 * slack(steps)) * this.#grid;
   };
 
   /** A cost that no plan goes below: then none goes below the next step of the grid either. */
   raise(bound: number): void {
-    this.bound = Math.max(this.bound, this.roundedUp(bound));
+    this.bound = Math.max(this.bound, this.#roundedUp(bound));
   }
 
   /** Whether a bound proves the best plan, or as much as another bound would. */
   proves(bound: number, other = Infinity): boolean {
-    return this.roundedUp(bound) >= Math.min(this.roundedUp(other) - CLOSE * this.grid, this.cost * (1 - CLOSE));
+    return this.#roundedUp(bound) >= Math.min(this.#roundedUp(other) - CLOSE * this.#grid, this.cost * (1 - CLOSE));
   }
 
   /** Whether so few steps of the grid are left between the best plan and the bound. */
   within(steps: number): boolean {
-    return this.grid > 0 && this.cost - this.bound < (steps + 0.5) * this.grid;
+    return this.#grid > 0 && this.cost - this.bound < (steps + 0.5) * this.#grid;
   }
 
-  private roundedUp(bound: number): number {
-    const steps = bound / this.grid;
-    return this.grid === 0 ? bound : Math.ceil(steps - slack(steps)) * this.grid;
+  #roundedUp(bound: number): number {
+    const steps = bound / this.#grid;
+    return this.#grid === 0 ? bound : Math.ceil(steps - slack(steps)) * this.#grid;
   }
 
   /** Takes a plan that is cheaper, or has fewer boards for as much; with `last` also one that is as good. */
   offer(found: readonly Cut[] | null, last = false): void {
     if (found === null) return;
-    const cuts = mergeBoards(this.problem, tidyCuts(this.problem, found));
-    if (!this.meetsDemand(cuts)) return;
-    const cost = costOf(this.problem, cuts);
+    const cuts = mergeBoards(this.#problem, tidyCuts(this.#problem, found));
+    if (!this.#meetsDemand(cuts)) return;
+    const cost = costOf(this.#problem, cuts);
     const boards = cuts.reduce((sum, cut) => sum + cut.times, 0);
     const close = CLOSE * cost;
-    const asGood = cost < this.cost + close && (boards < this.boards || (last && boards === this.boards));
+    const asGood = cost < this.cost + close && (boards < this.#boards || (last && boards === this.#boards));
     if (cost >= this.cost - close && (!asGood || this.cuts === null)) return;
     this.cuts = cuts;
     this.cost = cost;
-    this.boards = boards;
+    this.#boards = boards;
   }
 
-  private meetsDemand(cuts: readonly Cut[]): boolean {
-    const { items, types } = this.problem;
+  #meetsDemand(cuts: readonly Cut[]): boolean {
+    const { items, types } = this.#problem;
     const cut = items.map(() => 0);
     const boards = types.map(() => 0);
     for (const { pattern, times } of cuts) {

@@ -56,56 +56,58 @@ export function patternKey(type: number, items: readonly number[], copies: reado
 export class BoardSearch {
   /** Work done so far. */
   steps = 0;
-  private best = 0;
-  private found: Pattern[] = [];
+  #best = 0;
+  #found: Pattern[] = [];
   /** Where patterns are collected; null while the best one is looked for. */
-  private list: Pattern[] | null = null;
-  private type = 0;
-  private level = 0;
-  private question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
-  private readonly problem: Problem;
+  #list: Pattern[] | null = null;
+  #type = 0;
+  #level = 0;
+  #question: BoardQuestion = { values: [], thresholds: new Float64Array(0) };
+  readonly #problem: Problem;
   /** The items of each group. */
-  private readonly members: readonly (readonly number[])[];
+  readonly #members: readonly (readonly number[])[];
   /** Made with the first question: for a very long list, none is asked. */
-  private bounds: KnapsackBounds | null = null;
+  #bounds: KnapsackBounds | null = null;
   // One entry a level: copies tried, and what is left and open before them.
-  private readonly copies: Int32Array;
-  private readonly room: Float64Array;
-  private readonly worth: Float64Array;
-  private readonly open: Uint8Array;
-  private readonly odds: Int32Array;
+  readonly #copies: Int32Array;
+  readonly #room: Float64Array;
+  readonly #worth: Float64Array;
+  readonly #open: Uint8Array;
+  readonly #odds: Int32Array;
 
   constructor(problem: Problem) {
     const levels = problem.items.length + 1;
-    this.problem = problem;
-    this.members = problem.groups.map((_, g) => [...problem.items.keys()].filter((i) => problem.items[i]!.group === g));
-    this.copies = new Int32Array(levels);
-    this.room = new Float64Array(levels);
-    this.worth = new Float64Array(levels);
-    this.open = new Uint8Array(levels);
-    this.odds = new Int32Array(levels);
+    this.#problem = problem;
+    this.#members = problem.groups.map((_, g) =>
+      [...problem.items.keys()].filter((i) => problem.items[i]!.group === g),
+    );
+    this.#copies = new Int32Array(levels);
+    this.#room = new Float64Array(levels);
+    this.#worth = new Float64Array(levels);
+    this.#open = new Uint8Array(levels);
+    this.#odds = new Int32Array(levels);
   }
 
   *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
-    const bounds = yield* this.begin(question);
+    const bounds = yield* this.#begin(question);
     const before = this.steps;
     const patterns: Pattern[] = [];
-    const most = new Float64Array(this.problem.types.length);
+    const most = new Float64Array(this.#problem.types.length);
     for (let type = 0; type < most.length; type++) {
-      this.start(type);
+      this.#start(type);
       const end = this.steps + (question.limit ?? LIMIT);
-      let ended = this.advance(PAUSE);
+      let ended = this.#advance(PAUSE);
       while (!ended && this.steps < end) {
         yield;
-        ended = this.advance(PAUSE);
+        ended = this.#advance(PAUSE);
       }
-      this.alone(type);
-      most[type] = ended ? this.best : Math.max(this.best, bounds.most(0, 0, 0, this.room[0]!));
-      patterns.push(...this.found.slice(-ANSWERS));
+      this.#alone(type);
+      most[type] = ended ? this.#best : Math.max(this.#best, bounds.most(0, 0, 0, this.#room[0]!));
+      patterns.push(...this.#found.slice(-ANSWERS));
     }
     // Many nodes for the size of the tables: finer ones will spare more than they cost.
     if (this.steps - before > NODE * bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
-      this.bounds = new KnapsackBounds(this.problem, bounds.cells * 2);
+      this.#bounds = new KnapsackBounds(this.#problem, bounds.cells * 2);
     return { patterns, most };
   }
 
@@ -115,142 +117,142 @@ export class BoardSearch {
    * Any plan can be made one of such patterns for no more money: pieces are added, then boards exchanged for cheaper ones.
    */
   *collect(question: BoardQuestion, most: number): Generator<void, Collected> {
-    yield* this.begin(question);
+    yield* this.#begin(question);
     const patterns: Pattern[] = [];
-    this.list = patterns;
+    this.#list = patterns;
     let complete = true;
-    for (let type = 0; type < this.problem.types.length && complete; type++) {
-      this.start(type);
+    for (let type = 0; type < this.#problem.types.length && complete; type++) {
+      this.#start(type);
       const end = this.steps + (question.limit ?? LIMIT);
       let ended = false;
-      while (!(ended = this.advance(PAUSE)) && this.steps < end && patterns.length <= most) yield;
-      this.alone(type);
+      while (!(ended = this.#advance(PAUSE)) && this.steps < end && patterns.length <= most) yield;
+      this.#alone(type);
       complete = ended && patterns.length <= most;
     }
-    this.list = null;
+    this.#list = null;
     return { patterns, complete };
   }
 
-  private *begin(question: BoardQuestion): Generator<void, KnapsackBounds> {
+  *#begin(question: BoardQuestion): Generator<void, KnapsackBounds> {
     yield;
-    this.question = question;
-    const bounds = (this.bounds ??= new KnapsackBounds(this.problem, CELLS));
+    this.#question = question;
+    const bounds = (this.#bounds ??= new KnapsackBounds(this.#problem, CELLS));
     yield* bounds.fill(question.values);
     this.steps += bounds.entries * 2;
     return bounds;
   }
 
   /** Pieces that take an untrimmed board, to which the search of the room does not come. */
-  private alone(type: number): void {
-    for (const i of this.problem.types[type]!.alone) {
-      const worth = this.question.values[i]![1] ?? 0;
-      if (worth <= this.best) continue;
+  #alone(type: number): void {
+    for (const i of this.#problem.types[type]!.alone) {
+      const worth = this.#question.values[i]![1] ?? 0;
+      if (worth <= this.#best) continue;
       const pattern = { type, items: [i], copies: [1] };
-      if (this.list) this.list.push(pattern);
+      if (this.#list) this.#list.push(pattern);
       else {
-        this.best = worth;
-        this.found.push(pattern);
+        this.#best = worth;
+        this.#found.push(pattern);
       }
     }
   }
 
-  private start(type: number): void {
-    this.type = type;
-    this.best = this.question.thresholds[type]!;
-    this.found = [];
-    this.level = 0;
-    this.room[0] = this.problem.types[type]!.room;
-    this.copies[0] = this.most(0);
+  #start(type: number): void {
+    this.#type = type;
+    this.#best = this.#question.thresholds[type]!;
+    this.#found = [];
+    this.#level = 0;
+    this.#room[0] = this.#problem.types[type]!.room;
+    this.#copies[0] = this.#most(0);
   }
 
   /** @returns whether the search has ended. */
-  private advance(limit: number): boolean {
-    const { items } = this.problem;
-    const { copies } = this;
+  #advance(limit: number): boolean {
+    const { items } = this.#problem;
+    const copies = this.#copies;
     for (const end = this.steps + limit; this.steps < end;) {
       this.steps += NODE;
-      if (this.level === items.length) {
-        this.keep();
-        copies[--this.level]!--;
-      } else if (copies[this.level]! < 0) {
-        if (--this.level < 0) return true;
-        copies[this.level]!--;
-      } else if (this.descend(items[this.level]!, copies[this.level]!)) {
-        if (this.level < items.length) copies[this.level] = this.most(this.level);
-      } else copies[this.level]!--;
+      if (this.#level === items.length) {
+        this.#keep();
+        copies[--this.#level]!--;
+      } else if (copies[this.#level]! < 0) {
+        if (--this.#level < 0) return true;
+        copies[this.#level]!--;
+      } else if (this.#descend(items[this.#level]!, copies[this.#level]!)) {
+        if (this.#level < items.length) copies[this.#level] = this.#most(this.#level);
+      } else copies[this.#level]!--;
     }
     return false;
   }
 
-  private most(level: number): number {
+  #most(level: number): number {
     return Math.min(
-      this.question.values[level]!.length - 1,
-      Math.floor(this.room[level]! / this.problem.items[level]!.weight),
+      this.#question.values[level]!.length - 1,
+      Math.floor(this.#room[level]! / this.#problem.items[level]!.weight),
     );
   }
 
-  private descend(item: Item, count: number): boolean {
-    const { level } = this;
-    let room = this.room[level]! - count * item.weight;
-    let open = this.open[level]!;
-    let odds = this.odds[level]!;
+  #descend(item: Item, count: number): boolean {
+    const level = this.#level;
+    let room = this.#room[level]! - count * item.weight;
+    let open = this.#open[level]!;
+    let odds = this.#odds[level]!;
     if (count > 0) {
-      if (open === 0) room -= this.problem.groups[item.group]!.setup;
+      if (open === 0) room -= this.#problem.groups[item.group]!.setup;
       open = 1;
       odds = partnerless(odds, item.hand, count);
     }
-    const { nodes } = this.problem.groups[item.group]!;
+    const { nodes } = this.#problem.groups[item.group]!;
     if (item.endsKey) {
       room -= item.half * Math.abs(odds);
       odds = 0;
     }
     if (item.endsGroup) {
-      if (nodes && open === 1) room -= this.moreLost(item.group);
+      if (nodes && open === 1) room -= this.#moreLost(item.group);
       open = 0;
     }
     if (room < 0) return false;
-    const worth = this.worth[level]! + this.question.values[level]![count]!;
-    if (worth + this.bounds!.most(level + 1, open, odds, room) <= this.best) return false;
-    this.level = level + 1;
-    this.room[this.level] = room;
-    this.worth[this.level] = worth;
-    this.open[this.level] = open;
-    this.odds[this.level] = odds;
+    const worth = this.#worth[level]! + this.#question.values[level]![count]!;
+    if (worth + this.#bounds!.most(level + 1, open, odds, room) <= this.#best) return false;
+    this.#level = level + 1;
+    this.#room[this.#level] = room;
+    this.#worth[this.#level] = worth;
+    this.#open[this.#level] = open;
+    this.#odds[this.#level] = odds;
     return true;
   }
 
   /** Where pieces have two slanting ends what they lose is known when the last of their group is chosen: more than the keys say, each by itself. */
-  private moreLost(group: number): number {
-    const own = this.members[group]!;
+  #moreLost(group: number): number {
+    const own = this.#members[group]!;
     this.steps += NODE * own.length;
     let known = 0;
     let odds = 0;
     for (const i of own) {
-      const item = this.problem.items[i]!;
-      odds += item.hand * this.copies[i]!;
+      const item = this.#problem.items[i]!;
+      odds += item.hand * this.#copies[i]!;
       if (!item.endsKey) continue;
       known += item.half * Math.abs(odds);
       odds = 0;
     }
-    return looseEnds(this.problem, group, own, (n) => this.copies[own[n]!]!) - known;
+    return looseEnds(this.#problem, group, own, (n) => this.#copies[own[n]!]!) - known;
   }
 
-  private keep(): void {
+  #keep(): void {
     const used: number[] = [];
     const counts: number[] = [];
-    for (let i = 0; i < this.level; i++) {
-      if (this.copies[i]! > 0) {
+    for (let i = 0; i < this.#level; i++) {
+      if (this.#copies[i]! > 0) {
         used.push(i);
-        counts.push(this.copies[i]!);
+        counts.push(this.#copies[i]!);
       }
     }
-    if (this.list) {
-      if (isFull(this.problem, this.copies, this.question.values, this.type, used, counts))
-        this.list.push({ type: this.type, items: used, copies: counts });
+    if (this.#list) {
+      if (isFull(this.#problem, this.#copies, this.#question.values, this.#type, used, counts))
+        this.#list.push({ type: this.#type, items: used, copies: counts });
       return;
     }
-    this.best = this.worth[this.level]!;
-    this.found.push({ type: this.type, items: used, copies: counts });
+    this.#best = this.#worth[this.#level]!;
+    this.#found.push({ type: this.#type, items: used, copies: counts });
   }
 }
 

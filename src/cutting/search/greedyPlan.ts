@@ -30,31 +30,31 @@ export function* greedyPlan(problem: Problem): Generator<void, Cut[] | null> {
 
 /** Items by weight, with the used up ones skipped. */
 class Largest {
-  private readonly problem: Problem;
-  private readonly remaining: readonly number[];
+  readonly #problem: Problem;
+  readonly #remaining: readonly number[];
   /** Items of each group, heaviest first, and for each used up place a later one, with none between that is not used up. */
-  private readonly orders: readonly (readonly number[])[];
-  private readonly next: readonly Int32Array[];
+  readonly #orders: readonly (readonly number[])[];
+  readonly #next: readonly Int32Array[];
 
   constructor(problem: Problem, remaining: readonly number[]) {
-    this.problem = problem;
-    this.remaining = remaining;
+    this.#problem = problem;
+    this.#remaining = remaining;
     const orders: number[][] = problem.groups.map(() => []);
     problem.items.forEach((item, i) => orders[item.group]!.push(i));
     for (const order of orders) order.sort((a, b) => problem.items[b]!.weight - problem.items[a]!.weight);
-    this.orders = orders;
-    this.next = orders.map((order) => Int32Array.from({ length: order.length + 1 }, (_, n) => n + 1));
+    this.#orders = orders;
+    this.#next = orders.map((order) => Int32Array.from({ length: order.length + 1 }, (_, n) => n + 1));
   }
 
   any(): boolean {
-    return this.orders.some((order, group) => this.available(group, 0) < order.length);
+    return this.#orders.some((order, group) => this.#available(group, 0) < order.length);
   }
 
   fill(type: number): { pattern: Pattern; worth: number } {
-    const whole = this.problem.types[type]!.alone.find((i) => this.remaining[i]! > 0);
+    const whole = this.#problem.types[type]!.alone.find((i) => this.#remaining[i]! > 0);
     if (whole !== undefined)
-      return { pattern: { type, items: [whole], copies: [1] }, worth: this.problem.items[whole]!.weight };
-    const { items, groups, types } = this.problem;
+      return { pattern: { type, items: [whole], copies: [1] }, worth: this.#problem.items[whole]!.weight };
+    const { items, groups, types } = this.#problem;
     const counts = new Map<number, number>();
     const odds = new Map<number, number>();
     const open = new Set<number>();
@@ -65,7 +65,7 @@ class Largest {
       let costs = 0;
       for (let group = 0; group < groups.length; group++) {
         const setup = open.has(group) ? 0 : groups[group]!.setup;
-        const found = this.largest(group, room - setup, counts, odds);
+        const found = this.#largest(group, room - setup, counts, odds);
         if (found.item >= 0 && (chosen < 0 || items[found.item]!.weight > items[chosen]!.weight)) {
           chosen = found.item;
           costs = found.costs + setup;
@@ -83,14 +83,14 @@ class Largest {
     return { pattern: { type, items: used, copies: used.map((i) => counts.get(i)!) }, worth };
   }
 
-  private largest(
+  #largest(
     group: number,
     room: number,
     counts: ReadonlyMap<number, number>,
     odds: ReadonlyMap<number, number>,
   ): { item: number; costs: number } {
-    const { items } = this.problem;
-    const order = this.orders[group]!;
+    const { items } = this.#problem;
+    const order = this.#orders[group]!;
     let low = 0;
     let high = order.length;
     while (low < high) {
@@ -101,22 +101,22 @@ class Largest {
     }
     // A piece that wants a partner takes a little more than its weight, one that finds it a little less: a few must be tried.
     for (
-      let n = this.available(group, low), tries = 0;
+      let n = this.#available(group, low), tries = 0;
       n < order.length && tries < 12;
-      n = this.available(group, n + 1), tries++
+      n = this.#available(group, n + 1), tries++
     ) {
       const i = order[n]!;
       const item = items[i]!;
-      if ((counts.get(i) ?? 0) >= this.remaining[i]!) continue;
-      const costs = item.weight + this.moreLost(i, counts, odds);
+      if ((counts.get(i) ?? 0) >= this.#remaining[i]!) continue;
+      const costs = item.weight + this.#moreLost(i, counts, odds);
       if (costs <= room) return { item: i, costs };
     }
     return { item: -1, costs: 0 };
   }
 
   /** What slanting ends lose more, or less, with one piece more on the board. */
-  private moreLost(i: number, counts: ReadonlyMap<number, number>, odds: ReadonlyMap<number, number>): number {
-    const { items, groups } = this.problem;
+  #moreLost(i: number, counts: ReadonlyMap<number, number>, odds: ReadonlyMap<number, number>): number {
+    const { items, groups } = this.#problem;
     const { group, key, hand, half } = items[i]!;
     if (!groups[group]!.nodes) {
       const before = odds.get(key) ?? 0;
@@ -124,15 +124,15 @@ class Largest {
     }
     const list = [...new Set([...counts.keys(), i])];
     const lost = (more: number): number =>
-      looseEnds(this.problem, group, list, (n) => (counts.get(list[n]!) ?? 0) + (list[n] === i ? more : 0));
+      looseEnds(this.#problem, group, list, (n) => (counts.get(list[n]!) ?? 0) + (list[n] === i ? more : 0));
     return lost(1) - lost(0);
   }
 
   /** The first place from `place` on whose item is not used up. */
-  private available(group: number, place: number): number {
-    const order = this.orders[group]!;
-    const next = this.next[group]!;
-    const usedUp = (n: number): boolean => n < order.length && this.remaining[order[n]!]! === 0;
+  #available(group: number, place: number): number {
+    const order = this.#orders[group]!;
+    const next = this.#next[group]!;
+    const usedUp = (n: number): boolean => n < order.length && this.#remaining[order[n]!]! === 0;
     let at = place;
     while (usedUp(at)) {
       // Every way through used up items is halved, so that it is not walked again.

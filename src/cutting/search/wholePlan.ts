@@ -44,21 +44,21 @@ interface Node {
 }
 
 class WholeSearch {
-  private program: LinearProgram;
-  private readonly problem: Problem;
+  #program: LinearProgram;
+  readonly #problem: Problem;
   /** Patterns that a useful plan may hold, and how often at most. */
-  private columns: readonly { readonly pattern: Pattern; readonly most: number }[];
-  private rounding: readonly RoundingCut[] = [];
+  #columns: readonly { readonly pattern: Pattern; readonly most: number }[];
+  #rounding: readonly RoundingCut[] = [];
   /** Where the rows of cuts begin. */
-  private readonly first: number;
-  private readonly useful: (cost: number) => number;
-  private readonly spent: (steps: number) => boolean;
-  private readonly trail: { variable: number; lower: number; upper: number }[] = [];
-  private target: number;
-  private cuts: readonly Cut[] | null = null;
-  private cost = Infinity;
+  readonly #first: number;
+  readonly #useful: (cost: number) => number;
+  readonly #spent: (steps: number) => boolean;
+  readonly #trail: { variable: number; lower: number; upper: number }[] = [];
+  #target: number;
+  #cuts: readonly Cut[] | null = null;
+  #cost = Infinity;
   /** Work done on programs before this one. */
-  private before = 0;
+  #before = 0;
 
   constructor(
     problem: Problem,
@@ -68,152 +68,152 @@ class WholeSearch {
     spent: (steps: number) => boolean,
   ) {
     const { items, types } = problem;
-    this.problem = problem;
-    this.target = target;
-    this.useful = useful;
-    this.spent = spent;
-    this.first = items.length + types.length;
-    this.columns = patterns.map((pattern) => ({
+    this.#problem = problem;
+    this.#target = target;
+    this.#useful = useful;
+    this.#spent = spent;
+    this.#first = items.length + types.length;
+    this.#columns = patterns.map((pattern) => ({
       pattern,
       // More boards than that cut nothing that is wanted.
       most: Math.max(...pattern.items.map((item, n) => Math.ceil(items[item]!.demand / pattern.copies[n]!))),
     }));
-    this.program = this.made();
+    this.#program = this.#made();
   }
 
-  private made(): LinearProgram {
-    const { items, types } = this.problem;
+  #made(): LinearProgram {
+    const { items, types } = this.#problem;
     const pieces = items.reduce((sum, item) => sum + item.demand, 0);
     const program = new LinearProgram([
       ...items.map((item) => ({ lower: item.demand, upper: Infinity, cost: 0 })),
       ...types.map((type) => ({ lower: 0, upper: Math.min(type.count, pieces), cost: 0 })),
-      ...this.rounding.map(({ least }) => ({ lower: least, upper: Infinity, cost: 0 })),
+      ...this.#rounding.map(({ least }) => ({ lower: least, upper: Infinity, cost: 0 })),
     ]);
-    this.columns.forEach(({ pattern: { type, items: own, copies }, most }, c) => {
+    this.#columns.forEach(({ pattern: { type, items: own, copies }, most }, c) => {
       const rows = [...own, items.length + type];
       const entries = [...copies, 1];
-      this.rounding.forEach((cut, n) => {
+      this.#rounding.forEach((cut, n) => {
         if (cut.entries[c] === 0) return;
-        rows.push(this.first + n);
+        rows.push(this.#first + n);
         entries.push(cut.entries[c]!);
       });
       program.add(rows, entries, { lower: 0, upper: most, cost: types[type]!.cost });
     });
-    program.steps += this.columns.length * (this.rounding.length + 10);
+    program.steps += this.#columns.length * (this.#rounding.length + 10);
     return program;
   }
 
   *run(): Generator<void, Whole> {
-    if (yield* this.cutOff()) return { cuts: null, bound: Infinity };
-    const { program } = this;
+    if (yield* this.#cutOff()) return { cuts: null, bound: Infinity };
+    const program = this.#program;
     const stack: Node[] = [{ mark: 0, variable: 0, lower: program.lower[0]!, upper: program.upper[0]! }];
     let bound = Infinity;
     for (let node = stack.pop(); node; node = stack.pop()) {
-      this.undo(node.mark);
-      this.bound(node.variable, node.lower, node.upper);
-      const status = yield* program.dual(this.target);
-      if (this.out) return { cuts: this.cuts, bound: 0 };
+      this.#undo(node.mark);
+      this.#bound(node.variable, node.lower, node.upper);
+      const status = yield* program.dual(this.#target);
+      if (this.#out) return { cuts: this.#cuts, bound: 0 };
       if (status === "over") continue;
       let floor = program.floor();
-      if (floor >= this.target) continue;
-      this.tighten(floor);
-      const branch = status === "stuck" ? -1 : this.fractional();
+      if (floor >= this.#target) continue;
+      this.#tighten(floor);
+      const branch = status === "stuck" ? -1 : this.#fractional();
       if (branch >= 0) {
-        this.split(branch, stack);
+        this.#split(branch, stack);
         continue;
       }
-      if (status === "optimal") this.keep();
+      if (status === "optimal") this.#keep();
       yield* program.refine();
       floor = Math.max(floor, program.floor());
       bound = Math.min(bound, floor);
     }
-    return { cuts: this.cuts, bound };
+    return { cuts: this.#cuts, bound };
   }
 
-  private get out(): boolean {
-    return this.spent(this.before + this.program.steps);
+  get #out(): boolean {
+    return this.#spent(this.#before + this.#program.steps);
   }
 
   /** Cuts round after round, as long as they help. @returns whether no plan costs less than the target. */
-  private *cutOff(): Generator<void, boolean> {
+  *#cutOff(): Generator<void, boolean> {
     let [best, width] = [-Infinity, Infinity];
     for (let round = 0, stalled = 0; round < ROUNDS && stalled < STALLED; round++) {
-      const { program } = this;
-      const status = yield* program.dual(this.target);
+      const program = this.#program;
+      const status = yield* program.dual(this.#target);
       if (status === "over") return true;
-      if (status === "stuck" || this.out) return false;
+      if (status === "stuck" || this.#out) return false;
       // From as close as this cuts have nothing to raise, and would but slow the search for a plan that wastes nothing.
-      if (round === 0 && program.floor() > this.target * (1 - CLOSE)) return false;
+      if (round === 0 && program.floor() > this.#target * (1 - CLOSE)) return false;
       yield* program.refine();
       const floor = program.floor();
-      if (floor >= this.target) return true;
-      if (this.fractional() < 0) return false;
-      this.tighten(floor);
-      const helped = floor > best + NEARER * (this.target - best) || this.columns.length < (1 - FEWER) * width;
+      if (floor >= this.#target) return true;
+      if (this.#fractional() < 0) return false;
+      this.#tighten(floor);
+      const helped = floor > best + NEARER * (this.#target - best) || this.#columns.length < (1 - FEWER) * width;
       stalled = helped ? 0 : stalled + 1;
       best = Math.max(best, floor);
-      width = this.columns.length;
+      width = this.#columns.length;
       const fresh = yield* roundingCuts(program);
       if (fresh.length === 0) return false;
-      this.renew(fresh);
+      this.#renew(fresh);
     }
     return false;
   }
 
   /** The program with fresh cuts, without patterns that are of no use any more and cuts that hold nothing back, started where it was. */
-  private renew(fresh: readonly RoundingCut[]): void {
-    const { first, program: old, rounding } = this;
+  #renew(fresh: readonly RoundingCut[]): void {
+    const [first, old, rounding] = [this.#first, this.#program, this.#rounding];
     const held = [...rounding.keys()].filter((n) => !old.isBasic(first + n));
-    const stay = [...this.columns.keys()].filter((c) => old.upper[old.size + c]! > 0);
-    this.columns = stay.map((c) => ({ ...this.columns[c]!, most: old.upper[old.size + c]! }));
-    this.rounding = [...held.map((n) => rounding[n]!), ...fresh].map(({ entries, least }) => ({
+    const stay = [...this.#columns.keys()].filter((c) => old.upper[old.size + c]! > 0);
+    this.#columns = stay.map((c) => ({ ...this.#columns[c]!, most: old.upper[old.size + c]! }));
+    this.#rounding = [...held.map((n) => rounding[n]!), ...fresh].map(({ entries, least }) => ({
       least,
       entries: Float64Array.from(stay, (c) => entries[c]!),
     }));
-    this.before += old.steps;
-    this.trail.length = 0;
-    this.program = this.made();
-    const { size } = this.program;
-    this.program.startFrom([
+    this.#before += old.steps;
+    this.#trail.length = 0;
+    this.#program = this.#made();
+    const { size } = this.#program;
+    this.#program.startFrom([
       ...[...Array(first).keys()].filter((r) => old.isBasic(r)),
       ...fresh.map((_, n) => first + held.length + n),
       ...stay.flatMap((c, n) => (old.isBasic(old.size + c) ? [size + n] : [])),
     ]);
   }
 
-  private bound(variable: number, lower: number, upper: number): void {
-    const { program } = this;
-    this.trail.push({ variable, lower: program.lower[variable]!, upper: program.upper[variable]! });
+  #bound(variable: number, lower: number, upper: number): void {
+    const program = this.#program;
+    this.#trail.push({ variable, lower: program.lower[variable]!, upper: program.upper[variable]! });
     program.bound(variable, lower, upper);
   }
 
-  private undo(mark: number): void {
-    while (this.trail.length > mark) {
-      const { variable, lower, upper } = this.trail.pop()!;
-      this.program.bound(variable, lower, upper);
+  #undo(mark: number): void {
+    while (this.#trail.length > mark) {
+      const { variable, lower, upper } = this.#trail.pop()!;
+      this.#program.bound(variable, lower, upper);
     }
   }
 
   /** A column whose reduced cost is too large to be used so often within the target is used less often. */
-  private tighten(floor: number): void {
-    const { program } = this;
-    const gap = this.target - floor;
+  #tighten(floor: number): void {
+    const program = this.#program;
+    const gap = this.#target - floor;
     for (let v = program.size; v < program.at.length; v++) {
       const [lower, upper] = [program.lower[v]!, program.upper[v]!];
       if (lower === upper) continue;
       const reduced = program.reduced(v);
       if (reduced <= 0) continue;
       const most = lower + Math.floor(gap / reduced + 1e-6);
-      if (most < upper) this.bound(v, lower, most);
+      if (most < upper) this.#bound(v, lower, most);
     }
     program.steps += program.at.length * 5;
   }
 
-  private fractional(): number {
-    const { program, first } = this;
+  #fractional(): number {
+    const [program, first] = [this.#program, this.#first];
     const apart = (v: number): number => Math.abs(program.at[v]! - Math.round(program.at[v]!));
     let [worst, found] = [WHOLE, -1];
-    for (let v = this.problem.items.length; v < first; v++) if (apart(v) > worst) [worst, found] = [apart(v), v];
+    for (let v = this.#problem.items.length; v < first; v++) if (apart(v) > worst) [worst, found] = [apart(v), v];
     if (found >= 0) return found;
     for (let v = program.size; v < program.at.length; v++) {
       const part = program.at[v]! - Math.floor(program.at[v]!);
@@ -222,26 +222,26 @@ class WholeSearch {
     return found;
   }
 
-  private split(variable: number, stack: Node[]): void {
-    const { program } = this;
+  #split(variable: number, stack: Node[]): void {
+    const program = this.#program;
     const value = program.at[variable]!;
-    const mark = this.trail.length;
+    const mark = this.#trail.length;
     const down = { mark, variable, lower: program.lower[variable]!, upper: Math.floor(value) };
     const up = { mark, variable, lower: Math.ceil(value), upper: program.upper[variable]! };
     if (variable >= program.size || value - Math.floor(value) > 0.5) stack.push(down, up);
     else stack.push(up, down);
   }
 
-  private keep(): void {
-    const cuts = this.columns.flatMap(({ pattern }, n): Cut[] => {
-      const times = Math.round(this.program.at[this.program.size + n]!);
+  #keep(): void {
+    const cuts = this.#columns.flatMap(({ pattern }, n): Cut[] => {
+      const times = Math.round(this.#program.at[this.#program.size + n]!);
       return times > 0 ? [{ pattern, times }] : [];
     });
-    const cost = costOf(this.problem, cuts);
-    if (cost >= this.cost || !enough(this.problem, cuts)) return;
-    this.cuts = cuts;
-    this.cost = cost;
-    this.target = Math.min(this.target, this.useful(cost));
+    const cost = costOf(this.#problem, cuts);
+    if (cost >= this.#cost || !enough(this.#problem, cuts)) return;
+    this.#cuts = cuts;
+    this.#cost = cost;
+    this.#target = Math.min(this.#target, this.#useful(cost));
   }
 }
 

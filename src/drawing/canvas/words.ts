@@ -31,8 +31,6 @@ export const WORDS = {
   squareAcross: "square across",
   plate: "Plate",
   each: "@",
-  sideView: "Side view",
-  topView: "Top edge, from above",
   foot: "Foot, as it stands",
   head: "Head, from above",
   longPointFace: {

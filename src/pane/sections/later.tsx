@@ -29,13 +29,6 @@ async function loadNow(): Promise<void> {
   }
 }
 
-/** Does what a button asks for with the parts; says so where they cannot be loaded. */
-export async function withParts(state: PaneState, task: (parts: Parts) => Promise<unknown>): Promise<void> {
-  await load();
-  if (laterParts.value) await task(laterParts.value);
-  else state.says.value = laterTexts.notLoaded;
-}
-
 /** A section out of the parts, and until they are there that they are waited for. */
 export function Later({ part, state }: { part: Section; state: PaneState }) {
   const Part = laterParts.value?.[part];

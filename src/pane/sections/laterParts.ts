@@ -5,4 +5,3 @@ export { PieceCard } from "./pieceCard.tsx";
 export { CompareSection } from "./compareSection.tsx";
 export { OrderSection } from "./orderSection.tsx";
 export { drawView } from "./drawView.ts";
-export { updateBlock } from "../writing/updateBlock.ts";

@@ -7,7 +7,7 @@ import type { PaneState } from "../state/paneState.ts";
 import { areaText } from "../state/reference.ts";
 import { differing } from "../state/sheetBlock.ts";
 import { texts } from "../words/texts.ts";
-import { withParts } from "./later.tsx";
+import { updateBlock } from "../writing/updateBlock.ts";
 import { WingSection } from "./wingSection.tsx";
 
 /** Always in view, in the order in which a roof is measured: the plan, the slope, the setting out, the lumber. */
@@ -79,7 +79,7 @@ function DifferLine({ state }: { state: PaneState }) {
   return (
     <div class="lp-line lp-stack">
       <p>{texts.differs(places.map(({ row, wing }) => texts.place(row, wing)))}</p>
-      <button type="button" onClick={() => void withParts(state, ({ updateBlock }) => updateBlock(state))}>
+      <button type="button" onClick={() => void updateBlock(state)}>
         {texts.update}
       </button>
       <button type="button" class="lp-quiet" onClick={() => void useBlock(state, link)}>

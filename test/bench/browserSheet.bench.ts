@@ -181,15 +181,11 @@ export async function* steps(): AsyncGenerator<Row> {
     });
   });
   yield task("all tables filled", await longest(page, () => fillAll(page)));
-  for (const [cells, name] of [
-    [60_000, "a file of 60,000 cells opened"],
-    [MOST_CELLS, `a file of ${MOST_CELLS.toLocaleString("en")} cells opened, the most`],
-  ] as const) {
-    const file = join(tmpdir(), `longpoint-${process.pid}-${cells}.xlsx`);
-    writeFileSync(file, await largeFile(cells));
-    yield task(name, await longest(page, () => openFile(page, file)));
-    rmSync(file);
-  }
+  const file = join(tmpdir(), `longpoint-${process.pid}.xlsx`);
+  writeFileSync(file, await largeFile(MOST_CELLS));
+  const opened = await longest(page, () => openFile(page, file));
+  rmSync(file);
+  yield task(`a file of ${MOST_CELLS.toLocaleString("en")} cells opened, the most`, opened);
   await page.close();
   yield await edits();
 }

@@ -37,7 +37,7 @@ export async function edits(): Promise<Row> {
     return Math.min(...looks);
   };
   // These fill the undo list, and what else is only so long.
-  await type(500);
+  await type(200);
   const before = await held();
   await type(2_000 - 100 * LOOKS);
   const left = (await held()) - before;

@@ -18,6 +18,7 @@ const PAGES = 3;
 const FIRST_VIEW = 1_200_000;
 /** Most milliseconds in which the page takes no key. */
 const LONGEST_TASK = 200;
+
 /** The browser's sheet: how soon it is there, against its maker's page without anything of ours, and how long it holds the page up. */
 export async function bench(): Promise<Row[]> {
   await prepare();

@@ -61,8 +61,7 @@ export function layoutUpdate(
     put(line, column, text, valueCell(row, text, unit));
   }
   for (const { row, column, text } of room.added) put(row, column, text, { content: text, style: "label" });
-  const note = room.movedNote();
-  if (note) for (const { row, text } of note) put(row, 0, text, { content: text, style: "note" });
+  for (const { row, text } of room.movedNote()) put(row, 0, text, { content: text, style: "note" });
   const all = [...written.values()].filter(({ row, column, to }) => to !== String(cells[row]?.[column]?.value ?? ""));
   return {
     blocks: all.map(({ row, column, cell }) => ({
@@ -136,9 +135,9 @@ class Room {
   }
 
   /** The caution that the pane wrote below the block goes down with its end. */
-  movedNote(): { row: number; text: string }[] | null {
+  movedNote(): { row: number; text: string }[] {
     const at = this.#noteAt();
-    if (at < 0) return null;
+    if (at < 0) return [];
     return [
       ...(at >= this.rows ? [{ row: at, text: "" }] : []),
       { row: at + this.rows - this.#before, text: texts.cautionInSheet },

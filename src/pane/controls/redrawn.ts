@@ -1,15 +1,13 @@
-/** An element of a drawing: what is written of it, where it stands in the whole, and what the browser made of it. */
+/** An element of a drawing: what is written of it, and what the browser has of it. */
 interface Part {
   readonly name: string;
-  /** What it is known by from drawing to drawing: its name with its text, or with the piece that it is. */
+  /** What it is known by from drawing to drawing: its name with its text, with the piece that it is, or with how its texts look. */
   readonly key: string;
   /** Names and values in turn, a name with the signs round it. */
   readonly attributes: readonly string[];
   /** At its head. */
   readonly text: string;
   readonly parts: Part[];
-  readonly from: number;
-  to: number;
   element?: Element;
 }
 
@@ -21,11 +19,8 @@ export function redrawn(place: Element): (svg: string) => void {
   let was: Part | undefined;
   return (svg) => {
     const now = svg === "" ? undefined : read(svg);
-    if (was && now) change(was, now, svg);
-    else {
-      place.innerHTML = svg;
-      if (now) made(now, place.firstElementChild!);
-    }
+    if (was && now) change(was, now);
+    else place.replaceChildren(...(now ? [made(now, place.ownerDocument)] : []));
     was = now;
   };
 }
@@ -38,7 +33,6 @@ function read(svg: string): Part {
     const next = svg.indexOf("<", to);
     if (svg[from + 1] === "/") {
       const part = open.pop()!;
-      part.to = to;
       if (open.length === 0) return part;
     } else {
       const [tag, ...attributes] = svg.slice(from + 1, to).split('"');
@@ -47,12 +41,12 @@ function read(svg: string): Part {
       const text = single ? "" : svg.slice(to, next);
       const part: Part = {
         name,
-        key: tag!.endsWith("piece=") ? `${name} ${attributes[0]} ${attributes[2]}` : `${name} ${text}`,
+        key: tag!.endsWith("piece=")
+          ? `${name} ${attributes[0]} ${attributes[2]}`
+          : `${name} ${text || (name === "text" && svg.slice(from, to))}`,
         attributes: [tag!.slice(tag!.indexOf(" ")), ...attributes],
         text,
         parts: [],
-        from,
-        to,
       };
       open.at(-1)?.parts.push(part);
       if (!single) open.push(part);
@@ -61,14 +55,18 @@ function read(svg: string): Part {
   }
 }
 
-/** Keeps what the browser made of it. */
-function made(part: Part, element: Element): void {
-  part.element = element;
-  part.parts.forEach((one, i) => made(one, element.children[i]!));
+/** An element made of it, which it keeps: for the few that come with a key quicker than the browser's reading of a text. */
+function made(part: Part, page: Document): Element {
+  const element = (part.element = page.createElementNS("http://www.w3.org/2000/svg", part.name));
+  for (let i = 0; i < part.attributes.length - 1; i += 2)
+    element.setAttribute(nameOf(part.attributes[i]!), plain(part.attributes[i + 1]!));
+  if (part.text !== "") element.textContent = plain(part.text);
+  element.append(...part.parts.map((one) => made(one, page)));
+  return element;
 }
 
 /** Makes what it was what it is to be. */
-function change(was: Part, now: Part, svg: string): void {
+function change(was: Part, now: Part): void {
   const element = was.element!;
   now.element = element;
   const [before, after] = [was.attributes, now.attributes];
@@ -94,14 +92,11 @@ function change(was: Part, now: Part, svg: string): void {
       }
     }
     if (stays) {
-      change(old!, part, svg);
+      change(old!, part);
       i++;
       continue;
     }
-    const text = svg.slice(part.from, part.to);
-    if (old) old.element!.insertAdjacentHTML("beforebegin", text);
-    else element.insertAdjacentHTML("beforeend", text);
-    made(part, old ? old.element!.previousElementSibling! : element.lastElementChild!);
+    element.insertBefore(made(part, element.ownerDocument), old?.element ?? null);
   }
   for (const old of gone.slice(i)) old.element!.remove();
 }

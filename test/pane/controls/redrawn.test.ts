@@ -18,15 +18,8 @@ class Fake {
     this.name = name;
   }
 
-  get firstElementChild(): Fake | null {
-    return this.children[0] ?? null;
-  }
-  get lastElementChild(): Fake | null {
-    return this.children.at(-1) ?? null;
-  }
-  get previousElementSibling(): Fake | null {
-    const all = this.#parent!.children;
-    return all[all.indexOf(this) - 1] ?? null;
+  get ownerDocument() {
+    return { createElementNS: (_: string, name: string) => new Fake(name) };
   }
   setAttribute(name: string, value: string): void {
     Fake.set++;
@@ -40,13 +33,19 @@ class Fake {
     Fake.set++;
     this.#parent!.children = this.#parent!.children.filter((one) => one !== this);
   }
-  insertAdjacentHTML(where: "beforebegin" | "beforeend", html: string): void {
-    const parent = where === "beforeend" ? this : this.#parent!;
-    const at = where === "beforeend" ? parent.children.length : parent.children.indexOf(this);
-    const holder = new Fake("");
-    holder.innerHTML = html;
-    for (const one of holder.children) one.#parent = parent;
-    parent.children.splice(at, 0, ...holder.children);
+  replaceChildren(...children: Fake[]): void {
+    this.children = [];
+    this.append(...children);
+  }
+  append(...parts: (Fake | string)[]): void {
+    for (const part of parts)
+      if (typeof part === "string") this.#text += part;
+      else this.insertBefore(part, null);
+  }
+  insertBefore(one: Fake, next: Fake | null): void {
+    Fake.set++;
+    one.#parent = this;
+    this.children.splice(next ? this.children.indexOf(next) : this.children.length, 0, one);
   }
   set textContent(text: string) {
     Fake.set++;

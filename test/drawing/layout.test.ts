@@ -40,13 +40,13 @@ describe("texts of every drawing", () => {
 
   it("finds two texts on one another, so it would find them in a drawing", () => {
     const root = '<svg width="100" height="50" font-size="10">';
-    expect(faults(`${root}<text x="0" y="20">Long point</text><text x="30" y="22">Tape</text></svg>`)).toEqual([
-      '"Long point" on "Tape"',
-    ]);
+    expect(
+      faults(`${root}<text><tspan x="0" y="20">Long point</tspan><tspan x="30" y="22">Tape</tspan></text></svg>`),
+    ).toEqual(['"Long point" on "Tape"']);
     expect(faults(`${root}<text x="90" y="20">Long point</text></svg>`)).toEqual(['"Long point" leaves the sheet']);
     expect(
       faults(
-        `${root}<text x="20" y="10" text-anchor="end" transform="rotate(-90 20 10)">K</text><text x="14" y="15">C</text></svg>`,
+        `${root}<text text-anchor="end" transform="rotate(-90)"><tspan x="-10" y="20">K</tspan></text><text><tspan x="14" y="15">C</tspan></text></svg>`,
       ),
     ).toEqual(['"K" on "C"']);
   });
@@ -55,7 +55,7 @@ describe("texts of every drawing", () => {
 describe("lines of every drawing", () => {
   it("that strike a text through are found, whole boards and what shows of them in an opening", () => {
     const root = '<svg width="100" height="50" font-size="10">';
-    const text = '<text x="10" y="20">Tail</text>';
+    const text = '<text><tspan x="10" y="20">Tail</tspan></text>';
     const struck = [{ text: "Tail", backed: false }];
     expect(struckTexts(`${root}<polyline points="15,0 15,50"/>${text}</svg>`)).toEqual(struck);
     expect(struckTexts(`${root}<polygon points="0,0 15,0 15,50 0,50"/>${text}</svg>`)).toEqual(struck);

@@ -30,19 +30,24 @@ export function drawnSize(svg: string): { width: number; height: number; text: n
   };
 }
 
-/** The box of every text of a drawing, read from what is drawn and the table of widths. */
-export function drawnTexts(svg: string): DrawnText[] {
-  const { text: size } = drawnSize(svg);
-  return [...svg.matchAll(/<text [^>]*>([^<]*)<\/text>/g)].map(([tag, inner]) => {
-    const text = plain(inner!);
-    const x = Number(attribute(tag, "x"));
-    const y = Number(attribute(tag, "y"));
-    const width = textWidth(text, attribute(tag, "font-weight") ? size * 1.08 : size);
-    const anchor = attribute(tag, "text-anchor");
-    const start = anchor === "end" ? -width : anchor === "middle" ? -width / 2 : 0;
-    if (attribute(tag, "transform")?.startsWith("rotate(-90"))
-      return { text, left: x - 0.8 * size, right: x + 0.24 * size, top: y - start - width, bottom: y - start };
-    return { text, left: x + start, right: x + start + width, top: y - 0.8 * size, bottom: y + 0.24 * size };
+/** The box of every text of a drawing, read from what is drawn and the table of widths: an element each, or one for all that look alike. */
+export function drawnTexts(svg: string, size = drawnSize(svg).text): DrawnText[] {
+  return [...svg.matchAll(/<text([^>]*)>(.*?)<\/text>/g)].flatMap(([, looks, inner]) => {
+    const em = attribute(looks!, "font-weight") ? size * 1.08 : size;
+    const anchor = attribute(looks!, "text-anchor");
+    const upright = attribute(looks!, "transform");
+    if (upright !== undefined && upright !== "rotate(-90)") throw new Error(`A text is turned otherwise: ${upright}`);
+    const parts = [...inner!.matchAll(/<tspan([^>]*)>([^<]*)<\/tspan>/g)].map(([, place, letters]) => [place, letters]);
+    return (parts.length > 0 ? parts : [[looks, inner]]).map(([place, letters]) => {
+      const text = plain(letters!);
+      const [along, across] = [Number(attribute(place!, "x")), Number(attribute(place!, "y"))];
+      const width = textWidth(text, em);
+      const start = along + (anchor === "end" ? -width : anchor === "middle" ? -width / 2 : 0);
+      const [over, under] = [across - 0.8 * size, across + 0.24 * size];
+      return upright
+        ? { text, left: over, right: under, top: -start - width, bottom: -start }
+        : { text, left: start, right: start + width, top: over, bottom: under };
+    });
   });
 }
 

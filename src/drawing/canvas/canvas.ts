@@ -205,31 +205,39 @@ export class Canvas {
     return bold ? this.size * BOLD : this.size;
   }
 
-  /** A text with what it needs to be read: a ground that breaks off the lines behind it, and the ground's color round its letters. */
-  #written({
-    at,
-    text,
-    style: { anchor = "middle", vertical = false, color = "ink", bold = false },
-    box,
-  }: Written): string {
-    const under = this.#grounds.findLast(
-      ({ polygon, around }) =>
-        around.left < box.left &&
-        around.right > box.right &&
-        around.top < box.top &&
-        around.bottom > box.bottom &&
-        holds(polygon, box),
-    );
-    const struck = this.#isStruck(box);
-    const ground = under?.fill ?? "paper";
-    const backing = struck
-      ? `<rect data-backing="" x="${short(box.left - 1)}" y="${short(box.top)}" width="${short(box.right - box.left + 2)}" height="${short(box.bottom - box.top)}" style="fill:${this.theme[ground]};stroke:none"/>`
-      : "";
-    const turn = vertical ? ` transform="rotate(-90 ${short(at.x)} ${short(at.y)})"` : "";
-    const halo = ground === "paper" ? "" : `;stroke:${this.theme[ground]}`;
-    // On a filled board letters are cut out of the fill.
-    const fill = this.theme[ground === "wood" || ground === "paper" ? color : "paper"];
-    return `${backing}<text x="${short(at.x)}" y="${short(at.y)}"${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${turn}${bold ? ' font-weight="600"' : ""} style="fill:${fill}${halo}">${escaped(text)}</text>`;
+  /**
+   * All texts with what they need to be read: a ground that breaks off the lines behind them, and the ground's color round their letters.
+   * On a screen those that look alike are one element, for a browser takes most of a drawing's time for elements of text, and for turned
+   * ones above all. What goes on paper or into a workbook is plain: not every program understands that.
+   */
+  #written(): string {
+    const alike = new Map<string, string>();
+    let [backings, alone] = ["", ""];
+    for (const { at, text, style, box } of this.#texts) {
+      const { anchor = "middle", vertical, color = "ink", bold } = style;
+      const under = this.#grounds.findLast(
+        ({ polygon, around }) =>
+          around.left < box.left &&
+          around.right > box.right &&
+          around.top < box.top &&
+          around.bottom > box.bottom &&
+          holds(polygon, box),
+      );
+      const ground = under?.fill ?? "paper";
+      if (this.#isStruck(box))
+        backings += `<rect data-backing="" x="${short(box.left - 1)}" y="${short(box.top)}" width="${short(box.right - box.left + 2)}" height="${short(box.bottom - box.top)}" style="fill:${this.theme[ground]};stroke:none"/>`;
+      const halo = ground === "paper" ? "" : `;stroke:${this.theme[ground]}`;
+      // On a filled board letters are cut out of the fill.
+      const fill = this.theme[ground === "wood" || ground === "paper" ? color : "paper"];
+      const looks = `${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${vertical ? ' transform="rotate(-90)"' : ""}${bold ? ' font-weight="600"' : ""} style="fill:${fill}${halo}">`;
+      // Turned by a right angle, a place's x is what was y.
+      const [x, y] = vertical ? [-at.y, at.x] : [at.x, at.y];
+      const place = ` x="${short(x)}" y="${short(y)}"`;
+      if (this.theme === THEMES.screen)
+        alike.set(looks, `${alike.get(looks) ?? ""}<tspan${place}>${escaped(text)}</tspan>`);
+      else alone += `<text${place}${looks}${escaped(text)}</text>`;
+    }
+    return backings + alone + [...alike].map(([looks, lines]) => `<text${looks}${lines}</text>`).join("");
   }
 
   /** The finished drawing. */
@@ -237,7 +245,7 @@ export class Canvas {
     const size = `${short(this.width)} ${short(height)}`;
     return (
       `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${size}" width="${short(this.width)}" height="${short(height)}" font-family="system-ui,sans-serif" font-size="${this.size}" style="max-width:100%;height:auto"><title>${escaped(title)}</title><desc>${escaped(description)}</desc>` +
-      `<g stroke-width="${WEIGHTS.object}" stroke-linejoin="round">${this.#boards.join("")}<g fill="none" stroke-width="${WEIGHTS.help}">${this.#lines.join("")}</g></g><g stroke-width="3" stroke-linejoin="round" paint-order="stroke" style="stroke:${this.theme.paper}">${this.#texts.map((one) => this.#written(one)).join("")}</g></svg>`
+      `<g stroke-width="${WEIGHTS.object}" stroke-linejoin="round">${this.#boards.join("")}<g fill="none" stroke-width="${WEIGHTS.help}">${this.#lines.join("")}</g></g><g stroke-width="3" stroke-linejoin="round" paint-order="stroke" style="stroke:${this.theme.paper}">${this.#written()}</g></svg>`
     );
   }
 }

@@ -271,10 +271,11 @@ function writeInside(canvas: Canvas, view: View, board: PlacedBoard, others: rea
       y: a.y + part * (b.y - a.y) + side * off.y + canvas.size * 0.3,
     })),
   );
-  const isClear = (at: Point) => {
-    const { left, right, top, bottom } = canvas.boxOf(at, text, style);
-    return !others.some((one) => one.left < right + 1 && one.right > left - 1 && one.top < bottom && one.bottom > top);
-  };
+  const { left, right, top, bottom } = canvas.boxOf({ x: 0, y: 0 }, text, style);
+  const isClear = ({ x, y }: Point) =>
+    !others.some(
+      (one) => one.left < x + right + 1 && one.right > x + left - 1 && one.top < y + bottom && one.bottom > y + top,
+    );
   // Most stand at the first place that is tried.
   function* tried(): Generator<Point> {
     for (const at of places) if (isClear(at)) yield at;

@@ -30,12 +30,13 @@ function boxes(svg: string): Box[] {
     const text = plain(inner!);
     const own = attribute(tag, "font-size");
     const em = own ? Number(own) : size;
-    const [x, y] = [Number(attribute(tag, "x")) + (own ? 0 : dx), Number(attribute(tag, "y")) + (own ? 0 : dy)];
+    const upright = attribute(tag, "transform") === "rotate(-90)";
+    const [along, across] = ["x", "y"].map((name) => Number(attribute(tag, name))) as [number, number];
+    const [x, y] = [(upright ? across : along) + (own ? 0 : dx), (upright ? -along : across) + (own ? 0 : dy)];
     const width = textWidth(text, attribute(tag, "font-weight") ? em * 1.08 : em);
     const anchor = attribute(tag, "text-anchor");
     const start = anchor === "end" ? -width : anchor === "middle" ? -width / 2 : 0;
-    if (attribute(tag, "transform"))
-      return { text, left: x - 0.8 * em, right: x + 0.24 * em, top: y - start - width, bottom: y - start };
+    if (upright) return { text, left: x - 0.8 * em, right: x + 0.24 * em, top: y - start - width, bottom: y - start };
     return { text, left: x + start, right: x + start + width, top: y - 0.8 * em, bottom: y + 0.24 * em };
   });
 }

@@ -83,7 +83,7 @@ export const ferry: Sample = {
           [CAUTION],
           ...right.map((cells, i): (BookCell | null)[] => [...(left[i] ?? [null, null]), null, ...cells]),
         ],
-        columns: [104, 92, 28, 236, 116, 128].map((size) => ({ size })),
+        columns: [104, 112, 20, 264, 104, 112].map((size) => ({ size })),
       },
       {
         name: "Jacks",

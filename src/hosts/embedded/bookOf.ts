@@ -100,6 +100,7 @@ function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): 
   const looks = new Map<string, Look | null>();
   const lookAt = (cell: Nullable<ICellData>) => {
     const style = cell?.s;
+    if (!style) return null;
     if (typeof style !== "string") return lookOf(styles.getStyleByCell(cell), left);
     const known = looks.get(style);
     if (known !== undefined) return known;
@@ -107,12 +108,11 @@ function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): 
     looks.set(style, look);
     return look;
   };
-  const put = (row: number, column: number) => {
-    const cell = matrix.getValue(row, column);
+  const put = (row: number, column: number, cell: Nullable<ICellData>) => {
     // A text with a link has one format for all of it.
     if ((cell?.p?.body?.textRuns?.length ?? 0) > (cell?.p?.body?.customRanges?.length ? 1 : 0))
       left.add("formats of single words in a cell");
-    const { formula, value } = at.at(row, column);
+    const { formula, value } = at.at(row, column, cell);
     const look = lookAt(cell);
     const range = spills[row]?.[column];
     if (formula === null && value === "" && !look) return;
@@ -130,10 +130,11 @@ function rowsOf(sheet: EmbeddedSheet, worksheet: Worksheet, left: Set<string>): 
       ...(look && { look }),
     };
   };
-  matrix.forValue((row, column) => put(row, column));
+  matrix.forValue(put);
   // Cells that only a spill fills have no place in the matrix.
   for (const range of ranges)
     for (let row = range.startRow; row <= range.endRow; row++)
-      for (let column = range.startColumn; column <= range.endColumn; column++) put(row, column);
+      for (let column = range.startColumn; column <= range.endColumn; column++)
+        put(row, column, matrix.getValue(row, column));
   return Array.from(rows, (row) => Array.from(row ?? [], (cell) => cell ?? null));
 }

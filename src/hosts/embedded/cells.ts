@@ -8,7 +8,8 @@ const EMPTY: HostCell = { formula: null, value: "", format: "General" };
 
 /** Reads the cells of one sheet in full precision, spilled values included. */
 export interface Cells {
-  at(row: number, column: number): HostCell;
+  /** @param cell what the sheet keeps there, where it is known already. */
+  at(row: number, column: number, cell?: Nullable<ICellData>): HostCell;
   /** What the user (or a step) put into the cell itself: formula or value, kept apart by type; "" when nothing, spilled values not counted. */
   contentAt(row: number, column: number): string;
   /** Nothing is seen in the cell: no content and no spilled value. */
@@ -38,8 +39,7 @@ export function cells({ univer, workbook }: EmbeddedSheet, worksheet: Worksheet)
     return value === "" ? "" : `${typeof value} ${value}`;
   };
   return {
-    at(row, column) {
-      const cell = matrix.getValue(row, column);
+    at(row, column, cell = matrix.getValue(row, column)) {
       const spill = spilled?.[row]?.[column];
       if (!cell && !spill) return EMPTY;
       const own = valueOf(cell);

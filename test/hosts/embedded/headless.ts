@@ -1,6 +1,7 @@
 import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { CellValueType, ICommandService } from "@univerjs/core";
 import {
+  FormulaDataModel,
   IDependencyManagerService,
   IFormulaRuntimeService,
   LexerTreeBuilder,
@@ -29,6 +30,8 @@ export interface Headless {
   readonly commands: ICommandService;
   /** What cuts formulas into their parts. */
   readonly lexer: LexerTreeBuilder;
+  /** What gathers formulas. */
+  readonly formulas: FormulaDataModel;
   /** What takes in results. */
   readonly runtime: IFormulaRuntimeService;
   /** As if typed: "=" begins a formula, other text stays text, "" empties the cell. */
@@ -91,6 +94,7 @@ export function headless(
     host,
     commands,
     lexer: univer.__getInjector().get(LexerTreeBuilder),
+    formulas: univer.__getInjector().get(FormulaDataModel),
     runtime: univer.__getInjector().get(IFormulaRuntimeService),
     worksheet,
     range,

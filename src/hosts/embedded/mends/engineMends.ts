@@ -2,6 +2,7 @@ import type { Injector } from "@univerjs/core";
 import type { Messages } from "../messages.ts";
 import { boundedFormulas } from "./boundedFormulas.ts";
 import { firstInOneGo } from "./firstInOneGo.ts";
+import { formulasAlone } from "./formulasAlone.ts";
 import { growingSpills } from "./growingSpills.ts";
 import { namesFollowed } from "./namesFollowed.ts";
 import { nothingFetched } from "./nothingFetched.ts";
@@ -16,6 +17,7 @@ export function engineMends(injector: Injector, messages: Messages, onPage: bool
   boundedFormulas(injector, (formula) => messages.tooDeep(formula));
   growingSpills(injector, messages);
   nothingFetched(injector);
+  formulasAlone(injector);
   namesFollowed(injector);
   presentSheets(injector);
   const first = firstInOneGo(injector, onPage);

@@ -1,6 +1,6 @@
 import { columnAt, type Column } from "../src/registry/columns.ts";
 import type { BookCell, BookSheet } from "../src/xlsx/book.ts";
-import { lettersOf } from "../src/xlsx/columnLetters.ts";
+import { lettersOf } from "../src/registry/columnLetters.ts";
 import { cell, heading, note, numbers, title } from "./cells.ts";
 
 /** The row of a table's headings, and the first and last of the rows made ready below: a longer roof has more pieces. */

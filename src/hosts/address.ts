@@ -1,3 +1,5 @@
+import { lettersOf } from "../registry/columnLetters.ts";
+
 /**
  * A cell's address for people, sheet included, as a formula would write it.
  *
@@ -9,11 +11,5 @@
 export function address(sheet: string, row: number, column: number): string {
   const plain =
     /^[A-Za-z_][A-Za-z_]*\d{0,2}$/.test(sheet) && !/^[A-Za-z]{1,3}\d+$/.test(sheet) && !/^(r|c|rc)\d*$/i.test(sheet);
-  return `${plain ? sheet : `'${sheet.replaceAll("'", "''")}'`}!${letters(column)}${row + 1}`;
-}
-
-/** The column's letters: 0 is A, 26 is AA. */
-function letters(column: number): string {
-  const rest = column >= 26 ? letters(Math.floor(column / 26) - 1) : "";
-  return rest + String.fromCharCode(65 + (column % 26));
+  return `${plain ? sheet : `'${sheet.replaceAll("'", "''")}'`}!${lettersOf(column)}${row + 1}`;
 }

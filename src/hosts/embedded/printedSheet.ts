@@ -2,7 +2,7 @@ import type { IRange, Worksheet } from "@univerjs/core";
 import { escaped } from "../../measure/escaped.ts";
 import type { Look, Print } from "../../xlsx/book.ts";
 import { EDGES } from "../../xlsx/book.ts";
-import { columnOf } from "../../xlsx/columnLetters.ts";
+import { columnOf } from "../../registry/columnLetters.ts";
 import { address } from "../address.ts";
 import { cells } from "./cells.ts";
 import { lookOf } from "./lookStyle.ts";

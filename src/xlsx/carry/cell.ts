@@ -1,5 +1,5 @@
 import type { BookCell, Look } from "../book.ts";
-import { lettersOf } from "../columnLetters.ts";
+import { lettersOf } from "../../registry/columnLetters.ts";
 import { storedFormula } from "../storedFormula.ts";
 import type { Styles } from "./styles.ts";
 import { attribute, elements, escaped, tagOf, withAttribute, type Xml } from "./xml.ts";

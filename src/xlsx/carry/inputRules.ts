@@ -1,6 +1,6 @@
 import type { InputRule, Rectangle } from "../book.ts";
 import { INPUT_KINDS } from "../book.ts";
-import { columnOf, lettersOf } from "../columnLetters.ts";
+import { columnOf, lettersOf } from "../../registry/columnLetters.ts";
 import { storedFormula, typedFormula } from "../storedFormula.ts";
 import { MOST } from "./moved.ts";
 import { attribute, elements, escaped, rootOf, tagOf, textOf, withAttribute, type Xml } from "./xml.ts";

@@ -1,5 +1,5 @@
 import type { Link } from "../book.ts";
-import { columnOf, lettersOf } from "../columnLetters.ts";
+import { columnOf, lettersOf } from "../../registry/columnLetters.ts";
 import type { MovedSheet } from "./moved.ts";
 import { relationId, type Parts } from "./parts.ts";
 import { afterParts } from "./sheetOrder.ts";

@@ -1,5 +1,5 @@
 import type { Origin } from "../book.ts";
-import { columnOf, lettersOf } from "../columnLetters.ts";
+import { columnOf, lettersOf } from "../../registry/columnLetters.ts";
 import { sheetPrefix } from "../sheetPrefix.ts";
 
 /** Most rows and columns of a sheet in the format. */

@@ -1,4 +1,4 @@
-import { columnOf } from "../columnLetters.ts";
+import { columnOf } from "../../registry/columnLetters.ts";
 import { movedFormula, movedPlaces, movedReference, type MovedSheet } from "./moved.ts";
 import { attribute, elements, escaped, replaced, rootOf, tagOf, textOf, withAttribute, type Xml } from "./xml.ts";
 

@@ -1,5 +1,5 @@
 import type { Book } from "../book.ts";
-import { lettersOf } from "../columnLetters.ts";
+import { lettersOf } from "../../registry/columnLetters.ts";
 import { sheetPrefix } from "../sheetPrefix.ts";
 import { storedFormula } from "../storedFormula.ts";
 import { isOtherFilter } from "./filters.ts";

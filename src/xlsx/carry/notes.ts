@@ -1,5 +1,5 @@
 import type { Note } from "../book.ts";
-import { columnOf, lettersOf } from "../columnLetters.ts";
+import { columnOf, lettersOf } from "../../registry/columnLetters.ts";
 import type { MovedSheet } from "./moved.ts";
 import { changedBoxes } from "./movedParts.ts";
 import { relationId, type Parts } from "./parts.ts";

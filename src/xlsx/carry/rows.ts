@@ -1,5 +1,5 @@
 import type { BookCell, BookSheet, Line } from "../book.ts";
-import { columnOf, lettersOf } from "../columnLetters.ts";
+import { columnOf, lettersOf } from "../../registry/columnLetters.ts";
 import { POINT_PIXELS } from "../fileUnits.ts";
 import { cellXml, formulaOf, sameCell, sameFormula, type CellTools, type FileCell } from "./cell.ts";
 import type { MovedSheet } from "./moved.ts";

@@ -1,5 +1,5 @@
 import type { BookSheet, Line } from "../book.ts";
-import { lettersOf } from "../columnLetters.ts";
+import { lettersOf } from "../../registry/columnLetters.ts";
 import { WIDTH_PIXELS } from "../fileUnits.ts";
 import type { CellTools } from "./cell.ts";
 import { filterIn, filterXml, isOtherFilter } from "./filters.ts";

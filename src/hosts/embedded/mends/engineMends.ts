@@ -1,5 +1,6 @@
 import type { Injector } from "@univerjs/core";
 import type { Messages } from "../messages.ts";
+import { blockedSpills } from "./blockedSpills.ts";
 import { boundedFormulas } from "./boundedFormulas.ts";
 import { firstInOneGo } from "./firstInOneGo.ts";
 import { formulasAlone } from "./formulasAlone.ts";
@@ -16,6 +17,7 @@ export function engineMends(injector: Injector, messages: Messages, onPage: bool
   wholeQuotes(injector);
   boundedFormulas(injector, (formula) => messages.tooDeep(formula));
   growingSpills(injector, messages);
+  blockedSpills(injector);
   nothingFetched(injector);
   formulasAlone(injector);
   namesFollowed(injector);

@@ -62,7 +62,9 @@ export async function readAgain(host: Host, before: Area, name: string | null = 
   if (!(await host.sheets()).includes(area.sheet)) return null;
   // Headings may have come over it.
   const above = Math.min(area.row, 1);
-  const wide = { ...area, row: area.row - above, rows: above + area.rows + WING_ROWS.length, columns: MOST_COLUMNS };
+  // Rows that were just written are below what the name holds.
+  const rows = above + Math.max(area.rows, before.rows) + WING_ROWS.length;
+  const wide = { ...area, row: area.row - above, rows, columns: MOST_COLUMNS };
   const cells = await host.read(wide);
   const found = findBlock(
     cells.map((line, i) => (i < above && !isHeading(line) ? line.map(() => EMPTY) : line)),

@@ -36,7 +36,7 @@ export function blockAt(
     cells: [...(title === null ? [] : [full([{ content: title, style: "title" }])]), ...lines.map(full)],
     spill: { ...spill, row: spill.row + top },
     widths,
-    ...(newSheet && top + spill.row === 0 ? { frozenRows: 1 } : {}),
+    ...(newSheet && spill.row === 0 ? { frozenRows: 1 } : {}),
   };
 }
 

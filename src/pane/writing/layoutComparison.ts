@@ -30,7 +30,7 @@ export function layoutComparison(
   { pitches, spacings, what }: Comparison,
   now: Table,
 ): BlockLayout {
-  const columns = Math.max(pitches.length, spacings.length) + 1;
+  const values = Math.max(pitches.length, spacings.length);
   const cell = (at: number, column: number) => relative(firstLine(place) + at, place.column + column);
   const line = (at: number, count: number) => `${cell(at, 1)}:${cell(at, count)}`;
   const formula = `=RAFTER.COMPARE(${block},${line(0, pitches.length)},${line(1, spacings.length)},${cell(2, 1)})`;
@@ -49,6 +49,6 @@ export function layoutComparison(
       columns: now[0]!.length,
       formats: [null, ...spacings.map(() => "0.000")],
     },
-    widths: [150, ...Array.from({ length: columns - 1 }, () => 92)],
+    widths: [150, ...Array.from({ length: values }, () => 92)],
   });
 }

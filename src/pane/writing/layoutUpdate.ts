@@ -51,11 +51,10 @@ export function layoutUpdate(
     const gone = wing !== undefined && inputs.wings.every(({ letter }) => letter !== wing);
     const column = wing === undefined ? 1 : room.column(wing);
     const line = room.line(row, column !== null && text !== "");
-    if (wing !== undefined && gone && row === "Wall" && room.headed && column !== null)
-      put(0, column, "", { content: "" });
+    if (gone && room.headed && column !== null) put(0, column, "", { content: "" });
     if (column === null || line === null) {
       // An empty field needs no cell.
-      if (wing === undefined || text !== "") lacking.push(place);
+      if (text !== "") lacking.push(place);
       continue;
     }
     put(line, column, text, valueCell(row, text, unit));
@@ -115,7 +114,6 @@ class Room {
     if (known >= 0) return known + 2;
     const at = this.headed ? this.columns : 2 + LETTERS.findIndex((letter) => letter === wing);
     if (at >= MOST_COLUMNS || !this.#cells.slice(0, this.rows).every((line) => this.#empty(line[at]))) return null;
-    while (this.#letters.length < at - 2) this.#letters.push(null);
     this.#letters[at - 2] = wing;
     this.columns = Math.max(this.columns, at + 1);
     if (this.headed) this.added.push({ row: 0, column: at, text: wingHeading(wing) });
@@ -126,7 +124,7 @@ class Room {
   line(row: BlockRow, make: boolean): number | null {
     const known = this.#lines.get(row);
     if (known !== undefined) return known;
-    const below = this.#cells[this.rows]?.slice(0, this.columns) ?? [];
+    const below = this.#cells[this.rows]!.slice(0, this.columns);
     if (!make || !below.every((cell) => this.#empty(cell)) || !this.#noteHasRoom()) return null;
     const line = this.rows++;
     this.#lines.set(row, line);

@@ -34,7 +34,7 @@ export async function printedPage(hash: string): Promise<string | null> {
 
 function readAsked(hash: string) {
   try {
-    const { data } = Asked.safeParse(JSON.parse(decodeURIComponent(hash.replace(/^#/, ""))));
+    const { data } = Asked.safeParse(JSON.parse(decodeURIComponent(hash.slice(1))));
     const roof = data && readRemembered(JSON.stringify(data.roof));
     return roof ? { ...data, inputs: roof.inputs, kerf: roof.kerf } : null;
   } catch {

@@ -12,7 +12,7 @@ it("is the roof that the address was made of", () => {
   expect(askedRoof(address.slice(address.indexOf("#")))).toMatchObject({ inputs: state.inputs.value, kerf: "1/8" });
 });
 
-it.each(["", "#", "#%", "#{", "#null", "#7", "#%7B%7D", '#{"roof":7}', '#{"roof":{"inputs":7}}'])(
+it.each(["", "#", "#%", "#{", "#{}", "#null", "#7", "#%7B%7D", '#{"roof":7}', '#{"roof":{"inputs":7}}'])(
   "is none behind %s",
   (hash) => expect(askedRoof(hash)).toBeNull(),
 );

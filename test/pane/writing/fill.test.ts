@@ -118,6 +118,7 @@ describe("what is written", () => {
 
   it.each([
     ["", /^(left|right)$/],
+    [" ", /^(left|right)$/],
     [" left ", /^left$/],
     [" right ", /^right$/],
   ])(

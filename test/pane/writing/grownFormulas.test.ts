@@ -25,6 +25,15 @@ describe("a formula on a block that grew", () => {
     ["a formula of the sheet's own", "The roof", "=SUM($A$2:$B$21)"],
   ])("leaves %s alone", (_, sheet, formula) => expect(grownFormula(formula, sheet, from, to)).toBe(formula));
 
+  it.each([
+    ["quoted with an apostrophe", "Al's", "='x'&RAFTER.TAPE('Al''s'!A2:B21)", "='x'&RAFTER.TAPE('Al''s'!A2:C24)"],
+    ["in other letters", "Roof", "=rafter.members(ROOF!$A$2:$B$21)", "=rafter.members(ROOF!$A$2:$C$24)"],
+    ["in letters beyond ASCII", "Dächer_1", "=RAFTER.TAPE(dächer_1!A2:B21)", "=RAFTER.TAPE(dächer_1!A2:C24)"],
+    ["after a text with quotes", "Roof", `=RAFTER.A("""A2:B21",Roof!A2:B21)`, `=RAFTER.A("""A2:B21",Roof!A2:C24)`],
+  ])("knows the sheet's name %s", (_, sheet, formula, grown) =>
+    expect(grownFormula(formula, "Jacks", { ...from, sheet }, { ...to, sheet })).toBe(grown),
+  );
+
   it("is looked for on every sheet, and only where the block grew", async () => {
     const { host } = sheetHost([
       ["", "=RAFTER.TAKEOFF(A2:B4)"],
@@ -32,6 +41,9 @@ describe("a formula on a block that grew", () => {
     ]);
     const area = { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 };
     expect(await grownFormulas(host, area, area)).toEqual([]);
+    expect(await grownFormulas(host, area, { ...area, rows: 5 })).toEqual([
+      { sheet: "Bid", row: 0, column: 1, cells: [[{ content: "=RAFTER.TAKEOFF(A2:B6)" }]] },
+    ]);
     expect(await grownFormulas(host, area, { ...area, columns: 4 })).toEqual([
       { sheet: "Bid", row: 0, column: 1, cells: [[{ content: "=RAFTER.TAKEOFF(A2:D4)" }]] },
     ]);

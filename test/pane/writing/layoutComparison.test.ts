@@ -26,6 +26,30 @@ describe("layoutComparison", () => {
     ]);
     expect(spill).toMatchObject({ row: 5, rows: 3, columns: 3 });
   });
+  it("shows what can be changed as such, and every figure of the grid alike", () => {
+    const { cells, spill, widths, frozenRows } = layoutComparison(own, on, comparison, grid);
+    expect(cells.slice(0, 3).map((line) => line.map((cell) => cell?.style ?? null))).toEqual([
+      ["label", "input", "input"],
+      ["label", "input", "input"],
+      ["label", "input", null],
+    ]);
+    expect(cells[4]![0]).toEqual({
+      content: "=RAFTER.COMPARE(Roof!$A$2:$B$18,B1:C1,B2:C2,B3)",
+      style: "heading",
+      format: "General",
+    });
+    expect(spill).toEqual({ row: 4, column: 0, rows: 3, columns: 3, formats: [null, "0.000", "0.000"] });
+    expect([widths, frozenRows]).toEqual([[150, 92, 92], undefined]);
+  });
+  it.each([
+    [["6"], ["12", "16", "24"], "B1:B1", "B2:D2"],
+    [["6", "8", "9"], ["24"], "B1:D1", "B2:B2"],
+  ])("has a column for each of the longer list: %j, %j", (pitches, spacings, first, second) => {
+    const table = [["", ...spacings], ...pitches.map((pitch) => [pitch, ...spacings.map(() => 1)])];
+    const { cells, widths } = layoutComparison(own, on, { pitches, spacings, what: "step" }, table);
+    expect(cells[4]![0]!.content).toBe(`=RAFTER.COMPARE(Roof!$A$2:$B$18,${first},${second},B3)`);
+    expect([cells[0]!.length, widths]).toEqual([4, [150, 92, 92, 92]]);
+  });
   it.each([own, at])("fits a place, %j", (place) => {
     expect(checkStep({ title: "", blocks: [layoutComparison(place, on, comparison, grid)] }, ["Bid"])).toBeNull();
   });

@@ -9,6 +9,7 @@ import { START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { roofTables } from "../../../src/pane/writing/roofTables.ts";
 import { layoutFill, type FillRequest, type TableToWrite } from "../../../src/pane/writing/layoutFill.ts";
 import { roomToGrow, tapeFormula } from "../../../src/pane/writing/layoutTable.ts";
+import { texts } from "../../../src/pane/words/texts.ts";
 import { TABLES } from "../../../src/pane/writing/tables.ts";
 import { evaluateFunction, type Table } from "../../../src/pane/state/evaluateFunction.ts";
 
@@ -132,6 +133,68 @@ describe("layoutFill", () => {
         expect(new Set(taken).size).toBe(taken.length);
       }),
     );
+  });
+
+  it("is named after what it writes, of which the block is the first", () => {
+    const title = (more: Partial<FillRequest>) => layoutFill({ ...request, ...more }).step.title;
+    const area = { sheet: "Bid", row: 4, column: 0, rows: 11, columns: 2 };
+    expect(title({})).toBe(texts.together([texts.roofBlock, "Jack schedule", "All members"]));
+    expect(title({ tables: [] })).toBe(texts.roofBlock);
+    expect(title({ inputs: null, block: { area, lines: new Map() } })).toBe("Jack schedule, All members");
+  });
+
+  it("leaves a column free between what stands side by side, whatever stands first", () => {
+    const narrow = (title: string, columns: number): TableToWrite => ({
+      title,
+      sheet: title,
+      layout: (place) => ({ ...place, cells: [Array.from({ length: columns }, () => null)] }),
+    });
+    const at = { sheet: "Bid", row: 4, column: 2 };
+    const tables = [narrow("One", 3), narrow("Two", 1), narrow("Three", 2)];
+    const columns = (more: Partial<FillRequest>) =>
+      layoutFill({ ...request, at, tables, ...more }).step.blocks.map(({ column }) => column);
+    expect(columns({})).toEqual([2, 5, 9, 11]);
+    const area = { sheet: "Bid", row: 4, column: 20, rows: 11, columns: 2 };
+    expect(columns({ inputs: null, block: { area, lines: new Map() } })).toEqual([2, 6, 8]);
+  });
+
+  it("gives each table a sheet of its own, were they called alike", () => {
+    const twice = [chosen[1]!, chosen[1]!, chosen[1]!];
+    const { step } = layoutFill({ ...request, sheets: ["roof", "Members 2"], tables: twice });
+    expect(step.blocks.map(({ sheet }) => sheet)).toEqual(["Roof 2", "Members", "Members 3", "Members 4"]);
+  });
+
+  it("tells a table where each row of the block stands, and that there is none", () => {
+    const seen: (string | null)[][] = [];
+    const table: TableToWrite = {
+      title: "One",
+      sheet: "One",
+      layout: (place, { cell }) => (
+        seen.push([cell("Span"), cell("Unit"), cell("Fascia")]),
+        { ...place, cells: [[null]] }
+      ),
+    };
+    const { block } = layoutFill({ ...request, tables: [table] });
+    layoutFill({ ...request, tables: [table], at: { sheet: "Bid", row: 4, column: 2 } });
+    const area = { sheet: "Bid", row: 9, column: 5, rows: 3, columns: 2 };
+    layoutFill({ ...request, tables: [table], inputs: null, block: { area, lines: new Map([["Span", 2]]) } });
+    expect(seen).toEqual([
+      ["Roof!$B$2", `Roof!$B$${1 + block.rows}`, null],
+      ["$D$6", `$D$${5 + block.rows}`, null],
+      ["Bid!$G$12", null, null],
+    ]);
+    expect(() => layoutFill({ ...request, inputs: null })).toThrow("A table needs a block.");
+  });
+
+  it("writes the block under its title, and the caution two lines below it", () => {
+    const { cells, ...where } = layoutFill({ ...request, tables: [] }).step.blocks[0]!;
+    expect(where).toEqual({ sheet: "Roof", newSheet: true, row: 0, column: 0, widths: [112, 120] });
+    expect(cells[0]).toEqual([{ content: texts.roofBlock, style: "title" }, null]);
+    expect(cells.slice(-2)).toEqual([
+      [null, null],
+      [{ content: texts.cautionInSheet, style: "note" }, null],
+    ]);
+    expect(cells).toHaveLength(3 + rows.length);
   });
 
   it("is refused by the table's function where the roof has none", () => {

@@ -3,7 +3,7 @@ import { jackTable } from "../../../functions/jackTable.ts";
 import { textWidth } from "../../../src/drawing/canvas/textWidth.ts";
 import { columnAt } from "../../../src/registry/columns.ts";
 import { EMPTY_INPUTS, START_INPUTS } from "../../../src/pane/state/fields.ts";
-import { layoutTable, roomToGrow } from "../../../src/pane/writing/layoutTable.ts";
+import { layoutTable, roomToGrow, tapeFormula } from "../../../src/pane/writing/layoutTable.ts";
 import { roofTables } from "../../../src/pane/writing/roofTables.ts";
 
 const { columns } = jackTable;
@@ -27,6 +27,31 @@ it("reads lengths on the tape in every line that the table may grow into, and ta
   expect(cells.slice(1).every((line, i) => String(line.at(-1)!.content).includes(`${letter}${i + 2}`))).toBe(true);
   expect(laid([]).cells).toHaveLength(1);
 });
+
+it.each([
+  [1, 20],
+  [4, 23],
+  [21, 40],
+  [31, 60],
+])("of %i lines, headings counted, it may grow to %i", (lines, most) =>
+  expect(roomToGrow(Array.from({ length: lines }, () => [1]))).toBe(most),
+);
+
+it("spills its columns in their formats, and heads the tapes beside them", () => {
+  const under = { sheet: "Bid", newSheet: false, row: 4, column: 2, title: "Jacks" };
+  const table = { columns: columns.slice(0, 6), now, onTape: ["Long point"], unitCell: "$B$9" };
+  const { cells, spill } = layoutTable(under, { ...table, formula: "=A()" });
+  expect(cells[1]!.map((cell) => cell!.content)).toEqual(["=A()", "", "", "", "", "", "Long point, on tape"]);
+  expect(cells[1]!.at(-1)!.style).toBe("heading");
+  // The long points stand in the sixth column, H, under a title and the headings.
+  expect(cells[2]).toEqual([...Array.from({ length: 6 }, () => null), { content: tapeFormula("H7", "$B$9") }]);
+  const formats = columns.slice(0, 6).map(({ format }) => format);
+  expect(spill).toEqual({ row: 1, column: 0, rows: 1 + roomToGrow(now), columns: 6, formats });
+  expect(new Set(formats).size).toBeGreaterThan(1);
+});
+
+it("reads a length on the tape whatever the unit where no cell says it", () =>
+  expect(tapeFormula("F2", null)).toBe('=IF(F2="","",RAFTER.TAPE(F2))'));
 
 it("a metric roof has no columns on the tape", async () => {
   const columnsOf = async (inputs: typeof START_INPUTS) => {

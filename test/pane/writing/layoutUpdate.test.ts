@@ -77,6 +77,22 @@ describe("layoutUpdate", () => {
     const { lacking, blocks } = layoutUpdate(area, below, inputs, "in");
     expect([lacking, blocks.length]).toEqual([[{ row: "Hip" }], 2]);
   });
+  it("writes a new row as the fill does: its label, a value to be changed, and the caution as a note", () => {
+    const below = cellsOf([
+      [texts.cautionInSheet, ""],
+      ["", ""],
+    ]);
+    const { blocks } = layoutUpdate(area, [...cells, ...below], inputs, "in");
+    expect(blocks.slice(2).map(({ sheet, row, column, cells: [[cell]] }: any) => [sheet, row, column, cell])).toEqual([
+      ["Bid", 8, 1, { content: "2x8", style: "input" }],
+      ["Bid", 8, 0, { content: "Hip", style: "label" }],
+      ["Bid", 9, 0, { content: texts.cautionInSheet, style: "note" }],
+    ]);
+  });
+  it("says what a bare number is measured in", () => {
+    const { blocks } = layoutUpdate(area, cells, { ...inputs, Hip: "", Span: "26'", Spacing: "400" }, "mm");
+    expect(blocks.at(-1)!.cells).toEqual([[{ content: 400, style: "input", format: 'General "mm"' }]]);
+  });
   it("writes nothing where block and pane agree", () => {
     expect(
       layoutUpdate(area, cells, { ...EMPTY_INPUTS, Span: "24'", Length: "36'", Pitch: "6", Spacing: "0" }, "in"),
@@ -143,6 +159,82 @@ describe("layoutUpdate", () => {
         ["Bid!C9", ""],
         ["Bid!C6", ""],
       ]);
+    });
+    it("has no room below the block where something stands under its own column", () => {
+      const under = rows.map((line, i) => (i === 3 ? ["", "", "mine"] : line));
+      const { blocks, lacking } = layoutUpdate(plain, cellsOf(under), winged, "in");
+      expect(lacking).toEqual(["Wall", "Out from wall"].map((row) => ({ row, wing: "A" })));
+      expect(blocks).toHaveLength(1);
+    });
+    it("lacks nothing for one in whose fields nothing is typed yet", () => {
+      const beside = rows.map(([a, b]) => [a!, b!, "mine"]);
+      const { blocks, lacking } = layoutUpdate(plain, cellsOf(beside), { ...winged, wings: [emptyWing("A")] }, "in");
+      expect([blocks, lacking]).toEqual([[], []]);
+    });
+    it("takes the place of its letter where the block has no headings, whatever stands beside it", () => {
+      const four = rows.map((line) => [...line, ""]);
+      const b = layoutUpdate(plain, cellsOf(four), { ...winged, wings: [{ ...wing, letter: "B" }] }, "in");
+      expect(applied(four, b).map((line) => line.slice(2))).toEqual([
+        ["", "12'"],
+        ["", ""],
+        ["", ""],
+        ["", "front"],
+        ["", "8'"],
+        ["", ""],
+        ["", ""],
+      ]);
+      expect(b.area).toEqual({ ...plain, rows: 5, columns: 4 });
+      const own = applied(four, b);
+      const both = [wing, { ...wing, letter: "B", Span: "10'" }];
+      const a = layoutUpdate({ ...plain, rows: 5, columns: 4 }, cellsOf(own), { ...winged, wings: both }, "in");
+      expect(applied(own, a).map((line) => line.slice(2))).toEqual([
+        ["12'", "10'"],
+        ["", ""],
+        ["", ""],
+        ["front", "front"],
+        ["8'", "8'"],
+        ["", ""],
+        ["", ""],
+      ]);
+      expect(a.area).toEqual({ ...plain, rows: 5, columns: 4 });
+    });
+    it("is found under its heading, wherever that stands", () => {
+      const headed: (string | number)[][] = [
+        ["", "Main roof", "Wing C", "Wing A"],
+        ["Span", "24'", "10'", "12'"],
+        ["Length", "36'", "", ""],
+        ["Pitch", 6, "", ""],
+        ["Wall", "", "back", "front"],
+        ["Out from wall", "", "6'", "8'"],
+      ];
+      const wings = [
+        { ...wing, Span: "14'" },
+        { ...wing, letter: "C", Wall: "back", Span: "10'", "Out from wall": "6'" },
+      ];
+      const layout = layoutUpdate({ ...plain, rows: 6, columns: 4 }, cellsOf(headed), { ...winged, wings }, "in");
+      expect(layout.changes).toEqual([{ at: "Bid!D6", from: "12'", to: "14'", formula: false }]);
+    });
+    it("has no room beyond the last column that a block can have", () => {
+      const beside = ["", ..."BCDEFGH"].map((letter) => (letter === "" ? "" : `Wing ${letter}`));
+      const headed = [
+        ["", "Main roof", ...beside],
+        ...[
+          ["Span", "24'"],
+          ["Length", "36'"],
+          ["Pitch", 6],
+          ["Wall", ""],
+          ["Out from wall", ""],
+        ].map((line) => [...line, ...beside.map(() => "")]),
+      ];
+      const wings = [wing, ...[..."BCDEFGH"].map((letter) => emptyWing(letter))];
+      const { blocks, lacking } = layoutUpdate(
+        { ...plain, rows: 6, columns: 10 },
+        cellsOf(headed),
+        { ...winged, wings },
+        "in",
+      );
+      expect(blocks).toEqual([]);
+      expect(lacking).toEqual(["Wall", "Out from wall", "Span"].map((row) => ({ row, wing: "A" })));
     });
     it("heads a new column where the block has headings", () => {
       const headed: (string | number)[][] = [

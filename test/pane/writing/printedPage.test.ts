@@ -4,6 +4,8 @@ import { emptyWing, START_INPUTS } from "../../../src/pane/state/fields.ts";
 import { paneState } from "../../../src/pane/state/paneState.ts";
 import { cardsPage } from "../../../src/pane/writing/cards.ts";
 import { cardsGiven } from "../../../src/pane/writing/packetOf.ts";
+import { keyOf, orderNow, type Order } from "../../../src/pane/state/orderNow.ts";
+import { planPage } from "../../../src/pane/writing/planPage.ts";
 import { printAddress, type Printed } from "../../../src/pane/writing/printAddress.ts";
 import { printedPage } from "../../../src/pane/writing/printedPage.ts";
 
@@ -39,6 +41,24 @@ describe("the address of a page that prints by itself", () => {
     const plain = await printedPage(hashOf(pane(), CARDS));
     expect(await printedPage(hashOf(pane(), { ...CARDS, plan: true }))).not.toBe(plain);
   });
+  it("gives cards with the boards of the very plan, and the plan with the saw cut that is typed", async () => {
+    const state = pane("20'", "3/8");
+    const order = (await orderNow({ inputs: state.inputs.value, kerf: "3/8" })) as Order;
+    expect(await printedPage(hashOf(state, PLAN))).toBe(planPage(state, order, "A4", `3/8"`));
+    state.found.value = { key: keyOf({ inputs: state.inputs.value, kerf: "3/8" }), order };
+    const cards = { paper: "A4", perPage: 4 } as const;
+    expect(await printedPage(hashOf(state, { ...cards, plan: true }))).toBe(
+      cardsPage(state.report.value.model!, cards, cardsGiven(state)),
+    );
+  });
+  const boardless = pane("24'");
+  boardless.inputs.value = { ...boardless.inputs.value, Boards: "long" };
+  it.each([
+    ["the plan unasked", hashOf(pane(), { ...PLAN, plan: false })],
+    ["a paper that is none", hashOf(pane(), { ...CARDS, paper: "napkin" as never })],
+    ["three to a page", hashOf(pane(), { ...CARDS, perPage: 3 as never })],
+    ["boards that cannot be read", hashOf(boardless, PLAN)],
+  ])("gives nothing for %s", async (_, hash) => expect(await printedPage(hash)).toBeNull());
   it.each(["", "#", "#%", "#{}", "#null", hashOf(pane("none"), CARDS), hashOf(pane("24'", "no kerf"), PLAN)])(
     "gives nothing for %j",
     async (hash) => {

@@ -3,6 +3,7 @@ import { CARD, cardStyles, type CardPaper } from "./cardStyles.ts";
 import { cardParts, type CardPart } from "./cardParts.ts";
 import { escaped } from "../../measure/escaped.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
+import { paperPage } from "../canvas/paperPage.ts";
 import { WORDS, type Words } from "../canvas/words.ts";
 
 /** A whole printable page of cards, two or four to a sheet, as HTML text that needs nothing else. */
@@ -14,7 +15,7 @@ export function cardPages(
   const body = cardSheets(cards, paper)
     .map((page) => `<section class="page">${page}</section>`)
     .join("\n");
-  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>${cardStyles(paper)}</style></head><body>\n${body}\n</body></html>\n`;
+  return paperPage(title, cardStyles(paper), body);
 }
 
 /** What stands on each page of cards, as HTML. */

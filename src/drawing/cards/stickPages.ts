@@ -4,6 +4,7 @@ import type { Packet } from "./cardOptions.ts";
 import { escaped } from "../../measure/escaped.ts";
 import type { DrawingOptions } from "../canvas/canvas.ts";
 import { nonBreaking } from "../canvas/nonBreaking.ts";
+import { paperPage } from "../canvas/paperPage.ts";
 import { WORDS } from "../canvas/words.ts";
 
 export interface StickPaper extends Pick<DrawingOptions, "length" | "words"> {
@@ -43,7 +44,9 @@ export function stickPages(
   const texts = [...(packet ? [words.card.packet(packet)] : []), words.sticks.key, words.handSeen, ...notes]
     .map((text) => `<p>${escaped(nonBreaking(text))}</p>`)
     .join("");
-  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>@page{size:${page.width}in ${page.height}in;margin:${EDGE}in}
+  return paperPage(
+    title,
+    `@page{size:${page.width}in ${page.height}in;margin:${EDGE}in}
 body{margin:0;background:#fff;color:#000;font:10pt/1.25 system-ui,sans-serif}
 h1{font-size:18pt;margin:0 0 4pt}
 p{margin:0 0 4pt}
@@ -55,7 +58,9 @@ th,td{border-bottom:1px solid #000;padding:1pt 12pt 1pt 0;text-align:left;vertic
 tr{break-inside:avoid}
 td.box{width:10pt;height:10pt;border:1px solid #000;padding:0}
 .cautions{border-top:1px solid #000;padding-top:2pt;font-size:8pt}
-</style></head><body>\n<h1>${escaped(title)}</h1>${texts}\n${boards.join("\n")}\n${lists.map(listText).join("\n")}\n<p class="cautions">${escaped(words.card.cautions)}</p>\n</body></html>\n`;
+`,
+    `<h1>${escaped(title)}</h1>${texts}\n${boards.join("\n")}\n${lists.map(listText).join("\n")}\n<p class="cautions">${escaped(words.card.cautions)}</p>`,
+  );
 }
 
 /** A list with a box to tick before each row. */

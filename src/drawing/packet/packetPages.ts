@@ -1,4 +1,5 @@
 import { escaped } from "../../measure/escaped.ts";
+import { paperPage } from "../canvas/paperPage.ts";
 import { BOLD, startWithin, textWidth } from "../canvas/textWidth.ts";
 import { cardRules, PAPERS, type CardPaper } from "../cards/cardStyles.ts";
 import type { Packet } from "../cards/cardOptions.ts";
@@ -25,7 +26,9 @@ export function packetPages(parts: readonly PacketPart[], { paper, perPage }: Ca
       `<section class="sheet ${kind}" data-sheet="${escaped(name)}"><div class="body">${body}</div>${foot(name, packet, i + 1, pages.length, { width, beside: kind === "stickers" })}</section>`,
   );
   const title = packet.job === "" ? words.title : `${packet.job}, ${words.title}`;
-  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>@page{size:${page.width}in ${page.height}in;margin:0}
+  return paperPage(
+    title,
+    `@page{size:${page.width}in ${page.height}in;margin:0}
 *{box-sizing:border-box}
 body{margin:0;background:#fff;color:#000;font:${TEXT.body}px/1.2 system-ui,sans-serif}
 .sheet{width:${page.width}in;height:${page.height - 0.01}in;padding:${EDGE}in;break-after:page;overflow:hidden;position:relative}
@@ -41,7 +44,9 @@ ${blockStyles}${labelStyles(paper)}.flow .strips{display:block}
 .stickers .foot div{border:0}
 .stickers .foot b{display:inline;margin-left:4px}
 .cards .body{display:grid;grid-template:1fr 1fr/repeat(${perPage === 4 ? 2 : 1},minmax(0,1fr));font-size:${perPage === 4 ? "8pt" : "9.6pt"}}
-${cardRules({ paper, perPage })}</style></head><body>\n${sheets.join("\n")}\n</body></html>\n`;
+${cardRules({ paper, perPage })}`,
+    sheets.join("\n"),
+  );
 }
 
 /** What stands at the foot of every page, each word over its text or `beside` it. A name as long as the page is cut, and shows it. */

@@ -14,8 +14,8 @@ it("prints title, headings, rows and notes in their order, whatever signs stand 
   const body = html.slice(html.indexOf("<body>"), html.indexOf("</body>"));
   const cell = (tag: string, ...texts: string[]) => texts.map((text) => `<${tag}>${text}</${tag}>`).join("");
   expect(body).toBe(
-    `<body><h1>A &#38; B</h1><table><thead><tr>${cell("th", "Piece", "&#60;1&#62;")}</tr></thead><tbody>` +
+    `<body>\n<h1>A &#38; B</h1><table><thead><tr>${cell("th", "Piece", "&#60;1&#62;")}</tr></thead><tbody>` +
       `<tr>${cell("td", "Hip", "9' 4&#34;")}</tr><tr>${cell("td", "Jack", "48")}</tr></tbody></table>` +
-      cell("p", "Note 1", "5 &#60; 6"),
+      `${cell("p", "Note 1", "5 &#60; 6")}\n`,
   );
 });

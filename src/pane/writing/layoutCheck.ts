@@ -37,12 +37,8 @@ export function layoutCheck(
   const offs = below(4, measured);
 
   const line = (i: number): CellLayout[] => {
-    const [mark, tape, computed, means] = [0, 1, 2, 3].map((j) => relative(first + i, column + j)) as [
-      string,
-      string,
-      string,
-      string,
-    ];
+    const cell = (at: number) => relative(first + i, column + at);
+    const [mark, tape] = [cell(0), cell(1)];
     const found = (name: string) => `INDEX(${scheduled(name)},MATCH(${mark},${scheduled("Piece")},0))`;
     const run = `${found("Long point")}*COS(RADIANS(${found("Plumb cut")}))`;
     const heel = `SQRT(${found("Tape")}^2-(${run})^2)-${found("Long point")}*SIN(RADIANS(${found("Plumb cut")}))`;
@@ -55,13 +51,15 @@ export function layoutCheck(
       { content: cuts[i]?.tape ?? "", style: "input", format: "0.000" },
       where(found("Long point")),
       where(`RAFTER.JACKFROMTAPE(${found("Plumb cut")}&"°",${tape},${heel})`),
-      where(`${means}-${computed}`),
+      where(`${cell(3)}-${cell(2)}`),
     ];
   };
   const heading: CellLayout[] = texts.checkHeadings.map((content) => ({ content, style: "heading" }));
   const median: (CellLayout | null)[] = [
     { content: texts.medianInSheet, style: "label" },
-    ...[null, null, null],
+    null,
+    null,
+    null,
     { content: `=IF(COUNT(${offs})=0,"",MEDIAN(${offs}))`, format: "0.000" },
   ];
   const lines = [
@@ -70,7 +68,7 @@ export function layoutCheck(
     [],
     median,
   ];
-  return blockAt(place, [...lines, ...Array.from({ length: Math.max(0, rows + 1 - lines.length) }, () => [])], {
+  return blockAt(place, lines, {
     spill: {
       row: 0,
       column: WIDTHS.length,

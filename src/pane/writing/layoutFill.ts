@@ -27,7 +27,7 @@ export interface TableToWrite {
 export interface FillRequest {
   /** The block to write; null where the tables hang on one that stands in the sheet already. */
   readonly inputs: Inputs | null;
-  /** The block in the sheet, and on which of its lines each row stands, where `inputs` is null. */
+  /** The block in the sheet, and on which of its lines each row stands: not null where `inputs` is. */
   readonly block: { readonly area: Area; readonly lines: ReadonlyMap<BlockRow, number> } | null;
   /** The workbook's name for that block, or for the one to write; null where it has none. */
   readonly name: string | null;
@@ -70,8 +70,7 @@ export function layoutFill({ inputs, block, name, unit, tables, at, sheets }: Fi
   };
   const blocks: BlockLayout[] = [];
   let column = at?.column ?? 0;
-  let area = block?.area ?? null;
-  let lines = block?.lines ?? new Map<BlockRow, number>();
+  let hung = block;
   if (inputs) {
     const written = layoutBlock(inputs, unit, {
       sheet: at?.sheet ?? nameFor(texts.roofSheet),
@@ -80,11 +79,11 @@ export function layoutFill({ inputs, block, name, unit, tables, at, sheets }: Fi
       column,
     });
     blocks.push(written.layout);
-    area = written.area;
-    lines = new Map(blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row as BlockRow, i]));
-    column += area.columns + 1;
+    const lines = blockRows({ ...inputs, Unit: unit }).map(([row], i) => [row as BlockRow, i] as const);
+    hung = { area: written.area, lines: new Map(lines) };
+    column += written.area.columns + 1;
   }
-  if (!area) throw new Error("A table needs a block.");
+  const { area, lines } = hung!;
   const { sheet: from, row: top, column: left } = area;
   for (const table of tables) {
     const sheet = at?.sheet ?? nameFor(table.sheet);

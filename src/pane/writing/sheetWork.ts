@@ -106,7 +106,7 @@ export function writeStep(state: PaneState, step: WriteStep, besides?: () => Pro
     const written = await keepWritten(state, async () => {
       const done = await state.host.write(step, { signal, progress });
       // A stop that came when the last cells were on their way, or being calculated, is one too.
-      if (signal.aborted && (await takenBack(state, done)).length === 0) signal.throwIfAborted();
+      if (signal.aborted && (await takenBack(state, done, done)).length === 0) signal.throwIfAborted();
       return done;
     });
     await besides?.();
@@ -118,11 +118,12 @@ export function writeStep(state: PaneState, step: WriteStep, besides?: () => Pro
   });
 }
 
-async function takenBack(state: PaneState, written: Written): Promise<readonly string[]> {
+/** Takes a write back; where that fails it is left, and kept if it is not yet, so that it can be pressed again. */
+async function takenBack(state: PaneState, written: Written, left: Written | null): Promise<readonly string[]> {
   try {
     return await state.host.takeBack(written);
   } catch (error) {
-    throw new PartlyWritten(texts.undoFailed(whyOf(error)), written, { cause: error });
+    throw new PartlyWritten(texts.undoFailed(whyOf(error)), left, { cause: error });
   }
 }
 
@@ -130,14 +131,7 @@ async function takenBack(state: PaneState, written: Written): Promise<readonly s
 export async function takeBack(state: PaneState): Promise<void> {
   const last = state.written.value.at(-1);
   if (!last) return;
-  const edited = await working(state, async () => {
-    try {
-      return await state.host.takeBack(last);
-    } catch (error) {
-      // It is kept, and can be pressed again.
-      throw new PartlyWritten(texts.undoFailed(whyOf(error)), null, { cause: error });
-    }
-  });
+  const edited = await working(state, () => takenBack(state, last, null));
   if (edited.length > 0) {
     state.says.value = texts.notTakenBack(edited);
     return;

@@ -124,8 +124,9 @@ class Room {
   line(row: BlockRow, make: boolean): number | null {
     const known = this.#lines.get(row);
     if (known !== undefined) return known;
-    const below = this.#cells[this.rows]!.slice(0, this.columns);
-    if (!make || !below.every((cell) => this.#empty(cell)) || !this.#noteHasRoom()) return null;
+    // Below a sheet's last row nothing is.
+    const isFree = this.#cells[this.rows]?.slice(0, this.columns).every((cell) => this.#empty(cell)) ?? false;
+    if (!make || !isFree || !this.#noteHasRoom()) return null;
     const line = this.rows++;
     this.#lines.set(row, line);
     this.added.push({ row: line, column: 0, text: row });

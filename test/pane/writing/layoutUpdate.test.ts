@@ -26,6 +26,9 @@ describe("layoutUpdate", () => {
     ]);
     expect(lacking).toEqual([{ row: "Hip" }]);
   });
+  it("says that a row has no place below the sheet's last one", () => {
+    expect(layoutUpdate(area, cells, inputs, "in").lacking).toEqual([{ row: "Hip" }]);
+  });
   it("puts a row that the block does not have below it, where that is free in the block's columns", () => {
     const below = [
       ...cells,

@@ -2,6 +2,7 @@ import { build } from "esbuild";
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { CDPSession } from "playwright-core";
 import { ROOT } from "../../src/build/root.ts";
 import { texts } from "../../src/pane/words/texts.ts";
 import type { BookCell } from "../../src/xlsx/book.ts";
@@ -10,7 +11,6 @@ import { writeBook } from "../../src/xlsx/writeBook.ts";
 import prepare from "../browser/build.ts";
 import type { Opened } from "../browser/open.ts";
 import { closeBrowser, open, openBench } from "../browser/open.ts";
-import { edits } from "./edits.ts";
 import type { Row } from "./row.ts";
 
 const PAGES = 3;
@@ -51,28 +51,29 @@ async function buildBare(): Promise<void> {
   );
 }
 
-async function starts(slow: number): Promise<Row[]> {
+async function starts(tabs: { readonly bare: Tab; readonly ours: Tab }, slow: number): Promise<Row[]> {
   const times = { bare: [] as number[], ready: [] as number[], answers: [] as number[], bytes: [] as number[] };
   for (let i = 0; i < PAGES; i++) {
-    const bare = await slowed("bare", slow);
-    times.bare.push(await drawn(bare));
-    await takesKey(bare, () => window.bare.cell());
-    await bare.close();
-    const ours = await slowed("bench", slow);
-    times.ready.push(await drawn(ours));
-    const got = await ours.page.evaluate(() => ({
-      answers: (window as { answered?: number }).answered ?? Number.NaN,
-      bytes: (performance.getEntriesByType("resource") as PerformanceResourceTiming[])
-        .filter(({ name, responseEnd }) => name.endsWith(".js") && responseEnd <= window.longpoint.readyAfter)
-        .reduce((sum, { encodedBodySize }) => sum + encodedBodySize, 0),
-    }));
-    times.answers.push(got.answers);
-    times.bytes.push(got.bytes);
-    await takesKey(ours, async () => {
-      const rows = await window.longpoint.host.read({ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 });
-      return rows[0]![0]!.value;
+    const [bare, ours] = [tabs.bare.opened, tabs.ours.opened];
+    await slowed(tabs.bare, slow, async () => {
+      times.bare.push(await drawn(bare));
+      await takesKey(bare, () => window.bare.cell());
     });
-    await ours.close();
+    await slowed(tabs.ours, slow, async () => {
+      times.ready.push(await drawn(ours));
+      const got = await ours.page.evaluate(() => ({
+        answers: (window as { answered?: number }).answered ?? Number.NaN,
+        bytes: (performance.getEntriesByType("resource") as PerformanceResourceTiming[])
+          .filter(({ name, responseEnd }) => name.endsWith(".js") && responseEnd <= window.longpoint.readyAfter)
+          .reduce((sum, { encodedBodySize }) => sum + encodedBodySize, 0),
+      }));
+      times.answers.push(got.answers);
+      times.bytes.push(got.bytes);
+      await takesKey(ours, async () => {
+        const rows = await window.longpoint.host.read({ sheet: "Bid", row: 0, column: 0, rows: 1, columns: 1 });
+        return rows[0]![0]!.value;
+      });
+    });
   }
   const [bare, ready, answers, bytes] = [times.bare, times.ready, times.answers, times.bytes].map(median) as [
     number,
@@ -154,26 +155,38 @@ const look = () => {
   const wait = () => (drawn() === before ? setTimeout(wait, 20) : requestAnimationFrame(() => (window.answered = performance.now())));
   wait();
 };
-look();
+if (location.protocol !== "about:") look();
 `;
 
-/** A page on a processor that is so many times as slow from its start on. */
-async function slowed(folder: string, times: number): Promise<Opened> {
-  const opened = await open(folder, "", {}, {}, "");
-  const session = await opened.page.context().newCDPSession(opened.page);
-  await opened.page.goto("about:blank");
+/** A tab for each page, which has shown it once: what a browser makes ready for any page does not count, and takes as long as the page. */
+async function openTab(folder: string, first: string): Promise<Tab> {
+  const opened = await open(folder, "", {}, {}, first);
+  await drawn(opened);
+  await opened.clear();
+  return { opened, session: await opened.page.context().newCDPSession(opened.page) };
+}
+
+interface Tab {
+  readonly opened: Opened;
+  readonly session: CDPSession;
+}
+
+/** The tab's page as it starts with nothing kept from before, on a processor that is so many times as slow, until `look` has seen enough. */
+async function slowed({ opened, session }: Tab, times: number, look: () => Promise<void>): Promise<void> {
   await session.send("Network.clearBrowserCache");
   await session.send("Emulation.setCPUThrottlingRate", { rate: times });
-  await opened.page.addInitScript(DRAWN);
-  if (folder === "bench") await opened.page.addInitScript(TYPES);
-  await opened.page.goto(opened.url);
-  return opened;
+  await opened.again("", {});
+  await look();
+  await session.send("Emulation.setCPUThrottlingRate", { rate: 1 });
+  await opened.clear();
 }
 
 /** Each as it is measured. */
 export async function* steps(): AsyncGenerator<Row> {
   await buildBare();
-  for (const slow of [1, 4]) yield* await starts(slow);
+  const tabs = { bare: await openTab("bare", DRAWN), ours: await openTab("bench", DRAWN + TYPES) };
+  for (const slow of [1, 4]) yield* await starts(tabs, slow);
+  for (const { opened } of Object.values(tabs)) await opened.close();
   const page = await openBench();
   await page.page.evaluate(() => {
     const tasks: number[] = ((window as { tasks?: number[] }).tasks = []);
@@ -188,7 +201,6 @@ export async function* steps(): AsyncGenerator<Row> {
   rmSync(file);
   yield task(`a file of ${MOST_CELLS.toLocaleString("en")} cells opened, the most`, opened);
   await page.close();
-  yield await edits();
 }
 
 const task = (name: string, { most, took }: { most: number; took: number }): Row => ({
@@ -222,11 +234,6 @@ async function fillAll({ page }: Opened): Promise<void> {
 
 /** Chooses a file by its place, as a user does: bytes that are handed over are decoded in the page, in a task longer than any of its own. */
 async function openFile({ page }: Opened, file: string): Promise<void> {
-  await page
-    .locator("#files .message")
-    .getByRole("button", { name: "Close this message" })
-    .click({ timeout: 1_000 })
-    .catch(() => undefined);
   await page.locator("#files input[type=file]").setInputFiles(file);
   await page.locator("#files .message [role=status]", { hasText: "Large is open" }).waitFor({ timeout: 180_000 });
 }

@@ -32,7 +32,9 @@ export async function heldBytes(session: CDPSession): Promise<number> {
   session.on("HeapProfiler.addHeapSnapshotChunk", take);
   await session.send("HeapProfiler.takeHeapSnapshot");
   session.off("HeapProfiler.addHeapSnapshotChunk", take);
-  const { snapshot, nodes } = JSON.parse(parts.join("")) as Snapshot;
+  // What points where comes after the things, and is most of it.
+  const text = parts.join("");
+  const { snapshot, nodes } = JSON.parse(`${text.slice(0, text.indexOf(',\n"edges":'))}}`) as Snapshot;
   const { node_fields: fields, node_types: types } = snapshot.meta;
   const [type, size] = [fields.indexOf("type"), fields.indexOf("self_size")];
   let bytes = 0;

@@ -15,7 +15,7 @@ export function excelWebpack(
     mode: made === "development" ? made : "production",
     context: resolve("."),
     target: ["web", "es2022"],
-    devtool: ({ production: false, maps: "source-map", development: "inline-source-map" } as const)[made],
+    devtool: ({ production: false, maps: "hidden-source-map", development: "inline-source-map" } as const)[made],
     entry: {
       pane: "./src/pages/excel/paneMain.ts",
       print: "./src/pages/packet/printMain.ts",

@@ -1,0 +1,43 @@
+import { expect, it } from "vitest";
+import { greedyPlan } from "../../../src/cutting/search/greedyPlan.ts";
+import type { Item, Problem } from "../../../src/cutting/model/problem.ts";
+
+const item = (weight: number, demand: number, group: number): Item => ({
+  weight,
+  demand,
+  group,
+  key: -1,
+  half: 0,
+  saves: 0,
+  hand: 0,
+  ends: [],
+  endsKey: true,
+  endsGroup: true,
+});
+
+/** What each board of the plan holds, largest first, on boards of 100. */
+function planned(items: readonly Item[]): number[][] | null {
+  const groups = [...new Set(items.map(({ group }) => group))].map(() => ({ setup: 0, nodes: null }));
+  const types = [{ length: 100, room: 100, alone: [], cost: 100, count: Infinity }];
+  const steps = greedyPlan({ items, groups, types } as Problem);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return (
+    step.value?.flatMap(({ pattern, times }) => {
+      const board = pattern.items.flatMap((i, k) => Array<number>(pattern.copies[k]!).fill(items[i]!.weight));
+      return Array.from({ length: times }, () => board.sort((a, b) => b - a));
+    }) ?? null
+  );
+}
+
+// By hand: 60 and 40 fill a board; the small ones first would take three.
+it("fills each board with the largest piece that still fits, in whatever order the pieces stand", () => {
+  expect(planned([item(40, 2, 0), item(60, 2, 0)])).toEqual([
+    [60, 40],
+    [60, 40],
+  ]);
+});
+
+it("goes on until every group is cut, were one of them used up before", () => {
+  expect(planned([item(60, 1, 0), item(55, 3, 1)])).toEqual([[60], [55], [55], [55]]);
+});

@@ -12,7 +12,7 @@ export default defineConfig({
   test: {
     // Two cores are the machine this must be quick on.
     maxWorkers: 2,
-    testTimeout: 20_000,
+    testTimeout: 60_000,
     projects: [
       {
         extends: true,

@@ -81,6 +81,7 @@ export async function open(
     permissions: ["clipboard-read", "clipboard-write"],
     ...(view.touch && { hasTouch: true, isMobile: true }),
   });
+  context.setDefaultTimeout(90_000);
   if (!view.offline)
     await context.addInitScript(() => delete (Navigator.prototype as { serviceWorker?: unknown }).serviceWorker);
   for (const [address, body] of Object.entries(scripts))

@@ -8,9 +8,9 @@ export default defineConfig({
     maxWorkers: 2,
     // A worker reads a module once, not once a file, and keeps its browser and its tab; so no test may leave anything behind.
     isolate: false,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
-    // A busy machine takes more than the second that is usual.
+    // A busy machine takes more than what is usual, by far: these end what hangs.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     expect: { poll: { timeout: 20_000 } },
   },
 });

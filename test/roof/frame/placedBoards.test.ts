@@ -41,6 +41,22 @@ describe("placedBoards", () => {
     }
   });
 
+  it("starts a ridge in the middle of its board's end, past the members that it carries", () => {
+    for (const spec of Object.values(SHAPES)) {
+      const { frame, pieces } = framed(spec);
+      for (const { foot, heading, plan } of placedBoards(frame, pieces).filter(
+        ({ piece }) => piece.member === "ridge",
+      )) {
+        const along = ({ x, y }: Point) => x * heading.x + y * heading.y;
+        const least = Math.min(...plan.map(along));
+        const end = plan.filter((point) => along(point) < least + 1e-6);
+        closeTo(along(foot), least);
+        closeTo(foot.x, end.reduce((sum, { x }) => sum + x, 0) / end.length);
+        closeTo(foot.y, end.reduce((sum, { y }) => sum + y, 0) / end.length);
+      }
+    }
+  });
+
   it("no two boards of any roof stand in one another, seen from above", () => {
     fc.assert(
       fc.property(

@@ -12,6 +12,6 @@ export function cutAlready(before: Inputs, after: Inputs): string[] {
   const sum = (own: typeof found) => own.reduce((total, { needed }) => total + needed, 0);
   const [anew, used] = [found.filter(({ from }) => !from), found.filter(({ from }) => from)];
   const shorter = used.filter(({ off, offTail }) => off > 0 || offTail > 0);
-  if ([...anew, ...shorter].length === 0) return [];
+  if (anew.length + shorter.length === 0) return [];
   return [texts.ask.cutAlready({ serve: sum(used) - sum(shorter), shorten: sum(shorter), anew: sum(anew) })];
 }

@@ -1,19 +1,7 @@
 import { expect, it } from "vitest";
 import { greedyPlan } from "../../../src/cutting/search/greedyPlan.ts";
 import type { Item, Problem } from "../../../src/cutting/model/problem.ts";
-
-const item = (weight: number, demand: number, group: number): Item => ({
-  weight,
-  demand,
-  group,
-  key: -1,
-  half: 0,
-  saves: 0,
-  hand: 0,
-  ends: [],
-  endsKey: true,
-  endsGroup: true,
-});
+import { plainItem } from "../plainItem.ts";
 
 /** What each board of the plan holds, largest first, on boards of 100. */
 function planned(items: readonly Item[]): number[][] | null {
@@ -32,12 +20,12 @@ function planned(items: readonly Item[]): number[][] | null {
 
 // By hand: 60 and 40 fill a board; the small ones first would take three.
 it("fills each board with the largest piece that still fits, in whatever order the pieces stand", () => {
-  expect(planned([item(40, 2, 0), item(60, 2, 0)])).toEqual([
+  expect(planned([plainItem(40, 2, 0), plainItem(60, 2, 0)])).toEqual([
     [60, 40],
     [60, 40],
   ]);
 });
 
 it("goes on until every group is cut, were one of them used up before", () => {
-  expect(planned([item(60, 1, 0), item(55, 3, 1)])).toEqual([[60], [55], [55], [55]]);
+  expect(planned([plainItem(60, 1, 0), plainItem(55, 3, 1)])).toEqual([[60], [55], [55], [55]]);
 });

@@ -1,27 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { wholePlan, type Whole } from "../../../src/cutting/search/wholePlan.ts";
 import { costOf } from "../../../src/cutting/model/costOf.ts";
-import type { Item, Pattern, Problem } from "../../../src/cutting/model/problem.ts";
+import type { Pattern, Problem } from "../../../src/cutting/model/problem.ts";
 import { chance } from "../../solids/chance.ts";
 import { leastOfColumns } from "../otherSolver.ts";
+import { plainItem } from "../plainItem.ts";
 
 /** Some lengths, and by chance patterns for them that need not be good ones; what weighs what does not matter here. Invented. */
 function patternsOf(seed: number): { problem: Problem; patterns: Pattern[] } {
   const random = chance(seed);
   const upTo = (n: number): number => Math.floor(random() * n);
   const lengths = 4 + upTo(5);
-  const items = Array.from({ length: lengths }, (_, i): Item => ({
-    weight: 10,
-    demand: 1 + upTo(9),
-    group: 0,
-    key: -1,
-    half: 0,
-    saves: 0,
-    hand: 0,
-    ends: [],
-    endsKey: true,
-    endsGroup: i === lengths - 1,
-  }));
+  const items = Array.from({ length: lengths }, (_, i) => plainItem(10, 1 + upTo(9), 0, i === lengths - 1));
   const types = [96, 120, 144].map((length, j) => ({
     length,
     room: length,

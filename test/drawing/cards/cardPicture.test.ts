@@ -1,47 +1,34 @@
 import { describe, expect, it } from "vitest";
 import { cardPicture, countsText } from "../../../src/drawing/cards/cardPicture.ts";
 import { cutCards } from "../../../src/drawing/cards/cutCard.ts";
-import { textWidth } from "../../../src/drawing/canvas/textWidth.ts";
 import { noteText } from "../../../functions/words/notes.ts";
 import { lengthText } from "../../../src/measure/lengthText.ts";
 import { framed } from "../../roof/outlineSpecs.ts";
 import { ROOFS } from "../allDrawings.ts";
-
-interface Box {
-  readonly text: string;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-const plain = (text: string) => text.replace(/&#(\d+);/g, (_, code: string) => String.fromCharCode(Number(code)));
-const attribute = (tag: string, name: string) => new RegExp(` ${name}="([^"]*)"`).exec(tag)?.[1];
+import { drawnTexts, type DrawnText } from "../readDrawing.ts";
 
 /** Every text of the picture where it stands, those of the drawing in it moved to their place. */
-function boxes(svg: string): Box[] {
+function boxes(svg: string): DrawnText[] {
   const [, dx, dy, size] = /<g transform="translate\((\S+) (\S+)\)" font-size="([\d.]+)">/.exec(svg)!.map(Number) as [
     number,
     number,
     number,
     number,
   ];
-  return [...svg.matchAll(/<text [^>]*>([^<]*)<\/text>/g)].map(([tag, inner]) => {
-    const text = plain(inner!);
-    const own = attribute(tag, "font-size");
-    const em = own ? Number(own) : size;
-    const upright = attribute(tag, "transform") === "rotate(-90)";
-    const [along, across] = ["x", "y"].map((name) => Number(attribute(tag, name))) as [number, number];
-    const [x, y] = [(upright ? across : along) + (own ? 0 : dx), (upright ? -along : across) + (own ? 0 : dy)];
-    const width = textWidth(text, attribute(tag, "font-weight") ? em * 1.08 : em);
-    const anchor = attribute(tag, "text-anchor");
-    const start = anchor === "end" ? -width : anchor === "middle" ? -width / 2 : 0;
-    if (upright) return { text, left: x - 0.8 * em, right: x + 0.24 * em, top: y - start - width, bottom: y - start };
-    return { text, left: x + start, right: x + start + width, top: y - 0.8 * em, bottom: y + 0.24 * em };
+  return [...svg.matchAll(/<text [^>]*>[^<]*<\/text>/g)].flatMap(([tag]) => {
+    const own = /^<text [^>]*font-size="([^"]*)"/.exec(tag)?.[1];
+    const [x, y] = own ? [0, 0] : [dx, dy];
+    return drawnTexts(tag, own ? Number(own) : size).map(({ text, left, top, right, bottom }) => ({
+      text,
+      left: left + x,
+      top: top + y,
+      right: right + x,
+      bottom: bottom + y,
+    }));
   });
 }
 
-const touch = (a: Box, b: Box) =>
+const touch = (a: DrawnText, b: DrawnText) =>
   a.left < b.right - 0.01 && b.left < a.right - 0.01 && a.top < b.bottom - 0.01 && b.top < a.bottom - 0.01;
 
 function cardsOf(name: string) {

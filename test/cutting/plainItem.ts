@@ -1,0 +1,15 @@
+import type { Item } from "../../src/cutting/model/problem.ts";
+
+/** A piece without hand, turn or slant, as a search has it. */
+export const plainItem = (weight: number, demand: number, group: number, endsGroup = true): Item => ({
+  weight,
+  demand,
+  group,
+  key: -1,
+  half: 0,
+  saves: 0,
+  hand: 0,
+  ends: [],
+  endsKey: true,
+  endsGroup,
+});

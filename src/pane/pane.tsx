@@ -17,7 +17,7 @@ import { ViewTools } from "./sections/viewTools.tsx";
 import { ViewSection } from "./sections/viewSection.tsx";
 import { wholeWindow } from "./sections/wholeWindow.ts";
 import { ScheduleSection } from "./sections/scheduleSection.tsx";
-import { once, takeBack } from "./writing/sheetWork.ts";
+import { undo } from "./writing/sheetWork.ts";
 import { texts } from "./words/texts.ts";
 
 /** Shows the pane in an element and keeps it in step with the sheet until the returned function takes it away. */
@@ -97,7 +97,7 @@ function Foot({ state }: { state: PaneState }) {
         </div>
       )}
       {last && (
-        <button type="button" class="lp-quiet" onClick={() => void once(state, () => takeBack(state))}>
+        <button type="button" class="lp-quiet" onClick={() => void undo(state)}>
           {texts.takeBack(last.title)}
         </button>
       )}

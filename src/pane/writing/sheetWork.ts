@@ -24,8 +24,14 @@ function whyNot(error: unknown): string {
   return error instanceof DOMException && error.name === "AbortError" ? texts.stopped : texts.failed(whyOf(error));
 }
 
-/** Panes in which something is under way that a button began: its questions to the sheet and to the user, and what it writes. */
-const busy = new WeakSet<PaneState>();
+/** What is under way in a pane, which a button began: its questions to the sheet and to the user, and what it writes. */
+interface Task<T> {
+  /** How many steps could be undone when it began. */
+  readonly before: number;
+  readonly end: Promise<T | null>;
+}
+
+const busy = new WeakMap<PaneState, Task<unknown>>();
 
 /**
  * Does what a button asks for, and says why where it fails; null then. Pressed again before that is over it does nothing, or a slow
@@ -33,17 +39,30 @@ const busy = new WeakSet<PaneState>();
  */
 export async function once<T>(state: PaneState, task: () => Promise<T>): Promise<T | null> {
   if (busy.has(state)) return null;
-  busy.add(state);
   const before = state.written.value.length;
+  const end = attempt(state, task, before);
+  busy.set(state, { before, end });
+  return end.finally(() => busy.delete(state));
+}
+
+async function attempt<T>(state: PaneState, task: () => Promise<T>, before: number): Promise<T | null> {
   try {
     return await task();
   } catch (error) {
     // What was written before it failed stands, and was said.
     if (error instanceof PartlyWritten || state.written.value.length <= before) state.says.value = whyNot(error);
     return null;
-  } finally {
-    busy.delete(state);
   }
+}
+
+/**
+ * Takes the last step back for a button. It can be pressed as soon as the step is written; what still belongs to that, such as its name,
+ * is waited for.
+ */
+export async function undo(state: PaneState): Promise<void> {
+  const now = busy.get(state);
+  if (now && state.written.value.length > now.before) await now.end;
+  await once(state, () => takeBack(state));
 }
 
 /** The field that must be mended before anything is written, which is then said; null where there is none. */

@@ -4,7 +4,7 @@ import { PartlyWritten } from "../../../src/hosts/partlyWritten.ts";
 import { paneState } from "../../../src/pane/state/paneState.ts";
 import { readAgain } from "../../../src/pane/state/sheetBlock.ts";
 import { useBlock } from "../../../src/pane/state/syncWithSheet.ts";
-import { once, takeBack, writeStep } from "../../../src/pane/writing/sheetWork.ts";
+import { once, takeBack, undo, writeStep } from "../../../src/pane/writing/sheetWork.ts";
 import { ownClock } from "../ownClock.ts";
 import { roofRows, sheetHost } from "../sheetHost.ts";
 
@@ -62,6 +62,32 @@ describe("writing", () => {
     edited = [];
     await takeBack(state);
     expect([state.says.value, state.written.value.length]).toEqual(["Undone: Jacks.", 0]);
+  });
+  it("is taken back once what belongs to it is done, however often and early that is asked for", async () => {
+    const state = paneState(sheetHost(roofRows()).host);
+    await writeStep(state, { ...step, title: "Members" });
+    const order: string[] = [];
+    let name = () => {};
+    const named = new Promise<void>((resolve) => (name = resolve)).then(() => void order.push("named"));
+    const fill = once(state, () => writeStep(state, step, () => named));
+    await vi.waitFor(() => expect(state.written.value.length).toBe(2), 20_000);
+    const undone = [undo(state), undo(state)].map((press) => press.then(() => order.push("undone")));
+    name();
+    await Promise.all([fill, ...undone]);
+    expect(order[0]).toBe("named");
+    expect([state.written.value.map(({ title }) => title), state.says.value]).toEqual([["Members"], "Undone: Jacks."]);
+  });
+  it("is not taken back while something else is under way", async () => {
+    const state = paneState(sheetHost(roofRows()).host);
+    await writeStep(state, step);
+    let answer = () => {};
+    const question = once(state, () => new Promise<void>((resolve) => (answer = resolve)));
+    await undo(state);
+    expect(state.written.value.length).toBe(1);
+    answer();
+    await question;
+    await undo(state);
+    expect(state.written.value.length).toBe(0);
   });
   it("takes the last step back alone", async () => {
     const state = paneState(sheetHost(roofRows()).host);

@@ -10,7 +10,7 @@ export default defineConfig({
     isolate: false,
     // A busy machine takes more than what is usual, by far: these end what hangs.
     testTimeout: 180_000,
-    hookTimeout: 180_000,
-    expect: { poll: { timeout: 20_000 } },
+    hookTimeout: 300_000,
+    expect: { poll: { timeout: 90_000 } },
   },
 });

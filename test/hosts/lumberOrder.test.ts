@@ -54,7 +54,7 @@ describe.each(["LUMBERORDER", "STICKPLAN"])("%s", (name) => {
     });
   });
 
-  describe("in the embedded sheet", { timeout: 60_000 }, () => {
+  describe("in the embedded sheet", () => {
     let t: Headless | undefined;
     afterEach(() => t?.dispose());
     it("spills once it is there, and keeps its refusal for the pane", async () => {

@@ -17,7 +17,7 @@ let size: PaneSize;
 describe("the Excel build", () => {
   beforeAll(async () => {
     size = await build(BASE, folder, { maps: true });
-  }, 120_000);
+  });
   afterAll(() => rmSync(folder, { recursive: true }));
 
   it("has every file that the manifest, the page and functions.json point to", () => {

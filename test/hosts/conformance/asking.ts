@@ -43,7 +43,7 @@ export function asking(s: Sheet): void {
     it("sees values that a formula spilled, where the host calculates", async () => {
       if (!s.t.calculates) return;
       await s.t.type(SHEET, 0, 0, "=SEQUENCE(3)");
-      await vi.waitFor(async () => expect((await s.t.host.read(area(2, 0)))[0]![0]!.value).toBe(3));
+      await vi.waitFor(async () => expect((await s.t.host.read(area(2, 0)))[0]![0]!.value).toBe(3), 20_000);
       expect(await s.t.host.occupied(step(block(2, 0, [[1]])))).toEqual(["Sheet1!A3"]);
     });
     it("refuses what write would refuse", async () => {
@@ -61,7 +61,7 @@ export function asking(s: Sheet): void {
     });
     it("gives the refusal's words until the cell holds something else", async () => {
       const message = await s.t.refuse(SHEET, 1, 2);
-      await vi.waitFor(async () => expect(await s.t.host.messageAt(SHEET, 1, 2)).toBe(message));
+      await vi.waitFor(async () => expect(await s.t.host.messageAt(SHEET, 1, 2)).toBe(message), 20_000);
       expect(message.length).toBeGreaterThan(10);
       expect(await s.t.host.messageAt(SHEET, 2, 1)).toBeNull();
       await s.t.type(SHEET, 1, 2, 5);

@@ -29,7 +29,7 @@ export function reading(s: Sheet): void {
         // Again until it is heard: a host may take a moment to begin listening.
         await s.t.select(5, 3, 1, 2);
         expect(heard.at(-1)).toEqual(area(5, 3, 1, 2));
-      });
+      }, 20_000);
       stop();
       const count = heard.length;
       await s.t.select(1, 1, 1, 1);
@@ -43,7 +43,7 @@ export function reading(s: Sheet): void {
       await vi.waitFor(async () => {
         await s.t.type(SHEET, 0, 0, 5);
         expect(heard).toBeGreaterThan(0);
-      });
+      }, 20_000);
       stop();
       const count = heard;
       await s.t.type(SHEET, 0, 0, 6);

@@ -8,7 +8,7 @@ beforeAll(async () => {
   ({ calculated } = await loadBundled<typeof import("../../../src/hosts/embedded/calculated.ts")>(
     "src/hosts/embedded/calculated.ts",
   ));
-}, 60_000);
+});
 
 describe("a book calculated without a page", () => {
   it("has every result, spills and names included, and all else as it was", async () => {

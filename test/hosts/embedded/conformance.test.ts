@@ -5,7 +5,7 @@ import { bundled } from "./bundled.ts";
 let headless: typeof import("./headless.ts").headless;
 beforeAll(async () => {
   ({ headless } = await bundled());
-}, 60_000);
+});
 
 conformance("The embedded sheet", async () => {
   const t = headless();

@@ -5,7 +5,7 @@ import { bundled } from "./bundled.ts";
 let functionInfo: typeof import("../../../src/hosts/embedded/functionInfo.ts").functionInfo;
 beforeAll(async () => {
   ({ functionInfo } = await bundled());
-}, 60_000);
+});
 
 describe("functionInfo", () => {
   it("is made for every function, with a text, an example and every parameter", () => {

@@ -15,7 +15,7 @@ export function useHeadless(use: (fresh: Headless) => void): Make {
   };
   beforeAll(async () => {
     ({ headless } = await bundled());
-  }, 60_000);
+  });
   beforeEach(() => use(make()));
   afterEach(() => made.splice(0).forEach((one) => one.dispose()));
   return make;

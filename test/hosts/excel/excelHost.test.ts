@@ -198,17 +198,17 @@ describe("the rest of the port in Excel", () => {
     await vi.waitFor(() => {
       fake.showAt("Sheet1", 0, 0, 7);
       expect(heard).toBeGreaterThan(0);
-    });
+    }, 20_000);
     stop();
-    await vi.waitFor(() => expect(fake.handlers.calculated.size + fake.handlers.change.size).toBe(0));
+    await vi.waitFor(() => expect(fake.handlers.calculated.size + fake.handlers.change.size).toBe(0), 20_000);
   });
   it("hears nothing that was on its way when it was stopped", async () => {
     const heard: unknown[] = [];
     const stop = host.onSelection((a) => heard.push(a));
-    await vi.waitFor(() => expect(fake.handlers.selection.size).toBe(1));
+    await vi.waitFor(() => expect(fake.handlers.selection.size).toBe(1), 20_000);
     fake.select(1, 1, 1, 1);
     stop();
-    await vi.waitFor(() => expect(fake.handlers.selection.size).toBe(0));
+    await vi.waitFor(() => expect(fake.handlers.selection.size).toBe(0), 20_000);
     expect(heard).toEqual([]);
   });
   it("puts one picture at a cell, in points, and takes the place of the one before", async () => {

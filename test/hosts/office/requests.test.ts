@@ -39,7 +39,7 @@ it("six tables of a large roof are written and taken back in light requests, and
   expect(await did("take back", () => host.takeBack(written))).toEqual([]);
   expect(fake.everything()).toEqual(before);
   // The client lets go of what is left after a run, in a request of its own.
-  await vi.waitFor(() => expect(fake.kept).toBe(0));
+  await vi.waitFor(() => expect(fake.kept).toBe(0), 20_000);
   process.stdout.write(printed(table));
   // A question for each spill, not for each cell.
   const asked = table.filter(({ what }) => what === "take back").reduce((sum, { actions }) => sum + Number(actions), 0);

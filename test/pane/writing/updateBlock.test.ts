@@ -16,7 +16,7 @@ describe("updateBlock", () => {
     await useBlock(state, (await readAgain(state.host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
     setInput(state, "Span", "26'");
     const no = updateBlock(state);
-    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
+    await vi.waitFor(() => expect(state.question.value).not.toBeNull(), 20_000);
     // Jacks stood at 120, 96, 72, 48 and 24 in, and stand at 132, 108, 84, 60, 36 and 12: forty are cut from the old ones, and the ridge. Eight jacks of 132, four
     // hips, twelve commons and six kings are longer than what was cut.
     expect(state.question.value!.lines[0]).toContain("24' becomes 26'");
@@ -27,7 +27,7 @@ describe("updateBlock", () => {
     expect([await no, rows[1]![1]]).toEqual([false, "24'"]);
     setInput(state, "Spacing", "16");
     const yes = updateBlock(state);
-    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
+    await vi.waitFor(() => expect(state.question.value).not.toBeNull(), 20_000);
     state.question.value!.answer("yes");
     expect([await yes, rows[1]![1]]).toEqual([false, "26'"]);
     expect(state.says.value).toContain("no row for Spacing");
@@ -40,7 +40,7 @@ describe("updateBlock", () => {
     await useBlock(state, (await readAgain(host, { sheet: "Bid", row: 1, column: 0, rows: 3, columns: 2 }))!);
     setInput(state, "Spacing", "16");
     const yes = updateBlock(state);
-    await vi.waitFor(() => expect(state.question.value).not.toBeNull());
+    await vi.waitFor(() => expect(state.question.value).not.toBeNull(), 20_000);
     state.question.value!.answer("yes");
     expect([await yes, rows[4]]).toEqual([true, ["Spacing", 16]]);
     const grown = { sheet: "Bid", row: 1, column: 0, rows: 4, columns: 2 };

@@ -1,8 +1,10 @@
 /** A room of the code, and the tests that are to find a fault in it. */
 export interface Room {
   readonly folder: string;
-  /** Those that mirror the room and what shows it best, but for the slow ones: each fault runs them all until one fails. */
+  /** Those that mirror the room and what shows it best: each fault runs them all until one fails. */
   readonly tests: readonly string[];
+  /** Slow ones, which only what got past the others runs too. */
+  readonly slow?: readonly string[];
 }
 
 export const rooms: Readonly<Record<string, Room>> = {
@@ -16,15 +18,19 @@ export const rooms: Readonly<Record<string, Room>> = {
       "test/tables/*.test.ts",
       "test/solids/wings/product.test.ts",
       "test/functions/{reached,arguments/wingRefusals}.test.ts",
+      "test/snapshot/winged.test.ts",
     ],
+    slow: ["test/snapshot/rectangular.test.ts"],
   },
   cutting: {
     folder: "src/cutting",
     tests: ["test/cutting/**/!(largePlans).test.ts", "test/functions/lumberOrder*.test.ts"],
+    slow: ["test/cutting/largePlans.test.ts"],
   },
   functions: {
     folder: "functions",
     tests: ["test/functions/**/!(orderAndPlan|papers|stackedOrder|tableLaws|hostile).test.ts"],
+    slow: ["test/functions/**/{orderAndPlan,papers,stackedOrder,tableLaws,hostile}.test.ts"],
   },
   writing: { folder: "src/pane/writing", tests: ["test/pane/writing/*.test.ts"] },
 };

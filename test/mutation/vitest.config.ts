@@ -1,7 +1,7 @@
 import { relative } from "node:path";
 import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
-import { chosenRoom } from "./rooms.ts";
+import { chosenRoom, WHOLE } from "./rooms.ts";
 
 /** The first failure ends a fault's run, so the quick files go first. */
 class QuickFirst extends BaseSequencer {
@@ -12,13 +12,15 @@ class QuickFirst extends BaseSequencer {
   }
 }
 
+const { tests, slow = [] } = chosenRoom();
+
 export default defineConfig({
   test: {
-    include: [...chosenRoom().tests],
+    include: [...new Set([...tests, ...(process.env[WHOLE] ? slow : [])])],
     // Each fault has a process of its own: within it the files may share what they load, which is most of their time.
     isolate: false,
     sequence: { sequencer: QuickFirst },
     setupFiles: ["test/mutation/setup.ts"],
-    testTimeout: 60_000,
+    testTimeout: 300_000,
   },
 });

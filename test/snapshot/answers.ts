@@ -5,7 +5,7 @@ import { readRoofBlock } from "../../functions/arguments/roofBlock.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import { allDrawings } from "../drawing/allDrawings.ts";
 import { asked } from "../functions/asked.ts";
-import type { Block } from "./blocks.ts";
+import type { Block } from "./block.ts";
 
 /** What one roof answered: each table as it spills or its refusal, and a fingerprint of each drawing. */
 export interface Answers {
@@ -23,7 +23,7 @@ export interface Fingerprint {
 
 /** Asks every table of a roof, and draws it. The order is asked of one roof in eight, for it takes longest. */
 export async function answersOf(block: Block, index: number): Promise<Answers> {
-  const calls: [string, unknown[]][] = [
+  const calls: Call[] = [
     ["JACKTABLE", [block]],
     ["MEMBERS", [block]],
     ["PLATEMARKS", [block]],
@@ -37,12 +37,31 @@ export async function answersOf(block: Block, index: number): Promise<Answers> {
       ["LUMBERORDER", [block, [[96], [144], [192], [240], [480]]]],
       ["STICKPLAN", [block, [[144], [192], [240], [480]]]],
     );
+  const tables = await tablesOf(calls);
+  return { tables, drawings: typeof tables["MEMBERS"] === "string" ? {} : drawn(block) };
+}
+
+/** Asks the tables that show what the frame of a roof is, and what stands in it. Refused, one says why. */
+export async function framingOf(block: Block): Promise<Answers> {
+  const first = await tablesOf([["MEMBERS", [block]]]);
+  if (typeof first["MEMBERS"] === "string") return { tables: first, drawings: {} };
+  const others = ["JACKTABLE", "PLATEMARKS", "TAKEOFF", "CAUTIONS", "SHEATHING", "SAWSETTINGS", "PIECELIST"];
+  const rest = await tablesOf([
+    ...others.map((name): Call => [name, [block]]),
+    ["SALVAGE", [block, "Main", "left", 40]],
+  ]);
+  return { tables: { ...first, ...rest }, drawings: {} };
+}
+
+type Call = readonly [name: string, cells: readonly unknown[]];
+
+async function tablesOf(calls: readonly Call[]): Promise<Record<string, unknown>> {
   const tables: Record<string, unknown> = {};
   for (const [name, cells] of calls) {
     const answer = await asked(name, ...cells);
     tables[name] = answer instanceof Refusal ? messageOf(answer) : answer instanceof CellError ? answer.error : answer;
   }
-  return { tables, drawings: typeof tables["MEMBERS"] === "string" ? {} : drawn(block) };
+  return tables;
 }
 
 function drawn(block: Block): Record<string, Fingerprint> {

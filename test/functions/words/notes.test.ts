@@ -10,7 +10,7 @@ import { main, wingedCases } from "../../solids/wings/cases.ts";
 import { modelOf } from "../../solids/wings/frameOf.ts";
 import type { WingPlan } from "../../solids/wings/plan.ts";
 import { plateMarks } from "../../../src/roof/tables/plateMarks.ts";
-import { blocks } from "../../snapshot/blocks.ts";
+import { rectangularBlocks } from "../../snapshot/rectangularBlocks.ts";
 import { call } from "../../../src/registry/call.ts";
 
 const value = (text: string): number => {
@@ -69,7 +69,7 @@ describe("noteText", () => {
       ["Hip head", "ridge"],
     ];
     const roofs = [
-      ...blocks(60),
+      ...rectangularBlocks(60),
       [...usual.slice(0, 2), ["Pitch", 6], ["Overhang", 2]],
       [...usual, ["Pitch", 6], ["Rafter", "3.0 x 5.5"], ["Hip", "2x10"], ["Ridge", "2x10"]],
       [...usual, ["Pitch", 5], ["End pitch", 7], ["Hip", "2x12"], ["Ridge", "2x12"]],

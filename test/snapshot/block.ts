@@ -1,0 +1,2 @@
+/** A roof block as cells. */
+export type Block = readonly (readonly (string | number)[])[];

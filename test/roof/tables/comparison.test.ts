@@ -12,6 +12,8 @@ describe("comparedFigure", () => {
     ["hip length", 12 * 18 - 0.75 * 1.5, 2],
     ["jacks", 40, 9],
     ["roof area", 288 * 432 * Math.sqrt(1.25), 4],
+    // The heel of a 2x6 on a seat of 3 1/2 in: its plumb depth less what the seat's run rises. Half the span rises 72 in.
+    ["ridge height", 5.5 * Math.sqrt(1.25) - 3.5 * 0.5 + 72, 9],
     ["longest jack", (120 - 0.75 * Math.SQRT2 + 0.75) * Math.sqrt(1.25), 9],
   ] as const)("%s", (what, figure, digits) => {
     expect(comparedFigure(what, frame, pieces(frame))).toBeCloseTo(figure, digits);

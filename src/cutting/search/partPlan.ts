@@ -37,7 +37,7 @@ export class PartPlan {
    *
    * @param close as whole counts what misses it by no more. @returns whether there were any.
    */
-  takeWhole({ cuts }: Relaxed, fewer: number, close: number): boolean {
+  takeWhole({ cuts }: Pick<Relaxed, "cuts">, fewer: number, close: number): boolean {
     const before = this.cuts.length;
     for (const { pattern, times } of cuts) {
       const whole = Math.min(this.left[pattern.type]!, Math.max(0, Math.floor(times + close) - fewer));

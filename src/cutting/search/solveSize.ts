@@ -1,14 +1,15 @@
 import { consolidateOffcut } from "../layout/consolidateOffcut.ts";
 import { BestPlan } from "./bestPlan.ts";
-import { BoardSearch } from "./boardSearch.ts";
+import { BoardSearch, patternKey } from "./boardSearch.ts";
 import { columnGeneration, type Relaxed } from "./columnGeneration.ts";
+import { cornerPlan } from "./cornerPlan.ts";
 import { divedPlan } from "./divedPlan.ts";
 import { greedyPlan } from "./greedyPlan.ts";
 import { dearestOf } from "../model/costOf.ts";
 import { mergeLengths, refined } from "../model/mergeLengths.ts";
 import { roundedPlan } from "./roundedPlan.ts";
 import { safeBound, type SafePrices } from "./safeBound.ts";
-import { wholePlan } from "./wholePlan.ts";
+import { CLOSE, wholePlan } from "./wholePlan.ts";
 import { worthOfCopies } from "./worthOfCopies.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
 
@@ -16,12 +17,14 @@ import type { Cut, Pattern, Problem } from "../model/problem.ts";
 const MOST_DISTINCT = 400;
 /** More patterns than this are not put into one program. */
 const MOST_PATTERNS = 12_000;
-/** Fractional plans are rounded so often, each time a little otherwise; more often where one step of the costs would do. */
+/** Fractional plans are rounded so often, each time a little otherwise. */
 const ROUNDINGS = 3;
-const MORE_ROUNDINGS = 12;
 /** So many dives where a few steps of the costs are left, as where boards have no prices; with fine prices writing the patterns down is faster. Roofs stacked three at a time
  * are proved by the twelfth or not by the thirtieth. */
 const DIVES = 12;
+/** So many corners after that, over so many patterns: of 24 stacks of six roofs twice as many stay open without. */
+const CORNERS = 60;
+const NEAR_PATTERNS = 3_000;
 /** After so many steps the linear program need not come to its end, as long as the bound is as good. */
 const LONG = 150_000_000;
 
@@ -46,7 +49,8 @@ export type Spent = (steps: number) => boolean;
  * The least plan of one size, or the best that was found in the work allowed, with a bound that holds in any case.
  *
  * First a greedy plan. Then the linear program over patterns gives the bound, rounded up to the costs' grid; its rounded solution, filled up board by
- * board, is nearly always as good as the bound. If not, it is dived from: the linear program is solved again after every few boards. If that fails too, all patterns
+ * board, is nearly always as good as the bound. If not, it is dived from: the linear program is solved again after every few boards. If that fails too, other corners of the
+ * linear program are tried, each with the best plan of what its whole boards leave. Then all patterns
  * that a cheaper plan can hold are written down, few as a rule, and the cheapest whole plan cut in these is looked for. What stays open is a step of the costs' grid, of orders
  * whose boards have no prices: so many patterns are then as good that they cannot all be written down.
  *
@@ -83,11 +87,53 @@ function* exact(problem: Problem, best: BestPlan, search: BoardSearch, spent: Sp
   const relaxed = yield* root(problem, best, search, out);
   const prices = yield* safeBound(problem, search, relaxed.duals, relaxed.scarcity);
   best.raise(prices.bound);
-  for (let n = 0; n < (best.within(1) ? MORE_ROUNDINGS : ROUNDINGS) && !best.closed && !out(); n++)
+  for (let n = 0; n < ROUNDINGS && !best.closed && !out(); n++)
     best.offer(yield* roundedPlan(problem, search, relaxed, n));
   for (let n = 0; best.within(4) && n < DIVES && !best.closed && !out(); n++)
     best.offer(yield* divedPlan(problem, search, relaxed, n, best.target, out));
+  // A plan that wastes nothing is found sooner where all is looked through.
+  const wasteful = prices.bound < best.target * (1 - CLOSE);
+  if (wasteful && best.within(4) && !best.closed && !out())
+    yield* fromCorners(problem, best, search, prices, relaxed.patterns, spent);
   if (!best.closed && !out()) yield* deepen(problem, best, search, prices, relaxed.patterns, spent);
+}
+
+/** Plans from corner after corner of the linear program, over the patterns that are nearest to being of use. */
+function* fromCorners(
+  problem: Problem,
+  best: BestPlan,
+  search: BoardSearch,
+  prices: SafePrices,
+  known: readonly Pattern[],
+  spent: Spent,
+): Generator<void, void> {
+  const collected = nearPatterns(problem, search, prices);
+  let near: readonly Pattern[] = [];
+  const most = best.target - prices.bound;
+  for (let gap = most / 512; gap < most; gap *= 1.3) {
+    const { patterns, complete } = yield* collected(gap, NEAR_PATTERNS);
+    if (!complete) break;
+    near = patterns;
+  }
+  const keyed = [...near, ...known, ...(best.cuts ?? []).map(({ pattern }) => pattern)].map(
+    (pattern) => [patternKey(pattern.type, pattern.items, pattern.copies), pattern] as const,
+  );
+  const patterns = [...new Map(keyed).values()];
+  for (let n = 0; n < CORNERS && !best.closed && !spent(search.steps); n++) {
+    const before = search.steps;
+    const found = yield* cornerPlan(problem, patterns, n, best.target, best.targetOf, (steps) =>
+      spent((search.steps = before + steps)),
+    );
+    best.offer(found);
+  }
+}
+
+/** The patterns whose reduced cost is at most so much, up to so many. */
+function nearPatterns(problem: Problem, search: BoardSearch, prices: SafePrices) {
+  const demands = problem.items.map((item) => item.demand);
+  const values = worthOfCopies(problem, prices.worths, demands);
+  return (gap: number, most: number) =>
+    search.collect({ values, thresholds: Float64Array.from(prices.spend, (cost) => cost * (1 - 1e-9) - gap) }, most);
 }
 
 /** The fractional plan; with limited stock pieces may be left over in it, if need be at a cost that is beyond any plan's. */
@@ -114,8 +160,7 @@ function* deepen(
   known: readonly Pattern[],
   spent: Spent,
 ): Generator<void, void> {
-  const demands = problem.items.map((item) => item.demand);
-  const values = worthOfCopies(problem, prices.worths, demands);
+  const collected = nearPatterns(problem, search, prices);
   const widest = (): number => best.target - prices.bound;
   const whole = function* (patterns: readonly Pattern[], target: number): Generator<void, number> {
     const before = search.steps;
@@ -135,8 +180,7 @@ function* deepen(
   ) {
     last = gap > widest() / 1.5;
     if (last) gap = widest();
-    const thresholds = Float64Array.from(prices.spend, (cost) => cost * (1 - 1e-9) - gap);
-    const { patterns, complete } = yield* search.collect({ values, thresholds }, MOST_PATTERNS);
+    const { patterns, complete } = yield* collected(gap, MOST_PATTERNS);
     if (!complete && (kept.length > 0 || gap < widest() / 500)) break;
     last &&= complete;
     if (!complete) gap /= 16;

@@ -17,7 +17,7 @@ const STALLED = 4;
 const NEARER = 0.02;
 const FEWER = 0.05;
 /** No cuts where the linear program's cost is as close to the target, as a part of it. */
-const CLOSE = 1e-5;
+export const CLOSE = 1e-5;
 
 /**
  * The cheapest plan, in whole numbers, that cuts boards in the patterns given: cuts that raise the linear program's bound and leave patterns out, then branch and bound,

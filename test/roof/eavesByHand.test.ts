@@ -124,6 +124,24 @@ describe("eaves and blocks counted by hand", () => {
     ]);
   });
 
+  // Rafters at 48, 144, 240, 336 and 432 on the front plate. The wing takes all of the bay between 144 and 240, in which no rafter stands over its mouth; at 240 a
+  // jack to the valley stands on the plate and a valley jack over it. So three bays in front, four at the back and two at either end, 96 - 1 1/2 clear.
+  it("a wing takes the bay that it stands in, and what stands off the plate takes none", () => {
+    const narrow: Block = [
+      ["Span", 288, 60],
+      ["Length", 480],
+      ["Pitch", 6],
+      ["Spacing", 96],
+      ["Wall", "", "front"],
+      ["From left corner", "", 162],
+      ["Out from wall", "", 60],
+      ["Ends", "", "gable"],
+      ["Blocking", "plate"],
+    ];
+    expect(eaves(narrow)).toEqual([["BP", 11, 94.5, 94.5]]);
+    expect(rows("MEMBERS", narrow).filter((row) => row["Member"] === "jack to the valley")).toHaveLength(1);
+  });
+
   it("square and level tails take less board, along the same top edge", () => {
     const common = (cut: string) => rows("MEMBERS", [...hall, ["Tail cut", cut]]).find((row) => row["Piece"] === "C")!;
     // Long point (144 - 3/4) sqrt 5 / 2, tail 18 sqrt 5 / 2; plumb ends lean 5 1/2 / 2, and a plumb part of 3 1/2 in reaches 3 1/2 / sqrt 5 back.

@@ -45,7 +45,7 @@ function block(next: () => number): Block {
           Fascia: one("2x6", "2x8"),
           ...some(0.3, () => ({ "Sub-fascia": "2x4" })),
         }))),
-    ...some(0.4, () => ({ Blocking: one("plate", "corner", "both") })),
+    ...some(0.8, () => ({ Blocking: one("plate", "corner", "both", "both") })),
   };
   const wing = (): Column => {
     const laid = next() < 0.3;

@@ -72,22 +72,24 @@ function cornerBlocks(frame: Frame): Piece[] {
   return piecesOf(frame, "BC", blocks);
 }
 
-/** One in each bay between two rafters that stand on a plate side by side; none where a wing runs in between. */
+/** One in each bay between two rafters that stand on a plate side by side, whatever stands off it in between; none where a wing runs in. */
 function bayBlocks(frame: Frame): Piece[] {
   const { thickness } = frame.spec.rafter;
   const planes = [...new Set(frame.blocks.flatMap(planesOf))];
   const blocks = planes.flatMap((plane) => {
-    const standing = frame.rafters.filter((one) => one.plane === plane).sort((a, b) => a.station - b.station);
+    const standing = frame.rafters
+      .filter((one) => one.plane === plane && isOnPlate(one))
+      .sort((a, b) => a.station - b.station);
     // No plate stands in the mouth of a wing that is framed in.
     const mouths = frame.blocks.flatMap(({ wing }) => (wing?.wall === plane && !wing.laid ? [wing] : []));
     return standing.slice(1).flatMap((rafter, i): Block[] => {
-      const before = standing[i]!;
-      const clear = rafter.station - before.station - thickness;
-      const middle = (before.station + rafter.station) / 2;
-      const open =
-        isOnPlate(before) && isOnPlate(rafter) && !mouths.some(({ from, to }) => middle > from && middle < to);
+      const [left, right] = [standing[i]!.station, rafter.station];
+      const long = right - left - thickness;
+      const middle = (left + right) / 2;
+      // Beside a mouth the last one stands on the plate and the valley.
+      const wing = mouths.some(({ from, to }) => (middle > from && middle < to) || (from > left && to < right));
       // Side by side they need none.
-      return open && clear >= thickness ? [{ long: clear, short: clear, plane, hand: "plain", tan: null }] : [];
+      return wing || long < thickness ? [] : [{ long, short: long, plane, hand: "plain", tan: null }];
     });
   });
   return piecesOf(frame, "BP", blocks);

@@ -24,7 +24,11 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   cutting: {
     folder: "src/cutting",
-    tests: ["test/cutting/**/!(largePlans).test.ts", "test/functions/lumberOrder*.test.ts"],
+    tests: [
+      "test/cutting/**/!(largePlans).test.ts",
+      "test/functions/lumberOrder*.test.ts",
+      "test/snapshot/orders.test.ts",
+    ],
     slow: ["test/cutting/largePlans.test.ts"],
   },
   functions: {

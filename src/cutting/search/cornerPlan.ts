@@ -41,6 +41,7 @@ export function* cornerPlan(
   });
   yield* program.dual(Infinity);
   const plan = new PartPlan(problem);
+  // Other chances than those of the costs.
   const fewer = (n: number): number => (chance(attempt + 500, n) < (attempt % 4) * FEWER ? 1 : 0);
   const cuts = patterns.map((pattern, n) => ({ pattern, times: program.at[program.size + n]! - fewer(n) }));
   plan.takeWhole({ cuts }, 0, 1e-6);

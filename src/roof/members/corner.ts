@@ -42,12 +42,11 @@ const PARALLEL = 1e-12;
 export function corner(nearPitch: number, farPitch: number, angle: Degrees): Result<Corner, MemberProblem<"no hip">> {
   const cosC = cosine(angle);
   const sinC = sine(angle);
-  const line = meetingLine({ x: farPitch * sinC, y: -farPitch * cosC }, { x: 0, y: nearPitch });
+  // Two planes in space never lie parallel here, and the line runs inward: the corner is less than 180 degrees.
+  const { x, y } = meetingLine({ x: farPitch * sinC, y: -farPitch * cosC }, { x: 0, y: nearPitch })!;
   const across = farPitch + nearPitch * cosC;
   const least = PARALLEL * Math.max(nearPitch, farPitch);
-  if (line === null || !(line.x > least) || !(line.y > 0) || !(across > least))
-    return noHip(nearPitch, farPitch, angle);
-  const { x, y } = line;
+  if (!(x > least) || !(across > least)) return noHip(nearPitch, farPitch, angle);
   const length = Math.sqrt(x * x + y * y);
   const farSine = nearPitch * sinC;
   return {

@@ -37,8 +37,8 @@ export function facingsOf(plane: RoofPlane, bearers: readonly Bearer[]): Facing[
       .filter(({ kind, near, far }) => far.plane === plane || (near.plane === plane && kind !== "valley board"))
       .flatMap((bearer): Facing[] => {
         const foot = fromPlane(plane, bearer.foot);
+        // None runs straight up a plane that it bounds: the planes on both sides rise.
         const ahead = { x: dot(bearer.heading, plane.right), y: dot(bearer.heading, plane.inward) };
-        if (Math.abs(ahead.x) < 1e-9) return [];
         const per = ahead.y / ahead.x;
         const lineAt = foot.y - foot.x * per;
         const sides = bearer.kind === "valley board" ? [bearer.far] : [bearer.near, bearer.far];

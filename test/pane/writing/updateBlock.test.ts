@@ -23,11 +23,17 @@ describe("updateBlock", () => {
     expect(state.question.value!.lines.join()).toContain(
       "0 of the new roof's serve as they are, 41 are cut shorter, 30 cut anew",
     );
+    // What changes and what is cut already is all there is to say: no formula grows with the block, and it lacks no row.
+    const cut = cutAlready(state.link.value!.inputs, state.inputs.value);
+    expect(state.question.value!.lines.slice(1)).toEqual(cut);
     state.question.value!.answer("cancel");
     expect([await no, rows[1]![1]]).toEqual([false, "24'"]);
     setInput(state, "Spacing", "16");
     const yes = updateBlock(state);
     await vi.waitFor(() => expect(state.question.value).not.toBeNull(), 20_000);
+    expect(state.question.value!.lines.filter((line) => line.includes("no row for"))).toEqual([
+      texts.lacking(["Spacing"]),
+    ]);
     state.question.value!.answer("yes");
     expect([await yes, rows[1]![1]]).toEqual([false, "26'"]);
     expect(state.says.value).toContain("no row for Spacing");

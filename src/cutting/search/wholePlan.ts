@@ -56,7 +56,6 @@ class WholeSearch {
   readonly #trail: { variable: number; lower: number; upper: number }[] = [];
   #target: number;
   #cuts: readonly Cut[] | null = null;
-  #cost = Infinity;
   /** Work done on programs before this one. */
   #before = 0;
 
@@ -237,11 +236,10 @@ class WholeSearch {
       const times = Math.round(this.#program.at[this.#program.size + n]!);
       return times > 0 ? [{ pattern, times }] : [];
     });
-    const cost = costOf(this.#problem, cuts);
-    if (cost >= this.#cost || !enough(this.#problem, cuts)) return;
+    // What the last bits of the program made whole may cut a piece too few.
+    if (!enough(this.#problem, cuts)) return;
     this.#cuts = cuts;
-    this.#cost = cost;
-    this.#target = Math.min(this.#target, this.#useful(cost));
+    this.#target = Math.min(this.#target, this.#useful(costOf(this.#problem, cuts)));
   }
 }
 

@@ -1,4 +1,5 @@
-import type { Result } from "../measure/result.ts";
+import { Failure, type Result } from "../measure/result.ts";
+import { whyNot } from "./model/whyNot.ts";
 import type { StockProblem } from "./model/stockProblem.ts";
 import type { CutOptions, CutPlan, StockBoard, StockPiece } from "./stock.ts";
 
@@ -19,6 +20,8 @@ export async function planCuts(
   boards: readonly StockBoard[],
   options: CutOptions,
 ): Promise<Result<CutPlan, StockProblem>> {
+  const problem = whyNot(pieces);
+  if (problem) return new Failure(problem);
   // The search is a good part of all code, and many a sheet never asks for an order: it is loaded when first wanted.
   const { planSteps } = await import(/* webpackChunkName: "search" */ "./search/planSteps.ts");
   const steps = planSteps(pieces, boards, options);

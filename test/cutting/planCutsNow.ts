@@ -1,7 +1,8 @@
 import type { StockProblem } from "../../src/cutting/model/stockProblem.ts";
+import { whyNot } from "../../src/cutting/model/whyNot.ts";
 import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import type { CutOptions, CutPlan, StockBoard, StockPiece } from "../../src/cutting/stock.ts";
-import type { Result } from "../../src/measure/result.ts";
+import { Failure, type Result } from "../../src/measure/result.ts";
 
 /** The same plan as planCuts, at one go. */
 export function planCutsNow(
@@ -9,6 +10,8 @@ export function planCutsNow(
   boards: readonly StockBoard[],
   options: CutOptions,
 ): Result<CutPlan, StockProblem> {
+  const problem = whyNot(pieces);
+  if (problem) return new Failure(problem);
   const steps = planSteps(pieces, boards, options);
   for (;;) {
     const step = steps.next();

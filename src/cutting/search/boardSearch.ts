@@ -41,7 +41,7 @@ const LIMIT = 30_000_000;
 const ANSWERS = 3;
 
 /** A pattern as text. */
-export function patternKey(type: number, items: readonly number[], copies: readonly number[]): string {
+export function patternKey({ type, items, copies }: Pattern): string {
   return `${type}:${items.join(",")}:${copies.join(",")}`;
 }
 

@@ -1,6 +1,7 @@
 import { assignSides } from "../layout/assignSides.ts";
 import { boardsLeft } from "../model/boardsLeft.ts";
 import { costOf } from "../model/costOf.ts";
+import { restOf } from "../model/restOf.ts";
 import { usedLength } from "../model/usedLength.ts";
 import type { Cut, Problem } from "../model/problem.ts";
 import type { SizeTask } from "../model/problemsOf.ts";
@@ -40,12 +41,7 @@ function* repaired(
     const kept = fullest.slice(0, Math.max(0, fullest.length - taken));
     const wanted = problem.items.map((item) => item.demand);
     for (const { pattern, times } of kept) pattern.items.forEach((i, n) => (wanted[i]! -= pattern.copies[n]! * times));
-    const left = boardsLeft(problem, kept);
-    const rest: Problem = {
-      ...problem,
-      items: problem.items.map((item, i) => ({ ...item, demand: wanted[i]! })),
-      types: problem.types.map((type, j) => ({ ...type, count: left[j]! })),
-    };
+    const rest = restOf(problem, wanted, boardsLeft(problem, kept));
     const most = cost - costOf(problem, kept);
     const least = Math.min(...problem.types.map((type) => type.cost));
     const spent = next();

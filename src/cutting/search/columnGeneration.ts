@@ -1,7 +1,7 @@
 import { dearestOf } from "../model/costOf.ts";
 import type { BoardSearch } from "./boardSearch.ts";
 import { patternKey } from "./boardSearch.ts";
-import { LinearProgram } from "./linearProgram.ts";
+import { patternProgram } from "./patternProgram.ts";
 import { worthOfCopies } from "./worthOfCopies.ts";
 import type { Pattern, Problem } from "../model/problem.ts";
 
@@ -36,27 +36,17 @@ export function* columnGeneration(
   enough: (bound: number, value: number) => boolean,
 ): Generator<void, Relaxed> {
   const { items, types } = problem;
-  const limited = types.flatMap((type, j) => (type.count < Infinity ? [j] : []));
   // A little more of every piece, each another amount: without it the many ties would make the simplex turn in circles.
-  const program = new LinearProgram([
-    ...items.map((item, i) => ({ lower: item.demand + 1e-5 * (1 + ((i * 37) % 61) / 61), upper: Infinity, cost: 0 })),
-    ...limited.map((j) => ({ lower: 0, upper: types[j]!.count, cost: 0 })),
-  ]);
+  const { program, limited, add: put } = patternProgram(problem, (i) => 1e-5 * (1 + ((i * 37) % 61) / 61));
   items.forEach((_, i) => program.add([i], [1], { lower: 0, upper: Infinity, cost: penalty }));
   const columns: Pattern[] = [];
   const known = new Set<string>();
   const add = (pattern: Pattern): void => {
-    const key = patternKey(pattern.type, pattern.items, pattern.copies);
+    const key = patternKey(pattern);
     if (known.has(key)) return;
     known.add(key);
     columns.push(pattern);
-    const row = limited.indexOf(pattern.type);
-    const more = row < 0 ? [] : [row];
-    program.add([...pattern.items, ...more.map((r) => items.length + r)], [...pattern.copies, ...more.map(() => 1)], {
-      lower: 0,
-      upper: Infinity,
-      cost: types[pattern.type]!.cost,
-    });
+    put(pattern, types[pattern.type]!.cost);
   };
   patterns.forEach(add);
   const dearest = dearestOf(problem);

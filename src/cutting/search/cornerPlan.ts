@@ -1,5 +1,6 @@
 import { costOf } from "../model/costOf.ts";
-import { LinearProgram } from "./linearProgram.ts";
+import { restOf } from "../model/restOf.ts";
+import { patternProgram } from "./patternProgram.ts";
 import { chance, PartPlan } from "./partPlan.ts";
 import { wholePlan } from "./wholePlan.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
@@ -25,35 +26,20 @@ export function* cornerPlan(
   useful: (cost: number) => number,
   spent: (steps: number) => boolean,
 ): Generator<void, readonly Cut[] | null> {
-  const { items, types } = problem;
-  const limited = types.flatMap((type, j) => (type.count < Infinity ? [j] : []));
-  const program = new LinearProgram([
-    ...items.map((item) => ({ lower: item.demand, upper: Infinity, cost: 0 })),
-    ...limited.map((type) => ({ lower: 0, upper: types[type]!.count, cost: 0 })),
-  ]);
-  patterns.forEach(({ type, items: own, copies }, n) => {
-    const row = limited.indexOf(type);
-    program.add(row < 0 ? own : [...own, items.length + row], row < 0 ? copies : [...copies, 1], {
-      lower: 0,
-      upper: Infinity,
-      cost: types[type]!.cost * (1 + (attempt === 0 ? 0 : UNEVEN * chance(attempt, n))),
-    });
-  });
+  const { program, add } = patternProgram(problem, () => 0);
+  patterns.forEach((pattern, n) =>
+    add(pattern, problem.types[pattern.type]!.cost * (1 + (attempt === 0 ? 0 : UNEVEN * chance(attempt, n)))),
+  );
   yield* program.dual(Infinity);
   const plan = new PartPlan(problem);
   // Other chances than those of the costs.
   const fewer = (n: number): number => (chance(attempt + 500, n) < (attempt % 4) * FEWER ? 1 : 0);
   const cuts = patterns.map((pattern, n) => ({ pattern, times: program.at[program.size + n]! - fewer(n) }));
   plan.takeWhole({ cuts }, 0, 1e-6);
-  const rest: Problem = {
-    ...problem,
-    items: items.map((item, i) => ({ ...item, demand: plan.wanted[i]! })),
-    types: types.map((type, j) => ({ ...type, count: plan.left[j]! })),
-  };
   const proper = patterns.filter((pattern) => pattern.items.every((i, k) => pattern.copies[k]! <= plan.wanted[i]!));
   const kept = costOf(problem, plan.cuts);
   const found = yield* wholePlan(
-    rest,
+    restOf(problem, plan.wanted, plan.left),
     proper,
     target - kept,
     (cost) => useful(cost + kept) - kept,

@@ -1,4 +1,5 @@
 import { costOf, dearestOf } from "../model/costOf.ts";
+import { restOf } from "../model/restOf.ts";
 import { columnGeneration, type Relaxed } from "./columnGeneration.ts";
 import { chance, PartPlan } from "./partPlan.ts";
 import type { BoardSearch } from "./boardSearch.ts";
@@ -28,11 +29,7 @@ export function* divedPlan(
       plan.take(nearest, 1);
     }
     if (plan.done) return plan.cuts;
-    const rest: Problem = {
-      ...problem,
-      items: problem.items.map((item, i) => ({ ...item, demand: plan.wanted[i]! })),
-      types: problem.types.map((type, j) => ({ ...type, count: plan.left[j]! })),
-    };
+    const rest = restOf(problem, plan.wanted, plan.left);
     const proper = now.patterns.filter(({ items, copies }) => items.every((i, k) => copies[k]! <= plan.wanted[i]!));
     now = yield* columnGeneration(rest, search, proper, 10 * dearest, out, () => false);
     const least = costOf(problem, [...plan.cuts, ...now.cuts]);

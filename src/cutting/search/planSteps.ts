@@ -4,7 +4,6 @@ import { bySides } from "./bySides.ts";
 import { problemsOf } from "../model/problemsOf.ts";
 import { solveSize } from "./solveSize.ts";
 import { missingSizes } from "../model/missingSizes.ts";
-import { whyNot } from "../model/whyNot.ts";
 import type { SizeTask } from "../model/problemsOf.ts";
 import type { Solved, Spent, Unsolved } from "./solveSize.ts";
 import type { StockProblem } from "../model/stockProblem.ts";
@@ -16,15 +15,13 @@ const STEPS = 1_200_000_000;
 /**
  * The work of planCuts in short steps, for whoever runs it: it pauses every few milliseconds and may then be gone on with, or left.
  *
- * Sizes are planned one after another; what the first leaves of the work allowed is the next one's.
+ * The pieces can be cut (planCuts asks before). Sizes are planned one after another; what the first leaves of the work allowed is the next one's.
  */
 export function* planSteps(
   pieces: readonly StockPiece[],
   boards: readonly StockBoard[],
   options: CutOptions,
 ): Generator<void, Result<CutPlan, StockProblem>> {
-  const problem = whyNot(pieces);
-  if (problem) return new Failure(problem);
   const missing = missingSizes(pieces, boards, options.trim);
   const left = new Set(missing.map(({ size }) => size));
   const wanted = pieces.map((piece) => (left.has(piece.size) ? { ...piece, count: 0 } : piece));

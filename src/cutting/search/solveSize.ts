@@ -115,10 +115,7 @@ function* fromCorners(
     if (!complete) break;
     near = patterns;
   }
-  const keyed = [...near, ...known, ...(best.cuts ?? []).map(({ pattern }) => pattern)].map(
-    (pattern) => [patternKey(pattern.type, pattern.items, pattern.copies), pattern] as const,
-  );
-  const patterns = [...new Map(keyed).values()];
+  const patterns = [...new Map([...near, ...known].map((pattern) => [patternKey(pattern), pattern])).values()];
   for (let n = 0; n < CORNERS && !best.closed && !spent(search.steps); n++) {
     const before = search.steps;
     const found = yield* cornerPlan(problem, patterns, n, best.target, best.targetOf, (steps) =>

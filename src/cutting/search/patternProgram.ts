@@ -10,12 +10,8 @@ export function patternProgram({ items, types }: Problem, more: (item: number) =
   ]);
   const add = ({ type, items: own, copies }: Pattern, cost: number): void => {
     const row = limited.indexOf(type);
-    const more = row < 0 ? [] : [row];
-    program.add([...own, ...more.map((r) => items.length + r)], [...copies, ...more.map(() => 1)], {
-      lower: 0,
-      upper: Infinity,
-      cost,
-    });
+    const limit = row < 0 ? [] : [items.length + row];
+    program.add([...own, ...limit], [...copies, ...limit.map(() => 1)], { lower: 0, upper: Infinity, cost });
   };
   return { program, limited, add };
 }

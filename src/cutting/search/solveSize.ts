@@ -117,12 +117,14 @@ function* fromCorners(
   }
   const patterns = [...new Map([...near, ...known].map((pattern) => [patternKey(pattern), pattern])).values()];
   for (let n = 0; n < CORNERS && !best.closed && !spent(search.steps); n++) {
-    const before = search.steps;
-    const found = yield* cornerPlan(problem, patterns, n, best.target, best.targetOf, (steps) =>
-      spent((search.steps = before + steps)),
-    );
-    best.offer(found);
+    best.offer(yield* cornerPlan(problem, patterns, n, best.target, best.targetOf, added(search, spent)));
   }
+}
+
+/** Asked for the steps of a part of the work, which are added to those of the search so far. */
+function added(search: BoardSearch, spent: Spent): Spent {
+  const before = search.steps;
+  return (steps) => spent((search.steps = before + steps));
 }
 
 /** The patterns whose reduced cost is at most so much, up to so many. */
@@ -160,10 +162,7 @@ function* deepen(
   const collected = nearPatterns(problem, search, prices);
   const widest = (): number => best.target - prices.bound;
   const whole = function* (patterns: readonly Pattern[], target: number): Generator<void, number> {
-    const before = search.steps;
-    const found = yield* wholePlan(problem, patterns, target, best.targetOf, (steps) =>
-      spent((search.steps = before + steps)),
-    );
+    const found = yield* wholePlan(problem, patterns, target, best.targetOf, added(search, spent));
     best.offer(found.cuts);
     return found.bound;
   };

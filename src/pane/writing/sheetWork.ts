@@ -25,13 +25,13 @@ function whyNot(error: unknown): string {
 }
 
 /** What is under way in a pane, which a button began: its questions to the sheet and to the user, and what it writes. */
-interface Task<T> {
+interface Task {
   /** How many steps could be undone when it began. */
   readonly before: number;
-  readonly end: Promise<T | null>;
+  readonly end: Promise<unknown>;
 }
 
-const busy = new WeakMap<PaneState, Task<unknown>>();
+const busy = new WeakMap<PaneState, Task>();
 
 /**
  * Does what a button asks for, and says why where it fails; null then. Pressed again before that is over it does nothing, or a slow

@@ -1,2 +1,0 @@
-/** A roof block as cells. */
-export type Block = readonly (readonly (string | number)[])[];

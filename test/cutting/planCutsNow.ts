@@ -3,6 +3,7 @@ import { whyNot } from "../../src/cutting/model/whyNot.ts";
 import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import type { CutOptions, CutPlan, StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 import { Failure, type Result } from "../../src/measure/result.ts";
+import { atOnce } from "./atOnce.ts";
 
 /** The same plan as planCuts, at one go. */
 export function planCutsNow(
@@ -12,9 +13,5 @@ export function planCutsNow(
 ): Result<CutPlan, StockProblem> {
   const problem = whyNot(pieces);
   if (problem) return new Failure(problem);
-  const steps = planSteps(pieces, boards, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return atOnce(planSteps(pieces, boards, options));
 }

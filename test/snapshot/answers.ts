@@ -5,7 +5,9 @@ import { readRoofBlock } from "../../functions/arguments/roofBlock.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import { allDrawings } from "../drawing/allDrawings.ts";
 import { asked } from "../functions/asked.ts";
-import type { Block } from "./block.ts";
+
+/** A roof block as cells. */
+export type Block = readonly (readonly (string | number)[])[];
 
 /** What one roof answered: each table as it spills or its refusal, and a fingerprint of each drawing. */
 export interface Answers {

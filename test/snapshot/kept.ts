@@ -2,11 +2,10 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import type { Answers } from "./answers.ts";
-import type { Block } from "./block.ts";
+import type { Answers, Block } from "./answers.ts";
 
-/** Set LONGPOINT_SNAPSHOT=write where texts or drawings were changed on purpose. */
-const writing = process.env["LONGPOINT_SNAPSHOT"] === "write";
+/** Set LONGPOINT_SNAPSHOT=write where texts, drawings or the search of orders were changed on purpose. */
+export const writing = process.env["LONGPOINT_SNAPSHOT"] === "write";
 const AT_ONCE = 25;
 
 /** Roofs that must answer as they did when the file of that name was written. */

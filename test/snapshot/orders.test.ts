@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { problemsOf } from "../../src/cutting/model/problemsOf.ts";
 import { solveSize } from "../../src/cutting/search/solveSize.ts";
+import { atOnce } from "../cutting/atOnce.ts";
 import { planOf } from "../cutting/checkPlan.ts";
 import { triplets, uniform } from "../cutting/classics.ts";
 import {
@@ -16,19 +17,15 @@ import {
 } from "../cutting/instances.ts";
 import { planCutsNow } from "../cutting/planCutsNow.ts";
 import { realRoofs } from "../cutting/roofs.ts";
+import { writing } from "./kept.ts";
 
 const KEPT = join(import.meta.dirname, "orders.json");
-/** Set LONGPOINT_SNAPSHOT=write where the search was changed on purpose, and measure it. */
-const writing = process.env["LONGPOINT_SNAPSHOT"] === "write";
 
 /** Steps of the search, its cost and bound, its patterns, and the boards of the whole plan: what any change of the search changes. */
 function workOf(list: Instance): string {
   const sizes = problemsOf(list.pieces, list.boards, list, "mirrored").map(({ problem }) => {
     let steps = 0;
-    const search = solveSize(problem, (now) => (steps = now) > 300_000_000);
-    let step = search.next();
-    while (!step.done) step = search.next();
-    const solved = step.value;
+    const solved = atOnce(solveSize(problem, (now) => (steps = now) > 300_000_000));
     return "cuts" in solved
       ? [steps, solved.cost.toFixed(4), solved.bound.toFixed(4), solved.proved, mark(solved.cuts)].join(" ")
       : [steps, solved.bound.toFixed(4), solved.impossible].join(" ");

@@ -1,6 +1,6 @@
 import type { BlockRow } from "../../functions/arguments/roofBlock.ts";
 import { chance } from "../solids/chance.ts";
-import type { Block } from "./block.ts";
+import type { Block } from "./answers.ts";
 
 /** The same blocks on every machine: roofs with one to three wings of every kind, with tails and blocks of every kind; half of them are refused, each for its place. */
 export function wingedBlocks(count: number): Block[] {

@@ -3,6 +3,7 @@ import { cornerPlan } from "../../../src/cutting/search/cornerPlan.ts";
 import { costOf } from "../../../src/cutting/model/costOf.ts";
 import type { Cut, Pattern, Problem } from "../../../src/cutting/model/problem.ts";
 import { leastByHighs, patternsOf } from "./patternsByChance.ts";
+import { atOnce } from "../atOnce.ts";
 
 function planned(
   problem: Problem,
@@ -11,11 +12,7 @@ function planned(
   target: number,
   spent = () => false,
 ): readonly Cut[] | null {
-  const steps = cornerPlan(problem, patterns, attempt, target, (cost) => cost * (1 - 1e-9), spent);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return atOnce(cornerPlan(problem, patterns, attempt, target, (cost) => cost * (1 - 1e-9), spent));
 }
 
 describe("cornerPlan", () => {

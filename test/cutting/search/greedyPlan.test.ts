@@ -1,17 +1,16 @@
 import { expect, it } from "vitest";
 import { greedyPlan } from "../../../src/cutting/search/greedyPlan.ts";
 import type { Item, Problem } from "../../../src/cutting/model/problem.ts";
+import { atOnce } from "../atOnce.ts";
 import { plainItem } from "../plainItem.ts";
 
 /** What each board of the plan holds, largest first, on boards of 100. */
 function planned(items: readonly Item[]): number[][] | null {
   const groups = [...new Set(items.map(({ group }) => group))].map(() => ({ setup: 0, nodes: null }));
   const types = [{ length: 100, room: 100, alone: [], cost: 100, count: Infinity }];
-  const steps = greedyPlan({ items, groups, types } as Problem);
-  let step = steps.next();
-  while (!step.done) step = steps.next();
+  const cuts = atOnce(greedyPlan({ items, groups, types } as Problem));
   return (
-    step.value?.flatMap(({ pattern, times }) => {
+    cuts?.flatMap(({ pattern, times }) => {
       const board = pattern.items.flatMap((i, k) => Array<number>(pattern.copies[k]!).fill(items[i]!.weight));
       return Array.from({ length: times }, () => board.sort((a, b) => b - a));
     }) ?? null

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { LinearProgram } from "../../../src/cutting/search/linearProgram.ts";
 import { roundingCuts, type RoundingCut } from "../../../src/cutting/search/roundingCuts.ts";
 import { chance } from "../../solids/chance.ts";
+import { atOnce } from "../atOnce.ts";
 
 interface Row {
   readonly entries: readonly number[];
@@ -43,13 +44,6 @@ function pointsOf({ most, rows }: Program): number[][] {
   );
 }
 
-function run<T>(steps: Generator<void, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
-
 /** The cuts at the optimum with those of earlier rounds as rows, and the fractional point; null where there is none. */
 function cutsAt(
   { costs, most, rows }: Program,
@@ -64,8 +58,8 @@ function cutsAt(
       { lower: 0, upper: most[c]!, cost },
     ),
   );
-  if (run(program.dual(Infinity)) !== "optimal") return null;
-  return { cuts: run(roundingCuts(program)), point: program.at.slice(all.length) };
+  if (atOnce(program.dual(Infinity)) !== "optimal") return null;
+  return { cuts: atOnce(roundingCuts(program)), point: program.at.slice(all.length) };
 }
 
 describe("roundingCuts", () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { BoardSearch } from "../../../src/cutting/search/boardSearch.ts";
 import { safeBound, type SafePrices } from "../../../src/cutting/search/safeBound.ts";
 import type { BoardType, Problem } from "../../../src/cutting/model/problem.ts";
+import { atOnce } from "../atOnce.ts";
 
 /** A double as a whole number of 2^-1000: sums of these are exact. */
 function exactly(value: number): bigint {
@@ -41,11 +42,7 @@ const board = (length: number, cost: number, count = Infinity): BoardType => ({
 });
 
 function bounded(problem: Problem, duals: number[], scarcity = problem.types.map(() => 0)): SafePrices {
-  const steps = safeBound(problem, new BoardSearch(problem), duals, scarcity);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return atOnce(safeBound(problem, new BoardSearch(problem), duals, scarcity));
 }
 
 /** The most that a board of this room is worth, over every way to fill it. */

@@ -3,19 +3,18 @@ import { wholePlan, type Whole } from "../../../src/cutting/search/wholePlan.ts"
 import { costOf } from "../../../src/cutting/model/costOf.ts";
 import type { Pattern, Problem } from "../../../src/cutting/model/problem.ts";
 import { leastByHighs, patternsOf } from "./patternsByChance.ts";
+import { atOnce } from "../atOnce.ts";
 
 function solved(problem: Problem, patterns: readonly Pattern[], target = 1e9): Whole {
-  const steps = wholePlan(
-    problem,
-    patterns,
-    target,
-    (cost) => cost * (1 - 1e-9),
-    () => false,
+  return atOnce(
+    wholePlan(
+      problem,
+      patterns,
+      target,
+      (cost) => cost * (1 - 1e-9),
+      () => false,
+    ),
   );
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
 }
 
 describe("wholePlan", () => {

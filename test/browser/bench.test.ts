@@ -1,5 +1,6 @@
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { bench } from "./bench.ts";
+import { hold } from "./hold.ts";
 
 const t = bench();
 
@@ -124,10 +125,7 @@ describe("the bench page, opened anew", () => {
   beforeEach(() => t.open());
 
   it("answers in the pane while the sheet is still on its way, and keeps what is typed", async () => {
-    let come = () => {};
-    const held = new Promise<void>((resolve) => (come = resolve));
-    const script = "**/sheet.*.js";
-    await t.page.route(script, (route) => held.then(() => route.continue()));
+    const sheet = await hold(t.page, "**/sheet.*.js");
     await t.page.reload({ waitUntil: "domcontentloaded" });
     const span = t.page.getByLabel("Span", { exact: true });
     const facts = () => t.page.locator("#pane .lp-facts").textContent();
@@ -136,11 +134,10 @@ describe("the bench page, opened anew", () => {
     await span.fill("20'");
     await expect.poll(facts).not.toBe(before);
     expect(await t.page.evaluate(() => "longpoint" in window)).toBe(false);
-    come();
+    await sheet.go();
     await t.page.waitForFunction(() => "longpoint" in window);
     await t.page.evaluate(() => window.longpoint.ready);
     expect(await span.inputValue()).toBe("20'");
-    await t.page.unroute(script);
   });
 
   it("writes a step that one undo takes away, a new sheet included, and redo brings back", async () => {

@@ -3,6 +3,7 @@ import { writeXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
 import { bench } from "./bench.ts";
 import { fileHands, sampleBytes, withoutLink } from "./fileHands.ts";
+import { hold } from "./hold.ts";
 
 const t = bench();
 const { says, said, shown, choose, saved } = fileHands(t);
@@ -14,15 +15,12 @@ it("the file bar keeps the focus of a user at the keyboard, and still does one t
   let downloads = 0;
   t.page.on("download", () => void downloads++);
   // What writes files is held back until both are pressed, or a busy machine saves twice, one after the other.
-  let [asked, go] = [0, () => {}];
-  const held = new Promise<void>((resolve) => (go = resolve));
-  await t.page.route("**/*.js", (route) => (asked++, held.then(() => route.continue())));
+  const scripts = await hold(t.page, "**/*.js");
   await t.page.keyboard.press("Enter");
   await t.page.keyboard.press("Enter");
-  expect(asked).toBeGreaterThan(0);
-  go();
+  await scripts.asked();
+  await scripts.go();
   await said("holds");
-  await t.page.unroute("**/*.js");
   expect(await save.evaluate((button) => document.activeElement === button)).toBe(true);
   expect(downloads).toBe(1);
 });
@@ -55,15 +53,11 @@ describe("files of the user's own", () => {
   it("can be stopped while they are opened, and the sheets stay", async () => {
     await t.open();
     const before = await shown();
-    let go = () => {};
-    const held = new Promise<void>((resolve) => (go = resolve));
-    const script = "**/reader.*.js";
-    await t.page.route(script, (route) => held.then(() => route.abort()).catch(() => undefined));
+    const reader = await hold(t.page, "**/reader.*.js");
     await choose("bid.xlsx", sampleBytes("bid"));
     await t.page.locator("#files .message").getByRole("button", { name: "Stop" }).click();
     await said("bid.xlsx was not opened. You stopped it. Your sheets are as they were.");
-    go();
-    await t.page.unroute(script);
+    await reader.go();
     expect(await shown()).toEqual(before);
   });
 

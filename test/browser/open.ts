@@ -106,6 +106,8 @@ export async function open(
   const again = async (next: string, { colorScheme = "light", viewport = WIDE }: View) => {
     // Nothing of the page before is taken for one of its successor's.
     await page.goto("about:blank");
+    // A test that failed has let go of nothing.
+    await page.unrouteAll({ behavior: "ignoreErrors" });
     problems.length = requests.length = 0;
     await page.setViewportSize(viewport);
     await page.emulateMedia({ colorScheme, media: null });

@@ -19,7 +19,7 @@ const columns: readonly Column<Row, Unit>[] = [
   column("Long point", "length", (row) => (isNew(row) ? row.piece.longPoint : "")),
   column("Count", "count", (row) => (isNew(row) ? row.needed : row.count)),
   column("Old piece", "text", (row) => (oldOf(row) ? named(oldOf(row)!, row.hand) : ""), 100),
-  column("Old long point", "length", (row) => oldOf(row)?.longPoint ?? "", 110),
+  column("Old long point", "length", (row) => oldOf(row)?.longPoint ?? ""),
   column("What to do", "text", whatToDo, 300),
 ];
 

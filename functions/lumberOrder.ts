@@ -29,7 +29,7 @@ const columns: readonly Column<Row>[] = [
   column("Used", "length", ({ used = "" }) => used),
   column("Left over", "length", ({ leftOver = "" }) => leftOver),
   column("Note", "text", ({ note }) => note, 420),
-  column("Length bought", "length", ({ bought = "" }) => bought, 104),
+  column("Length bought", "length", ({ bought = "" }) => bought),
 ];
 
 /** A small hip roof, whose figures the examples of MEMBERS show: kings of 80.4984 and 79.6599, hips of 106.875, jacks of 53.3183 and 26.4855 in. */

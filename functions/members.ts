@@ -17,7 +17,7 @@ const columns: readonly Column<Piece, Unit>[] = [
   column("Right", "count", ({ right }) => right),
   column("Plain", "count", ({ plain }) => plain),
   column("Long point", "length", ({ longPoint }) => longPoint),
-  column("Shortest board", "length", ({ shortestBoard }) => shortestBoard, 120),
+  column("Shortest board", "length", ({ shortestBoard }) => shortestBoard),
   column("Size", "text", ({ section }) => section.name, 100),
   column("Head cut", "angle", ({ headCut }) => headCut),
   column("Saw tilt", "angle", tiltCell, 110),

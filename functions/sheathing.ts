@@ -22,16 +22,16 @@ const sheetOf = ({ sheet, offCut }: CoursePiece): string => (offCut ? `off-cut o
 
 const columns: readonly Column<Row, Shared>[] = [
   column("Plane", "text", (course) => (course ? `${course.side} ${course.plane}` : "All planes"), 100),
-  column("Course", "count", (course) => course?.course ?? "", 64),
+  column("Course", "count", (course) => course?.course ?? ""),
   column("Lower edge", "length", (course) => course?.length ?? ""),
   column("First piece", "length", (course) => (course ? longOf(first(course)) : "")),
   column("Cut from", "text", (course) => (course ? sheetOf(first(course)) : ""), 140),
   column("Left angle", "angle", (course, { sheet }) => (course ? leanOf(first(course).left, sheet) : "")),
-  column("Whole sheets", "count", (course) => (course ? wholeIn(course) : ""), 100),
+  column("Whole sheets", "count", (course) => (course ? wholeIn(course) : "")),
   column("Last piece", "length", (course) => (course && last(course) ? longOf(last(course)!) : "")),
   column("Last cut from", "text", (course) => (course && last(course) ? sheetOf(last(course)!) : ""), 140),
   column("Right angle", "angle", (course, { sheet }) => (course ? leanOf(course.runs.at(-1)!.right, sheet) : "")),
-  column("New sheets", "count", (course, { sheets }) => course?.sheets ?? sheets, 92),
+  column("New sheets", "count", (course, { sheets }) => course?.sheets ?? sheets),
 ];
 
 export const sheathing = worksheetFunction({

@@ -20,7 +20,7 @@ type Row = Stick | MissingSize;
 const of = (row: Row, cell: (stick: Stick) => Cell) => ("board" in row ? cell(row) : "");
 
 const columns: readonly Column<Row, CutOrder>[] = [
-  column("Board number", "count", (row) => of(row, ({ number }) => number), 104),
+  column("Board number", "count", (row) => of(row, ({ number }) => number)),
   column("Size", "text", (row) => ("board" in row ? row.board.size : row.size), 100),
   column("Board", "length", (row) => of(row, ({ board }) => board.length)),
   column("Pieces", "text", (row) => of(row, ({ board }) => stickText(board.pieces)), 260),

@@ -40,6 +40,21 @@ describe("columns", () => {
     expect(columns.map(({ width }) => width)).toEqual([120, 92, 84]);
   });
 
+  it("are never narrower than a heading takes: measured in Chromium, DejaVu Sans bold of 11 points, without edges", () => {
+    const taken = {
+      "Long point": 88.5,
+      "Short point": 93.4,
+      "Shortest board": 124.2,
+      "From hip head": 118.6,
+      Course: 57.2,
+    };
+    const widths = new Map(
+      functions.flatMap(({ columns: own = [] }) => own.map(({ heading, width }) => [heading, width])),
+    );
+    for (const [heading, pixels] of Object.entries(taken))
+      expect(widths.get(heading), heading).toBeGreaterThan(pixels + 4);
+  });
+
   it("of every function name each heading once", () => {
     const tables = functions.filter((one) => one.columns);
     expect(tables.length).toBeGreaterThan(5);

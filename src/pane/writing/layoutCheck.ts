@@ -1,5 +1,5 @@
 import { jackTable } from "../../../functions/jackTable.ts";
-import { columnAt } from "../../registry/columns.ts";
+import { columnAt, headingWidth } from "../../registry/columns.ts";
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
 import type { Cut } from "../state/checkCuts.ts";
 import type { Table } from "../state/evaluateFunction.ts";
@@ -13,7 +13,7 @@ import { columnsOf } from "./roofTables.ts";
 /** Lines for jacks that are measured later. */
 const SPARE = 6;
 /** Of what is measured, and of the gap before the schedule. */
-const WIDTHS = [72, 120, 124, 124, 104, 28];
+const WIDTHS = [...texts.checkHeadings.map((heading) => Math.max(72, headingWidth(heading))), 28];
 
 /**
  * The cells of a check: what was measured, by the jack's name, and beside it the schedule that each is looked up in.

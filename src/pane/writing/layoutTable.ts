@@ -1,5 +1,5 @@
 import type { BlockLayout, CellLayout } from "../../hosts/host.ts";
-import { columnAt, type Column } from "../../registry/columns.ts";
+import { columnAt, headingWidth, type Column } from "../../registry/columns.ts";
 import type { Table } from "../state/evaluateFunction.ts";
 import { relative } from "../state/reference.ts";
 import { texts } from "../words/texts.ts";
@@ -30,9 +30,10 @@ export function roomToGrow(now: Table): number {
 export function layoutTable(place: TablePlace, { formula, columns, now, onTape, unitCell }: TableFormula): BlockLayout {
   const rows = roomToGrow(now);
   const tapes = onTape.map((name) => columnAt(columns, name));
+  const onTapes = tapes.map((at) => texts.onTape(String(columns[at]!.heading)));
   const heading = [
     ...spilledHeading(formula, columns.length),
-    ...tapes.map((at): CellLayout => ({ content: texts.onTape(String(columns[at]!.heading)), style: "heading" })),
+    ...onTapes.map((content): CellLayout => ({ content, style: "heading" })),
   ];
   const line = (i: number) => [
     ...columns.map(() => null),
@@ -42,7 +43,7 @@ export function layoutTable(place: TablePlace, { formula, columns, now, onTape, 
   ];
   return blockAt(place, [heading, ...Array.from({ length: tapes.length > 0 ? rows : 0 }, (_, i) => line(i))], {
     spill: { row: 0, column: 0, rows: rows + 1, columns: columns.length, formats: columns.map(({ format }) => format) },
-    widths: [...columns.map(({ width }) => width), ...tapes.map(() => 150)],
+    widths: [...columns.map(({ width }) => width), ...onTapes.map(headingWidth)],
   });
 }
 

@@ -81,7 +81,7 @@ describe("layoutCheck", () => {
     expect(cells).toHaveLength(11);
     const formats = columnsOf(jackTable).map(({ format }) => format);
     expect(spill).toEqual({ row: 0, column: 6, rows: 1 + roomToGrow(now), columns: formats.length, formats });
-    expect([widths!.slice(0, 6), frozenRows]).toEqual([[72, 120, 124, 124, 104, 28], 1]);
+    expect([widths!.slice(0, 6), frozenRows]).toEqual([[72, 138, 88, 188, 72, 28], 1]);
   });
   it.each([own, at])("fits a place, %j", (place) => {
     expect(checkStep({ title: "", blocks: [layoutCheck(place, on, { cuts, now })] }, ["Bid"])).toBeNull();

@@ -3,6 +3,10 @@ import { messageOf } from "../../functions/words/problemText.ts";
 import { createHash } from "node:crypto";
 import { readRoofBlock } from "../../functions/arguments/roofBlock.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
+import { frame, type Frame } from "../../src/roof/frame/frame.ts";
+import { pieces } from "../../src/roof/frame/pieces.ts";
+import { placedBoards, type PlacedBoard } from "../../src/roof/frame/placedBoards.ts";
+import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import { allDrawings } from "../drawing/allDrawings.ts";
 import { asked } from "../functions/asked.ts";
 
@@ -52,8 +56,44 @@ export async function framingOf(block: Block): Promise<Answers> {
     ...others.map((name): Call => [name, [block]]),
     ["SALVAGE", [block, "Main", "left", 40]],
   ]);
-  return { tables: { ...first, ...rest }, drawings: {} };
+  return { tables: { ...first, ...rest, boards: boardsOf(block) }, drawings: {} };
 }
+
+/** Every board where it stands, with its faces and marks, by the kind of piece. */
+function boardsOf(block: Block): unknown[][] {
+  const made = frame(readRoofBlock("roof", block) as RoofSpec) as Frame;
+  const kinds = new Map<string, PlacedBoard[]>();
+  for (const board of placedBoards(made, pieces(made))) {
+    const { member } = board.piece;
+    kinds.set(member, [...(kinds.get(member) ?? []), board]);
+  }
+  return [...kinds].map(([kind, boards]) => [kind, ...summaryOf(boards.map(({ piece: _, ...board }) => board))]);
+}
+
+/** The same in little room: each table by what it holds. */
+export async function summedFramingOf(block: Block): Promise<Answers> {
+  const { tables } = await framingOf(block);
+  return {
+    tables: Object.fromEntries(Object.entries(tables).map(([name, table]) => [name, summaryOf(table)])),
+    drawings: {},
+  };
+}
+
+/** What something holds, hashed without its numbers; how many numbers it has, and two sums of them. */
+function summaryOf(it: unknown): (string | number)[] {
+  const numbers: number[] = [];
+  const rest = JSON.stringify(it, (_, value: unknown) =>
+    typeof value === "number" ? numbers.push(value) && 0 : value,
+  );
+  return [
+    hashOf(rest),
+    numbers.length,
+    numbers.reduce((sum, value) => sum + value, 0),
+    numbers.reduce((sum, value, i) => sum + value * ((i % 97) + 1), 0),
+  ];
+}
+
+const hashOf = (text: string): string => createHash("sha256").update(text).digest("hex").slice(0, 12);
 
 type Call = readonly [name: string, cells: readonly unknown[]];
 
@@ -74,10 +114,7 @@ function drawn(block: Block): Record<string, Fingerprint> {
 
 function fingerprint(svg: string): Fingerprint {
   const numbers = (svg.match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);
-  const shape = createHash("sha256")
-    .update(svg.replace(/-?\d+(?:\.\d+)?/g, "#"))
-    .digest("hex")
-    .slice(0, 12);
+  const shape = hashOf(svg.replace(/-?\d+(?:\.\d+)?/g, "#"));
   const round = (value: number) => Number(value.toFixed(2));
   return {
     shape,

@@ -3,8 +3,8 @@ import { chance } from "../solids/chance.ts";
 import type { Block } from "./answers.ts";
 
 /** The same blocks on every machine: roofs with one to three wings of every kind, with tails and blocks of every kind; half of them are refused, each for its place. */
-export function wingedBlocks(count: number): Block[] {
-  return Array.from({ length: count }, (_, i) => block(chance(12_000 + i)));
+export function wingedBlocks(count: number, first = 12_000): Block[] {
+  return Array.from({ length: count }, (_, i) => block(chance(first + i)));
 }
 
 type Column = Partial<Record<BlockRow, string | number>>;

@@ -3,9 +3,8 @@ import { describe, expect, it } from "vitest";
 import { Refusal } from "../../src/registry/refusal.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
 import { changes } from "../../src/roof/tables/changes.ts";
-import { roofStamp } from "../../src/roof/tables/roofStamp.ts";
 import { sawSettings } from "../../src/roof/tables/sawSettings.ts";
-import { anyFrame, framed, usual } from "../roof/anySpec.ts";
+import { anyFrame, framed } from "../roof/anySpec.ts";
 import { asked, refusal, rows } from "./asked.ts";
 
 const BLOCK = [
@@ -181,19 +180,5 @@ describe("CHANGES", () => {
     const answer = await asked("CHANGES", BLOCK, metric);
     expect(answer).toBeInstanceOf(Refusal);
     expect(answer).toMatchObject({ problem: { kind: "blocks of two units" }, place: { argument: "new" } });
-  });
-});
-
-describe("roofStamp", () => {
-  it("is the same for the same roof, and another for another roof, other boards or another kerf", () => {
-    const stamps = [
-      roofStamp(usual, 0.125),
-      roofStamp({ ...usual, span: 289 }, 0.125),
-      roofStamp({ ...usual, boards: [96] }, 0.125),
-      roofStamp(usual, 0.25),
-    ];
-    expect(new Set(stamps).size).toBe(4);
-    expect(roofStamp({ ...usual }, 0.125)).toBe(stamps[0]);
-    for (const stamp of stamps) expect(stamp).toMatch(/^[2-9A-HJ-NP-Z]{5}$/);
   });
 });

@@ -185,6 +185,15 @@ describe("pieces", () => {
     );
   });
 
+  it("a plane without overhang has no tail to cut, whatever the tails of the others are", () => {
+    const boards = (tailCut: "plumb" | "square") =>
+      pieces(framed({ overhang: 16, endOverhang: 0, tailCut })).flatMap(({ mark, shortestBoard }) =>
+        /^(JE|KE)/.test(mark) ? [[mark, shortestBoard]] : [],
+      );
+    expect(boards("square").length).toBeGreaterThan(3);
+    expect(boards("square")).toEqual(boards("plumb"));
+  });
+
   it("mirror images: as many left as right", () => {
     fc.assert(
       fc.property(anyFrame, (frame) => {

@@ -164,6 +164,17 @@ describe("a wing that cannot stand", () => {
     },
   );
 
+  it.each([
+    // 45 degrees to the wall.
+    [0.5, Math.SQRT1_2],
+    // The valley goes 3 in from the wall for 2 along it.
+    [0.75, 3 / Math.hypot(2, 3)],
+  ])("beside a gable: half its valley, 0.75 in square, has room along the wall, wing at %d", (pitch, sin) => {
+    const found = problem({ from: 335.5, pitch }, { ends: "hip and gable" });
+    expect(found).toMatchObject({ kind: "wing too near a corner", side: "right", bound: "most", fits: true });
+    expect((found as FrameProblem<"wing too near a corner">).limit).toBeCloseTo(480 - 144 - 0.75 / sin, 9);
+  });
+
   const two = (from: number, more: Partial<RoofSpec> = {}, own: Partial<WingSpec> = {}) => {
     const gabled = { ...wing, ...own, end: "gable", span: 96 } as const;
     const made = frame({

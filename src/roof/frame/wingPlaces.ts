@@ -73,8 +73,7 @@ export function placeProblem(
   }
   if (flush || laid) return null;
   const off = (side: Side) => Math.max(ridge[side][0] - from, from - ridge[side][1]);
-  const shorts = own.longValley && off(other(own.longValley)) > slack ? [off(own.longValley)] : SIDES.map(off);
-  if (own.longValley && off(own.longValley) > slack && shorts.length === 2)
+  if (own.longValley && off(own.longValley) > slack && off(other(own.longValley)) <= slack)
     return wrong({
       kind: "long valley off the ridge",
       at: "longValley",

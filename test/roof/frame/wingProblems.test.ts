@@ -175,6 +175,21 @@ describe("a wing that cannot stand", () => {
     expect((found as FrameProblem<"wing too near a corner">).limit).toBeCloseTo(480 - 144 - 0.75 / sin, 9);
   });
 
+  it("too near a corner, it could be flush where the end has its pitch and it is not asked to be", () => {
+    const flush = (change: Partial<WingSpec>, roof: Partial<RoofSpec> = {}) =>
+      (problem(change, roof) as FrameProblem<"wing too near a corner">).flush;
+    expect(flush({ from: 1 })).toBe(true);
+    expect(flush({ from: 2, pitch: 0.75 })).toBe(false);
+    expect(flush({ from: 335.5 }, { ends: "hip and gable" })).toBe(false);
+    const thick = { name: "6x10", thickness: 6, depth: 9.25 };
+    expect(flush({ from: "flush left", span: 288, end: "gable" }, { length: 291.5, valley: thick })).toBe(false);
+  });
+
+  it("with neither valley to the ridge is moved, whichever is to be the long one", () => {
+    for (const longValley of [null, "left", "right"] as const)
+      expect(problem({ from: 2.5, longValley })).toMatchObject({ kind: "no valley to the ridge", wing: "A" });
+  });
+
   const two = (from: number, more: Partial<RoofSpec> = {}, own: Partial<WingSpec> = {}) => {
     const gabled = { ...wing, ...own, end: "gable", span: 96 } as const;
     const made = frame({

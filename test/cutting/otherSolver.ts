@@ -6,7 +6,8 @@ import type { Instance } from "./instances.ts";
 
 const loaded = loadHighs();
 
-async function optimum(model: string): Promise<number | null> {
+/** The least cost of a model in the LP format; null where nothing satisfies it. */
+export async function optimum(model: string): Promise<number | null> {
   const solution = (await loaded).solve(model, { mip_rel_gap: 0, mip_abs_gap: 1e-7, output_flag: false });
   if (solution.Status === "Infeasible") return null;
   if (solution.Status !== "Optimal") throw new Error(`HiGHS: ${solution.Status}`);

@@ -20,7 +20,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       "test/functions/{reached,arguments/wingRefusals}.test.ts",
       "test/snapshot/winged.test.ts",
     ],
-    slow: ["test/snapshot/{rectangular,manyWinged}.test.ts"],
+    slow: ["test/snapshot/{rectangular,manyWinged}.test.ts", "test/functions/papers.test.ts"],
   },
   cutting: {
     folder: "src/cutting",

@@ -55,9 +55,15 @@ export async function framingOf(block: Block): Promise<Answers> {
   const rest = await tablesOf([
     ...others.map((name): Call => [name, [block]]),
     ["SALVAGE", [block, "Main", "left", 40]],
+    ["CHANGES", [block, changed(block, "Overhang", 2)]],
+    ["CHANGES", [changed(block, "Length", 8), block], "CHANGES of length"],
   ]);
   return { tables: { ...first, ...rest, boards: boardsOf(block) }, drawings: {} };
 }
+
+/** The same roof, a figure of its main column so much more. */
+const changed = (block: Block, label: string, by: number): Block =>
+  block.map((row) => (row[0] === label ? [label, Number(row[1]) + by, ...row.slice(2)] : row));
 
 /** Every board where it stands, with its faces and marks, by the kind of piece. */
 function boardsOf(block: Block): unknown[][] {
@@ -95,13 +101,13 @@ function summaryOf(it: unknown): (string | number)[] {
 
 const hashOf = (text: string): string => createHash("sha256").update(text).digest("hex").slice(0, 12);
 
-type Call = readonly [name: string, cells: readonly unknown[]];
+type Call = readonly [name: string, cells: readonly unknown[], as?: string];
 
 async function tablesOf(calls: readonly Call[]): Promise<Record<string, unknown>> {
   const tables: Record<string, unknown> = {};
-  for (const [name, cells] of calls) {
+  for (const [name, cells, as = name] of calls) {
     const answer = await asked(name, ...cells);
-    tables[name] = answer instanceof Refusal ? messageOf(answer) : answer instanceof CellError ? answer.error : answer;
+    tables[as] = answer instanceof Refusal ? messageOf(answer) : answer instanceof CellError ? answer.error : answer;
   }
   return tables;
 }

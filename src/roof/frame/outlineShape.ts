@@ -58,7 +58,7 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
     y,
   });
   const low = (y: number): Point => ({ x: lowReach(rafter, y), y });
-  // Where a valley and the fascia both cut it, the two cuts meet between its faces.
+  // Where a valley and the fascia both cut it, the two cuts meet between its faces, once at most.
   const cut = foot.bearer ? foot : rafter.tailCut;
   const stops = cut && cut.per !== 0 ? stopsOf([cut, { at: -plane.overhang, per: 0 }], -half, half).slice(1, -1) : [];
   const shape: OutlineShape = {
@@ -69,7 +69,7 @@ export function rafterShape(piece: Piece, hand: Hand): OutlineShape {
     headLean: 0,
     tailEnd: piece.tailEnd,
     plumbDepth: plumbDepthOf(slope, section.depth),
-    plan: [low(-half), head(-half), head(half), low(half), ...stops.reverse().map(low)],
+    plan: [low(-half), head(-half), head(half), low(half), ...stops.map(low)],
     left: half,
     right: -half,
     leftFall: 0,

@@ -207,13 +207,12 @@ function valleyPiece(frame: Frame, valleys: readonly Valley[]): Piece {
 function boardPieces(boards: readonly ValleyBoard[]): Piece[] {
   const [board] = boards;
   if (!board) return [];
-  const count = (hand: Bearer["hand"]) => boards.filter((one) => one.hand === hand).length;
   return [
     {
       mark: marked("VB", board),
       member: "valley board",
-      left: count("left"),
-      right: count("right"),
+      left: 1,
+      right: 1,
       plain: 0,
       section: board.section,
       slope: board.slope,

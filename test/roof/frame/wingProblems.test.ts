@@ -185,6 +185,12 @@ describe("a wing that cannot stand", () => {
     expect(flush({ from: "flush left", span: 288, end: "gable" }, { length: 291.5, valley: thick })).toBe(false);
   });
 
+  it("just as wide as its wall is long has no room at its corners; a little more is too wide", () => {
+    const wide = { from: 0, pitch: 0.25 };
+    expect(problem({ ...wide, span: 480 })).toMatchObject({ kind: "wing too near a corner", fits: false });
+    expect(problem({ ...wide, span: 480.0625 })).toMatchObject({ kind: "wing wider than wall", most: 480 });
+  });
+
   it("with neither valley to the ridge is moved, whichever is to be the long one", () => {
     for (const longValley of [null, "left", "right"] as const)
       expect(problem({ from: 2.5, longValley })).toMatchObject({ kind: "no valley to the ridge", wing: "A" });

@@ -29,7 +29,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       "test/functions/lumberOrder*.test.ts",
       "test/snapshot/orders.test.ts",
     ],
-    slow: ["test/cutting/largePlans.test.ts"],
+    slow: ["test/cutting/largePlans.test.ts", "test/snapshot/manyOrders.test.ts"],
   },
   functions: {
     folder: "functions",

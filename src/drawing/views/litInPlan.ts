@@ -1,5 +1,5 @@
 import type { Point } from "../../geometry/point.ts";
-import { onPlane, type Wing } from "../../roof/frame/blocks.ts";
+import { onPlane, planeOver, type Wing } from "../../roof/frame/blocks.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 import type { Member } from "../../roof/frame/piece.ts";
 import type { PlacedBoard } from "../../roof/frame/placedBoards.ts";
@@ -41,7 +41,7 @@ export function seenInPlan(frame: Frame, boards: readonly PlacedBoard[], { row, 
   if (row === "Length") return { overall: "length" };
   const member = MEMBERS[row];
   if (member) return { member };
-  const front = frame.blocks[0]!.sides.find(({ inward }) => inward.y > 0)!;
+  const front = planeOver(frame.blocks[0]!, "front");
   const end = frame.blocks[0]!.ends[0]!;
   // Between two rafters near the middle, where nothing else is written.
   const [first, next] = middleBay(boards, front.corner.y);

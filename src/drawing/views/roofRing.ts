@@ -1,5 +1,5 @@
 import type { Point } from "../../geometry/point.ts";
-import { onPlane, type Wing } from "../../roof/frame/blocks.ts";
+import { onPlane, planeOver, type Wing } from "../../roof/frame/blocks.ts";
 import type { Frame } from "../../roof/frame/frame.ts";
 
 /** How far the eaves reach past the plates of the main roof: at the left and right end where those are hipped, and in front and back. */
@@ -27,12 +27,10 @@ export function wallsOf({ blocks }: Pick<Frame, "blocks">): Readonly<Record<"fro
 export function roofRing(frame: Pick<Frame, "spec" | "blocks">, of: "plates" | "eaves"): Point[] {
   const part = of === "plates" ? 0 : 1;
   const { west, east, side } = overhangsOf(frame);
-  const { sides } = frame.blocks[0]!;
   const wings = wallsOf(frame);
   const points = (["front", "back"] as const).flatMap((name) => {
-    const front = name === "front";
-    const wall = sides.find(({ inward }) => inward.y > 0 === front)!;
-    const [left, right] = front ? [west, east] : [east, west];
+    const wall = planeOver(frame.blocks[0]!, name);
+    const [left, right] = name === "front" ? [west, east] : [east, west];
     const at = (along: number, up: number) => onPlane(wall, along, up);
     return [
       at(-left * part, -side * part),

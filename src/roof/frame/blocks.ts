@@ -159,6 +159,10 @@ export function wingBlock(place: WingPlace, settled: Settled, main: Block, index
   };
 }
 
+/** The main roof's plane over its front wall or its back one: the front's rises to the back. */
+export const planeOver = ({ sides }: Block, wall: "front" | "back"): RoofPlane =>
+  sides.find(({ inward }) => inward.y > 0 === (wall === "front"))!;
+
 /** The hipped end at the left or right of a side of the main roof, for someone who faces that wall; null for a gable. */
 export function endBeside({ ends }: Block, wall: RoofPlane, side: Side): RoofPlane | null {
   // Seen so, the end at the left rises to the right.

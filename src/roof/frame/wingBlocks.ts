@@ -4,7 +4,7 @@ import { corner, type Corner } from "../members/corner.ts";
 import { hipMember } from "../members/hipMember.ts";
 import { levelOverhang } from "../members/tail.ts";
 import type { HipCorner } from "./bearers.ts";
-import { endBeside, planesOf, settled, sideFigures, wingBlock, type Block, type RoofPlane } from "./blocks.ts";
+import { endBeside, planeOver, planesOf, settled, sideFigures, wingBlock, type Block } from "./blocks.ts";
 import type { FrameProblem } from "./frameProblem.ts";
 import type { RoofSpec, WingSpec } from "./roofSpec.ts";
 import { supportingSide } from "./valleys.ts";
@@ -49,7 +49,7 @@ function wingBefore(spec: RoofSpec, own: WingSpec, main: Block): Failure<FramePr
     return new Failure({ kind: "no ridge for wings", at: "length", least: spec.length + 2 * spec.rafter.thickness });
   if (
     typeof own.from === "string" &&
-    endBeside(main, wallOf(main, own), own.from === "flush left" ? "left" : "right") === null
+    endBeside(main, planeOver(main, own.wall), own.from === "flush left" ? "left" : "right") === null
   )
     return new Failure({ kind: "flush at a gable", at: "wingFrom", wing });
   if (own.span / 2 <= own.ridge.thickness)
@@ -62,10 +62,6 @@ function wingBefore(spec: RoofSpec, own: WingSpec, main: Block): Failure<FramePr
   return null;
 }
 
-/** The main plane over a wing's wall: the front's rises to the back. */
-const wallOf = ({ sides }: Block, { wall }: WingSpec): RoofPlane =>
-  sides.find(({ inward }) => inward.y > 0 === (wall === "front"))!;
-
 function wingFrame(
   spec: RoofSpec,
   own: WingSpec,
@@ -74,7 +70,7 @@ function wingFrame(
   index: number,
   planes: number,
 ): Result<WingFrame, FrameProblem> {
-  const wall = wallOf(main, own);
+  const wall = planeOver(main, own.wall);
   const flush = own.from === "flush left" ? "left" : own.from === "flush right" ? "right" : null;
   const shared = flush && endBeside(main, wall, flush);
   const pitch = settled(settled(own.pitch, spec.pitch), shared?.pitch ?? spec.pitch);

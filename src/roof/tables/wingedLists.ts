@@ -1,4 +1,4 @@
-import { endBeside, fromPlane, inBlock, type RoofPlane, type Side, type Wing } from "../frame/blocks.ts";
+import { endBeside, fromPlane, inBlock, planeOver, type RoofPlane, type Side, type Wing } from "../frame/blocks.ts";
 import { valleyMark } from "../frame/bearerPieces.ts";
 import { ridgeIn, valleysIn, type Frame } from "../frame/frame.ts";
 import type { Note } from "../frame/note.ts";
@@ -25,8 +25,7 @@ export function wingedLists(frame: Frame): PlateList[] {
   const wings = frame.blocks.filter((block): block is Wing => block.wing !== null);
   const main = frame.blocks[0]!;
   const plated = frame.rafters.filter(isOnPlate);
-  const [front] = main.sides[0].inward.y > 0 ? main.sides : [main.sides[1]];
-  const back = main.sides.find((plane) => plane !== front)!;
+  const [front, back] = [planeOver(main, "front"), planeOver(main, "back")];
   const ends = (["left", "right"] as const).flatMap((side): Stretch[] => {
     const plane = endBeside(main, front, side);
     if (!plane) return [];

@@ -200,10 +200,7 @@ export class SimplexBasis {
       free.add(r);
     }
     const wanted = [...basis].filter((v) => v >= size);
-    for (const v of basis) {
-      if (v >= size) continue;
-      free.delete(v);
-    }
+    for (const v of basis) free.delete(v);
     for (let r = 0; r < size; r++) {
       if (!free.has(r)) {
         basis[r] = r;

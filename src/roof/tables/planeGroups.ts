@@ -32,7 +32,6 @@ function groupOf(side: SideName, faces: readonly RoofFace[]): PlaneGroup {
 /** The same planes as they are sheathed: under a laid-over wing the main plane's sheathing runs on from its plate line to the wing's ridge. */
 export function sheathedGroups({ blocks }: Frame, groups: readonly PlaneGroup[]): PlaneGroup[] {
   const laid = blocks.flatMap(({ wing }) => (wing?.laid ? [wing] : []));
-  if (laid.length === 0) return [...groups];
   return groups.map(({ side, faces }) =>
     groupOf(
       side,

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { Failure } from "../../src/measure/result.ts";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { planCuts } from "../../src/cutting/planCuts.ts";
+import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import { planCutsNow } from "./planCutsNow.ts";
 import { checkPlan, planOf } from "./checkPlan.ts";
 import { hipRoof, randomInstance, twoPitchRoof } from "./instances.ts";
@@ -18,6 +19,22 @@ const piece = (length: number, count: number, more: Partial<StockPiece> = {}): S
 });
 const left = { lean: 3, slant: "a", hand: "left", turn: 2 } as const;
 const right = { ...left, hand: "right" } as const;
+
+it("planCuts lets the page have its turn every 8 ms, not sooner", async () => {
+  const { pieces, boards, ...options } = twoPitchRoof(1, false);
+  let steps = 0;
+  for (const all = planSteps(pieces, boards, options); !all.next().done;) steps++;
+  // Every look at the clock takes a millisecond: eight steps from the first look of a slice to the last.
+  let now = 0;
+  const clock = vi.spyOn(performance, "now").mockImplementation(() => now++);
+  const turns = vi.spyOn(globalThis, "setTimeout");
+  await planCuts(pieces, boards, options);
+  const taken = turns.mock.calls.filter(([, delay]) => delay === 0).length;
+  clock.mockRestore();
+  turns.mockRestore();
+  expect(steps).toBeGreaterThan(80);
+  expect(taken).toBe(Math.floor(steps / 8));
+});
 
 describe("planCuts, by hand", () => {
   // Each can be seen at a glance: what fits in one board to the last bit, and what does not.

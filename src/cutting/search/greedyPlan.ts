@@ -16,7 +16,7 @@ export function* greedyPlan(problem: Problem): Generator<void, Cut[] | null> {
       const filled = sorter.fill(type);
       if (filled.worth === 0) continue;
       const rate = types[type]!.cost / filled.worth;
-      if (rate < bestRate || best === null) {
+      if (rate < bestRate) {
         bestRate = rate;
         best = filled.pattern;
       }

@@ -4,11 +4,12 @@ import type { Item, Problem } from "../../../src/cutting/model/problem.ts";
 import { atOnce } from "../atOnce.ts";
 import { plainItem } from "../plainItem.ts";
 
-/** What each board of the plan holds, largest first, on boards of 100. */
-function planned(items: readonly Item[]): number[][] | null {
+const type = (length: number, count = Infinity) => ({ length, room: length, alone: [], cost: length, count });
+
+/** What each board of the plan holds, largest first. */
+function planned(items: readonly Item[], types: Problem["types"] = [type(100)]): number[][] | null {
   const groups = [...new Set(items.map(({ group }) => group))].map(() => ({ setup: 0, nodes: null }));
-  const types = [{ length: 100, room: 100, alone: [], cost: 100, count: Infinity }];
-  const cuts = atOnce(greedyPlan({ items, groups, types } as Problem));
+  const cuts = atOnce(greedyPlan({ items, groups, types }));
   return (
     cuts?.flatMap(({ pattern, times }) => {
       const board = pattern.items.flatMap((i, k) => Array<number>(pattern.copies[k]!).fill(items[i]!.weight));
@@ -27,4 +28,10 @@ it("fills each board with the largest piece that still fits, in whatever order t
 
 it("goes on until every group is cut, were one of them used up before", () => {
   expect(planned([plainItem(60, 1, 0), plainItem(55, 3, 1)])).toEqual([[60], [55], [55], [55]]);
+});
+
+it("takes no board that holds nothing, and has no plan where the others run out", () => {
+  const boards = (count: number) => [type(50), type(100, count)];
+  expect(planned([plainItem(60, 2, 0)], boards(2))).toEqual([[60], [60]]);
+  expect(planned([plainItem(60, 2, 0)], boards(1))).toBeNull();
 });

@@ -1,0 +1,55 @@
+import { expect, it } from "vitest";
+import { assignHands } from "../../../src/cutting/layout/assignHands.ts";
+import { EITHER, type Cut, type Item, type Problem } from "../../../src/cutting/model/problem.ts";
+import { chance } from "../../solids/chance.ts";
+import { plainItem } from "../plainItem.ts";
+
+/** Items of two keys of either hand and one without, on boards by chance: of each of either hand an even number in all. Invented. */
+function boardsOf(seed: number): { problem: Problem; cuts: Cut[] } {
+  const random = chance(seed);
+  const upTo = (n: number): number => Math.floor(random() * n);
+  const items: Item[] = [0, 0, 0, 1, 1, -1].map((key) => ({ ...plainItem(10, 0, 0), key, hand: key < 0 ? 0 : EITHER }));
+  const cuts = Array.from({ length: 3 + upTo(6) }, (): Cut => {
+    const own = [...items.keys()].filter(() => upTo(2) === 0);
+    return { pattern: { type: 0, items: own, copies: own.map(() => 1 + upTo(3)) }, times: 1 + upTo(4) };
+  });
+  // What is odd in all is made even by a board of its own; of what has no hand nobody asks that.
+  items.forEach(({ hand }, item) => {
+    if (hand !== EITHER) return;
+    const count = cuts.reduce(
+      (sum, { pattern, times }) => sum + times * (pattern.copies[pattern.items.indexOf(item)] ?? 0),
+      0,
+    );
+    if (count % 2 === 1) cuts.push({ pattern: { type: 0, items: [item], copies: [1] }, times: 1 });
+  });
+  return { problem: { items, groups: [{ setup: 0, nodes: null }], types: [] }, cuts };
+}
+
+it("gives as many lefts as rights of each length, and on a board at most one of a key without a partner", () => {
+  for (let seed = 1; seed <= 300; seed++) {
+    const { problem, cuts } = boardsOf(seed);
+    const boards = assignHands(problem, cuts);
+    const total = (list: readonly { times: number }[]) => list.reduce((sum, { times }) => sum + times, 0);
+    expect(total(boards)).toBe(total(cuts));
+    problem.items.forEach(({ hand }, item) => {
+      const own = boards.flatMap(({ parts, times }) =>
+        parts.filter((part) => part.item === item).map((part) => ({ ...part, times })),
+      );
+      const sum = (of: (one: (typeof own)[number]) => number) => own.reduce((all, one) => all + one.times * of(one), 0);
+      const wanted = cuts.reduce(
+        (all, { pattern, times }) => all + times * (pattern.copies[pattern.items.indexOf(item)] ?? 0),
+        0,
+      );
+      const [lefts, rights, plain] = [sum(({ left }) => left), sum(({ right }) => right), sum((one) => one.plain)];
+      expect([seed, item, lefts, rights, plain]).toEqual(
+        hand === EITHER ? [seed, item, wanted / 2, wanted / 2, 0] : [seed, item, 0, 0, wanted],
+      );
+    });
+    for (const { parts } of boards)
+      for (const key of [0, 1]) {
+        const own = parts.filter(({ item }) => problem.items[item]!.key === key);
+        const over = own.reduce((sum, { left, right }) => sum + left - right, 0);
+        expect([seed, Math.abs(over) <= 1]).toEqual([seed, true]);
+      }
+  }
+});

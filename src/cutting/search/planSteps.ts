@@ -15,7 +15,8 @@ const STEPS = 1_200_000_000;
 /**
  * The work of planCuts in short steps, for whoever runs it: it pauses every few milliseconds and may then be gone on with, or left.
  *
- * The pieces can be cut (planCuts asks before). Sizes are planned one after another; what the first leaves of the work allowed is the next one's.
+ * The pieces can be cut (planCuts asks before). Sizes are planned one after another, those of few lengths first: what one leaves of the work allowed is the next one's, and the
+ * longest list may take it all.
  */
 export function* planSteps(
   pieces: readonly StockPiece[],
@@ -27,21 +28,22 @@ export function* planSteps(
   const wanted = pieces.map((piece) => (left.has(piece.size) ? { ...piece, count: 0 } : piece));
   const next = budgetOf(options.steps ?? STEPS);
   const sizes: SizePlan[] = [];
-  const planned: PlannedBoard[] = [];
+  const planned: PlannedBoard[][] = [];
   const turning = options.crownDown ? problemsOf(wanted, boards, options, "turning") : [];
   const mirrored = problemsOf(wanted, boards, options, "mirrored");
-  for (const [n, upright] of problemsOf(wanted, boards, options, "upright").entries()) {
+  const all = problemsOf(wanted, boards, options, "upright").map((upright, n) => ({ upright, n }));
+  for (const { upright, n } of all.sort((a, b) => lengthsOf(a.upright) - lengthsOf(b.upright))) {
     const { task, solved } = yield* planOf(upright, mirrored[n]!, turning[n], next);
     if (!("cuts" in solved))
       return new Failure({ kind: solved.impossible ? "too few boards" : "no way found", size: task.size });
     const { cuts, cost, bound, proved } = solved;
-    sizes.push({ size: task.size, cost, bound, proved });
-    for (const board of plannedBoards(task, cuts, pieces, options)) planned.push(board);
+    sizes[n] = { size: task.size, cost, bound, proved };
+    planned[n] = plannedBoards(task, cuts, pieces, options);
     yield;
   }
   const sum = (of: (size: SizePlan) => number): number => sizes.reduce((total, size) => total + of(size), 0);
   return {
-    boards: planned,
+    boards: planned.flat(),
     missing,
     cost: sum((size) => size.cost),
     bound: sum((size) => size.bound),
@@ -49,6 +51,8 @@ export function* planSteps(
     sizes,
   };
 }
+
+const lengthsOf = ({ problem }: SizeTask): number => problem.items.length;
 
 /** All pieces crown up, unless some may be turned and that costs less; the bound is that of what is allowed. */
 function* planOf(

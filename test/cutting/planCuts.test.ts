@@ -1,11 +1,10 @@
 import fc from "fast-check";
 import { Failure } from "../../src/measure/result.ts";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { planCuts } from "../../src/cutting/planCuts.ts";
-import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import { planCutsNow } from "./planCutsNow.ts";
 import { checkPlan, planOf } from "./checkPlan.ts";
-import { hipRoof, randomInstance, slantedInstance, twoPitchRoof, village } from "./instances.ts";
+import { hipRoof, randomInstance, twoPitchRoof } from "./instances.ts";
 import type { Instance } from "./instances.ts";
 import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 
@@ -19,38 +18,6 @@ const piece = (length: number, count: number, more: Partial<StockPiece> = {}): S
 });
 const left = { lean: 3, slant: "a", hand: "left", turn: 2 } as const;
 const right = { ...left, hand: "right" } as const;
-
-it("a long list that takes all the work leaves what a short one needs, whichever is listed first", () => {
-  const long = village(1, false, 2);
-  const asked = slantedInstance(1);
-  const short = asked.pieces.map((one) => ({ ...one, size: "2x4" }));
-  const stock = [...long.boards, ...asked.boards.map((board) => ({ ...board, size: "2x4" }))];
-  for (const pieces of [
-    [...long.pieces, ...short],
-    [...short, ...long.pieces],
-  ]) {
-    const { sizes, boards: planned } = planOf(planCutsNow(pieces, stock, { kerf: 0.125, steps: 3e5 }));
-    const listed = [...new Set(pieces.map(({ size }) => size))];
-    expect(sizes.map(({ size, proved }) => [size, proved])).toEqual(listed.map((size) => [size, size === "2x4"]));
-    expect([...new Set(planned.map(({ size }) => size))]).toEqual(listed);
-  }
-});
-
-it("planCuts lets the page have its turn every 8 ms, not sooner", async () => {
-  const { pieces, boards, ...options } = twoPitchRoof(1, false);
-  let steps = 0;
-  for (const all = planSteps(pieces, boards, options); !all.next().done;) steps++;
-  // Every look at the clock takes a millisecond: eight steps from the first look of a slice to the last.
-  let now = 0;
-  const clock = vi.spyOn(performance, "now").mockImplementation(() => now++);
-  const turns = vi.spyOn(globalThis, "setTimeout");
-  await planCuts(pieces, boards, options);
-  const taken = turns.mock.calls.filter(([, delay]) => delay === 0).length;
-  clock.mockRestore();
-  turns.mockRestore();
-  expect(steps).toBeGreaterThan(80);
-  expect(taken).toBe(Math.floor(steps / 8));
-});
 
 describe("planCuts, by hand", () => {
   // Each can be seen at a glance: what fits in one board to the last bit, and what does not.

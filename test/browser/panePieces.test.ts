@@ -67,7 +67,7 @@ describe("a piece is one thing", () => {
     await expect.poll(() => color(".lp-drawn", "J4")).toBe(ACCENT);
     await press("Enter");
     await card().waitFor();
-    expect(await card().evaluate((one) => one === document.activeElement)).toBe(true);
+    await expect.poll(() => card().evaluate((one) => one === document.activeElement)).toBe(true);
     const marks = new Set<string>();
     for (let i = 0; i < 20; i++) {
       marks.add((await card().locator("h2").textContent())!.split(" ")[0]!);
@@ -76,11 +76,13 @@ describe("a piece is one thing", () => {
     for (const mark of ["R", "H", "C", "K", "KE", "J1", "J5"]) expect([...marks]).toContain(mark);
     await press("Escape");
     await expect.poll(() => card().count()).toBe(0);
-    expect(
-      await row("J4")
-        .getByRole("button")
-        .evaluate((one) => one === document.activeElement),
-    ).toBe(true);
+    await expect
+      .poll(() =>
+        row("J4")
+          .getByRole("button")
+          .evaluate((one) => one === document.activeElement),
+      )
+      .toBe(true);
   });
 
   it("goes by keyboard straight to the card of a hip and of a common", async () => {

@@ -75,7 +75,7 @@ describe("wings in the pane", () => {
     expect(await inWing("A", "Out from wall").getAttribute("aria-invalid")).toBe("true");
     await button("Fill the sheet").click();
     await expect.poll(() => says().textContent()).toBe("Nothing was written. Fix Wing A, Out from wall first.");
-    expect(await inWing("A", "Out from wall").evaluate((one) => one === document.activeElement)).toBe(true);
+    await expect.poll(() => inWing("A", "Out from wall").evaluate((one) => one === document.activeElement)).toBe(true);
     // A fault below the fold opens it.
     await inWing("A", "Out from wall").fill("8'");
     await wing("A").locator("summary").click();

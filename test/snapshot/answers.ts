@@ -1,14 +1,15 @@
 import { Failure } from "../../src/measure/result.ts";
 import { messageOf } from "../../functions/words/problemText.ts";
-import { createHash } from "node:crypto";
 import { readRoofBlock } from "../../functions/arguments/roofBlock.ts";
+import { grouped } from "../../src/cutting/model/grouped.ts";
 import { CellError, Refusal } from "../../src/registry/refusal.ts";
 import { frame, type Frame } from "../../src/roof/frame/frame.ts";
 import { pieces } from "../../src/roof/frame/pieces.ts";
-import { placedBoards, type PlacedBoard } from "../../src/roof/frame/placedBoards.ts";
+import { placedBoards } from "../../src/roof/frame/placedBoards.ts";
 import type { RoofSpec } from "../../src/roof/frame/roofSpec.ts";
 import { allDrawings } from "../drawing/allDrawings.ts";
 import { asked } from "../functions/asked.ts";
+import { hashOf } from "./kept.ts";
 
 /** A roof block as cells. */
 export type Block = readonly (readonly (string | number)[])[];
@@ -68,11 +69,7 @@ const changed = (block: Block, label: string, by: number): Block =>
 /** Every board where it stands, with its faces and marks, by the kind of piece. */
 function boardsOf(block: Block): unknown[][] {
   const made = frame(readRoofBlock("roof", block) as RoofSpec) as Frame;
-  const kinds = new Map<string, PlacedBoard[]>();
-  for (const board of placedBoards(made, pieces(made))) {
-    const { member } = board.piece;
-    kinds.set(member, [...(kinds.get(member) ?? []), board]);
-  }
+  const kinds = grouped(placedBoards(made, pieces(made)), ({ piece }) => piece.member);
   return [...kinds].map(([kind, boards]) => [kind, ...summaryOf(boards.map(({ piece: _, ...board }) => board))]);
 }
 
@@ -91,15 +88,14 @@ function summaryOf(it: unknown): (string | number)[] {
   const rest = JSON.stringify(it, (_, value: unknown) =>
     typeof value === "number" ? numbers.push(value) && 0 : value,
   );
-  return [
-    hashOf(rest),
-    numbers.length,
-    numbers.reduce((sum, value) => sum + value, 0),
-    numbers.reduce((sum, value, i) => sum + value * ((i % 97) + 1), 0),
-  ];
+  return [hashOf(rest), numbers.length, ...sumsOf(numbers)];
 }
 
-const hashOf = (text: string): string => createHash("sha256").update(text).digest("hex").slice(0, 12);
+/** The sum of numbers, and one that their order changes too. */
+const sumsOf = (numbers: readonly number[]): [sum: number, weighted: number] => [
+  numbers.reduce((sum, value) => sum + value, 0),
+  numbers.reduce((sum, value, i) => sum + value * ((i % 97) + 1), 0),
+];
 
 type Call = readonly [name: string, cells: readonly unknown[], as?: string];
 
@@ -121,11 +117,6 @@ function drawn(block: Block): Record<string, Fingerprint> {
 function fingerprint(svg: string): Fingerprint {
   const numbers = (svg.match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);
   const shape = hashOf(svg.replace(/-?\d+(?:\.\d+)?/g, "#"));
-  const round = (value: number) => Number(value.toFixed(2));
-  return {
-    shape,
-    numbers: numbers.length,
-    sum: round(numbers.reduce((sum, value) => sum + value, 0)),
-    weighted: round(numbers.reduce((sum, value, i) => sum + value * ((i % 97) + 1), 0)),
-  };
+  const [sum, weighted] = sumsOf(numbers).map((value) => Number(value.toFixed(2))) as [number, number];
+  return { shape, numbers: numbers.length, sum, weighted };
 }

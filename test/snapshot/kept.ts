@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
@@ -7,6 +8,9 @@ import type { Answers, Block } from "./answers.ts";
 /** Set LONGPOINT_SNAPSHOT=write where texts, drawings or the search of orders were changed on purpose. */
 export const writing = process.env["LONGPOINT_SNAPSHOT"] === "write";
 const AT_ONCE = 25;
+
+/** Twelve signs that tell one text from another. */
+export const hashOf = (text: string): string => createHash("sha256").update(text).digest("hex").slice(0, 12);
 
 /** Roofs that must answer as they did when the file of that name was written. */
 export function answerAsTheyDid(

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
@@ -8,7 +7,7 @@ import { atOnce } from "../cutting/atOnce.ts";
 import { planOf } from "../cutting/checkPlan.ts";
 import type { Instance } from "../cutting/instances.ts";
 import { planCutsNow } from "../cutting/planCutsNow.ts";
-import { writing } from "./kept.ts";
+import { hashOf, writing } from "./kept.ts";
 
 /** A list to plan, under its name. */
 type Named = readonly [name: string, make: () => Instance];
@@ -51,7 +50,4 @@ function workOf(list: Instance): string {
 
 /** Eight signs that tell one value from another, numbers to the fourth digit. */
 const mark = (value: unknown): string =>
-  createHash("sha256")
-    .update(JSON.stringify(value, (_, one) => (typeof one === "number" ? one.toFixed(4) : one)))
-    .digest("hex")
-    .slice(0, 8);
+  hashOf(JSON.stringify(value, (_, one) => (typeof one === "number" ? one.toFixed(4) : one))).slice(0, 8);

@@ -4,6 +4,10 @@ import { EITHER, type Cut, type Item, type Problem } from "../../../src/cutting/
 import { chance } from "../../solids/chance.ts";
 import { plainItem } from "../plainItem.ts";
 
+/** How many of an item are cut in all. */
+const countOf = (cuts: readonly Cut[], item: number): number =>
+  cuts.reduce((sum, { pattern, times }) => sum + times * (pattern.copies[pattern.items.indexOf(item)] ?? 0), 0);
+
 /** Items of two keys of either hand and one without, on boards by chance: of each of either hand an even number in all. Invented. */
 function boardsOf(seed: number): { problem: Problem; cuts: Cut[] } {
   const random = chance(seed);
@@ -16,11 +20,7 @@ function boardsOf(seed: number): { problem: Problem; cuts: Cut[] } {
   // What is odd in all is made even by a board of its own; of what has no hand nobody asks that.
   items.forEach(({ hand }, item) => {
     if (hand !== EITHER) return;
-    const count = cuts.reduce(
-      (sum, { pattern, times }) => sum + times * (pattern.copies[pattern.items.indexOf(item)] ?? 0),
-      0,
-    );
-    if (count % 2 === 1) cuts.push({ pattern: { type: 0, items: [item], copies: [1] }, times: 1 });
+    if (countOf(cuts, item) % 2 === 1) cuts.push({ pattern: { type: 0, items: [item], copies: [1] }, times: 1 });
   });
   return { problem: { items, groups: [{ setup: 0, nodes: null }], types: [] }, cuts };
 }
@@ -36,10 +36,7 @@ it("gives as many lefts as rights of each length, and on a board at most one of 
         parts.filter((part) => part.item === item).map((part) => ({ ...part, times })),
       );
       const sum = (of: (one: (typeof own)[number]) => number) => own.reduce((all, one) => all + one.times * of(one), 0);
-      const wanted = cuts.reduce(
-        (all, { pattern, times }) => all + times * (pattern.copies[pattern.items.indexOf(item)] ?? 0),
-        0,
-      );
+      const wanted = countOf(cuts, item);
       const [lefts, rights, plain] = [sum(({ left }) => left), sum(({ right }) => right), sum((one) => one.plain)];
       expect([seed, item, lefts, rights, plain]).toEqual(
         hand === EITHER ? [seed, item, wanted / 2, wanted / 2, 0] : [seed, item, 0, 0, wanted],

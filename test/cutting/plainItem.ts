@@ -6,10 +6,8 @@ export const plainItem = (weight: number, demand: number, group: number, endsGro
   demand,
   group,
   key: -1,
-  half: 0,
   saves: 0,
-  hand: 0,
+  either: false,
   ends: [],
-  endsKey: true,
   endsGroup,
 });

@@ -3,6 +3,7 @@ import { cuttingInput } from "../../functions/arguments/cuttingInput.ts";
 import { piecesParameter } from "../../functions/arguments/pieceList.ts";
 import { Failure } from "../../src/measure/result.ts";
 import { newReading } from "../../src/registry/reading.ts";
+import { wingedBlocks } from "../snapshot/wingedBlocks.ts";
 import { chance } from "../solids/chance.ts";
 import type { Instance } from "./instances.ts";
 
@@ -84,6 +85,21 @@ export function realRoofs(seed: number, roofs: number, widest = 480): Instance {
       );
     }
   return { pieces, boards, kerf: first!.kerf, trim };
+}
+
+/** A roof with wings by chance, its boards of 8 to 40 ft, of every other one with prices; null where the roof is refused. Invented. */
+export function wingedRoof(seed: number): Instance | null {
+  const source = piecesParameter.read(wingedBlocks(1, 50_000 + seed)[0]!, newReading("pieces"));
+  if (source instanceof Failure) return null;
+  const feet = Array.from({ length: 17 }, (_, n) => 8 + 2 * n);
+  const listed = feet.map((long) => ({ size: null, length: long * 12, price: null, zeroPrice: false, count: null }));
+  const pieces = [...cuttingInput(source, listed, "in", 0.5).pieces];
+  const price = (long: number): number =>
+    Math.round((long * 0.9 + long * long * 0.012 + ((long * 37) % 11) / 6) * 100) / 100;
+  const boards = [...new Set(pieces.map(({ size }) => size))].flatMap((size) =>
+    feet.map((long) => ({ size, length: long * 12, ...(seed % 2 === 0 ? { price: price(long) } : {}) })),
+  );
+  return { pieces, boards, kerf: 0.125, trim: 0.5 };
 }
 
 /** How many distinct lengths a list has, sizes and slants apart. */

@@ -38,7 +38,7 @@ export function workAsTheyDid(file: string, lists: readonly Named[]): void {
 
 /** Steps of the search, its cost and bound, its patterns, and the boards of the whole plan: what any change of the search changes. */
 function workOf(list: Instance): string {
-  const sizes = problemsOf(list.pieces, list.boards, list, "mirrored").map(({ problem }) => {
+  const sizes = problemsOf(list.pieces, list.boards, list, "upright").map(({ problem }) => {
     let steps = 0;
     const solved = atOnce(solveSize(problem, (now) => (steps = now) > 300_000_000));
     return "cuts" in solved

@@ -1,5 +1,5 @@
 import { grouped } from "../model/grouped.ts";
-import { EITHER, type Cut, type Problem } from "../model/problem.ts";
+import type { Cut, Problem } from "../model/problem.ts";
 
 /** Boards cut alike, with the hands of their pieces. */
 export interface HandedCut {
@@ -27,7 +27,7 @@ export function assignHands(problem: Problem, cuts: readonly Cut[]): HandedCut[]
   const handed: HandedCut[] = [];
   const single: Cut[] = [];
   for (const cut of cuts) {
-    const free = cut.pattern.items.some((i) => problem.items[i]!.hand === EITHER);
+    const free = cut.pattern.items.some((i) => problem.items[i]!.either);
     if (!free)
       handed.push({
         type: cut.pattern.type,
@@ -44,8 +44,9 @@ export function assignHands(problem: Problem, cuts: readonly Cut[]): HandedCut[]
 
 /** @param left how many of an item of either hand are lefts; of others the item says. */
 function part(problem: Problem, item: number, count: number, left: number): HandedPart {
-  const { hand } = problem.items[item]!;
-  return hand === EITHER ? { item, left, right: count - left, plain: 0 } : { item, left: 0, right: 0, plain: count };
+  return problem.items[item]!.either
+    ? { item, left, right: count - left, plain: 0 }
+    : { item, left: 0, right: 0, plain: count };
 }
 
 function mirrored(problem: Problem, cut: Cut): HandedCut[] {
@@ -59,7 +60,7 @@ function mirrored(problem: Problem, cut: Cut): HandedCut[] {
     return part(problem, item, copies[n]!, Math.floor((copies[n]! + 1 - (before % 2)) / 2));
   });
   const others = parts.map(({ item, left, right }, n) =>
-    part(problem, item, copies[n]!, problem.items[item]!.hand === EITHER ? right : left),
+    part(problem, item, copies[n]!, problem.items[item]!.either ? right : left),
   );
   const times = Math.floor(cut.times / 2);
   return [
@@ -78,7 +79,7 @@ function byTrails(problem: Problem, boards: readonly Cut[]): HandedCut[] {
   const lefts = boards.map(() => new Map<number, number>());
   const keys = new Set(
     boards.flatMap(({ pattern }) =>
-      pattern.items.filter((i) => problem.items[i]!.hand === EITHER).map((i) => problem.items[i]!.key),
+      pattern.items.filter((i) => problem.items[i]!.either).map((i) => problem.items[i]!.key),
     ),
   );
   for (const key of keys) {

@@ -4,7 +4,7 @@ import type { Problem } from "./problem.ts";
  * What a board loses to the slanting ends of a group's pieces that find no partner on it, in the best order of these pieces.
  *
  * Think of a piece as a road between its ends. At each node ends of the two ways are paired as far as they go, which joins the pieces into rows; where two rows or rings pass one node
- * they can be joined there at no loss. So only ends of the way that is more numerous are left over, and a ring that touches no row is cut open once, where that loses least.
+ * they can be joined there at no loss; pieces of either hand are given hands by turns. So only ends of the way that is more numerous are left over, and a ring that touches no row is cut open once, where that loses least.
  *
  * @param items of the board, indices into the problem's; @param copies of the nth of them.
  */
@@ -14,11 +14,13 @@ export function looseEnds(
   list: readonly number[],
   copies: (n: number) => number,
 ): number {
-  const nodes = groups[group]!.nodes!;
+  const { nodes } = groups[group]!;
+  if (nodes.length === 0) return 0;
   const sums = nodes.map(() => 0);
   // Nodes that pieces tie together go by one of them; -1 where the board has no end there.
   const tied = nodes.map(() => -1);
   const row = nodes.map(() => false);
+  const either = nodes.map(() => false);
   const rootOf = (node: number): number => {
     let root = node;
     while (tied[root] !== root) root = tied[root]!;
@@ -30,6 +32,7 @@ export function looseEnds(
     if (count === 0 || item.group !== group) continue;
     for (const { node, way } of item.ends) {
       sums[node]! += way * count;
+      either[node] = item.either;
       if (tied[node] === -1) tied[node] = node;
     }
     const [one, other] = item.ends;
@@ -46,7 +49,7 @@ export function looseEnds(
   for (let node = 0; node < nodes.length; node++) {
     if (tied[node] === -1) continue;
     const root = rootOf(node);
-    lost += nodes[node]! * Math.abs(sums[node]!);
+    lost += nodes[node]! * (either[node] ? sums[node]! % 2 : Math.abs(sums[node]!));
     if (sums[node] !== 0) row[root] = true;
     rings.set(root, Math.min(rings.get(root) ?? Infinity, nodes[node]!));
   }

@@ -46,7 +46,6 @@ function within({ items, types }: Problem, spread: number): number[][] {
     const joins =
       first?.group === item.group &&
       first.key === item.key &&
-      first.hand === item.hand &&
       first.ends.every(({ node, way }, n) => item.ends[n]?.node === node && item.ends[n].way === way) &&
       first.weight - item.weight <= spread &&
       !alone.has(i) &&

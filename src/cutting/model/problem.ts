@@ -5,9 +5,8 @@
  * along one cut save its `turn`. So every slanting end that may find a partner is counted `turn` / 2 short, and a board pays that much for each end left without one: the same
  * total as in stock.ts, but a sum over pieces plus a penalty, which bounds well.
  *
- * Ends that may share a cut meet at a `node` of their group, one of each `way`. Where no piece has two such ends, a node is a key, and the penalty is `half` for each end of one way
- * more than of the other. Where some have, all nodes that they tie together are one key, and `half` the least of these: then half |sum of ways| is less than the penalty, which
- * {@link looseEnds} knows.
+ * Ends that may share a cut meet at a `node` of their group, one of each `way`; {@link looseEnds} knows what those left over lose. Nodes that pieces with two such ends tie together
+ * are one key.
  */
 export interface Problem {
   /** In the order of groups, and within a group of keys; within a key longest first. */
@@ -23,38 +22,33 @@ export interface Item {
   readonly weight: number;
   readonly demand: number;
   readonly group: number;
-  /** Pieces that may share slanting cuts; -1 for those that share none. */
+  /** Pieces whose ends meet at one node, or at nodes tied together; -1 for those that share no cut. */
   readonly key: number;
-  /** What a shared cut of this key saves at least, halved; 0 for pieces that share none. */
-  readonly half: number;
   /** Half of what its ends can save at most. */
   readonly saves: number;
   /**
-   * The sum of its ends' ways. EITHER for a key in which every length is asked as often with one way as with the other: then hands can be given after the search
-   * (see assignHands), and a board needs at most one piece without a partner.
+   * Whether every length of its key is asked as often with one way as with the other: then hands can be given after the search (see assignHands), and a board needs at most one piece
+   * without a partner.
    */
-  readonly hand: number;
+  readonly either: boolean;
   /** Its slanting ends that may find a partner. */
   readonly ends: readonly End[];
-  /** Last of its key, last of its group: where the penalty, and the group, end. */
-  readonly endsKey: boolean;
+  /** Last of its group. */
   readonly endsGroup: boolean;
 }
-
-/** The hand of pieces that may be given either. */
-export const EITHER = 9;
 
 /** An end that may share its cut: with one of the other way at the same node. */
 export interface End {
   readonly node: number;
+  /** -1 is the way that is asked for less often. */
   readonly way: 1 | -1;
 }
 
 export interface Group {
   /** What a board loses once it holds a piece of the group. */
   readonly setup: number;
-  /** For each node half of what a cut shared there saves; null where no piece has two ends that may share. */
-  readonly nodes: readonly number[] | null;
+  /** For each node half of what a cut shared there saves. */
+  readonly nodes: readonly number[];
 }
 
 export interface BoardType {

@@ -61,40 +61,37 @@ function taskOf(
   const items: Item[] = [];
   const sources: Sources[] = [];
   const groups: SlantGroup[] = [];
-  const halves: (readonly number[] | null)[] = [];
+  const nodes: (readonly number[])[] = [];
   for (const slanted of grouped(own, (i) => slantOf(pieces[i]!)).values()) {
     const group = slantGroup(
       slanted.map((i) => pieces[i]!),
       kerf,
     );
-    const { items: own, turns, chained } = itemsOf(slanted, pieces, lie);
+    const { items: own, turns } = itemsOf(slanted, pieces, lie);
     const half = turns.map((turn) => Math.round(turn / 2 / unit));
     const first = items.length;
-    own.forEach(({ length, demand, key, hand, ends, source }, n) => {
+    own.forEach(({ length, demand, key, either, ends, source }, n) => {
       const saves = ends.reduce((sum, { node }) => sum + half[node]!, 0);
-      const ofKey = own.filter((one) => one.key === key).flatMap((one) => one.ends.map(({ node }) => half[node]!));
       items.push({
         weight: Math.round((length + group.cut) / unit) - saves,
         demand,
         group: groups.length,
         key: key < 0 ? -1 : first + key,
-        half: key < 0 ? 0 : Math.min(...ofKey),
         saves,
-        hand,
+        either,
         ends,
-        endsKey: own[n + 1]?.key !== key,
         endsGroup: n === own.length - 1,
       });
       sources.push(source);
     });
     groups.push(group);
-    halves.push(chained ? half : null);
+    nodes.push(half);
   }
   const problem: Problem = {
     items,
     groups: groups.map((group, g): Group => ({
       setup: Math.round((group.toe - group.cut + kerf) / unit),
-      nodes: halves[g]!,
+      nodes: nodes[g]!,
     })),
     types: typesOf(boards, kerf, trim, unit, (length) => itemsAsLongAs(length, items, groups, unit)),
   };

@@ -1,7 +1,13 @@
 import type { Problem } from "./problem.ts";
 
-/** What is left of a problem: so many still wanted of each item, and boards left of each type. */
-export function restOf(problem: Problem, wanted: readonly number[], left: readonly number[]): Problem {
+/** What is wanted of each item, and left of each type of board. */
+export interface Open {
+  readonly wanted: readonly number[];
+  readonly left: readonly number[];
+}
+
+/** What is left of a problem. */
+export function restOf(problem: Problem, { wanted, left }: Open): Problem {
   return {
     ...problem,
     items: problem.items.map((item, i) => ({ ...item, demand: wanted[i]! })),

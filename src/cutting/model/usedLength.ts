@@ -1,5 +1,5 @@
 import { looseEnds } from "./looseEnds.ts";
-import { EITHER, type BoardType, type Problem } from "./problem.ts";
+import type { BoardType, Problem } from "./problem.ts";
 
 /**
  * The room that pieces take in one board: pieces and kerfs, a setup for each group, and what slanting ends without a partner lose.
@@ -9,29 +9,16 @@ import { EITHER, type BoardType, type Problem } from "./problem.ts";
 export function usedLength(problem: Problem, items: readonly number[], copies: readonly number[]): number {
   let total = 0;
   let group = -1;
-  let key = -1;
-  let half = 0;
-  let odds = 0;
   for (let n = 0; n < items.length; n++) {
     const item = problem.items[items[n]!]!;
     const count = copies[n]!;
     if (count === 0) continue;
-    const { setup, nodes } = problem.groups[item.group]!;
-    if (item.group !== group) {
-      group = item.group;
-      total += setup;
-      if (nodes) total += looseEnds(problem, group, items, (k) => copies[k]!);
-    }
-    if (item.key !== key) {
-      total += half * Math.abs(odds);
-      key = item.key;
-      half = nodes ? 0 : item.half;
-      odds = 0;
-    }
     total += item.weight * count;
-    odds = partnerless(odds, item.hand, count);
+    if (item.group === group) continue;
+    group = item.group;
+    total += problem.groups[group]!.setup + looseEnds(problem, group, items, (k) => copies[k]!);
   }
-  return total + half * Math.abs(odds);
+  return total;
 }
 
 /** Whether a board holds pieces, which take `used` of it: within its room, or one piece alone that is as long as the board. */
@@ -42,9 +29,4 @@ export function fits(
   copies: readonly number[],
 ): boolean {
   return used <= room || (items.length === 1 && copies[0] === 1 && alone.includes(items[0]!));
-}
-
-/** Ends of one way more than of the other after `count` more pieces, or, where hands are still free, one when their number is odd. */
-export function partnerless(odds: number, hand: number, count: number): number {
-  return hand === EITHER ? (odds + count) % 2 : odds + hand * count;
 }

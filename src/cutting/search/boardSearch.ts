@@ -1,5 +1,6 @@
 import { looseEnds } from "../model/looseEnds.ts";
-import { partnerless, usedLength } from "../model/usedLength.ts";
+import { usedLength } from "../model/usedLength.ts";
+import { EndStates } from "./endStates.ts";
 import { KnapsackBounds } from "./knapsackBounds.ts";
 import type { Item, Pattern, Problem } from "../model/problem.ts";
 
@@ -46,8 +47,7 @@ export function patternKey({ type, items, copies }: Pattern): string {
 }
 
 /**
- * Finds the most valuable way to cut one board, for every type of board: a bounded knapsack with setups per group and penalties for handed pieces without a
- * partner.
+ * Finds the most valuable way to cut one board, for every type of board: a bounded knapsack with setups per group and what slanting ends without a partner lose.
  *
  * Depth first over copies of one item after another. What the items still to come can add at most is read from {@link KnapsackBounds}, so close a bound that
  * little more than the best patterns is visited. Exact: fits are decided in the problem's whole numbers. One search is kept for all questions
@@ -72,8 +72,10 @@ export class BoardSearch {
   readonly #copies: Int32Array;
   readonly #room: Float64Array;
   readonly #worth: Float64Array;
-  readonly #open: Uint8Array;
-  readonly #odds: Int32Array;
+  readonly #state: Int32Array;
+  /** Lost so far by the ends of the group. */
+  readonly #lost: Float64Array;
+  readonly #ends: EndStates;
 
   constructor(problem: Problem) {
     const levels = problem.items.length + 1;
@@ -84,8 +86,9 @@ export class BoardSearch {
     this.#copies = new Int32Array(levels);
     this.#room = new Float64Array(levels);
     this.#worth = new Float64Array(levels);
-    this.#open = new Uint8Array(levels);
-    this.#odds = new Int32Array(levels);
+    this.#state = new Int32Array(levels);
+    this.#lost = new Float64Array(levels);
+    this.#ends = new EndStates(problem);
   }
 
   *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
@@ -102,12 +105,12 @@ export class BoardSearch {
         ended = this.#advance(PAUSE);
       }
       this.#alone(type);
-      most[type] = ended ? this.#best : Math.max(this.#best, bounds.most(0, 0, 0, this.#room[0]!));
+      most[type] = ended ? this.#best : Math.max(this.#best, bounds.most(0, 0, this.#room[0]!));
       patterns.push(...this.#found.slice(-ANSWERS));
     }
     // Many nodes for the size of the tables: finer ones will spare more than they cost.
     if (this.steps - before > NODE * bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
-      this.#bounds = new KnapsackBounds(this.#problem, bounds.cells * 2);
+      this.#bounds = new KnapsackBounds(this.#problem, this.#ends, bounds.cells * 2);
     return { patterns, most };
   }
 
@@ -136,9 +139,8 @@ export class BoardSearch {
   *#begin(question: BoardQuestion): Generator<void, KnapsackBounds> {
     yield;
     this.#question = question;
-    const bounds = (this.#bounds ??= new KnapsackBounds(this.#problem, CELLS));
-    yield* bounds.fill(question.values);
-    this.steps += bounds.entries * 2;
+    const bounds = (this.#bounds ??= new KnapsackBounds(this.#problem, this.#ends, CELLS));
+    this.steps += yield* bounds.fill(question.values);
     return bounds;
   }
 
@@ -193,47 +195,28 @@ export class BoardSearch {
 
   #descend(item: Item, count: number): boolean {
     const level = this.#level;
-    let room = this.#room[level]! - count * item.weight;
-    let open = this.#open[level]!;
-    let odds = this.#odds[level]!;
-    if (count > 0) {
-      if (open === 0) room -= this.#problem.groups[item.group]!.setup;
-      open = 1;
-      odds = partnerless(odds, item.hand, count);
-    }
-    const { nodes } = this.#problem.groups[item.group]!;
-    if (item.endsKey) {
-      room -= item.half * Math.abs(odds);
-      odds = 0;
-    }
-    if (item.endsGroup) {
-      if (nodes && open === 1) room -= this.#moreLost(item.group);
-      open = 0;
-    }
+    const state = this.#state[level]!;
+    const lost = this.#ends.lost(level, state, count);
+    let room = this.#room[level]! - count * item.weight - lost;
+    if (count > 0 && state === 0) room -= this.#problem.groups[item.group]!.setup;
+    const known = this.#lost[level]! + lost;
+    if (item.endsGroup && this.#ends.inexact[item.group]) room -= this.#moreLost(item.group, known);
     if (room < 0) return false;
+    const next = this.#ends.next(level, state, count);
     const worth = this.#worth[level]! + this.#question.values[level]![count]!;
-    if (worth + this.#bounds!.most(level + 1, open, odds, room) <= this.#best) return false;
+    if (worth + this.#bounds!.most(level + 1, next, room) <= this.#best) return false;
     this.#level = level + 1;
     this.#room[this.#level] = room;
     this.#worth[this.#level] = worth;
-    this.#open[this.#level] = open;
-    this.#odds[this.#level] = odds;
+    this.#state[this.#level] = next;
+    this.#lost[this.#level] = item.endsGroup ? 0 : known;
     return true;
   }
 
-  /** Where pieces have two slanting ends what they lose is known when the last of their group is chosen: more than the keys say, each by itself. */
-  #moreLost(group: number): number {
+  /** What ends lose beyond what is known of them is clear when the last of their group is chosen. */
+  #moreLost(group: number, known: number): number {
     const own = this.#members[group]!;
     this.steps += NODE * own.length;
-    let known = 0;
-    let odds = 0;
-    for (const i of own) {
-      const item = this.#problem.items[i]!;
-      odds += item.hand * this.#copies[i]!;
-      if (!item.endsKey) continue;
-      known += item.half * Math.abs(odds);
-      odds = 0;
-    }
     return looseEnds(this.#problem, group, own, (n) => this.#copies[own[n]!]!) - known;
   }
 

@@ -26,7 +26,7 @@ export function* cornerPlan(
   useful: (cost: number) => number,
   spent: (steps: number) => boolean,
 ): Generator<void, readonly Cut[] | null> {
-  const { program, add } = patternProgram(problem, () => 0);
+  const { program, add } = patternProgram(problem);
   patterns.forEach((pattern, n) =>
     add(pattern, problem.types[pattern.type]!.cost * (1 + (attempt === 0 ? 0 : UNEVEN * chance(attempt, n)))),
   );
@@ -39,7 +39,7 @@ export function* cornerPlan(
   const proper = patterns.filter((pattern) => pattern.items.every((i, k) => pattern.copies[k]! <= plan.wanted[i]!));
   const kept = costOf(problem, plan.cuts);
   const found = yield* wholePlan(
-    restOf(problem, plan.wanted, plan.left),
+    restOf(problem, plan),
     proper,
     target - kept,
     (cost) => useful(cost + kept) - kept,

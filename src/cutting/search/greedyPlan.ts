@@ -1,5 +1,4 @@
 import { looseEnds } from "../model/looseEnds.ts";
-import { partnerless } from "../model/usedLength.ts";
 import { PartPlan } from "./partPlan.ts";
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
 
@@ -56,7 +55,6 @@ class Largest {
       return { pattern: { type, items: [whole], copies: [1] }, worth: this.#problem.items[whole]!.weight };
     const { items, groups, types } = this.#problem;
     const counts = new Map<number, number>();
-    const odds = new Map<number, number>();
     const open = new Set<number>();
     let room = types[type]!.room;
     let worth = 0;
@@ -65,7 +63,7 @@ class Largest {
       let costs = 0;
       for (let group = 0; group < groups.length; group++) {
         const setup = open.has(group) ? 0 : groups[group]!.setup;
-        const found = this.#largest(group, room - setup, counts, odds);
+        const found = this.#largest(group, room - setup, counts);
         if (found.item >= 0 && (chosen < 0 || items[found.item]!.weight > items[chosen]!.weight)) {
           chosen = found.item;
           costs = found.costs + setup;
@@ -74,7 +72,6 @@ class Largest {
       if (chosen < 0) break;
       const item = items[chosen]!;
       counts.set(chosen, (counts.get(chosen) ?? 0) + 1);
-      odds.set(item.key, partnerless(odds.get(item.key) ?? 0, item.hand, 1));
       open.add(item.group);
       room -= costs;
       worth += item.weight;
@@ -83,12 +80,7 @@ class Largest {
     return { pattern: { type, items: used, copies: used.map((i) => counts.get(i)!) }, worth };
   }
 
-  #largest(
-    group: number,
-    room: number,
-    counts: ReadonlyMap<number, number>,
-    odds: ReadonlyMap<number, number>,
-  ): { item: number; costs: number } {
+  #largest(group: number, room: number, counts: ReadonlyMap<number, number>): { item: number; costs: number } {
     const { items } = this.#problem;
     const order = this.#orders[group]!;
     let low = 0;
@@ -108,20 +100,16 @@ class Largest {
       const i = order[n]!;
       const item = items[i]!;
       if ((counts.get(i) ?? 0) >= this.#remaining[i]!) continue;
-      const costs = item.weight + this.#moreLost(i, counts, odds);
+      const costs = item.weight + this.#moreLost(i, counts);
       if (costs <= room) return { item: i, costs };
     }
     return { item: -1, costs: 0 };
   }
 
   /** What slanting ends lose more, or less, with one piece more on the board. */
-  #moreLost(i: number, counts: ReadonlyMap<number, number>, odds: ReadonlyMap<number, number>): number {
-    const { items, groups } = this.#problem;
-    const { group, key, hand, half } = items[i]!;
-    if (!groups[group]!.nodes) {
-      const before = odds.get(key) ?? 0;
-      return half * (Math.abs(partnerless(before, hand, 1)) - Math.abs(before));
-    }
+  #moreLost(i: number, counts: ReadonlyMap<number, number>): number {
+    const { group, ends } = this.#problem.items[i]!;
+    if (ends.length === 0) return 0;
     const list = [...new Set([...counts.keys(), i])];
     const lost = (more: number): number =>
       looseEnds(this.#problem, group, list, (n) => (counts.get(list[n]!) ?? 0) + (list[n] === i ? more : 0));

@@ -174,6 +174,7 @@ export class LinearProgram extends SimplexBasis {
     for (let flipped = 0; count > 0; flipped++) {
       let best = 0;
       for (let n = 1; n < count; n++) if (ratios[n]! < ratios[best]!) best = n;
+      this.steps += 2 * count;
       const v = candidates[best]!;
       left -= Math.abs(this.times(this.inverse, from, v)) * (this.upper[v]! - this.lower[v]!);
       if (left <= LOOSE || count === 1) {

@@ -1,5 +1,4 @@
 import type { Cut, Pattern, Problem } from "../model/problem.ts";
-import type { Relaxed } from "./columnGeneration.ts";
 
 /** A plan that is made board by board: what is cut so far, what is still wanted, and the boards that are left. */
 export class PartPlan {
@@ -37,7 +36,7 @@ export class PartPlan {
    *
    * @param close as whole counts what misses it by no more. @returns whether there were any.
    */
-  takeWhole({ cuts }: Pick<Relaxed, "cuts">, fewer: number, close: number): boolean {
+  takeWhole({ cuts }: { readonly cuts: readonly Cut[] }, fewer: number, close: number): boolean {
     const before = this.cuts.length;
     for (const { pattern, times } of cuts) {
       const whole = Math.min(this.left[pattern.type]!, Math.max(0, Math.floor(times + close) - fewer));

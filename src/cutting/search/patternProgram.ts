@@ -2,10 +2,10 @@ import { LinearProgram } from "./linearProgram.ts";
 import type { Pattern, Problem } from "../model/problem.ts";
 
 /** A linear program with a row for the demand of each item, and one for each type of board that is limited, and what adds a pattern to it. */
-export function patternProgram({ items, types }: Problem, more: (item: number) => number) {
+export function patternProgram({ items, types }: Problem) {
   const limited = types.flatMap((type, j) => (type.count < Infinity ? [j] : []));
   const program = new LinearProgram([
-    ...items.map((item, i) => ({ lower: item.demand + more(i), upper: Infinity, cost: 0 })),
+    ...items.map((item) => ({ lower: item.demand, upper: Infinity, cost: 0 })),
     ...limited.map((j) => ({ lower: 0, upper: types[j]!.count, cost: 0 })),
   ]);
   const add = ({ type, items: own, copies }: Pattern, cost: number): void => {

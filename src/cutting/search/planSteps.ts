@@ -1,11 +1,11 @@
 import { Failure, type Result } from "../../measure/result.ts";
 import { plannedBoards } from "../layout/plannedBoards.ts";
-import { bySides } from "./bySides.ts";
 import { problemsOf } from "../model/problemsOf.ts";
 import { solveSize } from "./solveSize.ts";
 import { missingSizes } from "../model/missingSizes.ts";
 import type { SizeTask } from "../model/problemsOf.ts";
-import type { Solved, Spent, Unsolved } from "./solveSize.ts";
+import type { Solved, Unsolved } from "./solveSize.ts";
+import type { Spent } from "./spent.ts";
 import type { StockProblem } from "../model/stockProblem.ts";
 import type { CutOptions, CutPlan, PlannedBoard, SizePlan, StockBoard, StockPiece } from "../stock.ts";
 
@@ -30,10 +30,9 @@ export function* planSteps(
   const sizes: SizePlan[] = [];
   const planned: PlannedBoard[][] = [];
   const turning = options.crownDown ? problemsOf(wanted, boards, options, "turning") : [];
-  const mirrored = problemsOf(wanted, boards, options, "mirrored");
   const all = problemsOf(wanted, boards, options, "upright").map((upright, n) => ({ upright, n }));
   for (const { upright, n } of all.sort((a, b) => lengthsOf(a.upright) - lengthsOf(b.upright))) {
-    const { task, solved } = yield* planOf(upright, mirrored[n]!, turning[n], next);
+    const { task, solved } = yield* planOf(upright, turning[n], next);
     if (!("cuts" in solved))
       return new Failure({ kind: solved.impossible ? "too few boards" : "no way found", size: task.size });
     const { cuts, cost, bound, proved } = solved;
@@ -57,13 +56,11 @@ const lengthsOf = ({ problem }: SizeTask): number => problem.items.length;
 /** All pieces crown up, unless some may be turned and that costs less; the bound is that of what is allowed. */
 function* planOf(
   upright: SizeTask,
-  mirrored: SizeTask,
   turning: SizeTask | undefined,
   next: () => Spent,
 ): Generator<void, { task: SizeTask; solved: Solved | Unsolved }> {
-  const shares = ({ problem }: SizeTask): boolean => problem.items.some((item) => item.half > 0);
-  const solved = shares(upright) ? yield* bySides(upright, mirrored, next) : yield* solveSize(upright.problem, next());
-  if (!turning || !shares(turning)) return { task: upright, solved };
+  const solved = yield* solveSize(upright.problem, next());
+  if (!turning?.problem.items.some((item) => item.saves > 0)) return { task: upright, solved };
   const most = "cuts" in solved ? solved.cost : Infinity;
   const turned = yield* solveSize(turning.problem, next(), most);
   if ("cuts" in turned || !("cuts" in solved)) return { task: turning, solved: turned };

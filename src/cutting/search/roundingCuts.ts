@@ -66,7 +66,7 @@ function cutFrom(program: LinearProgram, row: Float64Array, times: number): { cu
     whole[v] = n * sign;
     least -= whole[v]! * bound;
   }
-  program.steps += 4 * at.length;
+  program.steps += 20 * at.length;
   if (!(large < MOST_SUM)) return null;
   least -= Math.floor(sum);
   // A row's own variable is a sum of columns.

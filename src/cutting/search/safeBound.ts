@@ -38,9 +38,8 @@ export function* safeBound(
     whole,
     items.map((item) => item.demand),
   );
-  // Boards worth clearly less than they cost need not be looked at.
-  const thresholds = Float64Array.from(spend, (cost) => Math.floor((cost / greatest) * PARTS * (1 - 1e-6)));
-  const answer = yield* search.ask({ values, thresholds, limit: 3_000_000 });
+  const thresholds = Float64Array.from(spend, (cost) => Math.floor((cost / greatest) * PARTS));
+  const answer = yield* search.ask({ values, thresholds, limit: 60_000_000 });
   let scale = 1;
   spend.forEach((cost, j) => (scale = Math.min(scale, cost / ((answer.most[j]! / PARTS) * greatest) || 0)));
   // What is left to rounding is a handful of multiplications.

@@ -17,13 +17,14 @@ const STALLED = 4;
 const NEARER = 0.02;
 const FEWER = 0.05;
 /** No cuts where the linear program's cost is as close to the target, as a part of it. */
-export const CLOSE = 1e-5;
+const CLOSE = 1e-5;
 
 /**
  * The cheapest plan, in whole numbers, that cuts boards in the patterns given: cuts that raise the linear program's bound and leave patterns out, then branch and bound,
  * first on the number of boards of a type, then on the boards of one pattern.
  *
- * @param target what a plan must cost less than. @param useful given a plan's cost, what a better one must cost less than.
+ * @param target what a plan must cost less than. @param useful given a plan's cost, what a better one must cost less than. @param rounds of cuts; none where the patterns are but some of those that
+ * could serve, for then little is gained by proving that no plan is among them.
  */
 export function* wholePlan(
   problem: Problem,
@@ -31,9 +32,10 @@ export function* wholePlan(
   target: number,
   useful: (cost: number) => number,
   spent: (steps: number) => boolean,
+  rounds = ROUNDS,
 ): Generator<void, Whole> {
   const search = new WholeSearch(problem, patterns, target, useful, spent);
-  return yield* search.run();
+  return yield* search.run(rounds);
 }
 
 interface Node {
@@ -102,8 +104,8 @@ class WholeSearch {
     return program;
   }
 
-  *run(): Generator<void, Whole> {
-    if (yield* this.#cutOff()) return { cuts: null, bound: Infinity };
+  *run(rounds: number): Generator<void, Whole> {
+    if (yield* this.#cutOff(rounds)) return { cuts: null, bound: Infinity };
     const program = this.#program;
     const stack: Node[] = [{ mark: 0, variable: 0, lower: program.lower[0]!, upper: program.upper[0]! }];
     let bound = Infinity;
@@ -134,9 +136,9 @@ class WholeSearch {
   }
 
   /** Cuts round after round, as long as they help. @returns whether no plan costs less than the target. */
-  *#cutOff(): Generator<void, boolean> {
+  *#cutOff(rounds: number): Generator<void, boolean> {
     let [best, width] = [-Infinity, Infinity];
-    for (let round = 0, stalled = 0; round < ROUNDS && stalled < STALLED; round++) {
+    for (let round = 0, stalled = 0; round < rounds && stalled < STALLED; round++) {
       const program = this.#program;
       const status = yield* program.dual(this.#target);
       if (status === "over") return true;

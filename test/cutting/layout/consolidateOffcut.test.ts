@@ -7,7 +7,7 @@ import { plainItem } from "../plainItem.ts";
 function moved(weights: readonly number[], ...boards: readonly (readonly [number[], number])[]): [number[], number][] {
   const problem: Problem = {
     items: weights.map((weight, i) => plainItem(weight, 9, 0, i === weights.length - 1)),
-    groups: [{ setup: 0, nodes: null }],
+    groups: [{ setup: 0, nodes: [] }],
     types: [{ length: 100, room: 100, alone: [], cost: 100, count: Infinity }],
   };
   const cuts = boards.map(([own, times]): Cut => {

@@ -12,7 +12,7 @@ const beside = (...other: Board): Board[] => [[96, 96], other];
 function merged(boards: readonly Board[], weights: readonly number[], on: readonly number[], times = 1) {
   const problem: Problem = {
     items: weights.map((weight, i) => plainItem(weight, times, 0, i === weights.length - 1)),
-    groups: [{ setup: 0, nodes: null }],
+    groups: [{ setup: 0, nodes: [] }],
     types: boards.map(([length, cost, count = Infinity]) => ({ length, room: length, alone: [], cost, count })),
   };
   const cuts = on.map((type, i) => ({ pattern: { type, items: [i], copies: [1] }, times }));

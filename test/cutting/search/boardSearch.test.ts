@@ -24,7 +24,7 @@ function askedOf(
   return {
     problem: {
       items,
-      groups: [{ setup: 0, nodes: null }],
+      groups: [{ setup: 0, nodes: [] }],
       types: [{ length: ROOM, room: ROOM, alone: [], cost: 1, count: Infinity }],
     },
     question: {

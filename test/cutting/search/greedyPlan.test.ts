@@ -8,7 +8,7 @@ const type = (length: number, count = Infinity) => ({ length, room: length, alon
 
 /** What each board of the plan holds, largest first. */
 function planned(items: readonly Item[], types: Problem["types"] = [type(100)]): number[][] | null {
-  const groups = [...new Set(items.map(({ group }) => group))].map(() => ({ setup: 0, nodes: null }));
+  const groups = [...new Set(items.map(({ group }) => group))].map(() => ({ setup: 0, nodes: [] }));
   const cuts = atOnce(greedyPlan({ items, groups, types }));
   return (
     cuts?.flatMap(({ pattern, times }) => {

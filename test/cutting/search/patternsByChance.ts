@@ -20,7 +20,7 @@ export function patternsOf(seed: number): { problem: Problem; patterns: Pattern[
     const own = [...items.keys()].filter((i) => i === n % lengths || upTo(4) === 0);
     return { type: upTo(3), items: own, copies: own.map(() => 1 + upTo(3)) };
   });
-  return { problem: { items, groups: [{ setup: 0, nodes: null }], types }, patterns };
+  return { problem: { items, groups: [{ setup: 0, nodes: [] }], types }, patterns };
 }
 
 /** What a whole plan of these patterns costs at least by HiGHS; null where there is none. */

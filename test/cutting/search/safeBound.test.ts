@@ -3,6 +3,7 @@ import { BoardSearch } from "../../../src/cutting/search/boardSearch.ts";
 import { safeBound, type SafePrices } from "../../../src/cutting/search/safeBound.ts";
 import type { BoardType, Problem } from "../../../src/cutting/model/problem.ts";
 import { atOnce } from "../atOnce.ts";
+import { plainItem } from "../plainItem.ts";
 
 /** A double as a whole number of 2^-1000: sums of these are exact. */
 function exactly(value: number): bigint {
@@ -17,19 +18,8 @@ function problemOf(
   boards: readonly BoardType[],
 ): Problem {
   return {
-    items: pieces.map(([weight, demand], i) => ({
-      weight,
-      demand,
-      group: 0,
-      key: -1,
-      half: 0,
-      hand: 0,
-      endsKey: true,
-      endsGroup: i === pieces.length - 1,
-      saves: 0,
-      ends: [],
-    })),
-    groups: [{ setup: 0, nodes: null }],
+    items: pieces.map(([weight, demand], i) => plainItem(weight, demand, 0, i === pieces.length - 1)),
+    groups: [{ setup: 0, nodes: [] }],
     types: boards,
   };
 }

@@ -2,7 +2,7 @@ import loadHighs from "highs";
 import { planCuts } from "../../src/cutting/planCuts.ts";
 import { planSteps } from "../../src/cutting/search/planSteps.ts";
 import { perfect, triplets, uniform } from "../cutting/classics.ts";
-import { lengthsOf, realRoofs } from "../cutting/roofs.ts";
+import { lengthsOf, realRoofs, wingedRoof } from "../cutting/roofs.ts";
 import { hipRoof, twoPitchRoof, village } from "../cutting/instances.ts";
 import { chance } from "../solids/chance.ts";
 import { lengthTaken } from "../cutting/otherSolver.ts";
@@ -16,6 +16,8 @@ import type { Row } from "./row.ts";
 const PATIENCE = 5000;
 
 const LISTS_EACH = 2;
+/** Half of so many roofs with wings are refused for their place. */
+const WINGED = 70;
 
 /** Processor time, so that other work on the machine does not count. */
 function cpu(work: () => void): number {
@@ -148,9 +150,20 @@ function proofs(): Row[] {
   });
 }
 
-/** Roofs that the program framed itself, alone and ordered together, every other street with prices: the part that is not proved, by how many lengths there are. */
+/** Roofs that the program framed itself, alone and ordered together, every other street with prices, and roofs with wings: the part that is not proved, by how many lengths there are. */
 function streets(): Row[] {
   const open = new Map<string, { lists: number; open: number; most: number; gap: number; slowest: number }>();
+  const plan = (key: string, most: number, list: Instance): void => {
+    const tally = open.get(key) ?? { lists: 0, open: 0, most, gap: 0, slowest: 0 };
+    open.set(key, tally);
+    const time = cpu(() => {
+      const { proved, cost, bound } = planOf(planCutsNow(list.pieces, list.boards, list));
+      if (!proved) tally.open++;
+      tally.gap = Math.max(tally.gap, cost / bound - 1);
+    });
+    tally.lists++;
+    tally.slowest = Math.max(tally.slowest, time);
+  };
   for (const [roofs, widest, seeds] of [
     [1, 480, 12],
     [1, 960, 6],
@@ -159,23 +172,16 @@ function streets(): Row[] {
   ] as const)
     for (let seed = 1; seed <= seeds; seed++) {
       const list = realRoofs(seed, roofs, widest);
-      const lengths = lengthsOf(list);
-      const [key, most] =
-        roofs === 1
-          ? ["one roof", 0]
-          : lengths < 100
-            ? [`${roofs} roofs together, under 100 lengths`, 0]
-            : [`${roofs} roofs together, from 100 lengths`, 0.1];
-      const tally = open.get(key) ?? { lists: 0, open: 0, most, gap: 0, slowest: 0 };
-      open.set(key, tally);
-      const time = cpu(() => {
-        const { proved, cost, bound } = planOf(planCutsNow(list.pieces, list.boards, list));
-        if (!proved) tally.open++;
-        tally.gap = Math.max(tally.gap, cost / bound - 1);
-      });
-      tally.lists++;
-      tally.slowest = Math.max(tally.slowest, time);
+      if (roofs === 1) plan("one roof", 0, list);
+      else if (lengthsOf(list) < 100) plan(`${roofs} roofs together, under 100 lengths`, 0, list);
+      else plan(`${roofs} roofs together, from 100 lengths`, 0.1, list);
     }
+  for (let seed = 1; seed <= WINGED; seed++) {
+    const list = wingedRoof(seed);
+    if (list === null) continue;
+    if (lengthsOf(list) < 100) plan("one roof with wings, under 100 lengths", 0, list);
+    else plan("one roof with wings, from 100 lengths", 0.1, list);
+  }
   return [...open].map(([name, { lists, open, most, gap, slowest }]) => ({
     name: `${name}: not proved`,
     ratio: open / lists,

@@ -117,8 +117,8 @@ function handLines(lines: readonly Line[]): void {
       board = back.board;
     }
   };
-  // Odd boards first: a trail that begins at one ends at another.
+  // Odd boards first: a trail that begins at one ends at another, and a trail ends only where all lines have hands.
   const odd = [...ofBoard].filter(([, list]) => list.length % 2 === 1).map(([board]) => board);
-  for (const board of odd) if (ofBoard.get(board)!.filter((line) => line.hand === 0).length % 2 === 1) walk(board);
+  for (const board of odd) walk(board);
   for (const board of ofBoard.keys()) walk(board);
 }

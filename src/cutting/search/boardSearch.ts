@@ -67,6 +67,7 @@ export class BoardSearch {
   /** The items of each group. */
   readonly #members: readonly (readonly number[])[];
   /** Made with the first question: for a very long list, none is asked. */
+  #ends: EndStates | null = null;
   #bounds: KnapsackBounds | null = null;
   // One entry a level: copies tried, and what is left and open before them.
   readonly #copies: Int32Array;
@@ -75,7 +76,6 @@ export class BoardSearch {
   readonly #state: Int32Array;
   /** Lost so far by the ends of the group. */
   readonly #lost: Float64Array;
-  readonly #ends: EndStates;
 
   constructor(problem: Problem) {
     const levels = problem.items.length + 1;
@@ -88,7 +88,6 @@ export class BoardSearch {
     this.#worth = new Float64Array(levels);
     this.#state = new Int32Array(levels);
     this.#lost = new Float64Array(levels);
-    this.#ends = new EndStates(problem);
   }
 
   *ask(question: BoardQuestion): Generator<void, BoardAnswer> {
@@ -110,7 +109,7 @@ export class BoardSearch {
     }
     // Many nodes for the size of the tables: finer ones will spare more than they cost.
     if (this.steps - before > NODE * bounds.entries && bounds.entries * 2 < MOST_ENTRIES)
-      this.#bounds = new KnapsackBounds(this.#problem, this.#ends, bounds.cells * 2);
+      this.#bounds = new KnapsackBounds(this.#problem, this.#ends!, bounds.cells * 2);
     return { patterns, most };
   }
 
@@ -139,7 +138,9 @@ export class BoardSearch {
   *#begin(question: BoardQuestion): Generator<void, KnapsackBounds> {
     yield;
     this.#question = question;
-    const bounds = (this.#bounds ??= new KnapsackBounds(this.#problem, this.#ends, CELLS));
+    const ends = (this.#ends ??= new EndStates(this.#problem));
+    yield* ends.fill();
+    const bounds = (this.#bounds ??= new KnapsackBounds(this.#problem, ends, CELLS));
     this.steps += yield* bounds.fill(question.values);
     return bounds;
   }
@@ -196,13 +197,14 @@ export class BoardSearch {
   #descend(item: Item, count: number): boolean {
     const level = this.#level;
     const state = this.#state[level]!;
-    const lost = this.#ends.lost(level, state, count);
+    const ends = this.#ends!;
+    const lost = ends.lost(level, state, count);
     let room = this.#room[level]! - count * item.weight - lost;
     if (count > 0 && state === 0) room -= this.#problem.groups[item.group]!.setup;
     const known = this.#lost[level]! + lost;
-    if (item.endsGroup && this.#ends.inexact[item.group]) room -= this.#moreLost(item.group, known);
+    if (item.endsGroup && ends.inexact[item.group]) room -= this.#moreLost(item.group, known);
     if (room < 0) return false;
-    const next = this.#ends.next(level, state, count);
+    const next = ends.next(level, state, count);
     const worth = this.#worth[level]! + this.#question.values[level]![count]!;
     if (worth + this.#bounds!.most(level + 1, next, room) <= this.#best) return false;
     this.#level = level + 1;

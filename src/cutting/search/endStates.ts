@@ -28,9 +28,11 @@ export class EndStates {
   readonly inexact: readonly boolean[];
   /** Whether an item of which none is taken changes nothing. */
   readonly passes: readonly boolean[];
+  readonly #problem: Problem;
+  readonly #counted: readonly (readonly Counted[])[];
   readonly #copies: readonly number[];
-  readonly #next: readonly Int32Array[];
-  readonly #lost: readonly Float64Array[];
+  readonly #next: Int32Array[] = [];
+  readonly #lost: Float64Array[] = [];
 
   constructor(problem: Problem) {
     const { items, groups, types } = problem;
@@ -38,6 +40,8 @@ export class EndStates {
     const counted = items.map((): Counted[] => []);
     for (const own of grouped([...items.keys()], (i) => `${items[i]!.group} ${items[i]!.key}`).values())
       countKey(items, own, room, counted);
+    this.#problem = problem;
+    this.#counted = counted;
     this.states = counted.map((list) => 1 + statesOf(list));
     this.inexact = groups.map((_, g) =>
       items.some(({ group, ends }, i) => group === g && (ends.length > 1 || counted[i]!.some(({ many }) => many))),
@@ -46,9 +50,15 @@ export class EndStates {
     this.passes = items.map(
       ({ endsGroup }, i) => !endsGroup && JSON.stringify(counted[i]) === JSON.stringify(counted[i + 1]),
     );
-    const steps = items.map((_, i) => this.#steps(problem, i, counted[i]!, counted[i + 1] ?? []));
-    this.#next = steps.map(({ next }) => next);
-    this.#lost = steps.map(({ lost }) => lost);
+  }
+
+  /** Works out all states, before they are asked for; once is enough. */
+  *fill(): Generator<void, void> {
+    const counted = this.#counted;
+    for (let i = this.#next.length; i < counted.length; i++) {
+      this.#fillItem(i, counted[i]!, counted[i + 1] ?? []);
+      yield;
+    }
   }
 
   /** The state after so many copies of an item. */
@@ -61,7 +71,8 @@ export class EndStates {
     return this.#lost[item]![state * (this.#copies[item]! + 1) + copies]!;
   }
 
-  #steps({ items, groups }: Problem, i: number, before: readonly Counted[], after: readonly Counted[]) {
+  #fillItem(i: number, before: readonly Counted[], after: readonly Counted[]): void {
+    const { items, groups } = this.#problem;
     const { group, either, ends, endsGroup } = items[i]!;
     const { nodes } = groups[group]!;
     const width = this.#copies[i]! + 1;
@@ -85,7 +96,8 @@ export class EndStates {
       }
       next[at] = endsGroup ? 0 : 1 + placeOf(after, open);
     }
-    return { next, lost };
+    this.#next.push(next);
+    this.#lost.push(lost);
   }
 }
 

@@ -4,6 +4,7 @@ import { problemsOf } from "../../../src/cutting/model/problemsOf.ts";
 import type { Problem } from "../../../src/cutting/model/problem.ts";
 import { EndStates } from "../../../src/cutting/search/endStates.ts";
 import { chance } from "../../solids/chance.ts";
+import { atOnce } from "../atOnce.ts";
 import { slantedInstance, type Instance } from "../instances.ts";
 
 /** A list of so many lengths of each shape of ends, so short that a board holds many: more than are counted one by one. Invented. */
@@ -72,6 +73,7 @@ describe("ends without a partner, while a board is chosen", () => {
       const random = chance(1000 + n);
       for (const { problem } of problemsOf(list.pieces, list.boards, list, lie)) {
         const ends = new EndStates(problem);
+        atOnce(ends.fill());
         expect(Math.max(...ends.states)).toBeLessThanOrEqual(65);
         for (let times = 0; times < 60; times++) {
           const copies = boardOf(problem, random);

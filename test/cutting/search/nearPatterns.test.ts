@@ -90,6 +90,7 @@ it("what a board is worth at most is never less than what it holds, and little m
   for (const problem of smallProblems(20)) {
     const worths = problem.items.map(({ weight }, i) => weight * (1 + 0.01 * ((i * 7) % 5)));
     const ends = new EndStates(problem);
+    atOnce(ends.fill());
     const demands = problem.items.map(({ demand }) => demand);
     const all = everyPattern(problem);
     for (const cells of [64, 4096]) {

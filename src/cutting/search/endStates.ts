@@ -161,8 +161,8 @@ function countKey(items: readonly Item[], own: readonly number[], board: number,
       const widest = list.reduce((a, b) => (b.high - b.low > a.high - a.low ? b : a));
       widest.many = true;
       beyond.add(widest.node);
-      if (widest.high > -widest.low) widest.high--;
-      else widest.low++;
+      if (widest.low < 0) widest.low++;
+      else widest.high--;
     }
     counted[i] = list;
   }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkPlan, planOf } from "./checkPlan.ts";
+import { randomInstance, slantedInstance } from "./instances.ts";
 import { planCutsNow } from "./planCutsNow.ts";
 import type { StockBoard, StockPiece } from "../../src/cutting/stock.ts";
 
@@ -98,4 +99,21 @@ describe("slanting cuts at both ends", () => {
     expect(plan).toMatchObject({ cost: 70 * Math.ceil((left + right) / 2), proved: true });
     checkPlan(plan, { pieces, boards: boards(70), kerf: 1 });
   });
+});
+
+// Invented lists; what a plan takes is checked by itself (checkPlan).
+it.each([
+  ["hands", (n: number) => randomInstance(5 * n + 2)],
+  ["slants", slantedInstance],
+] as const)("an order costs the same whichever piece is listed first: %s", (_, make) => {
+  for (let n = 1; n <= 40; n++) {
+    const list = make(n);
+    const turned = { ...list, pieces: list.pieces.toReversed() };
+    const [one, other] = [list, turned].map((own) => {
+      const plan = planOf(planCutsNow(own.pieces, own.boards, own));
+      checkPlan(plan, own);
+      return plan.cost;
+    });
+    expect([n, other]).toEqual([n, one]);
+  }
 });

@@ -4,7 +4,8 @@ import type { Problem } from "./problem.ts";
  * What a board loses to the slanting ends of a group's pieces that find no partner on it, in the best order of these pieces.
  *
  * Think of a piece as a road between its ends. At each node ends of the two ways are paired as far as they go, which joins the pieces into rows; where two rows or rings pass one node
- * they can be joined there at no loss; pieces of either hand are given hands by turns. So only ends of the way that is more numerous are left over, and a ring that touches no row is cut open once, where that loses least.
+ * they can be joined there at no loss; pieces of either hand are given hands by turns. So only ends of the way that is more numerous are left over, and a ring that touches no row is cut
+ * open once, where that loses least.
  *
  * @param items of the board, indices into the problem's; @param copies of the nth of them.
  */
@@ -49,7 +50,7 @@ export function looseEnds(
   for (let node = 0; node < nodes.length; node++) {
     if (tied[node] === -1) continue;
     const root = rootOf(node);
-    lost += nodes[node]! * (either[node] ? sums[node]! % 2 : Math.abs(sums[node]!));
+    lost += nodes[node]! * Math.abs(either[node] ? sums[node]! % 2 : sums[node]!);
     if (sums[node] !== 0) row[root] = true;
     rings.set(root, Math.min(rings.get(root) ?? Infinity, nodes[node]!));
   }

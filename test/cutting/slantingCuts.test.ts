@@ -101,6 +101,17 @@ describe("slanting cuts at both ends", () => {
   });
 });
 
+// By hand: pieces of 30, no kerf; each slope loses a lean of its own, whether or not it has a name.
+it.each([
+  [3, 5, 68],
+  [3, 3, 63],
+  [0, 3, 63],
+])("pieces that lean by %d and %d without a name for their slant", (one, other, used) => {
+  const pieces = [piece(30, 1, { lean: one }), piece(30, 1, { lean: other })];
+  const plan = planOf(planCutsNow(pieces, boards(used - 1, used), { kerf: 0 }));
+  expect(plan).toMatchObject({ cost: used, proved: true });
+});
+
 // Invented lists; what a plan takes is checked by itself (checkPlan).
 it.each([
   ["hands", (n: number) => randomInstance(5 * n + 2)],

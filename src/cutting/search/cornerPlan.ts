@@ -10,7 +10,7 @@ const UNEVEN = 1e-3;
 /** Of this part of the patterns one board fewer is kept; none at the first of every four attempts, then once, twice and three times that. */
 const FEWER = 0.1;
 /** What is left is planned in so many steps, or hardly ever. */
-const STEPS = 20_000_000;
+const STEPS = 40_000_000;
 
 /**
  * A whole plan from one of the many corners of the linear program over patterns, all of them nearly as cheap: the whole boards of the corner are kept, and what is still wanted is planned as

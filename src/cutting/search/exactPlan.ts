@@ -16,7 +16,7 @@ const MOST_PATTERNS = 40_000;
 const NEAREST = 3_000;
 /** Steps for the cheapest plan in patterns written down, where dives may come to it too, and for plans from corners. */
 const WHOLE_STEPS = 300_000_000;
-const CORNER_STEPS = 400_000_000;
+const CORNER_STEPS = 600_000_000;
 /** Fractional plans are rounded so often, each time a little otherwise. */
 const ROUNDINGS = 3;
 /** So many dives before patterns are written down, where a few steps of the costs are left, as where boards have no prices; and so many in all. With fine prices writing them down is faster. */

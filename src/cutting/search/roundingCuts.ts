@@ -66,7 +66,7 @@ function cutFrom(program: LinearProgram, row: Float64Array, times: number): { cu
     whole[v] = n * sign;
     least -= whole[v]! * bound;
   }
-  program.steps += 20 * at.length;
+  program.steps += 10 * at.length + 2 * program.rows.length;
   if (!(large < MOST_SUM)) return null;
   least -= Math.floor(sum);
   // A row's own variable is a sum of columns.

@@ -34,7 +34,8 @@ export class SimplexBasis {
   protected readonly direction: Float64Array;
   private readonly filled: Int32Array;
   private readonly starts: number[] = [0];
-  protected readonly rows: number[] = [];
+  /** The row of every entry, column by column. */
+  readonly rows: number[] = [];
   private readonly entries: number[] = [];
   protected pivots = 0;
   protected even = false;

@@ -21,8 +21,13 @@ async function renameSheet(from: string, to: string): Promise<void> {
   const tab = t.page.locator("#sheet").getByText(from, { exact: true });
   await tab.click();
   await tab.dblclick();
-  await t.page.keyboard.press("Control+a");
-  await t.page.keyboard.type(to);
+  // The sheet selects the name a moment after the double click, and what was typed before that goes.
+  const typed = async (): Promise<string | null | undefined> => {
+    await t.page.keyboard.press("Control+a");
+    await t.page.keyboard.type(to);
+    return t.page.evaluate(() => document.activeElement?.textContent);
+  };
+  await expect.poll(typed).toBe(to);
   await t.page.keyboard.press("Enter");
   await expect.poll(sheets).toContain(to);
 }

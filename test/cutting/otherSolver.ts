@@ -112,24 +112,26 @@ export async function leastByPatterns(list: Instance): Promise<number | null> {
   );
 }
 
-/** The least cost of whole numbers of given ways to cut boards; null when no numbers of them do. */
+/** The least cost of numbers of given ways to cut boards, whole ones unless said otherwise; null when no numbers of them do. */
 export async function leastOfColumns(
   demands: readonly number[],
   columns: readonly { readonly way: readonly number[]; readonly board: number }[],
   boards: readonly { readonly cost: number; readonly count: number }[],
+  whole = true,
 ): Promise<number | null> {
-  const rows = demands.map(
-    (count, i) =>
-      `p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${count}`,
+  if (demands.some((count, i) => count > 0 && columns.every(({ way }) => way[i] === 0))) return null;
+  const rows = demands.flatMap((count, i) =>
+    count === 0
+      ? []
+      : [`p${i}: ${columns.flatMap(({ way }, c) => (way[i]! > 0 ? [`${way[i]} x${c}`] : [])).join(" + ")} >= ${count}`],
   );
   boards.forEach((board, j) => {
     const own = columns.flatMap((column, c) => (column.board === j ? [`x${c}`] : []));
     if (board.count < Infinity && own.length > 0) rows.push(`b${j}: ${own.join(" + ")} <= ${board.count}`);
   });
   const costs = columns.map(({ board }, c) => `${boards[board]!.cost} x${c}`);
-  return optimum(
-    `Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\nGeneral\n ${columns.map((_, c) => `x${c}`).join("\n ")}\nEnd`,
-  );
+  const general = whole ? `General\n ${columns.map((_, c) => `x${c}`).join("\n ")}\n` : "";
+  return optimum(`Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\n${general}End`);
 }
 
 /** Every board with a place of its own, every piece put on one by HiGHS: no patterns at all. For small lists, without trim. */

@@ -56,7 +56,7 @@ export class EndStates {
   *fill(): Generator<void, void> {
     const counted = this.#counted;
     for (let i = this.#next.length; i < counted.length; i++) {
-      this.#fillItem(i, counted[i]!, counted[i + 1] ?? []);
+      this.#fillItem(i, counted[i]!, this.#problem.items[i]!.endsGroup ? [] : counted[i + 1]!);
       yield;
     }
   }
@@ -85,7 +85,7 @@ export class EndStates {
       const open = openIn(before, Math.max(0, state - 1));
       for (const node of all) {
         let odds = open.get(node) ?? 0;
-        const one = after.find((counted) => counted.node === node && !endsGroup);
+        const one = after.find((counted) => counted.node === node);
         if (Number.isNaN(odds)) continue;
         odds = either ? -((k - odds) % 2) : odds + netOf(items[i]!, node) * k;
         if (!one || (odds > 0 && !one.comes)) {

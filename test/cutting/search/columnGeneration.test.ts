@@ -1,13 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { costOf, dearestOf } from "../../../src/cutting/model/costOf.ts";
 import type { Problem } from "../../../src/cutting/model/problem.ts";
+import { restOf } from "../../../src/cutting/model/restOf.ts";
 import { BoardSearch } from "../../../src/cutting/search/boardSearch.ts";
 import { ColumnGeneration, type Relaxed } from "../../../src/cutting/search/columnGeneration.ts";
 import { chance } from "../../solids/chance.ts";
 import { atOnce } from "../atOnce.ts";
-import { leastCost, smallProblems } from "./everyPattern.ts";
+import { everyPattern, smallProblems } from "./everyPattern.ts";
+import { leastByHighs } from "./patternsByChance.ts";
 
 const never = () => false;
+const leastOf = (problem: Problem) => leastByHighs(problem, everyPattern(problem), false);
 
 describe("the linear program over patterns", () => {
   // The least cost is HiGHS's over every pattern written down.
@@ -28,9 +31,7 @@ describe("the linear program over patterns", () => {
         const relaxed: Relaxed = atOnce(
           open === all ? columns.solve({ out: never }) : columns.solve({ out: never }, open),
         );
-        const least = open.wanted.some((count) => count > 0)
-          ? await leastCost(problem, open.wanted, open.left, false)
-          : 0;
+        const least = open.wanted.some((count) => count > 0) ? await leastOf(restOf(problem, open)) : 0;
         expect([n, relaxed.short]).toEqual([n, least === null]);
         if (least === null) {
           short++;

@@ -1,7 +1,10 @@
+import { dearestOf } from "../../../src/cutting/model/costOf.ts";
 import { problemsOf } from "../../../src/cutting/model/problemsOf.ts";
 import type { Cut, Pattern, Problem } from "../../../src/cutting/model/problem.ts";
 import { fits, usedLength } from "../../../src/cutting/model/usedLength.ts";
-import { optimum } from "../otherSolver.ts";
+import { BoardSearch } from "../../../src/cutting/search/boardSearch.ts";
+import { ColumnGeneration } from "../../../src/cutting/search/columnGeneration.ts";
+import { atOnce } from "../atOnce.ts";
 import { randomInstance, slantedInstance } from "../instances.ts";
 
 /** Small problems by chance: plain pieces, pieces with hands, slanting ends, boards that are limited or have prices. Invented. */
@@ -12,7 +15,7 @@ export const smallProblems = (count: number): Problem[] =>
   });
 
 /** Every way to cut a board of every type, full or not, written down one by one. */
-export function everyPattern(problem: Problem, wanted = problem.items.map(({ demand }) => demand)): Pattern[] {
+export function everyPattern(problem: Problem): Pattern[] {
   const found: Pattern[] = [];
   problem.types.forEach((board, type) => {
     const fill = (i: number, items: number[], copies: number[]): void => {
@@ -22,35 +25,18 @@ export function everyPattern(problem: Problem, wanted = problem.items.map(({ dem
         return;
       }
       fill(i + 1, items, copies);
-      for (let k = 1; k <= wanted[i]!; k++) fill(i + 1, [...items, i], [...copies, k]);
+      for (let k = 1; k <= problem.items[i]!.demand; k++) fill(i + 1, [...items, i], [...copies, k]);
     };
     fill(0, [], []);
   });
   return found;
 }
 
-/** What so many of each item, from so many boards of each type, cost at least by HiGHS, in fractions of boards or in whole ones; null where that cannot be. */
-export function leastCost(
-  problem: Problem,
-  wanted: readonly number[],
-  left: readonly number[],
-  whole: boolean,
-): Promise<number | null> {
-  const patterns = everyPattern(problem, [...wanted]);
-  const rows = wanted.flatMap((count, i) => {
-    const terms = patterns.flatMap(({ items, copies }, c) =>
-      items.includes(i) ? [`${copies[items.indexOf(i)]} x${c}`] : [],
-    );
-    if (count === 0) return [];
-    return [`p${i}: ${terms.length > 0 ? terms.join(" + ") : "0 x0"} >= ${count}`];
-  });
-  left.forEach((count, j) => {
-    const own = patterns.flatMap(({ type }, c) => (type === j ? [`x${c}`] : []));
-    if (count < Infinity && own.length > 0) rows.push(`b${j}: ${own.join(" + ")} <= ${count}`);
-  });
-  const costs = patterns.map(({ type }, c) => `${problem.types[type]!.cost} x${c}`);
-  const general = whole ? `General\n ${patterns.map((_, c) => `x${c}`).join("\n ")}\n` : "";
-  return optimum(`Minimize\n c: ${costs.join("\n + ")}\nSubject To\n ${rows.join("\n ")}\n${general}End`);
+/** A search of a problem, with its fractional plan. */
+export function begun(problem: Problem) {
+  const search = new BoardSearch(problem);
+  const columns = new ColumnGeneration(problem, search, [], 1000 * dearestOf(problem));
+  return { search, columns, relaxed: atOnce(columns.solve({ out: () => false })) };
 }
 
 /** Whether boards hold what they are cut to, and are enough of every item and not too many of any type. */

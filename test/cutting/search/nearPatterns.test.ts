@@ -2,21 +2,18 @@ import { describe, expect, it } from "vitest";
 import { dearestOf } from "../../../src/cutting/model/costOf.ts";
 import type { Pattern, Problem } from "../../../src/cutting/model/problem.ts";
 import { fits, usedLength } from "../../../src/cutting/model/usedLength.ts";
-import { BoardSearch, patternKey } from "../../../src/cutting/search/boardSearch.ts";
-import { ColumnGeneration } from "../../../src/cutting/search/columnGeneration.ts";
+import { patternKey } from "../../../src/cutting/search/boardSearch.ts";
 import { EndStates } from "../../../src/cutting/search/endStates.ts";
 import { KnapsackBounds } from "../../../src/cutting/search/knapsackBounds.ts";
 import { nearestPatterns, nearPatterns } from "../../../src/cutting/search/nearPatterns.ts";
-import { safeBound, type SafePrices } from "../../../src/cutting/search/safeBound.ts";
+import { safeBound } from "../../../src/cutting/search/safeBound.ts";
 import { worthOfCopies } from "../../../src/cutting/search/worthOfCopies.ts";
 import { atOnce } from "../atOnce.ts";
-import { everyPattern, smallProblems } from "./everyPattern.ts";
+import { begun, everyPattern, smallProblems } from "./everyPattern.ts";
 
-function begun(problem: Problem): { search: BoardSearch; prices: SafePrices } {
-  const search = new BoardSearch(problem);
-  const columns = new ColumnGeneration(problem, search, [], 1000 * dearestOf(problem));
-  const { duals, scarcity } = atOnce(columns.solve({ out: () => false }));
-  return { search, prices: atOnce(safeBound(problem, search, duals, scarcity)) };
+function priced(problem: Problem) {
+  const { search, relaxed } = begun(problem);
+  return { search, prices: atOnce(safeBound(problem, search, relaxed.duals, relaxed.scarcity)) };
 }
 
 const worthOf = (worths: ArrayLike<number>, { items, copies }: Pattern): number =>
@@ -48,7 +45,7 @@ describe("patterns near to being of use", () => {
   it("are all of them: as written down one by one", () => {
     let found = 0;
     for (const [n, problem] of smallProblems(20).entries()) {
-      const { search, prices } = begun(problem);
+      const { search, prices } = priced(problem);
       const all = everyPattern(problem);
       for (const gap of [0.02, 0.1, 0.4].map((part) => part * dearestOf(problem))) {
         const { patterns, complete } = atOnce(nearPatterns(problem, search, prices, gap, 1e6));
@@ -68,7 +65,7 @@ describe("patterns near to being of use", () => {
 
   it("are as many of the nearest as asked for, and those that are known, none twice", () => {
     for (const problem of smallProblems(8)) {
-      const { search, prices } = begun(problem);
+      const { search, prices } = priced(problem);
       const widest = 0.5 * dearestOf(problem);
       const all = atOnce(nearPatterns(problem, search, prices, widest, 1e6)).patterns;
       const known = all.slice(-2);

@@ -23,8 +23,12 @@ export function patternsOf(seed: number): { problem: Problem; patterns: Pattern[
   return { problem: { items, groups: [{ setup: 0, nodes: [] }], types }, patterns };
 }
 
-/** What a whole plan of these patterns costs at least by HiGHS; null where there is none. */
-export const leastByHighs = ({ items, types }: Problem, patterns: readonly Pattern[]): Promise<number | null> =>
+/** What a plan of these patterns costs at least by HiGHS, in whole boards unless said otherwise; null where there is none. */
+export const leastByHighs = (
+  { items, types }: Problem,
+  patterns: readonly Pattern[],
+  whole?: boolean,
+): Promise<number | null> =>
   leastOfColumns(
     items.map(({ demand }) => demand),
     patterns.map((pattern) => ({
@@ -32,4 +36,5 @@ export const leastByHighs = ({ items, types }: Problem, patterns: readonly Patte
       board: pattern.type,
     })),
     types,
+    whole,
   );

@@ -1,34 +1,22 @@
 import { describe, expect, it } from "vitest";
-import { costOf, dearestOf } from "../../../src/cutting/model/costOf.ts";
+import { costOf } from "../../../src/cutting/model/costOf.ts";
 import type { Problem } from "../../../src/cutting/model/problem.ts";
 import { BoardSearch } from "../../../src/cutting/search/boardSearch.ts";
-import { ColumnGeneration } from "../../../src/cutting/search/columnGeneration.ts";
 import { divedPlan } from "../../../src/cutting/search/divedPlan.ts";
 import { partOf, type Spent } from "../../../src/cutting/search/spent.ts";
 import { tailPlan } from "../../../src/cutting/search/tailPlan.ts";
 import { chance } from "../../solids/chance.ts";
 import { atOnce } from "../atOnce.ts";
 import { plainItem } from "../plainItem.ts";
-import { isPlan, leastCost, smallProblems } from "./everyPattern.ts";
+import { begun, everyPattern, isPlan, smallProblems } from "./everyPattern.ts";
+import { leastByHighs } from "./patternsByChance.ts";
 
 const never: Spent = () => false;
-
-function begun(problem: Problem) {
-  const search = new BoardSearch(problem);
-  const columns = new ColumnGeneration(problem, search, [], 1000 * dearestOf(problem));
-  return { search, columns, relaxed: atOnce(columns.solve({ out: () => false })) };
-}
 
 /** Small problems that have a plan, and its least cost by HiGHS. */
 async function planned(): Promise<(readonly [Problem, number])[]> {
   const all = smallProblems(30).map(async (problem) => {
-    const { items, types } = problem;
-    const least = await leastCost(
-      problem,
-      items.map(({ demand }) => demand),
-      types.map(({ count }) => count),
-      true,
-    );
+    const least = await leastByHighs(problem, everyPattern(problem));
     return least === null ? [] : [[problem, least] as const];
   });
   return (await Promise.all(all)).flat();
@@ -88,13 +76,11 @@ describe("a plan by diving", () => {
 
   it("goes another way at another attempt, the same at the same, and ends when the work allowed is done", () => {
     const problem = manyLengths();
-    const { search, columns, relaxed } = begun(problem);
-    const dive = (attempt: number, spent = never) =>
-      JSON.stringify(atOnce(divedPlan(problem, search, columns, relaxed, attempt, 1e9, spent)));
-    const first = [0, 1, 2, 3].map((attempt) => {
-      const own = begun(problem);
-      return JSON.stringify(atOnce(divedPlan(problem, own.search, own.columns, own.relaxed, attempt, 1e9, never)));
-    });
+    const dive = (attempt: number, spent = never) => {
+      const { search, columns, relaxed } = begun(problem);
+      return JSON.stringify(atOnce(divedPlan(problem, search, columns, relaxed, attempt, 1e9, spent)));
+    };
+    const first = [0, 1, 2, 3].map((attempt) => dive(attempt));
     expect(new Set(first).size).toBeGreaterThan(2);
     expect(first[0]).toBe(dive(0));
     expect(dive(0, () => true)).toBe("null");
